@@ -1,0 +1,198 @@
+/**
+ * The description after reading: every default filled in, every quantity in one unit.
+ * Lengths mm, bearings degrees clockwise from project north in [0, 360), densities kg/m3,
+ * pressures kPa (`compressiveStrengthMpa` excepted), masses kg, times days.
+ * Everything is plain data that survives `JSON.stringify`.
+ */
+export interface House {
+  readonly format: 1;
+  readonly project: Project;
+  /** The unit of bare numbers in the file, and of what is printed for its reader. */
+  readonly units: LengthUnit;
+  readonly site: Site;
+  readonly wall: Wall;
+  readonly blocks: BlockRules;
+  readonly domes: readonly Dome[];
+  readonly openings: readonly Opening[];
+  readonly passages: readonly Passage[];
+  readonly rooms: readonly Room[];
+  /** `null` when the description says `none`. */
+  readonly footing: Footing | null;
+  readonly slab: Slab | null;
+  readonly material: Material;
+  readonly casting: Casting;
+  readonly print: Print;
+  readonly prices: Prices;
+}
+
+export type LengthUnit = 'm' | 'mm' | 'ft' | 'in';
+
+export interface Project {
+  readonly title: string;
+  readonly number: string;
+  readonly address: string;
+  readonly client: string;
+  readonly drawnBy: string;
+  /** ISO date as written, or `null`: printed as "undated". */
+  readonly date: string | null;
+  readonly revision: string;
+}
+
+export interface Site {
+  /** Bearing of true north from project north. */
+  readonly northDeg: number;
+  /** Outside ground level, below 0 when the floor stands above it. */
+  readonly ground: number;
+  readonly snowKpa: number | null;
+  readonly windKpa: number | null;
+  readonly seismicCoefficient: number | null;
+  readonly bearingCapacityKpa: number | null;
+  readonly frostDepth: number | null;
+  readonly plot: readonly (readonly [number, number])[] | null;
+  readonly setback: number | null;
+}
+
+export interface Wall {
+  readonly thickness: number;
+  readonly renderInside: number;
+  readonly renderOutside: number;
+}
+
+export interface BlockRules {
+  readonly courseHeight: number;
+  readonly length: number;
+  readonly joint: number;
+  readonly jointRange: readonly [number, number];
+  readonly tolerance: number;
+  /** Fraction, 0.0025 for 0.25 %. */
+  readonly shrinkage: number;
+  readonly faceStep: number;
+  readonly faces: 'curved' | 'flat';
+  readonly shortestPiece: number;
+  readonly leastLap: number;
+  readonly heaviestKg: number;
+}
+
+export type ProfileShape = 'hemisphere' | 'segmental' | 'pointed' | 'catenary' | 'elliptical';
+
+export interface Dome {
+  readonly id: string;
+  /** East, north of the dome's axis. */
+  readonly at: readonly [number, number];
+  /** Inside radius at the springing. */
+  readonly radius: number;
+  /** `rise` is inside, springing to crown; a hemisphere's equals its radius. */
+  readonly profile: { readonly shape: ProfileShape; readonly rise: number };
+  /** Height of the stem wall; 0 for none. */
+  readonly stemWall: number;
+  readonly oculus: Oculus | null;
+}
+
+export interface Oculus {
+  /** Clear inside the curb. */
+  readonly radius: number;
+  /** Width of the curb's ring, measured outward from the clear radius at the intrados. */
+  readonly curb: number;
+  /** Height of the curb's level top above the extrados (prolonged to the clear radius). */
+  readonly upstand: number;
+}
+
+export type OpeningUse = 'door' | 'window' | 'egress window' | 'vent' | 'niche';
+export type HeadShape = 'semicircular' | 'segmental' | 'pointed' | 'flat';
+
+export interface Head {
+  readonly shape: HeadShape;
+  /** Springing of the head to its intrados' crown: half the width when semicircular, 0 when flat. */
+  readonly rise: number;
+}
+
+export interface ArchRules {
+  /** Thickness of ring and jambs, measured in the face. */
+  readonly ring: number;
+  /** Distance of the flat face beyond the extrados at the springing, or `flush`: the ring follows the extrados. */
+  readonly face: number | 'flush';
+  readonly madeAs: 'cast' | 'voussoirs';
+  /** Count of voussoirs, odd; `null` when cast. */
+  readonly voussoirs: number | null;
+}
+
+export interface Opening {
+  readonly id: string;
+  /** Id of its dome. */
+  readonly in: string;
+  readonly bearingDeg: number;
+  readonly use: OpeningUse;
+  readonly width: number;
+  /** Sill to the intrados of the head's crown. */
+  readonly height: number;
+  /** Above the floor. */
+  readonly sill: number;
+  readonly head: Head;
+  readonly arch: ArchRules;
+  readonly frame: number;
+  /** Of a niche, from the intrados outward; `null` otherwise. */
+  readonly depth: number | null;
+}
+
+export interface Passage {
+  readonly id: string;
+  readonly between: readonly [string, string];
+  readonly width: number;
+  readonly height: number;
+  readonly head: Head;
+  readonly ring: number;
+}
+
+export type RoomUse = 'habitable' | 'kitchen' | 'bath' | 'storage' | 'other';
+
+export interface Room {
+  readonly id: string;
+  readonly in: string;
+  readonly use: RoomUse;
+  readonly name: string;
+}
+
+export interface Footing {
+  readonly width: number;
+  /** Below the finished floor; its top is at z = 0. */
+  readonly depth: number;
+}
+
+export interface Slab {
+  readonly thickness: number;
+}
+
+export interface Material {
+  readonly dryDensity: number;
+  /** `null` when the user hasn't given cube tests. */
+  readonly compressiveStrengthMpa: number | null;
+  readonly waterCement: number;
+}
+
+export interface Casting {
+  readonly mixerLitresPerMinute: number | null;
+  readonly demouldDays: number;
+  readonly readyToLayDays: number;
+  readonly archStrikeDays: number;
+  readonly coursesPerDay: number;
+  readonly targetDays: number | null;
+}
+
+export interface Print {
+  /** 50 stands for 1:50. */
+  readonly scale: number;
+  readonly bed: readonly [number, number, number];
+  readonly thinnest: number;
+}
+
+export interface Price {
+  /** Amount the price is for, in `unit` (`25`, `kg`). */
+  readonly amount: number;
+  readonly unit: string;
+  readonly price: number;
+}
+
+export interface Prices {
+  readonly currency: string;
+  readonly items: Readonly<Record<string, Price>>;
+}

@@ -1,0 +1,135 @@
+import type { Vec2 } from '../math/vec.js';
+
+/** What a line stands for; each layer has one weight and one line type (ISO 128-20: narrow to wide 1:2). */
+export type LayerName =
+  | 'cut' // outline of what the cutting plane goes through, wide
+  | 'visible' // visible edges and silhouettes
+  | 'joint' // bed joints and perpends
+  | 'hidden' // hidden below or beyond
+  | 'overhead' // above the cutting plane
+  | 'axis' // centre lines
+  | 'ground' // ground line
+  | 'hatch'
+  | 'dimension'
+  | 'text';
+
+export type LineType = 'continuous' | 'dashed' | 'chain' | 'dotted';
+
+export interface LayerStyle {
+  readonly name: LayerName;
+  readonly weightMm: number;
+  readonly line: LineType;
+}
+
+/** A stroke's piece. Angles are radians counter-clockwise from +x; an arc runs from `start` to `end`, ccw if `ccw`. */
+export type Segment =
+  | { readonly kind: 'line'; readonly from: Vec2; readonly to: Vec2 }
+  | {
+      readonly kind: 'arc';
+      readonly centre: Vec2;
+      readonly radius: number;
+      readonly start: number;
+      readonly end: number;
+      readonly ccw: boolean;
+    };
+
+export interface PathPrimitive {
+  readonly kind: 'path';
+  readonly layer: LayerName;
+  readonly segments: readonly Segment[];
+  readonly closed: boolean;
+}
+
+export interface CirclePrimitive {
+  readonly kind: 'circle';
+  readonly layer: LayerName;
+  readonly centre: Vec2;
+  readonly radius: number;
+}
+
+/** Elliptical arc, from parameter `start` to `end` counter-clockwise; `major` is the half axis as a vector. */
+export interface EllipsePrimitive {
+  readonly kind: 'ellipse';
+  readonly layer: LayerName;
+  readonly centre: Vec2;
+  readonly major: Vec2;
+  /** Minor over major half axis, in (0, 1]. */
+  readonly ratio: number;
+  readonly start: number;
+  readonly end: number;
+}
+
+export type Anchor = 'left' | 'centre' | 'right';
+
+export interface TextPrimitive {
+  readonly kind: 'text';
+  readonly layer: LayerName;
+  readonly at: Vec2;
+  readonly text: string;
+  /** Capital height on paper (ISO 3098 series: 1.8, 2.5, 3.5, 5, 7 ...). */
+  readonly heightMm: number;
+  readonly anchor: Anchor;
+  readonly rotationDeg: number;
+}
+
+export type HatchPattern = 'blockwork' | 'cast' | 'concrete' | 'earth';
+
+export interface HatchPrimitive {
+  readonly kind: 'hatch';
+  readonly layer: LayerName;
+  readonly pattern: HatchPattern;
+  /** Closed loops; even-odd. A loop is a chain of segments whose ends meet. */
+  readonly loops: readonly (readonly Segment[])[];
+}
+
+/**
+ * Dimensions measure what their points say; the text is made from the measure, never typed.
+ * `linear` measures along `angleDeg` (0 horizontal, 90 upright); `line` is a point the dimension line goes through.
+ */
+export type DimensionPrimitive =
+  | {
+      readonly kind: 'dimension';
+      readonly type: 'linear';
+      readonly from: Vec2;
+      readonly to: Vec2;
+      readonly angleDeg: number;
+      readonly line: Vec2;
+      readonly prefix?: string;
+    }
+  | { readonly kind: 'dimension'; readonly type: 'radius' | 'diameter'; readonly centre: Vec2; readonly on: Vec2 }
+  | {
+      readonly kind: 'dimension';
+      readonly type: 'angle';
+      readonly centre: Vec2;
+      readonly from: Vec2;
+      readonly to: Vec2;
+      readonly line: Vec2;
+    };
+
+/** Level mark: a tip at `at` and the level's text, e.g. `+2.700`. `level` is mm above the finished floor. */
+export interface LevelPrimitive {
+  readonly kind: 'level';
+  readonly at: Vec2;
+  readonly level: number;
+  readonly side: 'left' | 'right';
+  readonly label: string;
+}
+
+export type Primitive =
+  | PathPrimitive
+  | CirclePrimitive
+  | EllipsePrimitive
+  | TextPrimitive
+  | HatchPrimitive
+  | DimensionPrimitive
+  | LevelPrimitive;
+
+/** One view in model millimetres, to be printed at `1 : scale`; texts, dashes and weights are paper millimetres. */
+export interface View {
+  readonly id: string;
+  readonly title: string;
+  readonly scale: number;
+  /** How lengths and levels are written on it. */
+  readonly units: 'metric' | 'feet-inches';
+  readonly primitives: readonly Primitive[];
+}
