@@ -72,7 +72,8 @@ export interface TextPrimitive {
   readonly rotationDeg: number;
 }
 
-export type HatchPattern = 'blockwork' | 'cast' | 'concrete' | 'earth';
+/** What a cut or filled area is made of; `solid` fills (north point, arrow of a section mark). */
+export type HatchPattern = 'blockwork' | 'cast' | 'concrete' | 'earth' | 'solid';
 
 export interface HatchPrimitive {
   readonly kind: 'hatch';
@@ -84,27 +85,74 @@ export interface HatchPrimitive {
 
 /**
  * Dimensions measure what their points say; the text is made from the measure, never typed.
- * `linear` measures along `angleDeg` (0 horizontal, 90 upright); `line` is a point the dimension line goes through.
+ * `linear` measures along `angleDeg` (0 horizontal, 90 upright), `aligned` along `from`-`to`;
+ * `line` is a point the dimension line (or arc) goes through. A text too wide for its place stands beyond `spill`.
  */
 export type DimensionPrimitive =
-  | {
-      readonly kind: 'dimension';
-      readonly type: 'linear';
-      readonly from: Vec2;
-      readonly to: Vec2;
-      readonly angleDeg: number;
-      readonly line: Vec2;
-      readonly prefix?: string;
-    }
-  | { readonly kind: 'dimension'; readonly type: 'radius' | 'diameter'; readonly centre: Vec2; readonly on: Vec2 }
-  | {
-      readonly kind: 'dimension';
-      readonly type: 'angle';
-      readonly centre: Vec2;
-      readonly from: Vec2;
-      readonly to: Vec2;
-      readonly line: Vec2;
-    };
+  | LinearDimension
+  | AlignedDimension
+  | RadiusDimension
+  | DiameterDimension
+  | AngleDimension;
+
+export interface LinearDimension {
+  readonly kind: 'dimension';
+  readonly type: 'linear';
+  readonly from: Vec2;
+  readonly to: Vec2;
+  readonly angleDeg: number;
+  readonly line: Vec2;
+  /** Stands before the measure, e.g. `Ø` or `clear`. */
+  readonly prefix?: string;
+  /** Default `to`. */
+  readonly spill?: 'from' | 'to';
+}
+
+export interface AlignedDimension {
+  readonly kind: 'dimension';
+  readonly type: 'aligned';
+  readonly from: Vec2;
+  readonly to: Vec2;
+  readonly line: Vec2;
+  readonly prefix?: string;
+  readonly spill?: 'from' | 'to';
+}
+
+/** From `centre` to the point `on` the arc; the text is written `R 1500`. */
+export interface RadiusDimension {
+  readonly kind: 'dimension';
+  readonly type: 'radius';
+  readonly centre: Vec2;
+  readonly on: Vec2;
+}
+
+/** Through `centre`, from the point opposite `on` to `on`; the text is written `Ø 3000`. */
+export interface DiameterDimension {
+  readonly kind: 'dimension';
+  readonly type: 'diameter';
+  readonly centre: Vec2;
+  readonly on: Vec2;
+}
+
+/** The angle at `centre` counter-clockwise from the ray through `from` to the ray through `to`, under 180 degrees. */
+export interface AngleDimension {
+  readonly kind: 'dimension';
+  readonly type: 'angle';
+  readonly centre: Vec2;
+  readonly from: Vec2;
+  readonly to: Vec2;
+  readonly line: Vec2;
+}
+
+/** A note with a line from its text to the thing it tells of: a dot at `at`, a bend, the text beside the bend. */
+export interface LeaderPrimitive {
+  readonly kind: 'leader';
+  readonly at: Vec2;
+  readonly bend: Vec2;
+  readonly text: string;
+  readonly heightMm: number;
+  readonly side: 'left' | 'right';
+}
 
 /** Level mark: a tip at `at` and the level's text, e.g. `+2.700`. `level` is mm above the finished floor. */
 export interface LevelPrimitive {
@@ -122,6 +170,7 @@ export type Primitive =
   | TextPrimitive
   | HatchPrimitive
   | DimensionPrimitive
+  | LeaderPrimitive
   | LevelPrimitive;
 
 /** One view in model millimetres, to be printed at `1 : scale`; texts, dashes and weights are paper millimetres. */
