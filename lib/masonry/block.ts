@@ -1,0 +1,22 @@
+/**
+ * One block, or what a cut leaves of it, in its place. In the dome's own coordinates it is the box
+ * `bed ≤ s ≤ top` (arc length along the intrados of its span), `0 ≤ depth ≤ thickness` (along the outward
+ * normal), `startRad ≤ bearing ≤ endRad` (clockwise, joints already taken off; `endRad` may pass 2π),
+ * less the grown outer sections of the arches that cut it.
+ */
+export interface Block {
+  /** dome-course-number, e.g. `hall-3-12`; a block that a cut divides in two adds a letter. */
+  readonly mark: string;
+  readonly domeId: string;
+  /** Course counted from the floor, 1 the lowest. */
+  readonly course: number;
+  /** Clockwise from the first block past bearing 0, 1 the first. */
+  readonly number: number;
+  readonly part: 'stem' | 'shell';
+  readonly bed: number;
+  readonly top: number;
+  readonly startRad: number;
+  readonly endRad: number;
+  /** Ids of the arches that cut it; empty for a whole block. */
+  readonly cutBy: readonly string[];
+}

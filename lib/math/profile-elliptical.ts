@@ -1,0 +1,67 @@
+import type { Profile } from './profile.js';
+import { integrate } from './quadrature.js';
+import { monotoneRoot } from './roots.js';
+
+const PANELS = 24;
+
+/** Half ellipse with half axes `radius` (level) and `rise` (upright), as r = a cos u, h = b sin u. */
+export function ellipticalProfile(radius: number, rise: number): Profile {
+  const speed = (u: number) => Math.hypot(radius * Math.sin(u), rise * Math.cos(u));
+  const step = Math.PI / 2 / PANELS;
+  const lengths = [0];
+  for (let i = 0; i < PANELS; i++)
+    lengths.push((lengths[i] as number) + integrate(speed, i * step, (i + 1) * step, 12));
+  const length = lengths[PANELS] as number;
+
+  /** Parameter at arc length `s`: the panel it lies in, then Newton's steps. */
+  function parameterAt(s: number): number {
+    let panel = 0;
+    while (panel < PANELS - 1 && (lengths[panel + 1] as number) <= s) panel++;
+    const from = panel * step;
+    const rest = s - (lengths[panel] as number);
+    let u = from + rest / speed(from + step / 2);
+    for (let i = 0; i < 8; i++) {
+      const change = (integrate(speed, from, u, 12) - rest) / speed(u);
+      u -= change;
+      if (Math.abs(change) < 1e-15) break;
+    }
+    return u;
+  }
+  // The unnormalised normal (b cos u, a sin u) is as long as the tangent.
+  const offsetR = (u: number, d: number) => radius * Math.cos(u) + (d * rise * Math.cos(u)) / speed(u);
+  const offsetH = (u: number, d: number) => rise * Math.sin(u) + (d * radius * Math.sin(u)) / speed(u);
+
+  return {
+    shape: 'elliptical',
+    radius,
+    rise,
+    length,
+    arc: null,
+    at(s) {
+      const u = parameterAt(s);
+      const v = speed(u);
+      return {
+        r: radius * Math.cos(u),
+        h: rise * Math.sin(u),
+        normalRad: Math.atan2(radius * Math.sin(u), rise * Math.cos(u)),
+        curvature: (radius * rise) / (v * v * v),
+      };
+    },
+    radiusAt(h, offset = 0) {
+      if (h > rise + offset) return Number.NaN;
+      if (offset === 0) return radius * Math.sqrt(Math.max(0, 1 - (h / rise) ** 2));
+      return offsetR(
+        monotoneRoot((u) => offsetH(u, offset) - h, 0, Math.PI / 2, 1e-15),
+        offset,
+      );
+    },
+    heightAt(r, offset = 0) {
+      if (r > radius + offset) return Number.NaN;
+      if (offset === 0) return rise * Math.sqrt(Math.max(0, 1 - (r / radius) ** 2));
+      return offsetH(
+        monotoneRoot((u) => offsetR(u, offset) - r, 0, Math.PI / 2, 1e-15),
+        offset,
+      );
+    },
+  };
+}

@@ -1,0 +1,116 @@
+import type { Vec2 } from './vec.js';
+
+export type HeadShape = 'semicircular' | 'segmental' | 'pointed' | 'flat';
+
+export interface SectionSpec {
+  readonly width: number;
+  /** Sill to the crown of the head's intrados. */
+  readonly height: number;
+  readonly sill: number;
+  readonly head: { readonly shape: HeadShape; readonly rise: number };
+}
+
+/** The arcs of a head: one on the centre line, or a pair whose centres lie `past` beyond it. */
+export interface HeadArc {
+  readonly past: number;
+  readonly centreZ: number;
+  readonly radius: number;
+}
+
+/**
+ * The upright section of an opening, barrel or passage: u to the right, z above the floor, symmetrical.
+ * "Grown" sections are parallel outward: jambs move out, arcs keep their centres; a segmental arc's
+ * prolongation meets the jamb's outer line, which closes the skewback.
+ */
+export interface Section extends SectionSpec {
+  readonly springingZ: number;
+  readonly crownZ: number;
+  /** `null` for a flat head. */
+  readonly arc: HeadArc | null;
+  /** Top of the section grown by `grow`. */
+  topZ(grow?: number): number;
+  /** Half width at height `z` of the section grown by `grow`; 0 below `from` (the sill) and above the top. */
+  halfWidthAt(z: number, grow?: number, from?: number): number;
+  /** Height at which the grown arc leaves the jamb's line; the springing when not grown. */
+  shoulderZ(grow?: number): number;
+}
+
+export function sectionOf(spec: SectionSpec): Section {
+  const half = spec.width / 2;
+  const { rise, shape } = spec.head;
+  const crownZ = spec.sill + spec.height;
+  const springingZ = crownZ - rise;
+  const arc = headArc(shape, half, rise, springingZ, crownZ);
+
+  const arcHalf = (z: number, grow: number): number => {
+    if (!arc) return half + grow;
+    const square = (arc.radius + grow) ** 2 - (z - arc.centreZ) ** 2;
+    return Math.max(0, Math.sqrt(Math.max(0, square)) - arc.past);
+  };
+  const topZ = (grow = 0): number =>
+    arc ? arc.centreZ + Math.sqrt((arc.radius + grow) ** 2 - arc.past ** 2) : crownZ + grow;
+  const shoulderZ = (grow = 0): number =>
+    arc ? arc.centreZ + Math.sqrt(Math.max(0, (arc.radius + grow) ** 2 - (half + grow + arc.past) ** 2)) : topZ(grow);
+
+  return {
+    ...spec,
+    springingZ,
+    crownZ,
+    arc,
+    topZ,
+    shoulderZ,
+    halfWidthAt(z, grow = 0, from = spec.sill) {
+      if (z < from || z > topZ(grow)) return 0;
+      if (z <= springingZ) return half + grow;
+      return Math.min(half + grow, arcHalf(z, grow));
+    },
+  };
+}
+
+function headArc(shape: HeadShape, half: number, rise: number, springingZ: number, crownZ: number): HeadArc | null {
+  if (shape === 'flat') return null;
+  // Semicircular is the common limit of both constructions.
+  if (rise <= half) {
+    const radius = (half * half + rise * rise) / (2 * rise);
+    return { past: 0, centreZ: crownZ - radius, radius };
+  }
+  const radius = (rise * rise + half * half) / (2 * half);
+  return { past: radius - half, centreZ: springingZ, radius };
+}
+
+/** A piece of a section's outline in (u, z). */
+export type OutlinePiece =
+  | { readonly kind: 'line'; readonly from: Vec2; readonly to: Vec2 }
+  | {
+      readonly kind: 'arc';
+      readonly centre: Vec2;
+      readonly radius: number;
+      readonly start: number;
+      readonly end: number;
+    };
+
+/**
+ * Outline of the section grown by `grow`, counter-clockwise from the lower right corner at height `from`;
+ * arcs run counter-clockwise from `start` to `end` (radians).
+ */
+export function sectionOutline(section: Section, grow = 0, from = section.sill): OutlinePiece[] {
+  const half = section.width / 2 + grow;
+  const shoulder = Math.max(from, section.shoulderZ(grow));
+  const pieces: OutlinePiece[] = [];
+  if (shoulder > from) pieces.push({ kind: 'line', from: [half, from], to: [half, shoulder] });
+  const { arc } = section;
+  if (!arc) pieces.push({ kind: 'line', from: [half, shoulder], to: [-half, shoulder] });
+  else {
+    const radius = arc.radius + grow;
+    const low = Math.asin(Math.min(1, Math.max(-1, (shoulder - arc.centreZ) / radius)));
+    if (arc.past === 0) pieces.push({ kind: 'arc', centre: [0, arc.centreZ], radius, start: low, end: Math.PI - low });
+    else {
+      const high = Math.acos(arc.past / radius);
+      pieces.push({ kind: 'arc', centre: [-arc.past, arc.centreZ], radius, start: low, end: high });
+      pieces.push({ kind: 'arc', centre: [arc.past, arc.centreZ], radius, start: Math.PI - high, end: Math.PI - low });
+    }
+  }
+  if (shoulder > from) pieces.push({ kind: 'line', from: [-half, shoulder], to: [-half, from] });
+  pieces.push({ kind: 'line', from: [-half, from], to: [half, from] });
+  return pieces;
+}

@@ -1,0 +1,74 @@
+import type { BlockRules } from '../description/house.js';
+import { monotoneRoot } from '../math/roots.js';
+import { type MeridianSpan, spanPoint } from './span.js';
+
+/**
+ * One ring of blocks. `from` and `to` are arc lengths along the intrados of its span; the bed joint fills
+ * `from` to `bed`, the blocks `bed` to `to`. All beds are normal to the meridian.
+ */
+export interface Course {
+  /** 1 for the lowest course of the dome, stem wall included. */
+  readonly index: number;
+  readonly part: 'stem' | 'shell';
+  readonly from: number;
+  readonly bed: number;
+  readonly to: number;
+  /** Equal blocks round the whole ring. */
+  readonly count: number;
+  /** Bearing of the first perpend's middle, radians. */
+  readonly startRad: number;
+  /** Radius at mid-thickness, mid-height of the blocks. */
+  readonly midRadius: number;
+}
+
+interface CourseInput {
+  readonly stem: MeridianSpan;
+  readonly shell: MeridianSpan;
+  readonly thickness: number;
+  readonly curbBedS: number | null;
+  readonly blocks: BlockRules;
+}
+
+/** Least number of blocks that can make a ring. */
+export const LEAST_BLOCKS = 3;
+
+/**
+ * Courses of equal arc at mid-thickness, nearest to the asked height: on the stem wall from the floor, on the
+ * shell from the springing to the curb or crown. Without a curb they stop where a block's upper edge on the
+ * intrados would be narrower than the shortest piece; the crown plug takes over from there.
+ */
+export function setOutCourses(input: CourseInput): { courses: Course[]; plugBedS: number | null } {
+  const { stem, shell, thickness, curbBedS, blocks } = input;
+  const courses: Course[] = [];
+  addCourses(courses, stem, stem.length, thickness, blocks);
+  const end = curbBedS ?? shell.length;
+  addCourses(courses, shell, end, thickness, blocks);
+  if (curbBedS !== null) return { courses, plugBedS: null };
+
+  const first = courses.findIndex(
+    (c) => c.part === 'shell' && (2 * Math.PI * shell.at(c.to).r) / c.count - blocks.joint < blocks.shortestPiece,
+  );
+  const plugBedS = first < 0 ? shell.length : (courses[first] as Course).from;
+  if (first >= 0) courses.splice(first);
+  return { courses, plugBedS };
+}
+
+function addCourses(courses: Course[], span: MeridianSpan, end: number, thickness: number, blocks: BlockRules): void {
+  if (end <= 0) return;
+  const middle = (s: number) => s + (thickness / 2) * (span.at(s).normalRad - span.at(0).normalRad);
+  const total = middle(end);
+  const number = Math.max(1, Math.round(total / blocks.courseHeight));
+  const at = (arc: number) => (arc >= total ? end : monotoneRoot((s) => middle(s) - arc, 0, end));
+  for (let i = 0; i < number; i++) {
+    const low = (total * i) / number;
+    const from = at(low);
+    const to = at((total * (i + 1)) / number);
+    const bed = at(low + blocks.joint);
+    const midRadius = spanPoint(span, (bed + to) / 2, thickness / 2)[0];
+    const count = Math.max(LEAST_BLOCKS, Math.round((2 * Math.PI * midRadius) / blocks.length));
+    const index = courses.length + 1;
+    // Running bond: every other course starts half a block on.
+    const startRad = index % 2 === 0 ? Math.PI / count : 0;
+    courses.push({ index, part: span.part, from, bed, to, count, startRad, midRadius });
+  }
+}

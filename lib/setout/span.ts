@@ -1,0 +1,39 @@
+import type { Profile } from '../math/profile.js';
+import type { Vec2 } from '../math/vec.js';
+
+/** A point of the intrados in the half plane (r from the axis, z above the floor). */
+export interface SpanPoint {
+  readonly r: number;
+  readonly z: number;
+  /** Elevation of the outward normal, radians. */
+  readonly normalRad: number;
+  readonly curvature: number;
+}
+
+/** A stretch of a dome's intrados by arc length: the stem wall from the floor, or the shell from the springing. */
+export interface MeridianSpan {
+  readonly part: 'stem' | 'shell';
+  readonly length: number;
+  at(s: number): SpanPoint;
+}
+
+export function stemSpan(radius: number, height: number): MeridianSpan {
+  return { part: 'stem', length: height, at: (s) => ({ r: radius, z: s, normalRad: 0, curvature: 0 }) };
+}
+
+export function domeSpan(profile: Profile, springingZ: number): MeridianSpan {
+  return {
+    part: 'shell',
+    length: profile.length,
+    at(s) {
+      const { r, h, normalRad, curvature } = profile.at(s);
+      return { r, z: springingZ + h, normalRad, curvature };
+    },
+  };
+}
+
+/** The point `depth` outside the intrados on the normal at arc length `s`: (r, z). */
+export function spanPoint(span: MeridianSpan, s: number, depth: number): Vec2 {
+  const p = span.at(s);
+  return [p.r + depth * Math.cos(p.normalRad), p.z + depth * Math.sin(p.normalRad)];
+}
