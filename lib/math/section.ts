@@ -31,6 +31,8 @@ export interface Section extends SectionSpec {
   topZ(grow?: number): number;
   /** Half width at height `z` of the section grown by `grow`; 0 below `from` (the sill) and above the top. */
   halfWidthAt(z: number, grow?: number, from?: number): number;
+  /** Height of the grown section's top over `u`; NaN beside it. */
+  topAt(u: number, grow?: number): number;
   /** Height at which the grown arc leaves the jamb's line; the springing when not grown. */
   shoulderZ(grow?: number): number;
 }
@@ -59,6 +61,10 @@ export function sectionOf(spec: SectionSpec): Section {
     arc,
     topZ,
     shoulderZ,
+    topAt(u, grow = 0) {
+      if (Math.abs(u) > half + grow) return Number.NaN;
+      return arc ? arc.centreZ + Math.sqrt((arc.radius + grow) ** 2 - (Math.abs(u) + arc.past) ** 2) : crownZ + grow;
+    },
     halfWidthAt(z, grow = 0, from = spec.sill) {
       if (z < from || z > topZ(grow)) return 0;
       if (z <= springingZ) return half + grow;

@@ -1,0 +1,45 @@
+/** Sorted, disjoint, non-empty closed intervals on a line. */
+export type Intervals = readonly (readonly [number, number])[];
+
+/** Sorts and joins intervals; empty and NaN ones fall out. */
+export function uniteIntervals(parts: Intervals): Intervals {
+  const sorted = parts.filter(([a, b]) => b > a).sort((p, q) => p[0] - q[0]);
+  const joined: [number, number][] = [];
+  for (const [from, to] of sorted) {
+    const last = joined[joined.length - 1];
+    if (last && from <= last[1]) last[1] = Math.max(last[1], to);
+    else joined.push([from, to]);
+  }
+  return joined;
+}
+
+/** What of `parts` lies outside all of `holes`. */
+export function subtractIntervals(parts: Intervals, holes: Intervals): Intervals {
+  let rest = uniteIntervals(parts);
+  for (const [from, to] of uniteIntervals(holes)) {
+    const next: [number, number][] = [];
+    for (const [a, b] of rest) {
+      if (b <= from || a >= to) next.push([a, b]);
+      else {
+        if (a < from) next.push([a, from]);
+        if (b > to) next.push([to, b]);
+      }
+    }
+    rest = next;
+  }
+  return rest;
+}
+
+export function intersectIntervals(one: Intervals, other: Intervals): Intervals {
+  const common: [number, number][] = [];
+  for (const [a, b] of one) {
+    for (const [c, d] of other) {
+      const from = Math.max(a, c);
+      const to = Math.min(b, d);
+      if (to > from) common.push([from, to]);
+    }
+  }
+  return uniteIntervals(common);
+}
+
+export const intervalsLength = (parts: Intervals): number => parts.reduce((sum, [a, b]) => sum + (b - a), 0);
