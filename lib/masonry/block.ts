@@ -17,6 +17,8 @@ export interface Block {
   readonly top: number;
   readonly startRad: number;
   readonly endRad: number;
+  /** Bearings of the whole block that it was cut from; equal to `startRad`, `endRad` unless a cut divided it. */
+  readonly castAs: readonly [number, number];
   /** Ids of the arches that cut it; empty for a whole block. */
   readonly cutBy: readonly string[];
 }

@@ -1,0 +1,112 @@
+import { subtractIntervals } from '../math/intervals.js';
+import type { ArchSetout } from '../setout/arch.js';
+import type { MeridianSpan } from '../setout/span.js';
+import { turnSigned } from '../math/vec.js';
+
+/**
+ * A body is measured as a bundle of columns: for each pair (i, j) in the unit square a level run of material
+ * from `low` to `high`, of which the cutters take away a part. `weight` turns run × di × dj into volume.
+ * Curved bodies run along the bearing (radians), flat-faced ones along the block's chord (mm).
+ */
+export interface Column {
+  readonly z: number;
+  readonly weight: number;
+  readonly low: number;
+  readonly high: number;
+  /** Run that the cutter takes away, `null` where it takes nothing. */
+  cut(cutter: Cutter): readonly [number, number] | null;
+}
+
+export type ColumnBody = (i: number, j: number) => Column;
+
+/** An arch's outer section grown by the joint, as the thing that cuts courses. */
+export interface Cutter {
+  readonly arch: ArchSetout;
+  readonly grow: number;
+}
+
+export const cutterHalf = (cutter: Cutter, z: number): number => cutter.arch.outerHalfAt(z, cutter.grow);
+
+/** Box in (arc length, depth, bearing) of a figure of revolution. */
+export function revolvedBox(
+  span: MeridianSpan,
+  s: readonly [number, number],
+  depth: readonly [number, number],
+  bearing: readonly [number, number],
+): ColumnBody {
+  const height = s[1] - s[0];
+  const thickness = depth[1] - depth[0];
+  return (i, j) => {
+    const p = span.at(s[0] + height * i);
+    const d = depth[0] + thickness * j;
+    const r = p.r + d * Math.cos(p.normalRad);
+    const weight = r * (1 + p.curvature * d) * height * thickness;
+    return bearingColumn(r, p.z + d * Math.sin(p.normalRad), weight, bearing);
+  };
+}
+
+/** A column of a figure of revolution at radius r: the run is the bearing. */
+export function bearingColumn(r: number, z: number, weight: number, bearing: readonly [number, number]): Column {
+  const [low, high] = bearing;
+  const middle = (low + high) / 2;
+  return {
+    z,
+    weight,
+    low,
+    high,
+    cut(cutter) {
+      const half = cutterHalf(cutter, z);
+      if (!(half > 0)) return null;
+      const spread = Math.asin(Math.min(1, half / r));
+      const centre = middle + turnSigned(cutter.arch.bearingRad - middle);
+      return [centre - spread, centre + spread];
+    },
+  };
+}
+
+/**
+ * Block with flat faces between the eight corners of its box `bearing`: in its middle plane a quadrilateral in
+ * (distance from the axis, z), across it a run of ± distance · tan(half head angle), trimmed to `window` (bearings).
+ */
+export function flatBlock(
+  span: MeridianSpan,
+  s: readonly [number, number],
+  thickness: number,
+  bearing: readonly [number, number],
+  window: readonly [number, number] = bearing,
+): ColumnBody {
+  const half = (bearing[1] - bearing[0]) / 2;
+  const middle = (bearing[0] + bearing[1]) / 2;
+  const corner = (at: number, d: number): readonly [number, number] => {
+    const p = span.at(at);
+    return [(p.r + d * Math.cos(p.normalRad)) * Math.cos(half), p.z + d * Math.sin(p.normalRad)];
+  };
+  const [a, b, c, d] = [corner(s[0], 0), corner(s[0], thickness), corner(s[1], thickness), corner(s[1], 0)];
+  return (i, j) => {
+    const at = (k: 0 | 1) => (1 - i) * ((1 - j) * a[k] + j * b[k]) + i * ((1 - j) * d[k] + j * c[k]);
+    const di = (k: 0 | 1) => (1 - j) * (d[k] - a[k]) + j * (c[k] - b[k]);
+    const dj = (k: 0 | 1) => (1 - i) * (b[k] - a[k]) + i * (c[k] - d[k]);
+    const p = at(0);
+    const z = at(1);
+    return {
+      z,
+      weight: Math.abs(di(0) * dj(1) - di(1) * dj(0)),
+      low: p * Math.tan(window[0] - middle),
+      high: p * Math.tan(window[1] - middle),
+      cut(cutter) {
+        const halfWidth = cutterHalf(cutter, z);
+        const turn = turnSigned(middle - cutter.arch.bearingRad);
+        if (!(halfWidth > 0) || Math.cos(turn) <= 0) return null;
+        // Across the block at x the arch's lateral coordinate is p sin(turn) + x cos(turn).
+        const at0 = p * Math.sin(turn);
+        return [(-halfWidth - at0) / Math.cos(turn), (halfWidth - at0) / Math.cos(turn)];
+      },
+    };
+  };
+}
+
+/** Runs of the column that the cutters leave. */
+export function columnRuns(column: Column, cutters: readonly Cutter[]): readonly (readonly [number, number])[] {
+  const cuts = cutters.map((c) => column.cut(c)).filter((c) => c !== null);
+  return subtractIntervals([[column.low, column.high]], cuts);
+}

@@ -1,0 +1,111 @@
+import { intervalsLength } from '../math/intervals.js';
+import { gauss, integrate, integrateSoftEnds } from '../math/quadrature.js';
+import { monotoneRoot } from '../math/roots.js';
+import { type ColumnBody, columnRuns, type Cutter, cutterHalf } from './column.js';
+
+/** Order of the rule on smooth stretches; analytic integrands reach float64's precision with it. */
+const SMOOTH_ORDER = 16;
+const DEPTH_PANELS = 4;
+const DEPTH_ORDER = 5;
+const STRETCH_ORDER = 12;
+/** Stretches of the scan for kinks along i. */
+const SCAN = 16;
+
+/** Volume of a body that nothing cuts, mm³. */
+export function wholeVolume(body: ColumnBody): number {
+  return integrate(
+    (j) =>
+      integrate(
+        (i) => {
+          const column = body(i, j);
+          return column.weight * (column.high - column.low);
+        },
+        0,
+        1,
+        SMOOTH_ORDER,
+      ),
+    0,
+    1,
+    4,
+  );
+}
+
+/** Volume that the cutters leave of a body, mm³. Relative error under 1e-5 of the whole body. */
+export function cutVolume(body: ColumnBody, cutters: readonly Cutter[]): number {
+  if (cutters.length === 0) return wholeVolume(body);
+  const { nodes, weights } = gauss(DEPTH_ORDER);
+  let sum = 0;
+  for (let panel = 0; panel < DEPTH_PANELS; panel++) {
+    for (let k = 0; k < DEPTH_ORDER; k++) {
+      const j = (panel + (nodes[k] as number)) / DEPTH_PANELS;
+      sum += ((weights[k] as number) / DEPTH_PANELS) * sliceVolume(body, j, cutters);
+    }
+  }
+  return sum;
+}
+
+/** ∫ over i at one depth, in stretches between the kinks that the cutters' outlines make. */
+function sliceVolume(body: ColumnBody, j: number, cutters: readonly Cutter[]): number {
+  const remaining = (i: number) => {
+    const column = body(i, j);
+    return column.weight * intervalsLength(columnRuns(column, cutters));
+  };
+  const breaks = kinks(body, j, cutters);
+  let sum = 0;
+  for (let k = 0; k + 1 < breaks.length; k++) {
+    sum += integrateSoftEnds(remaining, breaks[k] as number, breaks[k + 1] as number, STRETCH_ORDER);
+  }
+  return sum;
+}
+
+function kinks(body: ColumnBody, j: number, cutters: readonly Cutter[]): number[] {
+  const breaks = [0, 1];
+  const heights = cutters.flatMap(cutterHeights);
+  const low = body(0, j).z;
+  const high = body(1, j).z;
+  for (const z of heights) if (z > low && z < high) breaks.push(monotoneRoot((i) => body(i, j).z - z, 0, 1));
+  let before = signature(body, 0, j, cutters);
+  for (let k = 1; k <= SCAN; k++) {
+    const after = signature(body, k / SCAN, j, cutters);
+    if (after !== before) breaks.push(changeBetween(body, j, cutters, (k - 1) / SCAN, k / SCAN, before));
+    before = after;
+  }
+  return breaks.sort((a, b) => a - b).filter((b, k, all) => k === 0 || b - (all[k - 1] as number) > 1e-12);
+}
+
+/** Heights at which a cutter's outline changes its law. */
+export function cutterHeights({ arch, grow }: Cutter): number[] {
+  const grown = arch.ring + grow;
+  return [arch.baseZ, arch.section.springingZ, arch.section.shoulderZ(grown), arch.section.topZ(grown)];
+}
+
+/** How each cut lies towards the column's ends: changes where an integrand of ours has a kink. */
+function signature(body: ColumnBody, i: number, j: number, cutters: readonly Cutter[]): string {
+  const column = body(i, j);
+  return cutters
+    .map((c) => {
+      if (!(cutterHalf(c, column.z) > 0)) return '-';
+      const cut = column.cut(c);
+      if (!cut) return '-';
+      return [cut[0] < column.low, cut[0] < column.high, cut[1] < column.low, cut[1] < column.high].map(Number).join('');
+    })
+    .join('|');
+}
+
+function changeBetween(
+  body: ColumnBody,
+  j: number,
+  cutters: readonly Cutter[],
+  from: number,
+  to: number,
+  before: string,
+): number {
+  let a = from;
+  let b = to;
+  for (let step = 0; step < 40; step++) {
+    const middle = (a + b) / 2;
+    if (signature(body, middle, j, cutters) === before) a = middle;
+    else b = middle;
+  }
+  return (a + b) / 2;
+}

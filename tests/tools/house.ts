@@ -1,0 +1,87 @@
+import type { Dome, Head, House, Opening, ProfileShape } from '../../lib/description/house.js';
+
+/** House literals for tests, in millimetres: every part has a plain default, any may be overridden. */
+type Part<T> = { readonly [K in keyof T]?: T[K] };
+
+export function domeOf(part: Part<Dome> & { readonly shape?: ProfileShape; readonly rise?: number } = {}): Dome {
+  const { shape = 'hemisphere', rise, ...rest } = part;
+  const radius = rest.radius ?? 3000;
+  return {
+    id: 'hall',
+    at: [0, 0],
+    radius,
+    profile: { shape, rise: rise ?? radius },
+    stemWall: 600,
+    oculus: null,
+    ...rest,
+  };
+}
+
+export function openingOf(part: Part<Opening> & { readonly head?: Head } = {}): Opening {
+  const width = part.width ?? 1000;
+  return {
+    id: 'entrance',
+    in: 'hall',
+    bearingDeg: 180,
+    use: 'door',
+    width,
+    height: 2200,
+    sill: 0,
+    head: { shape: 'semicircular', rise: width / 2 },
+    arch: { ring: 200, face: 300, madeAs: 'cast', voussoirs: null },
+    frame: 50,
+    depth: null,
+    ...part,
+  };
+}
+
+export function houseOf(part: Part<House> = {}): House {
+  return {
+    format: 1,
+    project: { title: 'Test house', number: '', address: '', client: '', drawnBy: '', date: null, revision: '' },
+    units: 'm',
+    site: {
+      northDeg: 0,
+      ground: -150,
+      snowKpa: null,
+      windKpa: null,
+      seismicCoefficient: null,
+      bearingCapacityKpa: null,
+      frostDepth: null,
+      plot: null,
+      setback: null,
+    },
+    wall: { thickness: 250, renderInside: 15, renderOutside: 20 },
+    blocks: {
+      courseHeight: 250,
+      length: 400,
+      joint: 10,
+      jointRange: [5, 20],
+      tolerance: 3,
+      shrinkage: 0.0025,
+      faceStep: 3,
+      faces: 'curved',
+      shortestPiece: 120,
+      leastLap: 80,
+      heaviestKg: 20,
+    },
+    domes: [domeOf()],
+    openings: [],
+    passages: [],
+    rooms: [],
+    footing: { width: 500, depth: 400 },
+    slab: { thickness: 100 },
+    material: { dryDensity: 600, compressiveStrengthMpa: 1, waterCement: 0.5 },
+    casting: {
+      mixerLitresPerMinute: null,
+      demouldDays: 1,
+      readyToLayDays: 28,
+      archStrikeDays: 14,
+      coursesPerDay: 1,
+      targetDays: null,
+    },
+    print: { scale: 50, bed: [220, 220, 250], thinnest: 1.2 },
+    prices: { currency: 'EUR', items: {} },
+    ...part,
+  };
+}
