@@ -1,3 +1,4 @@
+import type { WrittenUnits } from '../base/measures.js';
 import type { Vec2 } from '../math/vec.js';
 
 /** What a line stands for; each layer has one weight and one line type (ISO 128-20: narrow to wide 1:2). */
@@ -13,7 +14,8 @@ export type LayerName =
   | 'dimension'
   | 'text';
 
-export type LineType = 'continuous' | 'dashed' | 'chain' | 'dotted';
+/** `chain` is long dash and dot, `double-chain` long dash and two dots (ISO 128-20 types 04 and 05). */
+export type LineType = 'continuous' | 'dashed' | 'chain' | 'double-chain' | 'dotted';
 
 export interface LayerStyle {
   readonly name: LayerName;
@@ -21,7 +23,10 @@ export interface LayerStyle {
   readonly line: LineType;
 }
 
-/** A stroke's piece. Angles are radians counter-clockwise from +x; an arc runs from `start` to `end`, ccw if `ccw`. */
+/**
+ * A stroke's piece. Angles are radians counter-clockwise from +x; an arc runs from `start` to `end`, ccw if `ccw`,
+ * by less than a full turn (a full turn is a circle).
+ */
 export type Segment =
   | { readonly kind: 'line'; readonly from: Vec2; readonly to: Vec2 }
   | {
@@ -33,6 +38,7 @@ export type Segment =
       readonly ccw: boolean;
     };
 
+/** A chain: each segment begins where the one before ends; when `closed`, the last ends where the first begins. */
 export interface PathPrimitive {
   readonly kind: 'path';
   readonly layer: LayerName;
@@ -102,7 +108,7 @@ export interface LinearDimension {
   readonly to: Vec2;
   readonly angleDeg: number;
   readonly line: Vec2;
-  /** Stands before the measure, e.g. `Ø` or `clear`. */
+  /** Stands directly before the measure, with its own space if it needs one: `Ø`, `clear `. */
   readonly prefix?: string;
   /** Default `to`. */
   readonly spill?: 'from' | 'to';
@@ -118,7 +124,7 @@ export interface AlignedDimension {
   readonly spill?: 'from' | 'to';
 }
 
-/** From `centre` to the point `on` the arc; the text is written `R 1500`. */
+/** From `centre` to the point `on` the arc; the text is written `R1500`. */
 export interface RadiusDimension {
   readonly kind: 'dimension';
   readonly type: 'radius';
@@ -126,7 +132,7 @@ export interface RadiusDimension {
   readonly on: Vec2;
 }
 
-/** Through `centre`, from the point opposite `on` to `on`; the text is written `Ø 3000`. */
+/** Through `centre`, from the point opposite `on` to `on`; the text is written `Ø3000`. */
 export interface DiameterDimension {
   readonly kind: 'dimension';
   readonly type: 'diameter';
@@ -154,7 +160,10 @@ export interface LeaderPrimitive {
   readonly side: 'left' | 'right';
 }
 
-/** Level mark: a tip at `at` and the level's text, e.g. `+2.700`. `level` is mm above the finished floor. */
+/**
+ * Level mark: a tip at `at` and the level's text, e.g. `+2.700`, on the given side, with `label` (may be empty) below it.
+ * `level` is mm above the finished floor.
+ */
 export interface LevelPrimitive {
   readonly kind: 'level';
   readonly at: Vec2;
@@ -179,6 +188,6 @@ export interface View {
   readonly title: string;
   readonly scale: number;
   /** How lengths and levels are written on it. */
-  readonly units: 'metric' | 'feet-inches';
+  readonly units: WrittenUnits;
   readonly primitives: readonly Primitive[];
 }

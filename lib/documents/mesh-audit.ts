@@ -1,0 +1,152 @@
+import type { Vec3 } from '../math/vec.js';
+import type { Mesh } from './mesh.js';
+import { meshVolume } from './mesh-measure.js';
+
+export type MeshFaultCode =
+  | 'empty'
+  | 'bad-index'
+  | 'non-finite'
+  | 'degenerate'
+  | 'open-edge'
+  | 'crowded-edge'
+  | 'opposed-edge'
+  | 'inverted';
+
+/** One kind of fault in one part: how often it occurs, and where it occurs first. */
+export interface MeshFault {
+  readonly code: MeshFaultCode;
+  readonly part: string;
+  readonly count: number;
+  /** A corner of the first place, mm; missing when the fault is of the whole part. */
+  readonly at?: Vec3;
+  /** Names of the faces at the first place. */
+  readonly faces: readonly string[];
+  readonly message: string;
+}
+
+/**
+ * Holds a mesh to a closed, outward, oriented 2-manifold: every directed edge used once, and its opposite once.
+ * Vertices are told apart by index, not by place; `stl.ts` repeats the edge test on what is written.
+ * An empty list means a sound solid. Coordinates in mm; volume must be positive.
+ */
+export function auditMesh(mesh: Mesh): MeshFault[] {
+  const fault = reporter(mesh);
+  if (mesh.triangles.length === 0) return [fault('empty', 1, [], 'has no triangles.')];
+
+  const vertices = mesh.positions.length / 3;
+  const stray = triangleWhere(mesh, (a, b, c) => a >= vertices || b >= vertices || c >= vertices);
+  if (stray.length > 0) return [fault('bad-index', stray.length, stray, 'names vertices that it does not have.')];
+
+  const faults: MeshFault[] = [];
+  const finite = (v: number): boolean =>
+    Number.isFinite(mesh.positions[3 * v]) &&
+    Number.isFinite(mesh.positions[3 * v + 1]) &&
+    Number.isFinite(mesh.positions[3 * v + 2]);
+  const unbounded = triangleWhere(mesh, (a, b, c) => !(finite(a) && finite(b) && finite(c)));
+  if (unbounded.length > 0)
+    faults.push(fault('non-finite', unbounded.length, unbounded, 'has corners that are not finite numbers.'));
+
+  const same = (a: number, b: number): boolean =>
+    a === b ||
+    (mesh.positions[3 * a] === mesh.positions[3 * b] &&
+      mesh.positions[3 * a + 1] === mesh.positions[3 * b + 1] &&
+      mesh.positions[3 * a + 2] === mesh.positions[3 * b + 2]);
+  const flat = triangleWhere(mesh, (a, b, c) => same(a, b) || same(b, c) || same(c, a));
+  if (flat.length > 0)
+    faults.push(fault('degenerate', flat.length, flat, 'has triangles with two corners in one place.'));
+
+  const edges = auditEdges(mesh.triangles, vertices);
+  if (edges.open.length > 0) faults.push(fault('open-edge', edges.open.length, edges.open, 'leaks at open edges.'));
+  if (edges.crowded.length > 0)
+    faults.push(
+      fault('crowded-edge', edges.crowded.length, edges.crowded, 'has edges shared by more than two triangles.'),
+    );
+  if (edges.opposed.length > 0)
+    faults.push(
+      fault('opposed-edge', edges.opposed.length, edges.opposed, 'has neighbouring triangles wound in opposite ways.'),
+    );
+
+  if (faults.length === 0 && !(meshVolume(mesh) > 0))
+    faults.push(fault('inverted', 1, [], 'encloses no positive volume: its triangles face inward.'));
+  return faults;
+}
+
+/** Edges at fault, each told by one triangle that uses it. */
+export interface EdgeFaults {
+  /** Used by one triangle only. */
+  readonly open: readonly number[];
+  /** Used by more than two. */
+  readonly crowded: readonly number[];
+  /** Used by two, both in the same direction. */
+  readonly opposed: readonly number[];
+}
+
+/** Strict edge test over triangles given as vertex indices under `vertexCount`. */
+export function auditEdges(triangles: ArrayLike<number>, vertexCount: number): EdgeFaults {
+  const sound: EdgeFaults = { open: [], crowded: [], opposed: [] };
+  const forth = new Float64Array(triangles.length);
+  const back = new Float64Array(triangles.length);
+  for (let e = 0; e < triangles.length; e++) {
+    const from = triangles[e] as number;
+    const to = triangles[e % 3 === 2 ? e - 2 : e + 1] as number;
+    forth[e] = from * vertexCount + to;
+    back[e] = to * vertexCount + from;
+  }
+  forth.sort();
+  back.sort();
+  // A sound mesh is settled by two sorted lists; only a faulty one pays for the bookkeeping below.
+  let closed = true;
+  for (let e = 0; e < forth.length && closed; e++)
+    closed = forth[e] === back[e] && (e === 0 || forth[e] !== forth[e - 1]);
+  return closed ? sound : sortFaults(triangles, vertexCount);
+}
+
+function sortFaults(triangles: ArrayLike<number>, vertexCount: number): EdgeFaults {
+  const uses = new Map<number, { up: number; down: number; triangle: number }>();
+  for (let e = 0; e < triangles.length; e++) {
+    const from = triangles[e] as number;
+    const to = triangles[e % 3 === 2 ? e - 2 : e + 1] as number;
+    const key = Math.min(from, to) * vertexCount + Math.max(from, to);
+    const use = uses.get(key) ?? { up: 0, down: 0, triangle: Math.floor(e / 3) };
+    if (from < to) use.up++;
+    else use.down++;
+    uses.set(key, use);
+  }
+  const open: number[] = [];
+  const crowded: number[] = [];
+  const opposed: number[] = [];
+  for (const use of uses.values()) {
+    const total = use.up + use.down;
+    if (total === 1) open.push(use.triangle);
+    else if (total > 2) crowded.push(use.triangle);
+    else if (use.up !== 1) opposed.push(use.triangle);
+  }
+  return { open, crowded, opposed };
+}
+
+function triangleWhere(mesh: Mesh, test: (a: number, b: number, c: number) => boolean): number[] {
+  const found: number[] = [];
+  for (let t = 0; t < mesh.triangles.length / 3; t++) {
+    const [a, b, c] = [mesh.triangles[3 * t], mesh.triangles[3 * t + 1], mesh.triangles[3 * t + 2]];
+    if (test(a as number, b as number, c as number)) found.push(t);
+  }
+  return found;
+}
+
+function reporter(mesh: Mesh) {
+  return (code: MeshFaultCode, count: number, triangles: readonly number[], what: string): MeshFault => {
+    const first = triangles[0];
+    const names = triangles.slice(0, 4).map((t) => mesh.faceNames[mesh.faceOf[t] ?? -1] ?? 'unnamed');
+    const faces = [...new Set(names)];
+    const at = first === undefined ? undefined : cornerOf(mesh, mesh.triangles[3 * first] as number);
+    const place = at ? ` First near (${at.map((x) => x.toFixed(2)).join(', ')}) mm, face ${faces.join(', ')}.` : '';
+    const message = `the solid ${what}${count > 1 ? ` ${count} of them.` : ''}${place}`;
+    return { code, part: mesh.name, count, faces, message, ...(at ? { at } : {}) };
+  };
+}
+
+const cornerOf = (mesh: Mesh, v: number): Vec3 => [
+  mesh.positions[3 * v] ?? Number.NaN,
+  mesh.positions[3 * v + 1] ?? Number.NaN,
+  mesh.positions[3 * v + 2] ?? Number.NaN,
+];

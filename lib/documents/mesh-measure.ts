@@ -1,0 +1,121 @@
+import type { Vec3 } from '../math/vec.js';
+import type { Mesh } from './mesh.js';
+
+export interface Bounds3 {
+  readonly min: Vec3;
+  readonly max: Vec3;
+}
+
+/** Least box round a mesh, mm. An empty mesh gives an inverted infinite box. */
+export function meshBounds(mesh: Mesh): Bounds3 {
+  const min: [number, number, number] = [Infinity, Infinity, Infinity];
+  const max: [number, number, number] = [-Infinity, -Infinity, -Infinity];
+  for (let i = 0; i < mesh.positions.length; i++) {
+    const axis = (i % 3) as 0 | 1 | 2;
+    const x = mesh.positions[i] as number;
+    if (x < min[axis]) min[axis] = x;
+    if (x > max[axis]) max[axis] = x;
+  }
+  return { min, max };
+}
+
+/** Enclosed volume, mm³, by the divergence theorem; positive when the triangles face outward. */
+export function meshVolume(mesh: Mesh): number {
+  // Tetrahedra from a corner of the mesh itself: a block far from the origin loses no digits.
+  const [ox, oy, oz] = [mesh.positions[0] ?? 0, mesh.positions[1] ?? 0, mesh.positions[2] ?? 0];
+  let six = 0;
+  for (let t = 0; t < mesh.triangles.length; t += 3) {
+    const a = 3 * (mesh.triangles[t] as number);
+    const b = 3 * (mesh.triangles[t + 1] as number);
+    const c = 3 * (mesh.triangles[t + 2] as number);
+    const ax = (mesh.positions[a] as number) - ox;
+    const ay = (mesh.positions[a + 1] as number) - oy;
+    const az = (mesh.positions[a + 2] as number) - oz;
+    const bx = (mesh.positions[b] as number) - ox;
+    const by = (mesh.positions[b + 1] as number) - oy;
+    const bz = (mesh.positions[b + 2] as number) - oz;
+    const cx = (mesh.positions[c] as number) - ox;
+    const cy = (mesh.positions[c + 1] as number) - oy;
+    const cz = (mesh.positions[c + 2] as number) - oz;
+    six += ax * (by * cz - bz * cy) + ay * (bz * cx - bx * cz) + az * (bx * cy - by * cx);
+  }
+  return six / 6;
+}
+
+/** Counts of one connected piece of a mesh; `euler` is V − E + F, 2 − 2·genus for a closed piece. */
+export interface EulerCount {
+  readonly vertices: number;
+  readonly edges: number;
+  readonly triangles: number;
+  readonly euler: number;
+}
+
+/** Euler counts of each piece that hangs together by vertices, in the order of their first triangles. */
+export function meshEuler(mesh: Mesh): EulerCount[] {
+  const vertexCount = mesh.positions.length / 3;
+  const leader = Uint32Array.from({ length: vertexCount }, (_, v) => v);
+  const find = (v: number): number => {
+    let root = v;
+    while (leader[root] !== root) {
+      leader[root] = leader[leader[root] as number] as number;
+      root = leader[root] as number;
+    }
+    return root;
+  };
+  const edges = new Float64Array(mesh.triangles.length);
+  for (let e = 0; e < mesh.triangles.length; e++) {
+    const from = mesh.triangles[e] as number;
+    const to = mesh.triangles[e % 3 === 2 ? e - 2 : e + 1] as number;
+    edges[e] = Math.min(from, to) * vertexCount + Math.max(from, to);
+    leader[find(from)] = find(to);
+  }
+  edges.sort();
+  const pieces = new Map<number, { vertices: number; edges: number; triangles: number }>();
+  const pieceOf = (v: number) => {
+    const root = find(v);
+    const piece = pieces.get(root) ?? { vertices: 0, edges: 0, triangles: 0 };
+    pieces.set(root, piece);
+    return piece;
+  };
+  const seen = new Uint8Array(vertexCount);
+  for (let i = 0; i < mesh.triangles.length; i++) {
+    const v = mesh.triangles[i] as number;
+    const piece = pieceOf(v);
+    if (i % 3 === 0) piece.triangles++;
+    if (seen[v] === 0) piece.vertices++;
+    seen[v] = 1;
+  }
+  for (let e = 0; e < edges.length; e++) {
+    const key = edges[e] as number;
+    if (e === 0 || key !== edges[e - 1]) pieceOf(Math.floor(key / vertexCount)).edges++;
+  }
+  return [...pieces.values()].map((p) => ({ ...p, euler: p.vertices - p.edges + p.triangles }));
+}
+
+/** One mesh of several, side by side: nothing is joined. Face names become `part/face`. */
+export function mergeMeshes(name: string, meshes: readonly Mesh[]): Mesh {
+  const positions = new Float64Array(meshes.reduce((n, m) => n + m.positions.length, 0));
+  const triangles = new Uint32Array(meshes.reduce((n, m) => n + m.triangles.length, 0));
+  const faceOf = new Uint16Array(triangles.length / 3);
+  const faceNames: string[] = [];
+  let [p, t] = [0, 0];
+  for (const mesh of meshes) {
+    positions.set(mesh.positions, p);
+    for (let i = 0; i < mesh.triangles.length; i++) triangles[t + i] = (mesh.triangles[i] as number) + p / 3;
+    for (let i = 0; i < mesh.faceOf.length; i++) faceOf[t / 3 + i] = (mesh.faceOf[i] as number) + faceNames.length;
+    for (const face of mesh.faceNames) faceNames.push(`${mesh.name}/${face}`);
+    p += mesh.positions.length;
+    t += mesh.triangles.length;
+  }
+  if (faceNames.length > 0xffff)
+    throw new RangeError(`${name}: ${faceNames.length} faces; a mesh holds 65535 at most.`);
+  return { name, positions, triangles, faceNames, faceOf };
+}
+
+/** The mesh scaled about the origin, then moved; `scale` must be positive and finite. */
+export function transformMesh(mesh: Mesh, options: { readonly scale?: number; readonly move?: Vec3 }): Mesh {
+  const { scale = 1, move = [0, 0, 0] } = options;
+  if (!(scale > 0 && Number.isFinite(scale)))
+    throw new RangeError(`${mesh.name}: a scale of ${scale} isn't positive and finite.`);
+  return { ...mesh, positions: mesh.positions.map((x, i) => x * scale + (move[i % 3] as number)) };
+}

@@ -1,0 +1,81 @@
+/** Far above the smallest normal float32, so that a step of its last digit is still a float32. */
+const SMALLEST = 1e-30;
+
+/**
+ * Rounds points to float32 so that no two of them fall together: a point whose rounded place is taken is set
+ * a last digit aside. What a mesh tells apart by index stays apart in a file that knows only coordinates,
+ * so a closed mesh stays closed however thin its triangles are.
+ * `positions` holds x, y, z of each point; the result is float32 values, in the same order.
+ * @throws RangeError when all points lie within 1e-30 of the origin, where a last digit aside is lost.
+ */
+export function roundApart(positions: Float64Array): Float32Array {
+  const rounded = new Float32Array(positions.length);
+  const table = new PointTable(positions.length / 3);
+  let greatest = 0;
+  for (const x of positions) greatest = Math.max(greatest, Math.abs(x));
+  if (greatest < SMALLEST) throw new RangeError(`A solid no larger than ${greatest} mm can't be told in float32.`);
+  const step = 2 ** (Math.floor(Math.log2(greatest)) - 22);
+  for (let i = 0; i < positions.length; i += 3) {
+    for (let attempt = 0; ; attempt++) {
+      const [dx, dy, dz] = asideOf(attempt);
+      // Adding zero turns a negative zero into zero: as bits they differ, as places they don't.
+      rounded[i] = (positions[i] as number) + dx * step + 0;
+      rounded[i + 1] = (positions[i + 1] as number) + dy * step + 0;
+      rounded[i + 2] = (positions[i + 2] as number) + dz * step + 0;
+      const v = table.place(rounded[i] as number, rounded[i + 1] as number, rounded[i + 2] as number);
+      if (v === i / 3) break;
+    }
+  }
+  return rounded;
+}
+
+/** Small whole steps round a place: none, then along each axis both ways, then farther. */
+function asideOf(attempt: number): [number, number, number] {
+  if (attempt === 0) return [0, 0, 0];
+  const reach = Math.floor((attempt - 1) / 6) + 1;
+  const way = (attempt - 1) % 6;
+  const sign = way % 2 === 0 ? reach : -reach;
+  return [way < 2 ? sign : 0, way === 2 || way === 3 ? sign : 0, way > 3 ? sign : 0];
+}
+
+/** Numbers distinct float32 points from 0 in the order of their coming; equal points get their first number. */
+export class PointTable {
+  private readonly slots: Int32Array;
+  private readonly keys: Float32Array;
+  private count = 0;
+
+  constructor(capacity: number) {
+    this.slots = new Int32Array(2 ** Math.ceil(Math.log2(Math.max(2, capacity) * 2))).fill(-1);
+    this.keys = new Float32Array(3 * capacity);
+  }
+
+  get size(): number {
+    return this.count;
+  }
+
+  place(x: number, y: number, z: number): number {
+    const mask = this.slots.length - 1;
+    let slot = hash(x, y, z) & mask;
+    for (;;) {
+      const v = this.slots[slot] as number;
+      if (v < 0) break;
+      if (this.keys[3 * v] === x && this.keys[3 * v + 1] === y && this.keys[3 * v + 2] === z) return v;
+      slot = (slot + 1) & mask;
+    }
+    this.slots[slot] = this.count;
+    this.keys.set([x, y, z], 3 * this.count);
+    return this.count++;
+  }
+}
+
+const bits = new Float32Array(3);
+const words = new Int32Array(bits.buffer);
+function hash(x: number, y: number, z: number): number {
+  bits[0] = x;
+  bits[1] = y;
+  bits[2] = z;
+  let h = Math.imul(words[0] as number, 0x9e3779b1);
+  h = Math.imul(h ^ (h >>> 15) ^ (words[1] as number), 0x85ebca6b);
+  h = Math.imul(h ^ (h >>> 13) ^ (words[2] as number), 0xc2b2ae35);
+  return (h ^ (h >>> 16)) >>> 0;
+}

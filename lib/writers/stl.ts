@@ -1,0 +1,164 @@
+import { serializeBinary } from '@jscad/stl-serializer/CSGToStlb.js';
+import { DocumentError } from '../documents/document-error.js';
+import { toGeom3 } from '../documents/geom3.js';
+import type { Mesh } from '../documents/mesh.js';
+import { auditEdges, auditMesh } from '../documents/mesh-audit.js';
+import { transformMesh } from '../documents/mesh-measure.js';
+import type { Vec3 } from '../math/vec.js';
+import { PointTable, roundApart } from './float-rounding.js';
+
+const HEADER = 80;
+const TRIANGLE = 50;
+
+export interface StlOptions {
+  /** Model mm per mm of the solids, e.g. 1 / 50 for a scale model; 1 when left out. */
+  readonly scale?: number;
+  /** Printable ASCII kept at the file's head, 70 characters at most; the rest is dropped. */
+  readonly title: string;
+}
+
+/** What the strict edge test found in the bytes of a binary STL. */
+export interface StlAudit {
+  readonly triangles: number;
+  readonly vertices: number;
+  readonly openEdges: number;
+  readonly crowdedEdges: number;
+  readonly opposedEdges: number;
+  readonly nonFinite: number;
+  readonly degenerate: number;
+  /** Triangles at fault, each once, in the order of the file. */
+  readonly faulty: readonly number[];
+  /** A corner of the first of them, mm. */
+  readonly at?: Vec3;
+}
+
+/**
+ * Binary STL of closed solids, one after the other in one file.
+ * The serializer's plain entry snaps corners to a hundred-thousandth of the solid's size, which can close up thin
+ * triangles and tear the skin; its binary stage is called by itself, on corners rounded to float32 beforehand.
+ * The bytes are then decoded and held to the strict edge test once more, over all parts together.
+ * @throws DocumentError naming the part that leaks, or the parts that touch along an edge.
+ */
+export function writeStl(parts: readonly Mesh[], options: StlOptions): Uint8Array {
+  if (parts.length === 0) throw new DocumentError('empty', options.title, 'there is no solid to write.');
+  const faults = parts.flatMap(auditMesh);
+  const [fault] = faults;
+  if (fault) throw new DocumentError(fault.code, fault.part, faults.map((f) => `${f.part}: ${f.message}`).join(' '));
+
+  const rounded = parts.map((part) => {
+    const scaled = transformMesh(part, { scale: options.scale ?? 1 });
+    return { ...scaled, positions: Float64Array.from(roundApart(scaled.positions)) };
+  });
+  const pieces = serializeBinary(rounded.map(toGeom3), {}).map((piece) => new Uint8Array(piece));
+  const bytes = new Uint8Array(pieces.reduce((n, piece) => n + piece.length, 0));
+  let at = 0;
+  for (const piece of pieces) {
+    bytes.set(piece, at);
+    at += piece.length;
+  }
+  bytes.set(headerOf(options.title));
+  requireClosed(bytes, parts);
+  return bytes;
+}
+
+/**
+ * Strict test of a binary STL as its readers see it: corners are joined only where they agree to the last digit,
+ * every directed edge must occur once and its opposite once.
+ * @throws DocumentError when the length doesn't fit the count of triangles.
+ */
+export function auditStl(bytes: Uint8Array): StlAudit {
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  const count = bytes.length >= HEADER + 4 ? view.getUint32(HEADER, true) : 0;
+  if (bytes.length !== HEADER + 4 + TRIANGLE * count)
+    throw new DocumentError(
+      'bad-length',
+      'STL',
+      `${bytes.length} bytes don't hold the ${count} triangles that its head tells of.`,
+    );
+
+  const table = new PointTable(3 * count);
+  const corners = new Uint32Array(3 * count);
+  const bad = new Set<number>();
+  let nonFinite = 0;
+  // Adding zero makes one place of zero and negative zero.
+  const float = (t: number, i: number): number => view.getFloat32(HEADER + 4 + TRIANGLE * t + 4 * i, true) + 0;
+  for (let t = 0; t < count; t++) {
+    let sum = float(t, 0) + float(t, 1) + float(t, 2);
+    for (let c = 0; c < 3; c++) {
+      const [x, y, z] = [float(t, 3 + 3 * c), float(t, 4 + 3 * c), float(t, 5 + 3 * c)];
+      corners[3 * t + c] = table.place(x, y, z);
+      sum += x + y + z;
+    }
+    if (Number.isFinite(sum)) continue;
+    nonFinite++;
+    bad.add(t);
+  }
+  let degenerate = 0;
+  for (let t = 0; t < count; t++) {
+    const [a, b, c] = corners.subarray(3 * t, 3 * t + 3);
+    if (a !== b && b !== c && c !== a) continue;
+    degenerate++;
+    bad.add(t);
+  }
+  const edges = auditEdges(corners, table.size);
+  for (const t of [...edges.open, ...edges.crowded, ...edges.opposed]) bad.add(t);
+  const faulty = [...bad].sort((a, b) => a - b);
+  const [first] = faulty;
+  const place = first === undefined ? undefined : HEADER + 4 + TRIANGLE * first + 12;
+  return {
+    triangles: count,
+    vertices: table.size,
+    openEdges: edges.open.length,
+    crowdedEdges: edges.crowded.length,
+    opposedEdges: edges.opposed.length,
+    nonFinite,
+    degenerate,
+    faulty,
+    ...(place === undefined
+      ? {}
+      : {
+          at: [
+            view.getFloat32(place, true),
+            view.getFloat32(place + 4, true),
+            view.getFloat32(place + 8, true),
+          ] as Vec3,
+        }),
+  };
+}
+
+function requireClosed(bytes: Uint8Array, parts: readonly Mesh[]): void {
+  const audit = auditStl(bytes);
+  if (audit.faulty.length === 0) return;
+  const names = [...new Set(audit.faulty.map((t) => partOf(t, parts)))];
+  const where = audit.at?.map((x) => x.toFixed(3)).join(', ');
+  if (audit.crowdedEdges > 0 && audit.openEdges === 0 && audit.opposedEdges === 0 && audit.nonFinite === 0)
+    throw new DocumentError(
+      'crowded-edge',
+      names.join(', '),
+      `${audit.crowdedEdges} edges are shared by solids that touch, first at (${where}) mm of the model. Unite the parts or write them to files of their own.`,
+    );
+  throw new DocumentError(
+    'open-edge',
+    names.join(', '),
+    `the solid leaks as written: ${audit.openEdges} open, ${audit.crowdedEdges} crowded, ${audit.opposedEdges} opposed edges, ` +
+      `${audit.degenerate} degenerate and ${audit.nonFinite} non-finite triangles, first at (${where}) mm of the model. Choose a larger scale.`,
+  );
+}
+
+function partOf(triangle: number, parts: readonly Mesh[]): string {
+  let before = 0;
+  for (const part of parts) {
+    before += part.triangles.length / 3;
+    if (triangle < before) return part.name;
+  }
+  return 'unknown part';
+}
+
+/** A head that begins with "solid" would be taken for the text form. */
+function headerOf(title: string): Uint8Array {
+  const text = `STL mm: ${title}`.slice(0, HEADER);
+  return Uint8Array.from({ length: HEADER }, (_, i) => {
+    const code = i < text.length ? text.charCodeAt(i) : 0x20;
+    return code >= 0x20 && code < 0x7f ? code : 0x3f;
+  });
+}
