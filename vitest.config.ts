@@ -1,5 +1,30 @@
 import { defineConfig } from 'vitest/config';
 
+/** Tests that run the built program or the packed package; all others read the sources. */
+const PROGRAM = ['tests/cli/**/*.test.ts', 'tests/package/**/*.test.ts'];
+
 export default defineConfig({
-  test: { include: ['tests/**/*.test.ts'], testTimeout: 60_000, hookTimeout: 120_000 },
+  test: {
+    reporters: ['default', './tests/tools/closing-line.ts'],
+    projects: [
+      {
+        test: {
+          name: 'library',
+          include: ['tests/**/*.test.ts'],
+          exclude: PROGRAM,
+          testTimeout: 60_000,
+          hookTimeout: 120_000,
+        },
+      },
+      {
+        test: {
+          name: 'program',
+          include: PROGRAM,
+          globalSetup: './tests/tools/build.ts',
+          testTimeout: 120_000,
+          hookTimeout: 300_000,
+        },
+      },
+    ],
+  },
 });
