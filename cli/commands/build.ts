@@ -1,0 +1,91 @@
+import { type Command, withFile } from '../command.js';
+import { EXIT, UsageError } from '../exit.js';
+import { groupOf } from '../folder/carry.js';
+import { inspectFolder, type Written, writeFolder } from '../folder/write.js';
+import { readInput } from '../input.js';
+import { buildPackage, type OutputGroup, readDescription } from '../library.js';
+import { didYouMean } from '../nearest.js';
+import { printCautions, printChecks, printSummary } from '../print/results.js';
+import type { Terminal } from '../terminal.js';
+import { tools } from '../tools.js';
+import { version } from '../version.js';
+
+const GROUPS: readonly OutputGroup[] = ['drawings', 'model', 'tables'];
+
+/** `drawings,tables` and `--only drawings --only tables` alike; `null` when everything is asked for. */
+function groupsAsked(only: readonly string[] | undefined): readonly OutputGroup[] | null {
+  if (only === undefined) return null;
+  const names = only.flatMap((part) => part.split(',')).map((name) => name.trim());
+  return names.map((name) => {
+    const group = GROUPS.find((known) => known === name);
+    if (group !== undefined) return group;
+    throw new UsageError(
+      `--only doesn't know ${JSON.stringify(name)}.`,
+      didYouMean(name, GROUPS, `It knows: ${GROUPS.join(', ')}.`),
+    );
+  });
+}
+
+interface Arguments {
+  file: string;
+  output: string;
+  only: string[] | undefined;
+}
+
+export const build: Command<Arguments> = {
+  usage: 'build <file>',
+  describe: 'Compute a house and write its drawings, model and tables into a folder',
+  options: (argv) =>
+    withFile(argv)
+      .option('output', {
+        alias: 'o',
+        type: 'string',
+        demandOption: true,
+        requiresArg: true,
+        describe: 'Folder of the package; it is replaced as a whole',
+      })
+      .option('only', {
+        type: 'string',
+        array: true,
+        requiresArg: true,
+        describe: `Write some groups alone: ${GROUPS.join(', ')}`,
+      }),
+  run: async ({ file, output, only }, terminal) => {
+    if (output === '') throw new UsageError('The name of the output folder is missing.', 'Name one after -o.');
+    const groups = groupsAsked(only);
+    const tell = (note: string) => terminal.err(note);
+    for (const note of await inspectFolder(output)) tell(note);
+
+    const input = readInput(file);
+    const house = readDescription(input.text, input.name);
+    const made = await buildPackage(house, tools, { ...(groups && { only: groups }), progress: tell });
+    tell(`writing ${output}`);
+    const { files, checks, summary, cautions } = made;
+    const written = await writeFolder(output, { files, only: groups, description: input.sha256, version, checks });
+    for (const note of written.notes) tell(note);
+
+    printSummary(terminal, summary);
+    printChecks(terminal, checks, true);
+    printWritten(terminal, output, written);
+    printCautions(terminal, cautions);
+    return checks.some((check) => check.state === 'fails') ? EXIT.check : EXIT.fine;
+  },
+};
+
+const megabytes = (bytes: number): string => `${(bytes / 1e6).toFixed(1)} MB`;
+
+function printWritten(terminal: Terminal, output: string, { files, carried }: Written): void {
+  const size = files.reduce((sum, entry) => sum + entry.size, 0);
+  terminal.out();
+  terminal.out(['strong', `Written to ${output}`], `: ${files.length + 1} files, ${megabytes(size)}`);
+  const kept = new Set(carried.files.map(({ path }) => path));
+  for (const group of new Set(files.map(({ path }) => groupOf(path)))) {
+    const own = files.filter(({ path }) => groupOf(path) === group);
+    const asBefore = own.every(({ path }) => kept.has(path)) ? ', as before' : '';
+    terminal.out(`  ${group.padEnd(10)}${own.length} files${asBefore}`);
+  }
+  if (carried.dropped.length > 0) {
+    terminal.out(['warn', `  Left out, ${carried.because}: ${carried.dropped.join(', ')}.`]);
+    terminal.out('  Run build without --only to make them anew.');
+  }
+}

@@ -1,0 +1,117 @@
+import { linkSync, readFileSync, renameSync, unlinkSync, writeFileSync } from 'node:fs';
+import { hostname } from 'node:os';
+import { FileError, fileTrouble } from '../exit.js';
+
+interface Holder {
+  readonly pid: number;
+  readonly host: string;
+}
+
+const code = (error: unknown): string | undefined => (error as NodeJS.ErrnoException).code;
+
+function readHolder(path: string): Holder | 'unreadable' | 'gone' {
+  try {
+    const found = JSON.parse(readFileSync(path, 'utf8')) as Partial<Holder> | null;
+    if (typeof found?.pid !== 'number' || typeof found.host !== 'string') return 'unreadable';
+    return { pid: found.pid, host: found.host };
+  } catch (error) {
+    return code(error) === 'ENOENT' ? 'gone' : 'unreadable';
+  }
+}
+
+/** A process of ours can't meet its own lock: the number was given out again after the holder died. */
+function isAlive(holder: Holder): boolean {
+  if (holder.host !== hostname()) return true;
+  if (holder.pid === process.pid) return false;
+  try {
+    process.kill(holder.pid, 0);
+    return true;
+  } catch (error) {
+    return code(error) !== 'ESRCH';
+  }
+}
+
+/** Puts the lock in place with its content in one step; false when another lock stands there. */
+function place(path: string, content: string): boolean {
+  const draft = `${path}.${process.pid}`;
+  try {
+    writeFileSync(draft, content, { flush: true });
+    linkSync(draft, path);
+    return true;
+  } catch (error) {
+    if (code(error) === 'EEXIST') return false;
+    // File systems without hard links: the content follows the name by an instant.
+    if (code(error) === 'EPERM' || code(error) === 'ENOTSUP' || code(error) === 'ENOSYS') {
+      return placeWithoutLinks(path, content);
+    }
+    throw error;
+  } finally {
+    remove(draft);
+  }
+}
+
+function placeWithoutLinks(path: string, content: string): boolean {
+  try {
+    writeFileSync(path, content, { flag: 'wx', flush: true });
+    return true;
+  } catch (error) {
+    if (code(error) === 'EEXIST') return false;
+    throw error;
+  }
+}
+
+function remove(path: string): void {
+  try {
+    unlinkSync(path);
+  } catch (error) {
+    if (code(error) !== 'ENOENT') throw error;
+  }
+}
+
+/** Takes a dead process's lock away; if another process renewed it in that instant, gives theirs back. */
+function clearStale(path: string, stale: Holder): void {
+  const aside = `${path}.${process.pid}`;
+  try {
+    renameSync(path, aside);
+  } catch (error) {
+    if (code(error) === 'ENOENT') return;
+    throw error;
+  }
+  const taken = readHolder(aside);
+  const wasStale = typeof taken === 'object' && taken.pid === stale.pid && taken.host === stale.host;
+  if (!wasStale) linkSync(aside, path);
+  remove(aside);
+}
+
+function refuse(path: string, holder: Holder | 'unreadable'): never {
+  const who =
+    holder === 'unreadable'
+      ? `${path} can't be read`
+      : `process ${holder.pid}${holder.host === hostname() ? '' : ` on ${holder.host}`} holds it`;
+  throw new FileError(
+    `The output folder is locked: ${who}.`,
+    `Wait for that run to end; if none is running, delete ${path}.`,
+  );
+}
+
+/**
+ * Takes the lock, clearing one whose process is dead, and returns the function that gives it back.
+ * @throws FileError when a living process holds it, or when it can't be written.
+ */
+export function takeLock(path: string): () => void {
+  const content = `${JSON.stringify({ pid: process.pid, host: hostname() } satisfies Holder)}\n`;
+  try {
+    while (!place(path, content)) {
+      const holder = readHolder(path);
+      if (holder === 'gone') continue;
+      if (holder === 'unreadable' || isAlive(holder)) refuse(path, holder);
+      clearStale(path, holder);
+    }
+  } catch (error) {
+    throw fileTrouble(`${path} can't be written`, error);
+  }
+  return () => {
+    const holder = readHolder(path);
+    if (typeof holder === 'object' && holder.pid === process.pid && holder.host === hostname()) remove(path);
+  };
+}

@@ -1,0 +1,139 @@
+import { closeSync, existsSync, fsyncSync, mkdirSync, openSync, renameSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { setImmediate } from 'node:timers/promises';
+import { fileTrouble } from '../exit.js';
+import { type Carried, carryOver, type Delivery } from './carry.js';
+import { removeOurs, strangersIn } from './contents.js';
+import { guarded, makeFolders, unmakeFolders } from './guard.js';
+import { takeLock } from './lock.js';
+import { entryOf, MANIFEST, type ManifestEntry, manifestBytes, type PackageFile } from './manifest.js';
+import { assertPaths, type Places, placesOf } from './paths.js';
+import { recover, refuseStrangers } from './recover.js';
+
+export interface Written {
+  readonly dir: string;
+  /** All files of the folder now, the manifest excepted. */
+  readonly files: readonly ManifestEntry[];
+  readonly carried: Carried;
+  /** What was put in order beforehand, and what couldn't be tidied afterwards. */
+  readonly notes: readonly string[];
+}
+
+/**
+ * Looks at the output folder before the long work: restores it if a run was cut short, and refuses one that
+ * can't be used. Writes nothing else. Returns what was done, in words.
+ * @throws FileError
+ */
+export async function inspectFolder(asked: string): Promise<string[]> {
+  const places = placesOf(asked);
+  if (![places.dir, places.fresh, places.old].some((path) => existsSync(path))) return [];
+  return underLock(places, async () => {
+    const notes = recover(places);
+    refuseStrangers(places.dir);
+    return notes;
+  });
+}
+
+/**
+ * Writes a package, all or nothing: into a sibling folder first, synced, then exchanged with the folder by
+ * renames. Where it fails or is told to stop, the folder stands as before and nothing else is left.
+ * @throws FileError; Error when the package's paths are unsafe
+ */
+export async function writeFolder(asked: string, delivery: Delivery): Promise<Written> {
+  assertPaths([...delivery.files.map((file) => file.path), MANIFEST]);
+  const places = placesOf(asked);
+  return underLock(places, async (onUndo) => {
+    const notes = recover(places);
+    refuseStrangers(places.dir);
+    const carried = carryOver(places.dir, delivery);
+    const files = [...delivery.files, ...carried.files].sort((a, b) => (a.path < b.path ? -1 : 1));
+    assertPaths(files.map((file) => file.path));
+    const entries = files.map(entryOf);
+    const manifest = manifestBytes({
+      program: 'ringcourse',
+      version: delivery.version,
+      description: { sha256: delivery.description },
+      files: entries,
+      checks: delivery.checks,
+    });
+    try {
+      mkdirSync(places.fresh);
+      onUndo(() => removeOurs(places.fresh));
+      await fill(places.fresh, [{ path: MANIFEST, bytes: manifest }, ...files]);
+    } catch (error) {
+      throw fileTrouble(`The package can't be written into ${places.fresh}`, error);
+    }
+    exchange(places);
+    return { dir: places.dir, files: entries, carried, notes: [...notes, ...tidy(places)] };
+  });
+}
+
+async function underLock<T>(places: Places, body: (onUndo: (step: () => void) => void) => Promise<T>): Promise<T> {
+  return guarded(async (onUndo) => {
+    const made = makeFolders(places.parent);
+    onUndo(() => unmakeFolders(made));
+    const release = takeLock(places.lock);
+    onUndo(release);
+    try {
+      const result = await body(onUndo);
+      release();
+      return result;
+    } catch (error) {
+      throw fileTrouble(`The folder ${places.dir} can't be used`, error);
+    }
+  });
+}
+
+/** Each file is written in one go; between two the process listens for signals. */
+async function fill(dir: string, files: readonly PackageFile[]): Promise<void> {
+  const folders = new Set([dir]);
+  for (const { path, bytes } of files) {
+    const file = join(dir, path);
+    mkdirSync(dirname(file), { recursive: true });
+    writeFileSync(file, bytes, { flag: 'wx', flush: true });
+    for (let up = dirname(file); up !== dir; up = dirname(up)) folders.add(up);
+    await setImmediate();
+  }
+  for (const folder of folders) syncFolder(folder);
+}
+
+/** Both renames in one go: no signal comes between them. */
+function exchange(places: Places): void {
+  const hadOne = existsSync(places.dir);
+  try {
+    if (hadOne) renameSync(places.dir, places.old);
+    renameSync(places.fresh, places.dir);
+  } catch (error) {
+    if (hadOne && !existsSync(places.dir)) renameSync(places.old, places.dir);
+    throw fileTrouble(`The new package can't take the place of ${places.dir}`, error);
+  }
+  syncFolder(places.parent);
+}
+
+/** The new package stands by now, so trouble with the old one is told and no failure; the next run tries again. */
+function tidy(places: Places): string[] {
+  if (!existsSync(places.old)) return [];
+  try {
+    const strangers = strangersIn(places.old);
+    if (strangers.length > 0) return [`${places.old} was left: ${strangers.join(', ')} came into it meanwhile.`];
+    removeOurs(places.old);
+    return [];
+  } catch (error) {
+    const trouble = fileTrouble(`${places.old} can't be removed`, error);
+    return [trouble instanceof Error ? trouble.message : String(trouble)];
+  }
+}
+
+/** Makes renames and new names last through a power cut; systems that can't sync a folder do it by themselves. */
+function syncFolder(dir: string): void {
+  let handle: number | undefined;
+  try {
+    handle = openSync(dir, 'r');
+    fsyncSync(handle);
+  } catch (error) {
+    const code = (error as NodeJS.ErrnoException).code ?? '';
+    if (!['EPERM', 'EACCES', 'EISDIR', 'EINVAL', 'ENOTSUP'].includes(code)) throw error;
+  } finally {
+    if (handle !== undefined) closeSync(handle);
+  }
+}

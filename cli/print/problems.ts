@@ -1,0 +1,15 @@
+import type { Problem } from '../library.js';
+import type { Terminal } from '../terminal.js';
+
+const count = (n: number): string => (n === 1 ? '1 problem' : `${n} problems`);
+
+/** All problems of a description, in the form editors and terminals turn into links, each with how to mend it. */
+export function printProblems(terminal: Terminal, problems: readonly Problem[]): void {
+  for (const { where, code, path, message, mend } of problems) {
+    const place = where === undefined ? 'description' : `${where.file}:${where.line}:${where.column}`;
+    const key = path === '' ? '' : `${path}: `;
+    terminal.err(['strong', `${place}:`], ' ', ['bad', code], `: ${key}${message}`);
+    terminal.err('    ', mend);
+  }
+  terminal.err(`${count(problems.length)}; nothing was written.`);
+}

@@ -1,0 +1,35 @@
+import type { Column, Table } from '../library.js';
+import type { Terminal } from '../terminal.js';
+
+function cellText(column: Column, cell: Table['rows'][number][string]): string {
+  if (cell === null || cell === undefined) return '';
+  return typeof cell === 'number' && column.kind === 'number' ? cell.toFixed(column.decimals ?? 3) : String(cell);
+}
+
+const header = ({ label, unit }: Column): string => (unit ? `${label} (${unit})` : label);
+
+/** A table in columns as wide as their longest cell, numbers to the right, notes below. */
+export function printTable(terminal: Terminal, table: Table): void {
+  const columns = table.columns.map((column) => {
+    const cells = table.rows.map((row) => cellText(column, row[column.key]));
+    const width = Math.max(header(column).length, ...cells.map((cell) => cell.length));
+    const pad = (text: string) => (column.kind === 'text' ? text.padEnd(width) : text.padStart(width));
+    return { head: pad(header(column)), cells: cells.map(pad) };
+  });
+  terminal.out(['strong', table.title]);
+  terminal.out(
+    columns
+      .map(({ head }) => head)
+      .join('  ')
+      .trimEnd(),
+  );
+  for (let i = 0; i < table.rows.length; i++) {
+    terminal.out(
+      columns
+        .map(({ cells }) => cells[i] ?? '')
+        .join('  ')
+        .trimEnd(),
+    );
+  }
+  for (const note of table.notes ?? []) terminal.out(note);
+}
