@@ -1,0 +1,163 @@
+/**
+ * Units of measurement: exact factors and the wording of values in the reader's own units.
+ *
+ * Sources: international yard and pound of 1959 (1 ft = 0.3048 m, 1 lb = 0.45359237 kg), standard gravity
+ * 9.80665 m/s2 (third CGPM, 1901), US gallon of 231 cubic inches. All other factors follow from these.
+ */
+
+export type LengthUnit = 'm' | 'mm' | 'ft' | 'in';
+export const LENGTH_UNITS: readonly LengthUnit[] = ['m', 'mm', 'ft', 'in'];
+
+export type QuantityKind = 'length' | 'angle' | 'pressure' | 'density' | 'mass' | 'flow' | 'duration' | 'fraction';
+
+export interface Unit {
+  /** Spelling used in messages. */
+  readonly name: string;
+  readonly aliases: readonly string[];
+  /** Base units of its kind in one of this. */
+  readonly factor: number;
+}
+
+const FOOT_MM = 304.8;
+const INCH_MM = 25.4;
+const POUND_KG = 0.45359237;
+const GRAVITY = 9.80665;
+const PSI_KPA = (POUND_KG * GRAVITY * 1000) / (INCH_MM * INCH_MM);
+const PSF_KPA = PSI_KPA / 144;
+const POUND_PER_CUBIC_FOOT = POUND_KG / (FOOT_MM / 1000) ** 3;
+const GALLON_LITRES = (231 * INCH_MM ** 3) / 1e6;
+const CUBIC_FOOT_LITRES = FOOT_MM ** 3 / 1e6;
+
+const unit = (name: string, factor: number, ...aliases: string[]): Unit => ({ name, factor, aliases });
+
+/** Accepted units of each kind; the base unit of a kind is the one with factor 1. */
+export const UNITS: Readonly<Record<QuantityKind, readonly Unit[]>> = {
+  length: [
+    unit('m', 1000, 'metre', 'metres', 'meter', 'meters'),
+    unit('cm', 10, 'centimetre', 'centimetres', 'centimeter', 'centimeters'),
+    unit('mm', 1, 'millimetre', 'millimetres', 'millimeter', 'millimeters'),
+    unit('ft', FOOT_MM, "'", 'foot', 'feet'),
+    unit('in', INCH_MM, '"', 'inch', 'inches'),
+  ],
+  angle: [unit('deg', 1, '°', 'degree', 'degrees')],
+  pressure: [
+    unit('kPa', 1),
+    unit('Pa', 0.001),
+    unit('MPa', 1000),
+    unit('kN/m2', 1),
+    unit('N/mm2', 1000),
+    unit('psf', PSF_KPA, 'lb/ft2', 'lbf/ft2'),
+    unit('psi', PSI_KPA, 'lb/in2', 'lbf/in2'),
+  ],
+  density: [unit('kg/m3', 1), unit('g/cm3', 1000), unit('lb/ft3', POUND_PER_CUBIC_FOOT, 'pcf')],
+  mass: [
+    unit('kg', 1, 'kilogram', 'kilograms'),
+    unit('g', 0.001, 'gram', 'grams'),
+    unit('lb', POUND_KG, 'lbs', 'pound', 'pounds'),
+    unit('oz', POUND_KG / 16, 'ounce', 'ounces'),
+  ],
+  flow: [
+    unit('L/min', 1, 'litre/min', 'litres/min', 'liter/min', 'liters/min'),
+    unit('L/s', 60),
+    unit('m3/h', 1000 / 60),
+    unit('gal/min', GALLON_LITRES, 'gpm'),
+    unit('ft3/min', CUBIC_FOOT_LITRES, 'cfm'),
+  ],
+  duration: [unit('day', 1, 'days', 'd'), unit('h', 1 / 24, 'hour', 'hours'), unit('week', 7, 'weeks')],
+  fraction: [unit('%', 0.01, 'percent', 'per cent')],
+};
+
+/** What a kind is called in a sentence, and an example of how to write it. */
+export const KIND_WORDS: Readonly<Record<QuantityKind, { readonly noun: string; readonly example: string }>> = {
+  length: { noun: 'a length', example: '2.1 m' },
+  angle: { noun: 'an angle', example: '180 deg' },
+  pressure: { noun: 'a pressure', example: '0.8 kPa' },
+  density: { noun: 'a density', example: '600 kg/m3' },
+  mass: { noun: 'a mass', example: '20 kg' },
+  flow: { noun: 'a flow', example: '38 L/min' },
+  duration: { noun: 'a time', example: '28 days' },
+  fraction: { noun: 'a percentage', example: '0.25 %' },
+};
+
+/** Finds a unit by name or alias: as written first, then without regard to case. */
+export function findUnit(kind: QuantityKind, written: string): Unit | undefined {
+  const units = UNITS[kind];
+  const names = (u: Unit) => [u.name, ...u.aliases];
+  const lower = written.toLowerCase();
+  return (
+    units.find((u) => names(u).includes(written)) ?? units.find((u) => names(u).some((n) => n.toLowerCase() === lower))
+  );
+}
+
+/** A number for a sentence: at most `digits` significant digits, no trailing zeros, no exponent within 1e-6..1e9. */
+export function formatNumber(value: number, digits = 4): string {
+  if (value === 0 || !Number.isFinite(value)) return String(value + 0);
+  const size = Math.abs(value);
+  if (size >= 1e9 || size < 1e-6) return value.toPrecision(2);
+  const decimals = Math.max(0, digits - 1 - Math.floor(Math.log10(size)));
+  const text = value.toFixed(Math.min(12, decimals));
+  return text.includes('.') ? text.replace(/\.?0+$/, '') : text;
+}
+
+/**
+ * A length for a sentence in the reader's units: `2.10 m` (`2.105 m` where a millimetre counts, `10 mm` below
+ * 50 mm), `2100 mm`, `6'-10 1/2"`, `82 1/2 in` (to 1/16 in; finer decimals below that).
+ */
+export function formatLength(mm: number, units: LengthUnit): string {
+  if (!Number.isFinite(mm) || Math.abs(mm) >= 1e10) return `${formatNumber(mm / 1000)} m`;
+  switch (units) {
+    case 'mm':
+      return `${formatNumber(Math.abs(mm) >= 1000 ? Math.round(mm) : mm)} mm`;
+    case 'm': {
+      if (Math.abs(mm) < 50 && mm !== 0) return `${formatNumber(mm, 3)} mm`;
+      const whole = Math.round(mm);
+      return `${(whole / 1000 + 0).toFixed(whole % 10 === 0 ? 2 : 3)} m`;
+    }
+    case 'in':
+    case 'ft':
+      return formatInches(mm, units === 'ft');
+  }
+}
+
+function formatInches(mm: number, withFeet: boolean): string {
+  const sixteenths = Math.round((Math.abs(mm) / INCH_MM) * 16);
+  if (sixteenths === 0 && mm !== 0) return `${formatNumber(mm / INCH_MM, 2)} in`;
+  const sign = mm < 0 && sixteenths > 0 ? '-' : '';
+  const feet = withFeet ? Math.floor(sixteenths / 192) : 0;
+  const rest = sixteenths - feet * 192;
+  const inches = Math.floor(rest / 16);
+  const part = fraction(rest % 16);
+  const figure = part === '' ? String(inches) : inches === 0 ? part : `${inches} ${part}`;
+  if (!withFeet) return `${sign}${figure} in`;
+  return feet === 0 ? `${sign}${figure}"` : `${sign}${feet}'-${inches === 0 && part !== '' ? `0 ${part}` : figure}"`;
+}
+
+function fraction(sixteenths: number): string {
+  if (sixteenths === 0) return '';
+  let top = sixteenths;
+  let bottom = 16;
+  while (top % 2 === 0) {
+    top /= 2;
+    bottom /= 2;
+  }
+  return `${top}/${bottom}`;
+}
+
+const READER_UNIT: Readonly<Record<Exclude<QuantityKind, 'length'>, readonly [metric: string, imperial: string]>> = {
+  angle: ['deg', 'deg'],
+  pressure: ['kPa', 'psf'],
+  density: ['kg/m3', 'lb/ft3'],
+  mass: ['kg', 'lb'],
+  flow: ['L/min', 'gal/min'],
+  duration: ['day', 'day'],
+  fraction: ['%', '%'],
+};
+
+/** A value in base units, worded in the reader's units: metric, or foot and pound where `units` is ft or in. */
+export function formatQuantity(value: number, kind: QuantityKind, units: LengthUnit): string {
+  if (kind === 'length') return formatLength(value, units);
+  const name = READER_UNIT[kind][units === 'ft' || units === 'in' ? 1 : 0];
+  const factor = findUnit(kind, name)?.factor ?? 1;
+  const figure = formatNumber(value / factor);
+  return kind === 'duration' && figure !== '1' ? `${figure} days` : `${figure} ${name}`;
+}

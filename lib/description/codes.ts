@@ -1,0 +1,107 @@
+/** What every problem code stands for and how it is mended, for documents and for tests. */
+export interface CodeDoc {
+  readonly cause: string;
+  readonly mend: string;
+}
+
+const doc = (cause: string, mend: string): CodeDoc => ({ cause, mend });
+
+export const CODES = {
+  // The file as text
+  'file-empty': doc('The file is empty or holds only comments.', 'Start from `ringcourse new`.'),
+  'file-too-large': doc('The file is larger than a description can sensibly be.', 'Give a description, not data.'),
+  'file-not-text': doc('The file holds bytes that are no UTF-8 text.', 'Save it as plain text in UTF-8.'),
+  'file-syntax': doc('The text is not well-formed YAML or JSON.', 'Mend the text at the place named.'),
+  'file-documents': doc('The file holds several YAML documents.', 'Keep one house in a file; remove the `---` lines.'),
+  'nesting-too-deep': doc('Lists or keys are nested far deeper than a description needs.', 'Flatten them.'),
+  'yaml-alias': doc('A YAML alias (`*name`) is used.', 'Write the value out where it is needed.'),
+  'yaml-tag': doc('A YAML tag (`!name`) is used.', 'Remove the tag.'),
+  'yaml-merge': doc('A YAML merge key (`<<`) is used.', 'Write the keys out where they are needed.'),
+  'problems-more': doc('There are more problems than are listed.', 'Mend the listed ones first.'),
+
+  // Keys and values
+  'key-unknown': doc('A key that no description has.', 'Use the suggested key, or remove it.'),
+  'key-missing': doc('A key without default is missing.', 'Add it.'),
+  'key-duplicate': doc('A key stands twice in one place.', 'Keep one of them.'),
+  'key-not-text': doc('A list or mapping is used as a key.', 'Use a plain word as the key.'),
+  'value-missing': doc('A key has no value.', 'Give a value, or remove the key to take its default.'),
+  'value-type': doc('A value is of the wrong kind, for instance text where a list belongs.', 'Give the kind named.'),
+  'value-choice': doc('A word that is not among the choices.', 'Use one of the choices.'),
+  'value-range': doc('A value outside its range.', 'Give a value within the range.'),
+  'value-whole': doc('A count that is not a whole number.', 'Give a whole number.'),
+  'value-number': doc('A plain number that cannot be read.', 'Write digits with a decimal point.'),
+  'value-text': doc('Text that is too long or holds control characters.', 'Shorten it to one plain line.'),
+  'list-length': doc('A list with too few or too many entries.', 'Give as many as named.'),
+  'format-unknown': doc('The format number is not one that this version reads.', 'Write `format: 1`.'),
+  'date-unreal': doc('Not a date of the calendar written YYYY-MM-DD.', 'Write a real date such as 2026-05-04.'),
+
+  // Quantities
+  'quantity-unreadable': doc('A quantity that cannot be read.', 'Write a number and a unit.'),
+  'quantity-size': doc('A quantity too large to be a measurement.', 'Give the size that is meant.'),
+  'quantity-unit': doc('An unknown unit.', 'Use one of the accepted units.'),
+  'quantity-unit-missing': doc('A quantity other than a length or angle without its unit.', 'Write the unit.'),
+  'quantity-kind': doc(
+    'A quantity of another kind, for instance a mass for a length.',
+    'Use a unit of the kind named.',
+  ),
+  'quantity-feet-inches': doc('Feet that are not whole before inches, or 12 inches and more.', `Write it like 6'-10".`),
+
+  // Names
+  'id-unsafe': doc('An id that cannot serve as a name of parts and files.', 'Use a-z, 0-9 and -, a letter first.'),
+  'id-duplicate': doc('Two things carry the same id.', 'Give each its own.'),
+  'reference-unknown': doc('An id that names no dome.', 'Use the id of a dome.'),
+  'passage-ends': doc('A passage that joins a dome to itself.', 'Name two different domes.'),
+
+  // Blocks and wall
+  'range-order': doc('A range whose first value is not smaller than its second.', 'Put the smaller value first.'),
+  'joint-outside-range': doc('The joint lies outside joint-range.', 'Change the joint or the range.'),
+  'joint-too-thick': doc('The joint is more than a quarter of the course height.', 'Thinner joints or higher courses.'),
+  'tolerance-too-wide': doc('Block tolerance uses up the whole joint range.', 'A finer tolerance or a wider range.'),
+  'piece-too-long': doc('shortest-piece is more than half a block.', 'Shorten it to at most half the block length.'),
+  'lap-too-long': doc('least-lap is more than half a block.', 'Shorten it to at most half the block length.'),
+  'wall-too-thick': doc('The wall is as thick as a dome’s inside radius, or thicker.', 'A thinner wall or wider dome.'),
+  'blocks-too-few': doc('Fewer than three blocks fit round a dome.', 'Shorter blocks.'),
+  'blocks-too-many': doc('More blocks than one house can have.', 'Higher courses or longer blocks.'),
+  'courses-too-few': doc('Less than two courses fit between springing and curb or crown.', 'Lower courses.'),
+
+  // Domes
+  'rise-hemisphere': doc('A hemisphere with a rise other than its radius.', 'Remove the rise or choose another shape.'),
+  'rise-too-high': doc('A rise too high for the profile’s shape.', 'A lower rise or another shape.'),
+  'rise-too-low': doc('A rise too low for the profile’s shape.', 'A higher rise or another shape.'),
+  'stem-wall-low': doc('A stem wall lower than half a course.', 'No stem wall, or one of half a course and more.'),
+  'oculus-too-large': doc('Oculus and curb take more than 0.8 of the dome’s radius.', 'A smaller oculus or curb.'),
+
+  // Openings and passages
+  'opening-too-high': doc('An arch reaches into the curb or the crown.', 'Lower the opening or raise the dome.'),
+  'opening-too-wide': doc('An arch takes more than 0.9 of the dome’s width at some height.', 'Narrow or lower it.'),
+  'openings-meet': doc('Two arches of one dome leave no piece of wall between them.', 'Move them apart.'),
+  'sill-of-door': doc('A door with a sill.', 'Remove the sill or make it a window.'),
+  'sill-too-low': doc(
+    'A window, vent or niche whose sill is nearly on the floor.',
+    'Raise the sill or make it a door.',
+  ),
+  'head-rise': doc('A head whose rise does not suit its shape.', 'A rise as named, or another shape.'),
+  'head-too-high': doc('A head higher than the whole opening.', 'A higher opening or a lower head.'),
+  'frame-too-wide': doc('Frames that leave no clear opening.', 'A narrower frame.'),
+  'voussoirs-even': doc('An arch of an even number of voussoirs has no keystone.', 'An odd number.'),
+  'voussoirs-cast': doc('A number of voussoirs for an arch that is cast in one.', 'Write `made-as: voussoirs`.'),
+  'niche-depth': doc('A niche without depth.', 'Add its depth.'),
+  'niche-too-deep': doc(
+    'A niche that leaves too thin a wall behind it.',
+    'A shallower niche or a face that stands out.',
+  ),
+  'depth-not-niche': doc('A depth for an opening that goes through the wall.', 'Remove it or make it a niche.'),
+
+  // Footing, site, prices
+  'footing-too-narrow': doc('A footing narrower than the wall.', 'Widen it.'),
+  'footing-too-wide': doc('A footing so wide that no floor is left inside a dome.', 'Narrow it.'),
+  'footing-too-shallow': doc('A footing that does not reach into the ground.', 'Deepen it.'),
+  'plot-crossing': doc(
+    'A plot whose sides cross, or that encloses no area.',
+    'List the corners in order round the plot.',
+  ),
+  'price-currency': doc('Prices without a currency, or one not of three capitals.', 'Add `currency: EUR` or another.'),
+  'price-item': doc('A price item whose name or value is not one.', 'Write `cement: { per: 25 kg, price: 6.20 }`.'),
+} as const satisfies Record<string, CodeDoc>;
+
+export type ProblemCode = keyof typeof CODES;

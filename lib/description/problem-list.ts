@@ -1,0 +1,67 @@
+import { DescriptionError, type Problem, type Where } from '../base/problems.js';
+import type { ProblemCode } from './codes.js';
+
+/** Keys and list positions from the top of the description. */
+export type Path = readonly (string | number)[];
+
+/** Finds where a path's value, or its key, stands in the text; `undefined` for descriptions given as objects. */
+export type Locate = (path: Path, part: 'key' | 'value') => Where | undefined;
+
+/** More than these are not listed: nobody mends more at a time. */
+export const MOST_PROBLEMS = 100;
+
+/** `openings[0].width`; the whole description is `description`. */
+export function pathText(path: Path): string {
+  if (path.length === 0) return 'description';
+  return path
+    .map((step, i) => (typeof step === 'number' ? `[${step}]` : `${i ? '.' : ''}${step.slice(0, 40)}`))
+    .join('');
+}
+
+/** Collects problems; a path that already has a problem of the same code keeps the first. */
+export class ProblemList {
+  readonly #problems = new Map<string, Problem>();
+  readonly #locate: Locate;
+  #more = 0;
+
+  constructor(locate: Locate) {
+    this.#locate = locate;
+  }
+
+  get empty(): boolean {
+    return this.#problems.size === 0;
+  }
+
+  add(code: ProblemCode, path: Path, message: string, mend: string, part: 'key' | 'value' = 'value'): void {
+    const name = pathText(path);
+    const key = `${code} ${name}`;
+    if (this.#problems.has(key)) return;
+    if (this.#problems.size >= MOST_PROBLEMS) {
+      this.#more++;
+      return;
+    }
+    const where = this.#locate(path, part);
+    this.#problems.set(key, { code, path: name, ...(where ? { where } : {}), message, mend });
+  }
+
+  /** @throws DescriptionError with every problem, in the order of the text, when there is any. */
+  throwIfAny(): void {
+    if (this.empty) return;
+    const problems = [...this.#problems.values()].sort(inTextOrder);
+    if (this.#more > 0) {
+      const mend = 'Mend the problems above first, then read the description again.';
+      problems.push({
+        code: 'problems-more' satisfies ProblemCode,
+        path: 'description',
+        message: `has ${this.#more} more problems.`,
+        mend,
+      });
+    }
+    throw new DescriptionError(problems);
+  }
+}
+
+function inTextOrder(a: Problem, b: Problem): number {
+  if (!a.where || !b.where) return 0;
+  return a.where.line - b.where.line || a.where.column - b.where.column;
+}

@@ -1,0 +1,45 @@
+import { z } from 'zod';
+import { LENGTH_UNITS, type LengthUnit } from '../base/units.js';
+import { domeSchema } from './schema/domes.js';
+import { leavesIn } from './schema/leaves.js';
+import { blocksSchema, footingSchema, slabSchema, wallSchema } from './schema/masonry.js';
+import { openingSchema, passageSchema, roomSchema } from './schema/openings.js';
+import { projectSchema, siteSchema } from './schema/site.js';
+import { castingSchema, materialSchema, pricesSchema, printSchema } from './schema/works.js';
+
+/** The schema of a description whose bare lengths are in `units`; its output is in base units. */
+export function descriptionSchema(units: LengthUnit) {
+  const q = leavesIn(units);
+  return z.strictObject({
+    format: z.literal(1).meta({ description: 'Format of the description: 1.' }),
+    project: projectSchema(q).prefault({}),
+    units: z
+      .enum(LENGTH_UNITS)
+      .prefault('m')
+      .meta({ description: 'Unit of every length written without one, and of what is printed.' }),
+    site: siteSchema(q).prefault({}),
+    wall: wallSchema(q).prefault({}),
+    blocks: blocksSchema(q).prefault({}),
+    domes: z.array(domeSchema(q)).min(1).max(30).meta({ description: 'The domes, the one built first foremost.' }),
+    openings: z.array(openingSchema(q)).max(200).prefault([]).meta({ description: 'Doors, windows, vents, niches.' }),
+    passages: z.array(passageSchema(q)).max(60).prefault([]).meta({ description: 'Vaults between domes.' }),
+    rooms: z.array(roomSchema(q)).max(60).prefault([]).meta({ description: 'What the domes are used for.' }),
+    footing: footingSchema(q).prefault({}),
+    slab: slabSchema(q).prefault({}),
+    material: materialSchema(q).prefault({}),
+    casting: castingSchema(q).prefault({}),
+    print: printSchema(q).prefault({}),
+    prices: pricesSchema(q).prefault({}),
+  });
+}
+
+export type DescriptionSchema = ReturnType<typeof descriptionSchema>;
+
+/**
+ * A house as its user describes it: the content of a description file as a plain object. Lengths are numbers
+ * in `units` or texts with their own unit; only `format` and `domes` are required.
+ */
+export type Description = z.input<DescriptionSchema>;
+
+/** The description with defaults and base units, before defaults that follow from other keys. */
+export type DescriptionOutput = z.output<DescriptionSchema>;

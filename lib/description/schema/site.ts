@@ -1,0 +1,49 @@
+import { z } from 'zod';
+import type { Leaves } from './leaves.js';
+
+export const projectSchema = (q: Leaves) =>
+  z
+    .strictObject({
+      title: q.text('Title on every sheet.').prefault('Dome house'),
+      number: q.text('Number of the project.').prefault(''),
+      address: q.text('Where the house stands.').prefault(''),
+      client: q.text('For whom it is drawn.').prefault(''),
+      'drawn-by': q.text('Who drew it.').prefault(''),
+      date: q.date('The date printed on the documents.').optional(),
+      revision: q.text('Revision letter or number.').prefault(''),
+    })
+    .meta({ description: 'What the title blocks say.' });
+
+const corner = (q: Leaves) => {
+  const bounds = { least: -1e6, most: 1e6 };
+  return z
+    .tuple([q.length('East of the origin.', bounds), q.length('North of the origin.', bounds)])
+    .meta({ description: 'East and north of the origin.' });
+};
+
+export const siteSchema = (q: Leaves) =>
+  z
+    .strictObject({
+      north: q.bearing('Bearing of true north, clockwise from project north.').prefault(0),
+      ground: q
+        .length('Outside ground level; below 0 when the floor stands above the ground.', { least: -2000, most: 1000 })
+        .prefault('-150 mm'),
+      snow: q.quantity('pressure', 'Snow load on the ground.', { least: 0, most: 50 }).optional(),
+      wind: q.quantity('pressure', 'Wind pressure.', { least: 0, most: 20 }).optional(),
+      'seismic-coefficient': q.number('Horizontal force as a part of the weight.', { least: 0, most: 2 }).optional(),
+      'bearing-capacity': q
+        .quantity('pressure', 'Bearing pressure that the soil may carry.', { least: 1, most: 10_000 })
+        .optional(),
+      'frost-depth': q.length('Depth of frost below the ground.', { least: 0, most: 5000 }).optional(),
+      plot: z
+        .array(corner(q))
+        .min(3)
+        .max(100)
+        .optional()
+        .meta({ description: 'Corners of the plot, in order round it.' }),
+      setback: q.length('Least distance from the plot’s edge.', { least: 0, most: 100_000 }).optional(),
+    })
+    .meta({ description: 'The place: directions, levels, loads, soil, plot.' });
+
+/** East and north, for domes as for plots. */
+export const placeSchema = corner;
