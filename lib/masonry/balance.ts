@@ -1,7 +1,8 @@
 import type { HouseSetout } from '../setout/house.js';
 import { archesOf } from '../setout/house.js';
+import type { LaidHouse } from './block.js';
 import { revolvedBox } from './column.js';
-import { cuttersOf, type LaidHouse } from './lay.js';
+import { cuttersOf } from './lay.js';
 import { cutVolume } from './measure.js';
 import {
   type ArchVolumes,

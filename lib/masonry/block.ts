@@ -22,3 +22,23 @@ export interface Block {
   /** Ids of the arches that cut it; empty for a whole block. */
   readonly cutBy: readonly string[];
 }
+
+export interface LaidBlock extends Block {
+  /** Volume left after cutting, mm³, by quadrature. */
+  readonly volume: number;
+  /** Longest uninterrupted run at mid-thickness, mm. */
+  readonly longestRun: number;
+}
+
+/** A remnant left to mortar, listed so that nothing is lost. */
+export interface Sliver {
+  readonly mark: string;
+  readonly domeId: string;
+  /** mm³ */
+  readonly volume: number;
+}
+
+export interface LaidHouse {
+  readonly blocks: readonly LaidBlock[];
+  readonly slivers: readonly Sliver[];
+}

@@ -1,7 +1,7 @@
 import { subtractIntervals } from '../math/intervals.js';
+import { turnSigned } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
 import type { MeridianSpan } from '../setout/span.js';
-import { turnSigned } from '../math/vec.js';
 
 /**
  * A body is measured as a bundle of columns: for each pair (i, j) in the unit square a level run of material
@@ -103,6 +103,28 @@ export function flatBlock(
       },
     };
   };
+}
+
+/** Quick test on bearings alone whether a cutter can come near a box at all; `narrowest` is its least radius. */
+export function comesNear({ arch, grow }: Cutter, narrowest: number, bearing: readonly [number, number]): boolean {
+  const half = arch.section.width / 2 + arch.ring + grow;
+  const spread = Math.asin(Math.min(1, half / narrowest));
+  const middle = (bearing[0] + bearing[1]) / 2;
+  return Math.abs(turnSigned(middle - arch.bearingRad)) < spread + (bearing[1] - bearing[0]) / 2;
+}
+
+/** A full turn of bearings that begins between two arches, so that no cut straddles its ends. */
+export function fullTurn(cutters: readonly Cutter[]): readonly [number, number] {
+  const bearings = cutters.map((c) => c.arch.bearingRad).sort((a, b) => a - b);
+  let start = 0;
+  let widest = -1;
+  for (const [k, bearing] of bearings.entries()) {
+    const gap = (bearings[k + 1] ?? (bearings[0] as number) + 2 * Math.PI) - bearing;
+    if (gap <= widest) continue;
+    widest = gap;
+    start = bearing + gap / 2;
+  }
+  return [start, start + 2 * Math.PI];
 }
 
 /** Runs of the column that the cutters leave. */

@@ -1,7 +1,7 @@
 import { intervalsLength } from '../math/intervals.js';
 import { gauss, integrate, integrateSoftEnds } from '../math/quadrature.js';
 import { monotoneRoot } from '../math/roots.js';
-import { type ColumnBody, columnRuns, type Cutter, cutterHalf } from './column.js';
+import { type ColumnBody, type Cutter, columnRuns, cutterHalf } from './column.js';
 
 /** Order of the rule on smooth stretches; analytic integrands reach float64's precision with it. */
 const SMOOTH_ORDER = 16;
@@ -87,7 +87,9 @@ function signature(body: ColumnBody, i: number, j: number, cutters: readonly Cut
       if (!(cutterHalf(c, column.z) > 0)) return '-';
       const cut = column.cut(c);
       if (!cut) return '-';
-      return [cut[0] < column.low, cut[0] < column.high, cut[1] < column.low, cut[1] < column.high].map(Number).join('');
+      return [cut[0] < column.low, cut[0] < column.high, cut[1] < column.low, cut[1] < column.high]
+        .map(Number)
+        .join('');
     })
     .join('|');
 }

@@ -1,17 +1,15 @@
 import { integrate, integrateSoftEnds } from '../math/quadrature.js';
 import type { ArchSetout } from '../setout/arch.js';
 import type { DomeSetout } from '../setout/dome.js';
-import { bearingColumn, type ColumnBody, type Cutter, revolvedBox } from './column.js';
-import { cutVolume } from './measure.js';
+import { bearingColumn, type ColumnBody, type Cutter, comesNear, fullTurn, revolvedBox } from './column.js';
+import { cutVolume, wholeVolume } from './measure.js';
 
 /** Volumes of everything of the masonry that isn't a block, each by its own quadrature; mm³. */
-
-const FULL_TURN = [0, 2 * Math.PI] as const;
 
 /** Bed joint under one course: its ring less what the arches take. */
 export function bedJointVolume(dome: DomeSetout, index: number, cutters: readonly Cutter[]): number {
   const course = courseOf(dome, index);
-  const ring = revolvedBox(dome[course.part], [course.from, course.bed], [0, dome.thickness], FULL_TURN);
+  const ring = revolvedBox(dome[course.part], [course.from, course.bed], [0, dome.thickness], fullTurn(cutters));
   return cutVolume(ring, cutters);
 }
 
@@ -20,16 +18,16 @@ export function perpendVolume(dome: DomeSetout, index: number, joint: number, cu
   const course = courseOf(dome, index);
   const margin = joint / 2 / course.midRadius;
   const module = (2 * Math.PI) / course.count;
+  const span = dome[course.part];
+  const narrowest = span.at(course.to).r;
+  const wedgeAt = (at: number) =>
+    revolvedBox(span, [course.bed, course.to], [0, dome.thickness], [at - margin, at + margin]);
+  const whole = wholeVolume(wedgeAt(0));
   let sum = 0;
   for (let k = 0; k < course.count; k++) {
     const at = course.startRad + k * module;
-    const wedge = revolvedBox(
-      dome[course.part],
-      [course.bed, course.to],
-      [0, dome.thickness],
-      [at - margin, at + margin],
-    );
-    sum += cutVolume(wedge, cutters);
+    const near = cutters.filter((c) => comesNear(c, narrowest, [at - margin, at + margin]));
+    sum += near.length === 0 ? whole : cutVolume(wedgeAt(at), near);
   }
   return sum;
 }
@@ -47,17 +45,23 @@ export function skewbackVolume(dome: DomeSetout, cutters: readonly Cutter[]): nu
   const inner = dome.springingRadius;
   const outer = inner + dome.thickness;
   const slope = (bed[1] - dome.springingZ) / (bed[0] - inner);
-  const under = upTo(inner, bed[0], dome.springingZ, (r) => dome.springingZ + (r - inner) * slope);
-  const beyond = upTo(bed[0], outer, dome.springingZ, (r) => dome.heightAt(r, dome.thickness));
+  const turn = fullTurn(cutters);
+  const under = upTo([inner, bed[0]], dome.springingZ, (r) => dome.springingZ + (r - inner) * slope, turn);
+  const beyond = upTo([bed[0], outer], dome.springingZ, (r) => dome.heightAt(r, dome.thickness), turn);
   return cutVolume(under, cutters) + cutVolume(beyond, cutters);
 }
 
 /** Ring over radii [from, to] between a level bottom and the height `top(r)`; i goes up, j outward. */
-function upTo(from: number, to: number, bottom: number, top: (r: number) => number): ColumnBody {
+function upTo(
+  [from, to]: readonly [number, number],
+  bottom: number,
+  top: (r: number) => number,
+  turn: readonly [number, number],
+): ColumnBody {
   return (i, j) => {
     const r = from + (to - from) * j;
     const height = top(r) - bottom;
-    return bearingColumn(r, bottom + height * i, r * height * (to - from), FULL_TURN);
+    return bearingColumn(r, bottom + height * i, r * height * (to - from), turn);
   };
 }
 
@@ -176,12 +180,7 @@ export function archVolumes(arch: ArchSetout, joint: number): ArchVolumes {
 
 function nicheBack(
   arch: ArchSetout,
-  part: (
-    from: number,
-    to: number,
-    halves: readonly [HalfWidth, HalfWidth],
-    reach: readonly [Reach, Reach],
-  ) => number,
+  part: (from: number, to: number, halves: readonly [HalfWidth, HalfWidth], reach: readonly [Reach, Reach]) => number,
   halves: readonly [HalfWidth, HalfWidth],
   outer: Reach,
 ): number {
@@ -200,7 +199,10 @@ export function archEnvelope(arch: ArchSetout): { readonly barrel: number; reado
   const grows = [0, ring];
   const inClear = (reach: readonly [Reach, Reach]) =>
     prismVolume(arch, grows, [section.sill, section.crownZ], [zero, clear], reach);
-  const limited = (limit: Reach): Reach => (u, z) => Math.min(limit(u, z), extrados(u, z));
+  const limited =
+    (limit: Reach): Reach =>
+    (u, z) =>
+      Math.min(limit(u, z), extrados(u, z));
   const limit =
     arch.clear.kind === 'through'
       ? extrados
