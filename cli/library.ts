@@ -9,6 +9,7 @@ export {
   type House,
   type HousePackage,
   houseTables,
+  nearest,
   type OutputGroup,
   type Problem,
   readDescription,

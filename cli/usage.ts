@@ -1,5 +1,5 @@
 import { UsageError } from './exit.js';
-import { didYouMean } from './nearest.js';
+import { didYouMean } from './suggest.js';
 
 const OPTIONS = ['output', 'only', 'csv', 'help', 'version'] as const;
 

@@ -2,8 +2,8 @@ import { type Command, withFile } from '../command.js';
 import { EXIT, UsageError } from '../exit.js';
 import { readInput } from '../input.js';
 import { houseTables, readDescription, tableCsv } from '../library.js';
-import { didYouMean } from '../nearest.js';
 import { printTable } from '../print/table.js';
+import { didYouMean } from '../suggest.js';
 
 export const table: Command<{ file: string; name: string | undefined; csv: boolean }> = {
   usage: 'table <file> [name]',
