@@ -15,17 +15,22 @@ type Run = (terminal: Terminal) => Promise<ExitCode>;
 
 interface Entry {
   readonly name: string;
+  readonly options: readonly string[];
   /** Adds the command to yargs; `choose` learns what to run, so that parsing is over before anything is done. */
   readonly addTo: (argv: Argv, choose: (run: Run) => void) => Argv;
 }
 
 const entry = <A>(command: Command<A>): Entry => ({
   name: command.usage.replace(/ .*/, ''),
+  options: Object.keys(command.options),
   addTo: (argv, choose) =>
     argv.command({
       command: command.usage,
       describe: command.describe,
-      builder: (argv: Argv) => command.options(argv),
+      builder: (argv: Argv) =>
+        Object.entries(command.names)
+          .reduce((argv, [name, kind]) => argv.positional(name, kind), argv)
+          .options(command.options),
       handler: (given) => choose((terminal) => command.run(given as A, terminal)),
     }),
 });
@@ -40,6 +45,7 @@ interface Parsed {
 
 function parse(args: readonly string[]): Parsed {
   const parsed: { run: Run | undefined; text: string } = { run: undefined, text: '' };
+  const options = COMMANDS.find(({ name }) => name === args[0])?.options ?? [];
   const bare = yargs([])
     .scriptName('ringcourse')
     .usage('$0 <command>\n\nCast-block dome houses: one description in; solids, drawings, tables and checks out.')
@@ -61,7 +67,8 @@ function parse(args: readonly string[]): Parsed {
     .help()
     .version(version)
     .fail((message, error) => {
-      throw error ?? usageError(message, args);
+      if (error !== undefined && error.name !== 'YError') throw error;
+      throw usageError(message ?? error.message, args, options);
     });
   const argv = COMMANDS.reduce(
     (argv, { addTo }) =>

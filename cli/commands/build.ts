@@ -1,4 +1,4 @@
-import { type Command, withFile } from '../command.js';
+import { type Command, FILE } from '../command.js';
 import { EXIT, UsageError } from '../exit.js';
 import { groupOf } from '../folder/carry.js';
 import { inspectFolder, type Written, writeFolder } from '../folder/write.js';
@@ -35,21 +35,22 @@ interface Arguments {
 export const build: Command<Arguments> = {
   usage: 'build <file>',
   describe: 'Compute a house and write its drawings, model and tables into a folder',
-  options: (argv) =>
-    withFile(argv)
-      .option('output', {
-        alias: 'o',
-        type: 'string',
-        demandOption: true,
-        requiresArg: true,
-        describe: 'Folder of the package; it is replaced as a whole',
-      })
-      .option('only', {
-        type: 'string',
-        array: true,
-        requiresArg: true,
-        describe: `Write some groups alone: ${GROUPS.join(', ')}`,
-      }),
+  names: FILE,
+  options: {
+    output: {
+      alias: 'o',
+      type: 'string',
+      demandOption: true,
+      requiresArg: true,
+      describe: 'Folder of the package; it is replaced as a whole',
+    },
+    only: {
+      type: 'string',
+      array: true,
+      requiresArg: true,
+      describe: `Make some groups alone: ${GROUPS.join(', ')}`,
+    },
+  },
   run: async ({ file, output, only }, terminal) => {
     if (output === '') throw new UsageError('The name of the output folder is missing.', 'Name one after -o.');
     const groups = groupsAsked(only);
@@ -72,17 +73,19 @@ export const build: Command<Arguments> = {
   },
 };
 
-const megabytes = (bytes: number): string => `${(bytes / 1e6).toFixed(1)} MB`;
+const inMegabytes = (bytes: number): string => `${(bytes / 1e6).toFixed(1)} MB`;
+
+const inFiles = (count: number): string => (count === 1 ? '1 file' : `${count} files`);
 
 function printWritten(terminal: Terminal, output: string, { files, carried }: Written): void {
   const size = files.reduce((sum, entry) => sum + entry.size, 0);
   terminal.out();
-  terminal.out(['strong', `Written to ${output}`], `: ${files.length + 1} files, ${megabytes(size)}`);
+  terminal.out(['strong', `Written to ${output}`], `: ${inFiles(files.length + 1)}, ${inMegabytes(size)}`);
   const kept = new Set(carried.files.map(({ path }) => path));
   for (const group of new Set(files.map(({ path }) => groupOf(path)))) {
     const own = files.filter(({ path }) => groupOf(path) === group);
     const asBefore = own.every(({ path }) => kept.has(path)) ? ', as before' : '';
-    terminal.out(`  ${group.padEnd(10)}${own.length} files${asBefore}`);
+    terminal.out(`  ${group.padEnd(10)}${inFiles(own.length)}${asBefore}`);
   }
   if (carried.dropped.length > 0) {
     terminal.out(['warn', `  Left out, ${carried.because}: ${carried.dropped.join(', ')}.`]);

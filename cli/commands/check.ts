@@ -1,4 +1,4 @@
-import { type Command, withFile } from '../command.js';
+import { type Command, FILE } from '../command.js';
 import { EXIT } from '../exit.js';
 import { readInput } from '../input.js';
 import { checkHouse, readDescription } from '../library.js';
@@ -7,7 +7,8 @@ import { printCautions, printChecks, printSummary } from '../print/results.js';
 export const check: Command<{ file: string }> = {
   usage: 'check <file>',
   describe: 'Read a description and run every check on it, writing nothing',
-  options: withFile,
+  names: FILE,
+  options: {},
   run: async ({ file }, terminal) => {
     const { name, text } = readInput(file);
     const { checks, summary, cautions } = checkHouse(readDescription(text, name));

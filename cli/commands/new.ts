@@ -1,12 +1,13 @@
 import { writeFileSync } from 'node:fs';
-import { type Command, withFile } from '../command.js';
+import { type Command, FILE } from '../command.js';
 import { EXIT, FileError, fileTrouble, UsageError } from '../exit.js';
 import { starterDescription } from '../library.js';
 
 export const start: Command<{ file: string }> = {
   usage: 'new <file>',
   describe: 'Write a small description to start from',
-  options: withFile,
+  names: FILE,
+  options: {},
   run: async ({ file }, terminal) => {
     if (!/\.ya?ml$/i.test(file)) {
       throw new UsageError(

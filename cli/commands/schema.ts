@@ -5,7 +5,8 @@ import { descriptionJsonSchema } from '../library.js';
 export const schema: Command<object> = {
   usage: 'schema',
   describe: 'Print the JSON Schema of a description, with which editors complete it',
-  options: (argv) => argv,
+  names: {},
+  options: {},
   run: async (_, terminal) => {
     terminal.raw(`${JSON.stringify(descriptionJsonSchema(), null, 2)}\n`);
     return EXIT.fine;

@@ -1,4 +1,4 @@
-import { type Command, withFile } from '../command.js';
+import { type Command, FILE } from '../command.js';
 import { EXIT, UsageError } from '../exit.js';
 import { readInput } from '../input.js';
 import { houseTables, readDescription, tableCsv } from '../library.js';
@@ -8,10 +8,10 @@ import { didYouMean } from '../suggest.js';
 export const table: Command<{ file: string; name: string | undefined; csv: boolean }> = {
   usage: 'table <file> [name]',
   describe: 'Print one table of a house; without a name, list those there are',
-  options: (argv) =>
-    withFile(argv)
-      .positional('name', { type: 'string', describe: 'Which table' })
-      .option('csv', { type: 'boolean', default: false, describe: 'Print comma-separated values for a spreadsheet' }),
+  names: { ...FILE, name: { type: 'string', describe: 'Which table' } },
+  options: {
+    csv: { type: 'boolean', default: false, describe: 'Print comma-separated values for a spreadsheet' },
+  },
   run: async ({ file, name, csv }, terminal) => {
     const input = readInput(file);
     const tables = houseTables(readDescription(input.text, input.name));
