@@ -2,7 +2,9 @@ import type { Profile } from './profile.js';
 import { integrate } from './quadrature.js';
 import { monotoneRoot } from './roots.js';
 
-const PANELS = 24;
+/** Panels of the arc length table: with cubic start values in each, one Newton step reaches float64's precision. */
+const PANELS = 128;
+const ORDER = 6;
 
 /** Half ellipse with half axes `radius` (level) and `rise` (upright), as r = a cos u, h = b sin u. */
 export function ellipticalProfile(radius: number, rise: number): Profile {
@@ -10,20 +12,29 @@ export function ellipticalProfile(radius: number, rise: number): Profile {
   const step = Math.PI / 2 / PANELS;
   const lengths = [0];
   for (let i = 0; i < PANELS; i++)
-    lengths.push((lengths[i] as number) + integrate(speed, i * step, (i + 1) * step, 12));
+    lengths.push((lengths[i] as number) + integrate(speed, i * step, (i + 1) * step, ORDER));
   const length = lengths[PANELS] as number;
 
-  /** Parameter at arc length `s`: the panel it lies in, then Newton's steps. */
+  /** Parameter at arc length `s`: Hermite's cubic in the panel it lies in, then Newton's steps. */
   function parameterAt(s: number): number {
-    let panel = 0;
-    while (panel < PANELS - 1 && (lengths[panel + 1] as number) <= s) panel++;
-    const from = panel * step;
-    const rest = s - (lengths[panel] as number);
-    let u = from + rest / speed(from + step / 2);
+    let low = 0;
+    let high = PANELS;
+    while (high - low > 1) {
+      const middle = (low + high) >> 1;
+      if ((lengths[middle] as number) <= s) low = middle;
+      else high = middle;
+    }
+    const from = low * step;
+    const span = (lengths[low + 1] as number) - (lengths[low] as number);
+    const rest = s - (lengths[low] as number);
+    const t = rest / span;
+    const slope0 = span / speed(from);
+    const slope1 = span / speed(from + step);
+    let u = from + slope0 * t * (1 - t) ** 2 + step * t * t * (3 - 2 * t) + slope1 * t * t * (t - 1);
     for (let i = 0; i < 8; i++) {
-      const change = (integrate(speed, from, u, 12) - rest) / speed(u);
+      const change = (integrate(speed, from, u, ORDER) - rest) / speed(u);
       u -= change;
-      if (Math.abs(change) < 1e-15) break;
+      if (Math.abs(change) < 1e-12) break;
     }
     return u;
   }

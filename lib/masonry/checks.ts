@@ -1,0 +1,122 @@
+import type { Check, Figure } from '../base/figures.js';
+import type { HouseSetout } from '../setout/house.js';
+import type { Balance } from './balance.js';
+import type { LaidBlock, LaidHouse } from './block.js';
+import { leastLap } from './laps.js';
+import { massKg, wetDensity } from './mass.js';
+
+const DESCRIPTION = 'the description';
+
+/** Checks of the blocks themselves: mass to lift, pieces too short, laps, and that no masonry is lost. */
+export function masonryChecks(house: HouseSetout, laid: LaidHouse, balance: Balance): Check[] {
+  return [heaviestCheck(house, laid), shortestCheck(house, laid), ...lapChecks(house), balanceCheck(balance)];
+}
+
+const figure = (id: string, label: string, value: number, unit: string, more: Partial<Figure> = {}): Figure => ({
+  id,
+  label,
+  value,
+  unit,
+  formula: 'as given',
+  source: DESCRIPTION,
+  inputs: {},
+  ...more,
+});
+
+const most = (blocks: readonly LaidBlock[], by: (b: LaidBlock) => number): LaidBlock | undefined =>
+  blocks.reduce<LaidBlock | undefined>((best, b) => (best === undefined || by(b) > by(best) ? b : best), undefined);
+
+function heaviestCheck(house: HouseSetout, laid: LaidHouse): Check {
+  const { material, blocks: rules } = house.house;
+  const fresh = wetDensity(material);
+  const block = most(laid.blocks, (b) => b.volume);
+  const volume = block?.volume ?? 0;
+  const wet = massKg(volume, fresh);
+  return {
+    id: 'block-mass',
+    statement: block
+      ? `The heaviest block, ${block.mark}, is light enough to lift freshly demoulded.`
+      : 'There are no blocks.',
+    state: wet <= rules.heaviestKg ? 'ok' : 'fails',
+    demand: figure('block-mass.wet', 'wet mass of the heaviest block', wet, 'kg', {
+      formula: 'volume × wet density; wet density by absolute volumes',
+      source: 'derived; mix balance after ACI 523.3R',
+      inputs: { 'volume (L)': volume / 1e6, 'wet density (kg/m3)': fresh },
+      limit: 'neat cement, water and foam; no sand',
+    }),
+    capacity: figure('block-mass.limit', 'heaviest block', rules.heaviestKg, 'kg'),
+    ratio: wet / rules.heaviestKg,
+    source: 'limit from the description; HSE CIS 37 names more than 20 kg lifted by one person as high risk',
+    advice: 'Shorten the blocks, lower the courses, or plan for two people or a hoist and raise `blocks.heaviest`.',
+  };
+}
+
+function shortestCheck(house: HouseSetout, laid: LaidHouse): Check {
+  const limit = house.house.blocks.shortestPiece;
+  const block = most(laid.blocks, (b) => -b.longestRun);
+  const run = block?.longestRun ?? limit;
+  const short = laid.blocks.filter((b) => b.longestRun < limit).map((b) => b.mark);
+  return {
+    id: 'shortest-piece',
+    statement: 'No piece beside an opening is shorter than the shortest piece asked for.',
+    state: short.length === 0 ? 'ok' : 'attention',
+    demand: figure('shortest-piece.least', 'shortest piece', run, 'mm', {
+      formula: 'longest run of a piece at mid-thickness, least of all pieces',
+      source: 'derived',
+      inputs: { 'pieces too short': short.length, marks: short.slice(0, 20).join(' ') },
+    }),
+    capacity: figure('shortest-piece.limit', 'shortest piece allowed', limit, 'mm'),
+    ratio: run > 0 ? limit / run : Number.MAX_VALUE,
+    source: DESCRIPTION,
+    advice: `Lay these pieces as one with their neighbour, or move the opening a little: ${short.slice(0, 8).join(', ') || 'none'}.`,
+  };
+}
+
+function lapChecks(house: HouseSetout): Check[] {
+  const limit = house.house.blocks.leastLap;
+  return house.domes.map((dome) => {
+    const laps = dome.courses.slice(1).map((course, k) => ({
+      course: course.index,
+      lap: leastLap(dome.courses[k] as (typeof dome.courses)[number], course),
+    }));
+    const short = laps.filter(({ lap }) => lap < limit);
+    const least = laps.reduce((a, { lap }) => Math.min(a, lap), laps.length > 0 ? Number.MAX_VALUE : limit);
+    return {
+      id: `least-lap.${dome.id}`,
+      statement: `Perpends of neighbouring courses of dome ${dome.id} keep the least lap.`,
+      state: short.length === 0 ? 'ok' : 'attention',
+      demand: figure(`least-lap.${dome.id}.least`, 'least lap', least, 'mm', {
+        formula: 'least distance between perpends of neighbouring courses at mid-thickness',
+        source: 'derived',
+        inputs: { 'courses below the limit': short.length },
+        limit: 'between rings of n and m equal blocks no lap is longer than π r / lcm(n, m)',
+      }),
+      capacity: figure(`least-lap.${dome.id}.limit`, 'least lap asked for', limit, 'mm'),
+      ratio: least > 0 ? limit / least : Number.MAX_VALUE,
+      source: DESCRIPTION,
+      advice: `Courses with laps too short: ${short.map((s) => s.course).join(', ') || 'none'}. Neighbouring rings with different numbers of blocks can't lap everywhere.`,
+    };
+  });
+}
+
+/** Relative error of the balance that still counts as nothing lost, with cuts. */
+const BALANCE_LIMIT = 1e-4;
+
+function balanceCheck(balance: Balance): Check {
+  const error = Math.abs(balance.error);
+  return {
+    id: 'masonry-balance',
+    statement:
+      'Blocks, joints, rings, barrels and cast pieces fill the masonry envelope: nothing is lost or counted twice.',
+    state: error <= BALANCE_LIMIT ? 'ok' : 'fails',
+    demand: figure('masonry-balance.error', 'relative difference', error, '1', {
+      formula: '|sum of the parts / envelope − 1|',
+      source: 'derived; each part by its own quadrature',
+      inputs: { 'envelope (m3)': balance.envelope / 1e9 },
+    }),
+    capacity: figure('masonry-balance.limit', 'greatest difference', BALANCE_LIMIT, '1'),
+    ratio: error / BALANCE_LIMIT,
+    source: 'derived',
+    advice: 'Nothing to change in the description: report this as a fault of the program.',
+  };
+}

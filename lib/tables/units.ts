@@ -1,0 +1,54 @@
+import type { LengthUnit } from '../description/house.js';
+import type { Column } from '../documents/table.js';
+
+/** One kind of quantity as tables print it: unit in the header, decimals, and the number of it. */
+interface Printed {
+  readonly unit: string;
+  readonly decimals: number;
+  of(value: number): number;
+}
+
+export interface TableUnits {
+  /** From mm. */
+  readonly length: Printed;
+  /** From mm³, for one block. */
+  readonly pieceVolume: Printed;
+  /** From mm³, for a part of the house. */
+  readonly volume: Printed;
+  /** From kg. */
+  readonly mass: Printed;
+}
+
+const METRIC: TableUnits = {
+  length: { unit: 'mm', decimals: 1, of: (mm) => mm },
+  pieceVolume: { unit: 'L', decimals: 3, of: (v) => v / 1e6 },
+  volume: { unit: 'm3', decimals: 4, of: (v) => v / 1e9 },
+  mass: { unit: 'kg', decimals: 2, of: (kg) => kg },
+};
+
+// International foot and pound: 1 ft = 0.3048 m, 1 lb = 0.45359237 kg, exactly.
+const FEET: TableUnits = {
+  length: { unit: 'in', decimals: 3, of: (mm) => mm / 25.4 },
+  pieceVolume: { unit: 'ft3', decimals: 4, of: (v) => v / 304.8 ** 3 },
+  volume: { unit: 'ft3', decimals: 3, of: (v) => v / 304.8 ** 3 },
+  mass: { unit: 'lb', decimals: 2, of: (kg) => kg / 0.45359237 },
+};
+
+export const tableUnits = (units: LengthUnit): TableUnits => (units === 'ft' || units === 'in' ? FEET : METRIC);
+
+export const textColumn = (key: string, label: string): Column => ({ key, label, kind: 'text' });
+export const countColumn = (key: string, label: string): Column => ({ key, label, kind: 'integer' });
+export const degreesColumn = (key: string, label: string): Column => ({
+  key,
+  label,
+  kind: 'number',
+  unit: 'deg',
+  decimals: 3,
+});
+export const numberColumn = (key: string, label: string, { unit, decimals }: Printed): Column => ({
+  key,
+  label,
+  kind: 'number',
+  unit,
+  decimals,
+});
