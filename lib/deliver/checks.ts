@@ -1,0 +1,78 @@
+import type { Check, Figure } from '../base/figures.js';
+import type { House } from '../description/house.js';
+import type { HouseSetout } from '../setout/house.js';
+
+/** Checks that need no more than the set-out, and what this version doesn't compute. */
+export function setoutChecks(setout: HouseSetout): Check[] {
+  return [...frostCheck(setout.house), printCheck(setout), standingNotice()];
+}
+
+const given = (id: string, label: string, value: number, unit: string): Figure => ({
+  id,
+  label,
+  value,
+  unit,
+  formula: 'as given',
+  source: 'the description',
+  inputs: {},
+});
+
+function frostCheck(house: House): Check[] {
+  const { footing, site } = house;
+  if (!footing) return [];
+  const base = {
+    id: 'footing-frost',
+    statement: 'The footing reaches below frost.',
+    source: 'common practice, no source; the local code governs',
+  };
+  const depth = footing.depth + site.ground;
+  const demand: Figure = {
+    ...given('footing-frost.depth', 'depth of the footing below ground', depth, 'mm'),
+    formula: 'footing depth below the floor, less the ground level below the floor',
+    source: 'derived',
+    inputs: { 'footing depth (mm)': footing.depth, 'ground (mm)': site.ground },
+  };
+  if (site.frostDepth === null) {
+    return [{ ...base, state: 'attention', demand, advice: 'Missing input: `site.frost-depth`.' }];
+  }
+  return [
+    {
+      ...base,
+      state: depth >= site.frostDepth ? 'ok' : 'fails',
+      demand,
+      capacity: given('footing-frost.frost', 'frost depth below ground', site.frostDepth, 'mm'),
+      ratio: depth > 0 ? site.frostDepth / depth : Number.MAX_VALUE,
+      advice: 'Make `footing.depth` larger.',
+    },
+  ];
+}
+
+function printCheck(setout: HouseSetout): Check {
+  const { print, wall } = setout.house;
+  const atScale = wall.thickness / print.scale;
+  return {
+    id: 'print-thickness',
+    statement: `The wall is thick enough to print at 1:${print.scale}.`,
+    state: atScale >= print.thinnest ? 'ok' : 'attention',
+    demand: given('print-thickness.least', 'thinnest printed wall', print.thinnest, 'mm'),
+    capacity: {
+      ...given('print-thickness.wall', 'wall at print scale', atScale, 'mm'),
+      formula: 'wall thickness / scale',
+      source: 'derived',
+      inputs: { 'thickness (mm)': wall.thickness, scale: print.scale },
+    },
+    ratio: print.thinnest / atScale,
+    source: 'the description',
+    advice: `Print at 1:${Math.max(1, Math.floor(wall.thickness / print.thinnest))} or larger.`,
+  };
+}
+
+function standingNotice(): Check {
+  return {
+    id: 'standing',
+    statement: 'Stability of shell, arches, ring tie and footing under load, and of the courses while they are laid.',
+    state: 'attention',
+    source: 'not computed by this version',
+    advice: 'A licensed engineer must compute it before anything is built.',
+  };
+}

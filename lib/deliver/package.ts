@@ -1,0 +1,143 @@
+import { CAUTIONS } from '../base/cautions.js';
+import type { Check } from '../base/figures.js';
+import type { House } from '../description/house.js';
+import type { Mesh } from '../documents/mesh.js';
+import type { Table } from '../documents/table.js';
+import { houseViews } from '../drawings/house-views.js';
+import { type Balance, balanceOf } from '../masonry/balance.js';
+import type { LaidHouse } from '../masonry/block.js';
+import { masonryChecks } from '../masonry/checks.js';
+import { layBlocks } from '../masonry/lay.js';
+import { type HouseSetout, setOutHouse } from '../setout/house.js';
+import { blockSolids } from '../solids/block-solids.js';
+import { houseSolids } from '../solids/house-solids.js';
+import { loadKernel } from '../solids/kernel.js';
+import { blockTable } from '../tables/blocks.js';
+import { courseTable } from '../tables/courses.js';
+import { openingTable } from '../tables/openings.js';
+import { volumeTable } from '../tables/volumes.js';
+import { writeCsv } from '../writers/csv.js';
+import { writeDxf } from '../writers/dxf.js';
+import { writeStl } from '../writers/stl.js';
+import { writeSvg } from '../writers/svg.js';
+import { setoutChecks } from './checks.js';
+
+/** Groups of outputs, each a folder of the package. */
+export const OUTPUT_GROUPS = ['drawings', 'model', 'tables'] as const;
+export type OutputGroup = (typeof OUTPUT_GROUPS)[number];
+
+/** What the library can't make itself and takes from its caller. */
+export interface Tools {
+  /** Bytes of the geometry kernel (`manifold.wasm` of the manifold-3d package). */
+  readonly kernel: () => Promise<Uint8Array>;
+}
+
+export interface PackageFile {
+  /** Relative, with forward slashes. */
+  readonly path: string;
+  readonly bytes: Uint8Array;
+}
+
+export interface Verdict {
+  readonly checks: readonly Check[];
+  /** Lines that tell what the house is made of. */
+  readonly summary: readonly string[];
+  readonly cautions: readonly string[];
+}
+
+export interface HousePackage extends Verdict {
+  readonly files: readonly PackageFile[];
+}
+
+export interface PackageOptions {
+  /** Groups to make; all when missing. */
+  readonly only?: readonly OutputGroup[];
+  /** Told before each stage. */
+  readonly progress?: (stage: string) => void;
+}
+
+/** Everything that is known of a house before solids and drawings are made. */
+interface Study {
+  readonly setout: HouseSetout;
+  readonly laid: LaidHouse;
+  readonly balance: Balance;
+}
+
+function study(house: House): Study {
+  const setout = setOutHouse(house);
+  const laid = layBlocks(setout);
+  return { setout, laid, balance: balanceOf(setout, laid) };
+}
+
+/** Checks a house without making anything; needs no geometry kernel. */
+export const checkHouse = (house: House): Verdict => verdict(study(house));
+
+/** Every table of the house. */
+export const houseTables = (house: House): Table[] => tablesOf(study(house));
+
+/**
+ * The whole walk: description to every output. Pure apart from the kernel's bytes: the same house gives the same bytes.
+ * @throws Error naming the part when a solid isn't closed; nothing is written by the library itself.
+ */
+export async function buildPackage(house: House, tools: Tools, options: PackageOptions = {}): Promise<HousePackage> {
+  const wanted = new Set(options.only ?? OUTPUT_GROUPS);
+  const tell = options.progress ?? (() => undefined);
+  tell('laying courses');
+  const known = study(house);
+  const files: PackageFile[] = [];
+  if (wanted.has('drawings')) {
+    tell('drawing');
+    for (const view of houseViews(known.setout)) {
+      files.push({ path: `drawings/${view.id}.dxf`, bytes: writeDxf(view) });
+      files.push({ path: `drawings/${view.id}.svg`, bytes: writeSvg(view) });
+    }
+  }
+  if (wanted.has('model')) {
+    tell('making solids');
+    files.push(...(await modelFiles(known, tools)));
+  }
+  if (wanted.has('tables')) {
+    tell('writing tables');
+    for (const table of tablesOf(known)) files.push({ path: `tables/${table.id}.csv`, bytes: writeCsv(table) });
+  }
+  return { ...verdict(known), files };
+}
+
+async function modelFiles({ setout, laid }: Study, tools: Tools): Promise<PackageFile[]> {
+  const kernel = await loadKernel(await tools.kernel());
+  const { whole, parts } = houseSolids(kernel, setout);
+  const blocks = blockSolids(kernel, setout, laid.blocks);
+  const title = setout.house.project.title;
+  const stl = (path: string, meshes: readonly Mesh[], scale = 1) => ({
+    path: `model/${path}.stl`,
+    bytes: writeStl(meshes, { scale, title }),
+  });
+  const { scale } = setout.house.print;
+  return [
+    stl('house', [whole]),
+    stl(`house-1-${scale}`, [whole], 1 / scale),
+    stl('blocks', blocks),
+    ...parts.map((part) => stl(`parts/${part.name.replaceAll(':', '-')}`, [part])),
+  ];
+}
+
+function tablesOf({ setout, laid, balance }: Study): Table[] {
+  return [blockTable(setout, laid), courseTable(setout, laid), openingTable(setout), volumeTable(setout, balance)];
+}
+
+function verdict({ setout, laid, balance }: Study): Verdict {
+  const cut = laid.blocks.filter((b) => b.cutBy.length > 0).length;
+  const { domes, arches } = setout;
+  const courses = domes.reduce((n, d) => n + d.courses.length, 0);
+  return {
+    checks: [...masonryChecks(setout, laid, balance), ...setoutChecks(setout)],
+    summary: [
+      `${count(domes.length, 'dome')}, ${count(courses, 'course')}, ${count(arches.length, 'opening')}`,
+      `${count(laid.blocks.length, 'block')}, ${cut} of them cut; ${count(laid.slivers.length, 'remnant')} left to mortar`,
+      `masonry ${(balance.envelope / 1e9).toFixed(3)} m3, of it blocks ${(balance.blocks / 1e9).toFixed(3)} m3`,
+    ],
+    cautions: CAUTIONS,
+  };
+}
+
+const count = (n: number, noun: string): string => `${n} ${noun}${n === 1 ? '' : 's'}`;
