@@ -1,0 +1,49 @@
+/** How far from the ends, in sample spacings, the outermost samples lie: an end itself is often a corner of several figures. */
+const INSET = 1e-3;
+
+/**
+ * Stretches of [from, to] on which a condition holds: sampled at the ends and at `samples` places between, each change
+ * then halved until its two sides are `near` enough. A stretch shorter than the samples' spacing may be missed.
+ */
+export function rangesWhere(
+  holds: (t: number) => boolean,
+  from: number,
+  to: number,
+  samples: number,
+  near: (a: number, b: number) => boolean,
+): [number, number][] {
+  const step = (to - from) / samples;
+  const ranges: [number, number][] = [];
+  let open = from;
+  let before = from + step * INSET;
+  let held = holds(before);
+  for (let i = 0; i <= samples; i++) {
+    const t = i < samples ? from + (i + 0.5) * step : to - step * INSET;
+    const now = holds(t);
+    if (now !== held) {
+      const change = changeBetween(holds, before, t, held, near);
+      if (held) ranges.push([open, change]);
+      open = change;
+      held = now;
+    }
+    before = t;
+  }
+  if (held) ranges.push([open, to]);
+  return ranges;
+}
+
+function changeBetween(
+  holds: (t: number) => boolean,
+  a: number,
+  b: number,
+  atA: boolean,
+  near: (a: number, b: number) => boolean,
+): number {
+  let [low, high] = [a, b];
+  for (let i = 0; i < 60 && !near(low, high); i++) {
+    const middle = (low + high) / 2;
+    if (holds(middle) === atA) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
+}

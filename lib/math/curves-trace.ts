@@ -1,0 +1,75 @@
+import { arcEdge, type Edge, edgeDistance, edgeShare, lineEdge } from './curves.js';
+import { cross2, dot2, length2, sub2, type Vec2 } from './vec.js';
+
+const DEEPEST = 14;
+/** Shares at which a piece is held against the curve; not symmetrical, so that a wave can't pass through all of them. */
+const PROBES = [0.07, 0.19, 0.31, 0.43, 0.61, 0.72, 0.83, 0.94];
+
+/**
+ * A smooth curve as a chain of lines and circular arcs that leave it by at most `tolerance`. A curve that is one line
+ * or one arc comes back as that line or arc; others are halved until an arc through both ends and the middle fits.
+ */
+export function traceCurve(at: (t: number) => Vec2, from: number, to: number, tolerance: number): Edge[] {
+  const edges: Edge[] = [];
+  halve(at, from, to, at(from), at(to), tolerance, DEEPEST, edges);
+  return edges;
+}
+
+function halve(
+  at: (t: number) => Vec2,
+  from: number,
+  to: number,
+  start: Vec2,
+  end: Vec2,
+  tolerance: number,
+  depth: number,
+  edges: Edge[],
+): void {
+  const middle = (from + to) / 2;
+  const centre = at(middle);
+  const probes = PROBES.map((share) => at(from + share * (to - from)));
+  const line = lineEdge(start, end);
+  const chord = length2(sub2(end, start));
+  if (chord > 0 && fits(line, [...probes, centre], tolerance)) {
+    edges.push(line);
+    return;
+  }
+  const arc = arcThrough(start, centre, end);
+  if (arc && fits(arc, probes, tolerance)) {
+    edges.push(arc);
+    return;
+  }
+  if (depth === 0) {
+    if (chord > 0) edges.push(line);
+    return;
+  }
+  halve(at, from, middle, start, centre, tolerance, depth - 1, edges);
+  halve(at, middle, to, centre, end, tolerance, depth - 1, edges);
+}
+
+/** Whether all points lie near the edge, and in order along it. */
+function fits(edge: Edge, points: readonly Vec2[], tolerance: number): boolean {
+  const slack = 1e-9;
+  return points.every((p) => {
+    const share = edgeShare(edge, p);
+    return share > -slack && share < 1 + slack && edgeDistance(edge, p) <= tolerance;
+  });
+}
+
+/** The arc from `a` through `b` to `c`; `null` when they lie on one line. */
+export function arcThrough(a: Vec2, b: Vec2, c: Vec2): Edge | null {
+  const ab = sub2(b, a);
+  const ac = sub2(c, a);
+  const double = 2 * cross2(ab, ac);
+  if (Math.abs(double) < 1e-12 * length2(ab) * length2(ac) || double === 0) return null;
+  const [p, q] = [dot2(ab, ab), dot2(ac, ac)];
+  const to: Vec2 = [(ac[1] * p - ab[1] * q) / double, (ab[0] * q - ac[0] * p) / double];
+  const centre: Vec2 = [a[0] + to[0], a[1] + to[1]];
+  const start = Math.atan2(-to[1], -to[0]);
+  const end = Math.atan2(c[1] - centre[1], c[0] - centre[0]);
+  const full = 2 * Math.PI;
+  // The turn has the sign of the triangle a, b, c.
+  const raw = end - start;
+  const sweep = double > 0 ? raw - full * Math.floor(raw / full) : raw - full * Math.ceil(raw / full);
+  return arcEdge(centre, length2(to), start, start + sweep);
+}

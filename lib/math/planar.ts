@@ -1,0 +1,147 @@
+import {
+  type Edge,
+  edgeAt,
+  edgeBox,
+  edgeEnd,
+  edgeLength,
+  edgePart,
+  edgeStart,
+  edgeTangent,
+  reversedEdge,
+} from './curves.js';
+import { joinEdges } from './planar-chain.js';
+import { meetings } from './planar-cross.js';
+import { PointIndex } from './planar-points.js';
+import { perp2, type Vec2 } from './vec.js';
+
+/**
+ * Planar regions out of a heap of boundary curves: split the curves where they meet, ask on both sides of each piece
+ * what lies there, keep the pieces that part two different things, chain them to loops. The heap may hold more than
+ * the boundaries: what parts nothing falls out.
+ */
+
+/** A piece that parts two things; `null` is empty space. Left and right are seen along the edge. */
+export interface Border<Label extends string> {
+  readonly edge: Edge;
+  readonly left: Label | null;
+  readonly right: Label | null;
+}
+
+export interface PlanarOptions {
+  /** Points nearer than this are one point. */
+  readonly tolerance: number;
+  /** How far beside a piece's middle it is asked what lies there. */
+  readonly beside: number;
+}
+
+/** The edges cut at all places where they meet; of coincident pieces one is kept. */
+export function splitEdges(edges: readonly Edge[], tolerance: number): Edge[] {
+  const whole = edges.filter((e) => edgeLength(e) > tolerance);
+  const boxes = whole.map(edgeBox);
+  const points = new PointIndex(tolerance);
+  const seen = new Set<string>();
+  const pieces: Edge[] = [];
+  whole.forEach((edge, i) => {
+    const shares = [0, 1];
+    whole.forEach((other, j) => {
+      const [a, b] = [boxes[i], boxes[j]];
+      if (i === j || !a || !b) return;
+      if (a.min[0] > b.max[0] + tolerance || b.min[0] > a.max[0] + tolerance) return;
+      if (a.min[1] > b.max[1] + tolerance || b.min[1] > a.max[1] + tolerance) return;
+      shares.push(...meetings(edge, other, tolerance));
+    });
+    for (const piece of cutAt(edge, shares, tolerance)) {
+      const ends = [points.of(edgeStart(piece)), points.of(edgeEnd(piece))].sort((a, b) => a - b);
+      const key = `${ends[0]} ${ends[1]} ${points.of(edgeAt(piece, 0.5))}`;
+      if (seen.has(key)) continue;
+      seen.add(key);
+      pieces.push(piece);
+    }
+  });
+  return pieces;
+}
+
+function cutAt(edge: Edge, shares: number[], tolerance: number): Edge[] {
+  const least = tolerance / edgeLength(edge);
+  const kept = [0];
+  for (const share of shares.sort((a, b) => a - b)) {
+    if (share - (kept[kept.length - 1] as number) > least && 1 - share > least) kept.push(share);
+  }
+  kept.push(1);
+  return kept.slice(1).map((to, i) => edgePart(edge, kept[i] as number, to));
+}
+
+/** The borders between different things, out of a heap of boundary curves. */
+export function bordersOf<Label extends string>(
+  edges: readonly Edge[],
+  labelAt: (p: Vec2) => Label | null,
+  options: PlanarOptions,
+): Border<Label>[] {
+  const borders: Border<Label>[] = [];
+  for (const edge of splitEdges(edges, options.tolerance)) {
+    const middle = edgeAt(edge, 0.5);
+    const across = perp2(edgeTangent(edge, 0.5));
+    const side = (turn: number) =>
+      labelAt([middle[0] + turn * options.beside * across[0], middle[1] + turn * options.beside * across[1]]);
+    const left = side(1);
+    const right = side(-1);
+    if (left !== right) borders.push({ edge, left, right });
+  }
+  return borders;
+}
+
+/**
+ * Closed loops round everything that `inside` accepts, with it on their left: outer loops run counter-clockwise,
+ * holes clockwise.
+ */
+export function regionOf<Label extends string>(
+  borders: readonly Border<Label>[],
+  inside: (label: Label) => boolean,
+  tolerance: number,
+): Edge[][] {
+  const within = (label: Label | null) => label !== null && inside(label);
+  const oriented: Edge[] = [];
+  for (const { edge, left, right } of borders) {
+    if (within(left) === within(right)) continue;
+    oriented.push(within(left) ? edge : reversedEdge(edge));
+  }
+  return loopsOf(oriented, tolerance);
+}
+
+/** Chains directed edges to closed loops; where loops touch, each turns so that its inside stays in one piece. */
+function loopsOf(edges: readonly Edge[], tolerance: number): Edge[][] {
+  const points = new PointIndex(tolerance);
+  const leaving = new Map<number, Edge[]>();
+  for (const edge of edges) {
+    const at = points.of(edgeStart(edge));
+    leaving.set(at, [...(leaving.get(at) ?? []), edge]);
+  }
+  const used = new Set<Edge>();
+  const loops: Edge[][] = [];
+  for (const first of edges) {
+    if (used.has(first)) continue;
+    const loop: Edge[] = [];
+    const home = points.of(edgeStart(first));
+    for (let edge: Edge | undefined = first; edge; ) {
+      used.add(edge);
+      loop.push(edge);
+      const at = points.of(edgeEnd(edge));
+      if (at === home) break;
+      edge = sharpestLeft(
+        edge,
+        (leaving.get(at) ?? []).filter((e) => !used.has(e)),
+      );
+    }
+    loops.push(joinEdges(loop, true, tolerance));
+  }
+  return loops;
+}
+
+function sharpestLeft(coming: Edge, choices: readonly Edge[]): Edge | undefined {
+  const along = edgeTangent(coming, 1);
+  const turn = (e: Edge) => {
+    const to = edgeTangent(e, 0);
+    return Math.atan2(along[0] * to[1] - along[1] * to[0], along[0] * to[0] + along[1] * to[1]);
+  };
+  return [...choices].sort((a, b) => turn(b) - turn(a))[0];
+}
