@@ -6,23 +6,31 @@ export const unknownCommand = (typed: string, known: readonly string[]): UsageEr
 
 const dashed = (name: string): string => (name.length === 1 ? `-${name}` : `--${name}`);
 
-const isOption = (name: string, args: readonly string[]): boolean =>
-  args.some((arg) => arg.startsWith('-') && arg.replace(/^-+/, '').replace(/=.*/s, '').includes(name));
-
 /** yargs's own messages in our words: what is wrong with the call, and how to put it right. */
 export function usageError(message: string, args: readonly string[], options: readonly string[]): UsageError {
   const command = args[0]?.startsWith('-') ? '' : ` ${args[0]}`;
   const help = `"ringcourse${command} --help" tells how it is called.`;
+  const known = [...options, 'help', 'version'].map(dashed);
+  const noOption = (typed: string) =>
+    new UsageError(`There is no option ${typed} here.`, didYouMean(typed, known, help));
+
   const [, kind, rest = ''] = /^(Unknown|Missing required|Not enough)[^:]*: ?(.*)/s.exec(message) ?? [];
-  const [name = ''] = rest.split(', ');
-  if (kind === 'Missing required') return new UsageError(`Option ${dashed(name)} is missing.`, help);
+  const name = rest.replace(/,.*/s, '');
+  const typed = args.map((arg) => arg.replace(/=.*/s, '')).filter((arg) => arg.startsWith('-') && arg !== '--');
+  const strange = typed.find((arg) => (arg.startsWith('--') ? !known.includes(arg) : arg.includes(name)));
+  if (kind === 'Unknown') {
+    return strange === undefined || args.includes(name)
+      ? new UsageError(`${JSON.stringify(name)} is one name too many.`, help)
+      : noOption(strange);
+  }
+  if (kind === 'Missing required') {
+    // A mistyped option is the likelier trouble than a forgotten one.
+    return strange === undefined ? new UsageError(`Option ${dashed(name)} is missing.`, help) : noOption(strange);
+  }
   if (kind === 'Not enough') {
     return message.includes('non-option')
       ? new UsageError('The name of a file is missing.', help)
       : new UsageError(`Option ${dashed(name)} needs a value.`, help);
   }
-  if (kind !== 'Unknown') return new UsageError(message, help);
-  if (!isOption(name, args)) return new UsageError(`${JSON.stringify(name)} is one name too many.`, help);
-  const known = [...options, 'help', 'version'].map(dashed);
-  return new UsageError(`There is no option ${dashed(name)} here.`, didYouMean(dashed(name), known, help));
+  return new UsageError(message, help);
 }

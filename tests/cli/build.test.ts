@@ -1,0 +1,175 @@
+import { createHash } from 'node:crypto';
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { beforeEach, describe, expect, it } from 'vitest';
+import type { Manifest } from '../../cli/folder/manifest.js';
+import { temporaryFolder } from './folder/helpers.js';
+import { changed, HOUSE } from './houses.js';
+import { ringcourse } from './program.js';
+
+const temporary = temporaryFolder();
+const at = (path: string) => join(temporary.path, path);
+const run = (...args: readonly string[]) => ringcourse(temporary.path, ...args);
+const manifest = (dir: string): Manifest => JSON.parse(readFileSync(at(`${dir}/manifest.json`), 'utf8'));
+const digest = (path: string): string =>
+  createHash('sha256')
+    .update(readFileSync(at(path)))
+    .digest('hex');
+
+/** The last block of what a command prints: a heading, then one caution a line. */
+function cautions(out: string): string[] {
+  const block = out.trimEnd().split('\n\n').at(-1)?.split('\n') ?? [];
+  expect(block[0]).toBe('Cautions');
+  return block.slice(1);
+}
+
+beforeEach(() => writeFileSync(at('house.yaml'), HOUSE));
+
+describe('build', () => {
+  it('writes drawings, model and tables with a manifest that agrees with them', () => {
+    const { code, out, err } = run('build', 'house.yaml', '-o', 'out');
+    expect(code, err).toBeOneOf([0, 4]);
+    const { description, files, checks } = manifest('out');
+    expect(description.sha256).toBe(digest('house.yaml'));
+    expect(code === 4).toBe(checks.some(({ state }) => state === 'fails'));
+    const endings = new Set(files.map(({ path }) => path.replace(/^(\w+)\/.*\.(\w+)$/, '$1 $2')));
+    for (const ending of ['drawings dxf', 'model stl', 'tables csv']) expect(endings).toContain(ending);
+    for (const { path, size, sha256 } of files) {
+      expect({ path, size: readFileSync(at(`out/${path}`)).length, sha256: digest(`out/${path}`) }).toEqual({
+        path,
+        size,
+        sha256,
+      });
+    }
+    const onDisk = readdirSync(at('out'), { recursive: true, withFileTypes: true }).filter((entry) => entry.isFile());
+    expect(onDisk).toHaveLength(files.length + 1);
+    expect(readdirSync(temporary.path).sort()).toEqual(['house.yaml', 'out']);
+
+    expect(out).toContain('Written to out');
+    expect(out).toMatch(/^Checks: \d+ fails, \d+ attention, \d+ ok$/m);
+    expect(cautions(out).length).toBeGreaterThanOrEqual(1);
+    expect(cautions(out).every((line) => line.startsWith('  - '))).toBe(true);
+  });
+
+  it('keeps progress on stderr and results on stdout', () => {
+    const { out, err } = run('build', 'house.yaml', '-o', 'out');
+    expect(err.trim().split('\n').length).toBeGreaterThan(1);
+    for (const line of err.trim().split('\n')) expect(out).not.toContain(`${line}\n`);
+  });
+
+  it('gives the same bytes from the same description', () => {
+    run('build', 'house.yaml', '-o', 'one');
+    run('build', 'house.yaml', '-o', 'two');
+    expect(manifest('one')).toEqual(manifest('two'));
+    expect(digest('one/manifest.json')).toBe(digest('two/manifest.json'));
+  });
+
+  it('carries the other groups over with --only, and drops them when the description changed', () => {
+    run('build', 'house.yaml', '-o', 'out');
+    const before = manifest('out').files;
+    const same = run('build', 'house.yaml', '-o', 'out', '--only', 'tables');
+    expect(manifest('out').files).toEqual(before);
+    expect(same.out).toMatch(/^ {2}model .*as before$/m);
+
+    writeFileSync(at('house.yaml'), changed('radius: 2.0', 'radius: 2.1'));
+    const other = run('build', 'house.yaml', '-o', 'out', '--only', 'tables,model');
+    expect(other.out).toContain('Left out, made from another description: drawings/');
+    expect(new Set(manifest('out').files.map(({ path }) => path.split('/')[0]))).toEqual(new Set(['tables', 'model']));
+    expect(existsSync(at('out/drawings'))).toBe(false);
+  });
+
+  it('refuses a folder with files of someone else: exit 5, named, untouched', () => {
+    mkdirSync(at('out'));
+    writeFileSync(at('out/thesis.txt'), 'mine');
+    const { code, out, err } = run('build', 'house.yaml', '-o', 'out');
+    expect({ code, out }).toEqual({ code: 5, out: '' });
+    expect(err).toContain('thesis.txt');
+    expect(readdirSync(at('out'))).toEqual(['thesis.txt']);
+    expect(readdirSync(temporary.path).sort()).toEqual(['house.yaml', 'out']);
+  });
+
+  it.each([
+    ['under a file', 'house.yaml/out'],
+    ['in a place that can not be written', '/proc/self/out'],
+    ['the folder it runs in', '.'],
+    ['a file', 'house.yaml'],
+  ])('refuses an output folder %s: exit 5, nothing written', (_, output) => {
+    const { code, out, err } = run('build', 'house.yaml', '-o', output);
+    expect({ code, out }).toEqual({ code: 5, out: '' });
+    expect(err).toMatch(/^ringcourse: .+\.\n {4}.+\.\n$/m);
+    expect(readdirSync(temporary.path)).toEqual(['house.yaml']);
+    expect(readFileSync(at('house.yaml'), 'utf8')).toBe(HOUSE);
+  });
+});
+
+describe('check', () => {
+  it('tells every check and writes nothing', () => {
+    const { code, out, err } = run('check', 'house.yaml');
+    expect(code, err).toBeOneOf([0, 4]);
+    const tally = /^Checks: (\d+) fails, (\d+) attention, (\d+) ok$/m.exec(out)?.slice(1).map(Number) ?? [];
+    expect(out.match(/^ {2}(fails|attention|ok) /gm) ?? []).toHaveLength(tally.reduce((a, b) => a + b, 0));
+    expect(code === 4).toBe((tally[0] ?? 0) > 0);
+    expect(cautions(out).length).toBeGreaterThanOrEqual(1);
+    expect(readdirSync(temporary.path)).toEqual(['house.yaml']);
+  });
+
+  it('agrees with build', () => {
+    const built = run('build', 'house.yaml', '-o', 'out');
+    expect(run('check', 'house.yaml').code).toBe(built.code);
+  });
+});
+
+describe('new', () => {
+  it('writes a description that builds, and never over a file', () => {
+    const { code, out } = run('new', 'first.yaml');
+    expect({ code, out }).toEqual({ code: 0, out: 'Wrote first.yaml. Next: ringcourse build first.yaml -o out\n' });
+    expect(run('build', 'first.yaml', '-o', 'out').code).toBe(0);
+    const again = run('new', 'house.yaml');
+    expect(again.code).toBe(5);
+    expect(readFileSync(at('house.yaml'), 'utf8')).toBe(HOUSE);
+    expect(run('new', 'missing/first.yaml').code).toBe(5);
+  });
+});
+
+describe('schema', () => {
+  it('is JSON Schema, as editors read it, and nothing else on stdout', () => {
+    const { code, out, err } = run('schema');
+    expect({ code, err }).toEqual({ code: 0, err: '' });
+    const schema = JSON.parse(out);
+    expect(schema.$schema).toContain('json-schema.org/draft-07');
+    expect(Object.keys(schema.properties)).toEqual(expect.arrayContaining(['format', 'units', 'domes', 'openings']));
+  });
+});
+
+describe('table', () => {
+  it('lists the tables, and prints each as text and as CSV', () => {
+    const list = run('table', 'house.yaml');
+    expect(list.code, list.err).toBe(0);
+    const names = list.out
+      .trim()
+      .split('\n')
+      .map((line) => line.split(' ')[0] ?? '');
+    expect(names).toContain('blocks');
+    for (const name of names) {
+      const text = run('table', 'house.yaml', name);
+      const csv = run('table', 'house.yaml', name, '--csv');
+      expect([text.code, csv.code]).toEqual([0, 0]);
+      expect(csv.out).toContain(',');
+      expect(text.out.split('\n').length).toBeGreaterThan(2);
+    }
+  });
+
+  it('prints the same CSV as build writes', () => {
+    run('build', 'house.yaml', '-o', 'out', '--only', 'tables');
+    for (const { path } of manifest('out').files) {
+      const name = path.replace(/^tables\/(.*)\.csv$/, '$1');
+      expect(run('table', 'house.yaml', name, '--csv').out).toBe(readFileSync(at(`out/${path}`), 'utf8'));
+    }
+  });
+
+  it('suggests a name for a mistyped one: exit 2', () => {
+    const { code, err } = run('table', 'house.yaml', 'blokcs');
+    expect(code).toBe(2);
+    expect(err).toContain('Did you mean blocks?');
+  });
+});
