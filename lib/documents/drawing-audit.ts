@@ -1,0 +1,95 @@
+import { length2, sub2, type Vec2 } from '../math/vec.js';
+import { measureOf } from './dimensioning.js';
+import { DocumentError } from './document-error.js';
+import type { Primitive, Segment, View } from './drawing.js';
+import { arcSweep, segmentEnd, segmentStart } from './segments.js';
+
+/** Ends of a chain nearer than this meet, model mm: far under a line's width at any scale. */
+const MEET = 0.01;
+
+/** One fault of a view: which primitive (its index), and what is wrong with it. */
+export interface DrawingFault {
+  readonly code: 'non-finite' | 'bad-scale' | 'broken-chain' | 'no-length' | 'bad-shape';
+  readonly primitive: number;
+  readonly message: string;
+}
+
+/** Everything that would make a view unreadable or untrue for a writer; an empty list means sound. */
+export function auditView(view: View): DrawingFault[] {
+  const faults: DrawingFault[] = [];
+  const bad = (code: DrawingFault['code'], primitive: number, message: string): void => {
+    faults.push({ code, primitive, message });
+  };
+  if (!(view.scale > 0 && Number.isFinite(view.scale)))
+    bad('bad-scale', -1, `The scale 1 : ${view.scale} isn't positive and finite.`);
+  view.primitives.forEach((p, i) => {
+    const name = `${p.kind === 'dimension' ? `${p.type} dimension` : p.kind} ${i}`;
+    const wild = wildNumber(p);
+    if (wild !== undefined) bad('non-finite', i, `The ${name} has a ${wild} that isn't a finite number.`);
+    else for (const [code, what] of shapeFaults(p)) bad(code, i, `The ${name} ${what}`);
+  });
+  return faults;
+}
+
+/** @throws DocumentError that tells every fault of the view at once. */
+export function requireSoundView(view: View): void {
+  const faults = auditView(view);
+  const [first] = faults;
+  if (first) throw new DocumentError(first.code, view.id, faults.map((f) => f.message).join(' '));
+}
+
+type ShapeFault = readonly [DrawingFault['code'], string];
+
+function shapeFaults(p: Primitive): ShapeFault[] {
+  switch (p.kind) {
+    case 'path':
+      return chainFaults(p.segments, p.closed);
+    case 'hatch':
+      return p.loops.flatMap((loop) => chainFaults(loop, true));
+    case 'circle':
+      return p.radius > 0 ? [] : [['bad-shape', 'has no radius.']];
+    case 'ellipse':
+      return p.ratio > 0 && p.ratio <= 1 && length2(p.major) > 0
+        ? []
+        : [['bad-shape', 'must have a major half axis and a ratio in (0, 1].']];
+    case 'text':
+    case 'leader':
+      return p.heightMm > 0 ? [] : [['bad-shape', 'has no height.']];
+    case 'dimension': {
+      const measure = measureOf(p);
+      if (!(measure > 1e-9)) return [['no-length', 'measures nothing: its points coincide along its direction.']];
+      if (p.type !== 'angle') return [];
+      if (measure >= 180) return [['bad-shape', 'must measure less than 180 degrees; exchange its two rays.']];
+      return distance(p.centre, p.line) > 0 ? [] : [['no-length', 'has its arc in its own centre.']];
+    }
+    case 'level':
+      return [];
+  }
+}
+
+function chainFaults(segments: readonly Segment[], closed: boolean): ShapeFault[] {
+  if (segments.length === 0) return [['no-length', 'has no segments.']];
+  const faults: ShapeFault[] = [];
+  segments.forEach((s, i) => {
+    if (s.kind === 'arc' && !(s.radius > 0)) faults.push(['bad-shape', `has an arc (segment ${i}) without a radius.`]);
+    else if (s.kind === 'arc' ? arcSweep(s) === 0 : distance(s.from, s.to) === 0)
+      faults.push(['no-length', `has a segment (${i}) without length.`]);
+    const next = segments[i + 1] ?? (closed ? segments[0] : undefined);
+    const gap = next ? distance(segmentEnd(s), segmentStart(next)) : 0;
+    if (gap > MEET) faults.push(['broken-chain', `has a gap of ${gap.toFixed(3)} mm after segment ${i}.`]);
+  });
+  return faults;
+}
+
+const distance = (a: Vec2, b: Vec2): number => length2(sub2(a, b));
+
+/** Name of the first field, at any depth, that holds a number but not a finite one. */
+function wildNumber(value: unknown, name = 'value'): string | undefined {
+  if (typeof value === 'number') return Number.isFinite(value) ? undefined : name;
+  if (typeof value !== 'object' || value === null) return undefined;
+  for (const [key, inner] of Object.entries(value)) {
+    const found = wildNumber(inner, Array.isArray(value) ? name : key);
+    if (found !== undefined) return found;
+  }
+  return undefined;
+}

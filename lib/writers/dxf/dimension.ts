@@ -1,0 +1,61 @@
+import { type DimensionExpansion, dimensionLineEnds } from '../../documents/dimensioning.js';
+import type { DimensionPrimitive } from '../../documents/drawing.js';
+import { DEG } from '../../math/vec.js';
+import { entity } from './entities.js';
+import type { DxfObject, Part } from './object.js';
+import { point, type Tag } from './tags.js';
+
+/** Kinds of DIMENSION; each refers to a block of its own (32), set where ours puts the text (128). */
+const KIND = { linear: 0, aligned: 1, diameter: 3, radius: 4, angle: 5 } as const;
+const OWN_BLOCK = 32;
+const TEXT_PLACED = 128;
+const MIDDLE_CENTRE = 5;
+
+/** A true dimension: readers measure its points themselves; `block` holds what it looks like. */
+export function dimensionEntity(
+  dim: DimensionPrimitive,
+  drawn: DimensionExpansion,
+  block: string,
+  style: string,
+): DxfObject {
+  const { definition, parts } = geometry(dim);
+  const prefix = 'prefix' in dim ? dim.prefix : undefined;
+  const common: Tag[] = [
+    [2, block],
+    ...point(10, definition),
+    ...point(11, drawn.middle),
+    [70, KIND[dim.type] + OWN_BLOCK + TEXT_PLACED],
+    [71, MIDDLE_CENTRE],
+    // Angles stand in radians here.
+    [42, dim.type === 'angle' ? drawn.measure * DEG : drawn.measure],
+    // Angle brackets stand for the measure.
+    [1, prefix === undefined ? '' : `${prefix}<>`],
+    [3, style],
+  ];
+  return entity('DIMENSION', 'dimension', [['AcDbDimension', common], ...parts]);
+}
+
+function geometry(dim: DimensionPrimitive): { definition: readonly [number, number]; parts: Part[] } {
+  switch (dim.type) {
+    case 'linear':
+    case 'aligned': {
+      const ends: Tag[] = [...point(13, dim.from), ...point(14, dim.to)];
+      const aligned: Part = ['AcDbAlignedDimension', dim.type === 'linear' ? [...ends, [50, dim.angleDeg]] : ends];
+      const parts: Part[] = dim.type === 'linear' ? [aligned, ['AcDbRotatedDimension', []]] : [aligned];
+      return { definition: dimensionLineEnds(dim)[1], parts };
+    }
+    case 'radius':
+      return { definition: dim.centre, parts: [['AcDbRadialDimension', [...point(15, dim.on), [40, 0]]]] };
+    case 'diameter': {
+      const opposite = [2 * dim.centre[0] - dim.on[0], 2 * dim.centre[1] - dim.on[1]] as const;
+      return { definition: opposite, parts: [['AcDbDiametricDimension', [...point(15, dim.on), [40, 0]]]] };
+    }
+    case 'angle':
+      return {
+        definition: dim.line,
+        parts: [
+          ['AcDb3PointAngularDimension', [...point(13, dim.from), ...point(14, dim.to), ...point(15, dim.centre)]],
+        ],
+      };
+  }
+}

@@ -1,0 +1,69 @@
+import type { HatchPattern, LayerName, Segment } from '../../documents/drawing.js';
+import { HATCHES, placeFamily } from '../../documents/hatches.js';
+import { bulgedVertices, entity } from './entities.js';
+import type { DxfObject } from './object.js';
+import { point, type Tag } from './tags.js';
+
+/** A hatched or filled area: bulged polyline loops, and the pattern's lines spelled out in model mm. */
+export function hatchEntity(
+  loops: readonly (readonly Segment[])[],
+  pattern: HatchPattern,
+  layer: LayerName,
+  scale: number,
+): DxfObject {
+  const solid = pattern === 'solid';
+  const tags: Tag[] = [
+    ...point(10, [0, 0]),
+    [210, 0],
+    [220, 0],
+    [230, 1],
+    [2, pattern.toUpperCase()],
+    [70, solid ? 1 : 0],
+    [71, 0],
+    [91, loops.length],
+    ...loops.flatMap(loopTags),
+    // Odd parity: a loop inside another is a hole.
+    [75, 0],
+    [76, solid ? 1 : 2],
+    ...(solid ? [] : patternTags(pattern, scale)),
+    [98, 0],
+  ];
+  return entity('HATCH', layer, [['AcDbHatch', tags]]);
+}
+
+const EXTERNAL_POLYLINE = 1 + 2;
+
+function loopTags(loop: readonly Segment[]): Tag[] {
+  const vertices = bulgedVertices(loop, true);
+  return [
+    [92, EXTERNAL_POLYLINE],
+    [72, 1],
+    [73, 1],
+    [93, vertices.length],
+    ...vertices.flatMap(([[x, y], bulge]): Tag[] => [
+      [10, x],
+      [20, y],
+      [42, bulge],
+    ]),
+    [97, 0],
+  ];
+}
+
+function patternTags(pattern: Exclude<HatchPattern, 'solid'>, scale: number): Tag[] {
+  const families = HATCHES[pattern].map((f) => placeFamily(f, scale));
+  return [
+    [52, 0],
+    [41, scale],
+    [77, 0],
+    [78, families.length],
+    ...families.flatMap((f): Tag[] => [
+      [53, f.angleDeg],
+      [43, f.base[0]],
+      [44, f.base[1]],
+      [45, f.step[0]],
+      [46, f.step[1]],
+      [79, f.dashes.length],
+      ...f.dashes.map((d): Tag => [49, d]),
+    ]),
+  ];
+}

@@ -1,0 +1,64 @@
+import TagsManager from 'dxf-writer/src/TagsManager.js';
+
+/** One tag: group code and value. */
+export type Tag = readonly [code: number, value: string | number];
+
+type Kind = 'text' | 'real' | 'whole' | 'handle';
+
+/**
+ * Collects tags and lets none through that a reader could take for something else: numbers are finite and in the form
+ * of their group, texts hold no control character (a newline would begin a tag of its own), handles are hexadecimal.
+ */
+export class GuardedTags extends TagsManager {
+  override push(code: number, value: string | number): void {
+    super.push(code, formatted(code, value));
+  }
+
+  /** With the line end after the last tag that the library leaves out. */
+  override toDxfString(): string {
+    return `${super.toDxfString()}\n`;
+  }
+}
+
+function formatted(code: number, value: string | number): string {
+  const kind = kindOf(code);
+  const told = `Group ${code} of a DXF file can't be ${JSON.stringify(value) ?? String(value)} (${String(value)}):`;
+  if (kind === 'real') {
+    if (typeof value !== 'number' || !Number.isFinite(value))
+      throw new RangeError(`${told} it must be a finite number.`);
+    return realText(value);
+  }
+  if (kind === 'whole') {
+    if (typeof value !== 'number' || !Number.isSafeInteger(value))
+      throw new RangeError(`${told} it must be a whole number.`);
+    return String(value);
+  }
+  if (kind === 'handle') {
+    if (!/^[0-9A-F]{1,16}$/.test(String(value))) throw new RangeError(`${told} it must be a handle.`);
+    return String(value);
+  }
+  if (typeof value !== 'string' || /\p{Cc}/u.test(value))
+    throw new RangeError(`${told} it must be a text on one line.`);
+  return value;
+}
+
+/** To 1e-9 without an exponent, which not every reader takes. */
+function realText(value: number): string {
+  const text = value.toFixed(9).replace(/0+$/, '').replace(/\.$/, '.0');
+  return text === '-0.0' ? '0.0' : text;
+}
+
+/** Kinds of values by group code, as far as this writer uses them. */
+function kindOf(code: number): Kind {
+  if (code === 5 || code === 105 || (code >= 320 && code <= 369) || (code >= 390 && code <= 399)) return 'handle';
+  if ((code >= 10 && code <= 59) || (code >= 110 && code <= 149) || (code >= 210 && code <= 239)) return 'real';
+  if ((code >= 60 && code <= 99) || (code >= 160 && code <= 179) || (code >= 270 && code <= 299)) return 'whole';
+  if ((code >= 370 && code <= 389) || (code >= 420 && code <= 429)) return 'whole';
+  return 'text';
+}
+
+export const point = (code: number, [x, y]: readonly [number, number]): Tag[] => [
+  [code, x],
+  [code + 10, y],
+  [code + 20, 0],
+];

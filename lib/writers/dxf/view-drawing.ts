@@ -1,0 +1,176 @@
+import DxfDrawing from 'dxf-writer/src/Drawing.js';
+import Handle from 'dxf-writer/src/Handle.js';
+import Table from 'dxf-writer/src/Table.js';
+import type TagsManager from 'dxf-writer/src/TagsManager.js';
+import TextStyle from 'dxf-writer/src/TextStyle.js';
+import type { View } from '../../documents/drawing.js';
+import { viewBounds } from '../../documents/drawing-bounds.js';
+import { dashesOf, LAYERS } from '../../documents/layers.js';
+import type { Vec2 } from '../../math/vec.js';
+import { dimHeaders, dimStyleName, dimStyleRecord } from './dim-variables.js';
+import { TEXT_STYLE, weightCode } from './entities.js';
+import { DxfObject, tableRecord } from './object.js';
+import { GuardedTags, point } from './tags.js';
+
+interface Block {
+  readonly record: DxfObject;
+  readonly begin: DxfObject;
+  readonly end: DxfObject;
+  readonly entities: DxfObject[];
+}
+
+const PAPER_SPACE = '*Paper_Space';
+const BLACK_OR_WHITE = 7;
+const ANONYMOUS = 1;
+/** No plot style object is named. */
+const NO_HANDLE = '0';
+
+/**
+ * A DXF file (AC1021, UTF-8) of one view: the library's frame of tables and sections, with layers that carry weights,
+ * blocks with content, dimension styles, and owners that are block records.
+ */
+export class ViewDrawing extends DxfDrawing {
+  readonly dimStyle: string;
+  private readonly blockTable = new Table('BLOCK_RECORD');
+  private readonly content: Block[] = [];
+  private readonly model: Block;
+
+  constructor(view: View) {
+    super();
+    this.dimStyle = dimStyleName(view.scale, view.units);
+    this.addLayersOf(view.scale);
+    this.addStyles(view);
+    this.addHeaders(view);
+    this.model = this.block('*Model_Space', 0);
+    this.block(PAPER_SPACE, 0);
+  }
+
+  /** Puts an entity into model space. */
+  add(entity: DxfObject): void {
+    this.model.entities.push(entity.ownedBy(this.model.record.handle));
+  }
+
+  /** Makes an anonymous block of the entities, for one dimension, and returns its name. */
+  addDimensionBlock(entities: readonly DxfObject[]): string {
+    const name = `*D${this.content.length - 1}`;
+    const block = this.block(name, ANONYMOUS);
+    for (const entity of entities) block.entities.push(entity.ownedBy(block.record.handle));
+    return name;
+  }
+
+  private block(name: string, flags: number): Block {
+    const record = tableRecord('BLOCK_RECORD', 'AcDbBlockTableRecord', [
+      [2, name],
+      [70, 0],
+      [280, 1],
+      [281, 0],
+    ]);
+    const own: [number, number | string][] = name === PAPER_SPACE ? [[67, 1]] : [];
+    const begin = new DxfObject('BLOCK', [
+      ['AcDbEntity', [...own, [8, '0']]],
+      ['AcDbBlockBegin', [[2, name], [70, flags], ...point(10, [0, 0]), [3, name], [1, '']]],
+    ]);
+    const end = new DxfObject('ENDBLK', [
+      ['AcDbEntity', [...own, [8, '0']]],
+      ['AcDbBlockEnd', []],
+    ]);
+    this.blockTable.add(record);
+    const block = { record, begin: begin.ownedBy(record.handle), end: end.ownedBy(record.handle), entities: [] };
+    this.content.push(block);
+    return block;
+  }
+
+  private addLayersOf(scale: number): void {
+    this.lineTypes = {};
+    for (const name of ['ByBlock', 'ByLayer', 'Continuous']) this.addLineType(name, '', []);
+    this.layers = { '0': layerRecord('0', 'Continuous', 0.25) };
+    for (const { name, weightMm, line } of LAYERS) {
+      const dashes = dashesOf(line, weightMm).map((d) => d * scale);
+      const lineType = dashes.length === 0 ? 'Continuous' : `${line.toUpperCase()}-${weightCode(weightMm)}`;
+      if (!(lineType in this.lineTypes)) this.addLineType(lineType, line, dashes);
+      this.layers[name] = layerRecord(name, lineType, weightMm);
+    }
+  }
+
+  private addStyles(view: View): void {
+    const style = new TextStyle(TEXT_STYLE);
+    style.fontFileName = 'DejaVuSans.ttf';
+    this.tables.STYLE?.add(style);
+    this.tables.DIMSTYLE?.add(dimStyleRecord(this.dimStyle, view.scale, view.units, style.handle));
+  }
+
+  private addHeaders(view: View): void {
+    const { min, max } = viewBounds(view);
+    this.setUnits('Millimeters');
+    this.header('MEASUREMENT', [[70, 1]]);
+    this.header('EXTMIN', point(10, min));
+    this.header('EXTMAX', point(10, max));
+    this.header('LTSCALE', [[40, 1]]);
+    this.header('LWDISPLAY', [[290, 1]]);
+    this.header('TEXTSTYLE', [[7, TEXT_STYLE]]);
+    for (const [name, tags] of dimHeaders(this.dimStyle, view.scale, view.units)) this.header(name, tags);
+    const viewports = this.tables.VPORT;
+    if (viewports) viewports.elements = [];
+    viewports?.add(wholeView(min, max));
+  }
+
+  override _tagsManager(): TagsManager {
+    const tags = new GuardedTags();
+    const tables = [this._ltypeTable(), this._layerTable(), ...Object.values(this.tables), this.blockTable];
+    tags.start('HEADER');
+    // The version comes first, by which readers know the encoding.
+    const { ACADVER = [[1, 'AC1021'] as const], ...others } = this.headers;
+    tags.addHeaderVariable('ACADVER', ACADVER);
+    tags.addHeaderVariable('HANDSEED', [[5, Handle.peek()]]);
+    for (const [name, values] of Object.entries(others)) tags.addHeaderVariable(name, values);
+    tags.end();
+    tags.start('CLASSES');
+    tags.end();
+    tags.start('TABLES');
+    for (const table of tables) table.tags(tags);
+    tags.end();
+    tags.start('BLOCKS');
+    for (const block of this.content) {
+      block.begin.tags(tags);
+      if (block !== this.model) for (const entity of block.entities) entity.tags(tags);
+      block.end.tags(tags);
+    }
+    tags.end();
+    tags.start('ENTITIES');
+    for (const entity of this.model.entities) entity.tags(tags);
+    tags.end();
+    tags.start('OBJECTS');
+    this.dictionary.tags(tags);
+    tags.end();
+    tags.push(0, 'EOF');
+    return tags;
+  }
+}
+
+const layerRecord = (name: string, lineType: string, weightMm: number): DxfObject =>
+  tableRecord('LAYER', 'AcDbLayerTableRecord', [
+    [2, name],
+    [70, 0],
+    [62, BLACK_OR_WHITE],
+    [6, lineType],
+    [370, weightCode(weightMm)],
+    [390, NO_HANDLE],
+  ]);
+
+/** The window in which a reader opens the file: all of the view, with a little room round it. */
+function wholeView(min: Vec2, max: Vec2): DxfObject {
+  const [width, height] = [Math.max(max[0] - min[0], 1), Math.max(max[1] - min[1], 1)];
+  const aspect = 1.5;
+  return tableRecord('VPORT', 'AcDbViewportTableRecord', [
+    [2, '*ACTIVE'],
+    [70, 0],
+    [10, 0],
+    [20, 0],
+    [11, 1],
+    [21, 1],
+    [12, (min[0] + max[0]) / 2],
+    [22, (min[1] + max[1]) / 2],
+    [40, 1.05 * Math.max(height, width / aspect)],
+    [41, aspect],
+  ]);
+}
