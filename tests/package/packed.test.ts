@@ -1,0 +1,111 @@
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+
+const SAMPLE = 'node_modules/ringcourse/samples/garden-studio.yaml';
+
+/** What a user of the library writes; the types must hold without those of Node. */
+const CONSUMER = `
+import { type House, type HousePackage, type Problem, buildPackage, DescriptionError, readDescription } from 'ringcourse';
+
+export function read(text: string): House | readonly Problem[] {
+  try {
+    return readDescription(text, 'house.yaml');
+  } catch (error) {
+    if (error instanceof DescriptionError) return error.problems;
+    throw error;
+  }
+}
+
+export async function make(house: House, kernel: Uint8Array, sha256: (bytes: Uint8Array) => string): Promise<HousePackage> {
+  return buildPackage(house, { kernel: async () => kernel, sha256 }, { only: ['tables'], progress: (stage: string) => stage });
+}
+
+// @ts-expect-error a house is more than its name
+make({ project: 'x' }, new Uint8Array(), () => '');
+`;
+
+let dir: string;
+let packed: readonly string[];
+
+beforeAll(() => {
+  dir = mkdtempSync(join(tmpdir(), 'ringcourse-packed-'));
+  // The build is there already, and making it anew here would pull it away from the tests beside this one.
+  const report = execFileSync('npm', ['pack', '--json', '--ignore-scripts', '--pack-destination', dir], {
+    encoding: 'utf8',
+  });
+  const [{ filename, files }] = JSON.parse(report) as [{ filename: string; files: { path: string }[] }];
+  packed = files.map(({ path }) => path);
+  writeFileSync(join(dir, 'package.json'), '{ "private": true, "type": "module" }');
+  const quiet = ['--ignore-scripts', '--no-audit', '--no-fund', '--prefer-offline', '--loglevel=error'];
+  execFileSync('npm', ['install', ...quiet, join(dir, filename)], { cwd: dir, stdio: ['ignore', 'pipe', 'inherit'] });
+  writeFileSync(join(dir, 'consumer.ts'), CONSUMER);
+});
+
+afterAll(() => rmSync(dir, { recursive: true, force: true }));
+
+describe('the packed package', () => {
+  it('holds the build, its types, the samples and the papers, and no sources or tests', () => {
+    const needed = [
+      'dist/lib/index.js',
+      'dist/lib/index.d.ts',
+      'dist/cli/main.js',
+      'LICENSE',
+      'README.md',
+      'CHANGELOG.md',
+    ];
+    expect(packed).toEqual(expect.arrayContaining([...needed, 'package.json', 'samples/garden-studio.yaml']));
+    const strange = packed.filter(
+      (path) => !/^(dist\/.*\.(js|d\.ts)|samples\/.*|(\w+\/)?[A-Z]+\.md|LICENSE|package\.json)$/.test(path),
+    );
+    expect(strange).toEqual([]);
+  });
+
+  it.each([
+    ['nodenext', 'NodeNext'],
+    ['bundler', 'ESNext'],
+  ])('type-checks in a project with %s resolution', (moduleResolution, module) => {
+    const compilerOptions = {
+      module,
+      moduleResolution,
+      target: 'ES2022',
+      lib: ['ES2023', 'DOM'],
+      types: [],
+      strict: true,
+      exactOptionalPropertyTypes: true,
+      noEmit: true,
+    };
+    writeFileSync(join(dir, 'tsconfig.json'), JSON.stringify({ compilerOptions, files: ['consumer.ts'] }));
+    const tsc = resolve('node_modules/.bin/tsc');
+    const told = (() => {
+      try {
+        return execFileSync(tsc, ['-p', 'tsconfig.json'], { cwd: dir, encoding: 'utf8' });
+      } catch (error) {
+        return (error as { stdout: string }).stdout;
+      }
+    })();
+    expect(told).toBe('');
+  });
+
+  it('is imported by its name and reads a sample', () => {
+    const script = `
+      import { readFileSync } from 'node:fs';
+      import { readDescription } from 'ringcourse';
+      const house = readDescription(readFileSync(${JSON.stringify(SAMPLE)}, 'utf8'), 'sample.yaml');
+      console.log(house.domes.length);`;
+    const told = execFileSync(process.execPath, ['--input-type=module', '-e', script], { cwd: dir, encoding: 'utf8' });
+    expect(Number(told)).toBeGreaterThanOrEqual(1);
+  });
+
+  it('has a command that runs by its name and makes the same bytes as here', () => {
+    const command = join(dir, 'node_modules/.bin/ringcourse');
+    execFileSync(command, ['build', SAMPLE, '-o', 'out'], { cwd: dir, stdio: 'pipe' });
+    const there = readFileSync(join(dir, 'out/manifest.json'), 'utf8');
+    execFileSync(process.execPath, ['dist/cli/main.js', 'build', join(dir, SAMPLE), '-o', join(dir, 'here')], {
+      stdio: 'pipe',
+    });
+    expect(readFileSync(join(dir, 'here/manifest.json'), 'utf8')).toBe(there);
+  });
+});
