@@ -10,11 +10,12 @@ export {
   type HousePackage,
   houseTables,
   nearest,
+  OUTPUT_GROUPS,
   type OutputGroup,
   type Problem,
   readDescription,
   starterDescription,
   type Table,
   type Tools,
-  tableCsv,
+  writeCsv,
 } from '../lib/index.js';

@@ -1,6 +1,6 @@
 /** A stream as far as the command line uses it. */
 export interface Stream {
-  write(text: string): unknown;
+  write(content: string | Uint8Array): unknown;
   readonly isTTY?: boolean;
 }
 
@@ -15,7 +15,7 @@ export interface Terminal {
   out(...pieces: readonly Piece[]): void;
   err(...pieces: readonly Piece[]): void;
   /** Text for programs (a schema, CSV), passed on as it is. */
-  raw(text: string): void;
+  raw(content: string | Uint8Array): void;
 }
 
 // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
@@ -45,8 +45,8 @@ export function terminalOn(out: Stream, err: Stream, env: NodeJS.ProcessEnv): Te
   return {
     out: printer(out),
     err: printer(err),
-    raw: (text) => {
-      out.write(text);
+    raw: (content) => {
+      out.write(content);
     },
   };
 }

@@ -3,25 +3,23 @@ import { EXIT, UsageError } from '../exit.js';
 import { groupOf } from '../folder/carry.js';
 import { inspectFolder, type Written, writeFolder } from '../folder/write.js';
 import { readInput } from '../input.js';
-import { buildPackage, type OutputGroup, readDescription } from '../library.js';
+import { buildPackage, OUTPUT_GROUPS, type OutputGroup, readDescription } from '../library.js';
 import { printCautions, printChecks, printSummary } from '../print/results.js';
 import { didYouMean } from '../suggest.js';
 import type { Terminal } from '../terminal.js';
 import { tools } from '../tools.js';
 import { version } from '../version.js';
 
-const GROUPS: readonly OutputGroup[] = ['drawings', 'model', 'tables'];
-
 /** `drawings,tables` and `--only drawings --only tables` alike; `null` when everything is asked for. */
 function groupsAsked(only: readonly string[] | undefined): readonly OutputGroup[] | null {
   if (only === undefined) return null;
   const names = only.flatMap((part) => part.split(',')).map((name) => name.trim());
   return names.map((name) => {
-    const group = GROUPS.find((known) => known === name);
+    const group = OUTPUT_GROUPS.find((known) => known === name);
     if (group !== undefined) return group;
     throw new UsageError(
       `--only doesn't know ${JSON.stringify(name)}.`,
-      didYouMean(name, GROUPS, `It knows: ${GROUPS.join(', ')}.`),
+      didYouMean(name, OUTPUT_GROUPS, `It knows: ${OUTPUT_GROUPS.join(', ')}.`),
     );
   });
 }
@@ -48,7 +46,7 @@ export const build: Command<Arguments> = {
       type: 'string',
       array: true,
       requiresArg: true,
-      describe: `Make some groups alone: ${GROUPS.join(', ')}`,
+      describe: `Make some groups alone: ${OUTPUT_GROUPS.join(', ')}`,
     },
   },
   run: async ({ file, output, only }, terminal) => {

@@ -1,7 +1,7 @@
 import { type Command, FILE } from '../command.js';
 import { EXIT, UsageError } from '../exit.js';
 import { readInput } from '../input.js';
-import { houseTables, readDescription, tableCsv } from '../library.js';
+import { houseTables, readDescription, writeCsv } from '../library.js';
 import { printTable } from '../print/table.js';
 import { didYouMean } from '../suggest.js';
 
@@ -25,7 +25,7 @@ export const table: Command<{ file: string; name: string | undefined; csv: boole
       const names = tables.map(({ id }) => id);
       throw new UsageError(`There is no table ${name}.`, didYouMean(name, names, `There are: ${names.join(', ')}.`));
     }
-    if (csv) terminal.raw(tableCsv(found));
+    if (csv) terminal.raw(writeCsv(found));
     else printTable(terminal, found);
     return EXIT.fine;
   },

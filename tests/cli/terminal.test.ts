@@ -3,7 +3,7 @@ import { terminalOn } from '../../cli/terminal.js';
 
 function printed(isTTY: boolean, env: NodeJS.ProcessEnv, text: string): string {
   let all = '';
-  const stream = { isTTY, write: (part: string) => (all += part) };
+  const stream = { isTTY, write: (part: string | Uint8Array) => (all += part) };
   terminalOn(stream, stream, env).out(['bad', text], ' plain');
   return all;
 }

@@ -20,7 +20,7 @@ const kernel = async () => new Uint8Array(await (await fetch('/kernel')).arrayBu
 
 window.makeHouse = async () => {
   const house = readDescription(await (await fetch('/sample')).text(), 'sample.yaml');
-  const { files } = await buildPackage(house, { kernel, sha256 });
+  const { files } = await buildPackage(house, { kernel });
   return Promise.all(files.map(async ({ path, bytes }) => [path, await sha256(bytes)]));
 };
 `;
@@ -80,7 +80,6 @@ describe('the library in a browser', () => {
     const sha256 = (bytes: Uint8Array) => createHash('sha256').update(bytes).digest('hex');
     const { files } = await buildPackage(readDescription(SAMPLE, 'sample.yaml'), {
       kernel: async () => KERNEL,
-      sha256,
     });
     const here = files.map(({ path, bytes }) => [path, sha256(bytes)]);
 
