@@ -11,7 +11,7 @@ import { layBlocks } from '../masonry/lay.js';
 import { type HouseSetout, setOutHouse } from '../setout/house.js';
 import { blockSolids } from '../solids/block-solids.js';
 import { houseSolids } from '../solids/house-solids.js';
-import { loadKernel } from '../solids/kernel.js';
+import { type KernelSource, loadKernel } from '../solids/kernel.js';
 import { blockTable } from '../tables/blocks.js';
 import { courseTable } from '../tables/courses.js';
 import { openingTable } from '../tables/openings.js';
@@ -28,8 +28,8 @@ export type OutputGroup = (typeof OUTPUT_GROUPS)[number];
 
 /** What the library can't make itself and takes from its caller. */
 export interface Tools {
-  /** Bytes of the geometry kernel (`manifold.wasm` of the manifold-3d package). */
-  readonly kernel: () => Promise<Uint8Array>;
+  /** The geometry kernel: the manifold-3d package's module and the bytes of its `manifold.wasm`. */
+  readonly kernel: () => Promise<KernelSource>;
 }
 
 export interface PackageFile {
@@ -106,7 +106,7 @@ export async function buildPackage(house: House, tools: Tools, options: PackageO
 async function modelFiles({ setout, laid }: Study, tools: Tools): Promise<PackageFile[]> {
   const kernel = await loadKernel(await tools.kernel());
   const { whole, parts } = houseSolids(kernel, setout);
-  const blocks = blockSolids(kernel, setout, laid.blocks);
+  const { meshes: blocks } = blockSolids(kernel, setout, laid.blocks);
   const title = setout.house.project.title;
   const stl = (path: string, meshes: readonly Mesh[], scale = 1) => ({
     path: `model/${path}.stl`,

@@ -1,0 +1,54 @@
+/**
+ * ringcourse: cast-block dome houses from one description.
+ * Every stage can be used alone: read, set out, lay blocks, make solids, draw, write.
+ */
+export { CAUTIONS } from './base/cautions.js';
+export type { Check, CheckState, Figure } from './base/figures.js';
+export { DescriptionError, type Problem, type Where } from './base/problems.js';
+export { nearest } from './base/suggest.js';
+export {
+  buildPackage,
+  checkHouse,
+  type HousePackage,
+  houseTables,
+  OUTPUT_GROUPS,
+  type OutputGroup,
+  type PackageFile,
+  type PackageOptions,
+  type Tools,
+  type Verdict,
+} from './deliver/package.js';
+export type { House } from './description/house.js';
+export { descriptionJsonSchema } from './description/json-schema.js';
+export { houseFrom, readDescription } from './description/read.js';
+export type { Description } from './description/schema.js';
+export { starterDescription } from './description/starter.js';
+export type { Primitive, View } from './documents/drawing.js';
+export { fromGeom3, toGeom3 } from './documents/geom3.js';
+export type { Mesh } from './documents/mesh.js';
+export { auditMesh } from './documents/mesh-audit.js';
+export { meshBounds, meshEuler, meshVolume } from './documents/mesh-measure.js';
+export type { Cell, Column, Table } from './documents/table.js';
+export { elevationView } from './drawings/elevation.js';
+export { houseViews } from './drawings/house-views.js';
+export { planView } from './drawings/plan.js';
+export { sectionView } from './drawings/section.js';
+export { type Balance, balanceOf } from './masonry/balance.js';
+export type { Block, LaidBlock, LaidHouse, Sliver } from './masonry/block.js';
+export { type BlockDimensions, blockCentroid, blockDimensions, type Edge } from './masonry/dimensions.js';
+export { layBlocks } from './masonry/lay.js';
+export type { ArchSetout } from './setout/arch.js';
+export type { Course } from './setout/courses.js';
+export type { DomeSetout } from './setout/dome.js';
+export { type HouseSetout, setOutHouse } from './setout/house.js';
+export { blockSolids } from './solids/block-solids.js';
+export { houseSolids } from './solids/house-solids.js';
+export { type Kernel, type KernelSource, loadKernel } from './solids/kernel.js';
+export { blockTable } from './tables/blocks.js';
+export { courseTable } from './tables/courses.js';
+export { openingTable } from './tables/openings.js';
+export { volumeTable } from './tables/volumes.js';
+export { writeCsv } from './writers/csv.js';
+export { writeDxf } from './writers/dxf.js';
+export { auditStl, writeStl } from './writers/stl.js';
+export { writeSvg } from './writers/svg.js';
