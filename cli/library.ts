@@ -1,6 +1,7 @@
 /** Where the command line meets the library: by its public door, and here alone. */
 export {
   buildPackage,
+  type Cell,
   type Check,
   type Column,
   checkHouse,

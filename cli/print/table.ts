@@ -1,8 +1,8 @@
-import type { Column, Table } from '../library.js';
+import type { Cell, Column, Table } from '../library.js';
 import type { Terminal } from '../terminal.js';
 
-function cellText(column: Column, cell: Table['rows'][number][string]): string {
-  if (cell === null || cell === undefined) return '';
+function cellText(column: Column, cell: Cell): string {
+  if (cell === null) return '';
   return typeof cell === 'number' && column.kind === 'number' ? cell.toFixed(column.decimals ?? 3) : String(cell);
 }
 
@@ -11,7 +11,7 @@ const header = ({ label, unit }: Column): string => (unit ? `${label} (${unit})`
 /** A table in columns as wide as their longest cell, numbers to the right, notes below. */
 export function printTable(terminal: Terminal, table: Table): void {
   const columns = table.columns.map((column) => {
-    const cells = table.rows.map((row) => cellText(column, row[column.key]));
+    const cells = table.rows.map((row) => cellText(column, row[column.key] ?? null));
     const width = Math.max(header(column).length, ...cells.map((cell) => cell.length));
     const pad = (text: string) => (column.kind === 'text' ? text.padEnd(width) : text.padStart(width));
     return { head: pad(header(column)), cells: cells.map(pad) };
