@@ -5,10 +5,10 @@
  */
 import { execFileSync } from 'node:child_process';
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { basename } from 'node:path';
 import { performance } from 'node:perf_hooks';
 import { fileURLToPath } from 'node:url';
+import { tools } from '../../dist/cli/tools.js';
 import { houseViews } from '../../dist/lib/drawings/house-views.js';
 import { buildPackage, readDescription } from '../../dist/lib/index.js';
 import { layBlocks } from '../../dist/lib/masonry/lay.js';
@@ -32,12 +32,10 @@ const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.l
 
 async function timeSample(path) {
   const text = readFileSync(path, 'utf8');
-  const bytes = readFileSync(createRequire(import.meta.url).resolve('manifold-3d/manifold.wasm'));
-  const tools = { kernel: async () => bytes };
   const times = {};
   await timed(times, 'first', () => buildPackage(readDescription(text, path), tools));
   const memoryMb = process.resourceUsage().maxRSS / 1024;
-  const kernel = await loadKernel(bytes);
+  const kernel = await loadKernel(await tools.kernel());
   for (let run = 0; run < RUNS; run++) {
     const house = await timed(times, 'read', () => readDescription(text, path));
     const setout = await timed(times, 'setout', () => setOutHouse(house));

@@ -5,6 +5,7 @@ import type { AddressInfo } from 'node:net';
 import { type BuildResult, build } from 'esbuild';
 import { type Browser, chromium } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { tools } from '../../cli/tools.js';
 import { buildPackage, readDescription } from '../../lib/index.js';
 
 const SAMPLE = readFileSync('samples/garden-studio.yaml', 'utf8');
@@ -12,11 +13,12 @@ const KERNEL = readFileSync('node_modules/manifold-3d/manifold.wasm');
 
 /** The page: takes the description and the kernel from its own server, and offers one function. */
 const PAGE = `
+import factory from 'manifold-3d';
 import { buildPackage, readDescription } from './dist/lib/index.js';
 
 const hex = (buffer) => [...new Uint8Array(buffer)].map((byte) => byte.toString(16).padStart(2, '0')).join('');
 const sha256 = async (bytes) => hex(await crypto.subtle.digest('SHA-256', bytes));
-const kernel = async () => new Uint8Array(await (await fetch('/kernel')).arrayBuffer());
+const kernel = async () => ({ factory, wasm: new Uint8Array(await (await fetch('/kernel')).arrayBuffer()) });
 
 window.makeHouse = async () => {
   const house = readDescription(await (await fetch('/sample')).text(), 'sample.yaml');
@@ -78,9 +80,7 @@ describe('the library in a browser', () => {
 
   it('makes a sample with the same bytes as Node, every file of it', async () => {
     const sha256 = (bytes: Uint8Array) => createHash('sha256').update(bytes).digest('hex');
-    const { files } = await buildPackage(readDescription(SAMPLE, 'sample.yaml'), {
-      kernel: async () => KERNEL,
-    });
+    const { files } = await buildPackage(readDescription(SAMPLE, 'sample.yaml'), tools);
     const here = files.map(({ path, bytes }) => [path, sha256(bytes)]);
 
     const page = await browser.newPage();

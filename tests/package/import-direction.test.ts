@@ -63,7 +63,8 @@ beforeAll(() => {
   }
   plants.set('lib/solids/kernel.ts', [`import 'manifold-3d';`, `import '../statics/planted.js';`]);
   plants.set('lib/index.ts', [`import './deliver/planted.js';`, `import '../cli/run.js';`, `import 'node:fs';`]);
-  plants.set('cli/planted.ts', [`import '../lib/index.js';`, `import '../lib/base/problems.js';`, `import 'node:fs';`]);
+  plants.set('cli/planted.ts', [`import '../lib/index.js';`, `import 'manifold-3d';`, `import 'node:fs';`]);
+  plants.set('cli/tools.ts', [`import '../lib/index.js';`, `export const kernel = import('manifold-3d');`]);
   plants.set('cli/library.ts', [`import '../lib/index.js';`, `import '../lib/base/problems.js';`]);
 
   dir = mkdtempSync(join(tmpdir(), 'ringcourse-lint-'));
@@ -106,10 +107,13 @@ describe('the lint rule for the direction of imports', () => {
     for (const line of FORBIDDEN_IN_LIB) expect(isReported(`lib/${layer}/planted.ts`, line), line).toBe(true);
   });
 
-  it('lets one file alone know the geometry kernel', () => {
+  it('lets one file of lib know the geometry kernel, and one of cli hand it over', () => {
     for (const layer of LAYERS) expect(isReported(`lib/${layer}/planted.ts`, `import 'manifold-3d';`)).toBe(true);
     expect(isReported('lib/solids/kernel.ts', `import 'manifold-3d';`)).toBe(false);
     expect(isReported('lib/solids/kernel.ts', `import '../statics/planted.js';`)).toBe(true);
+    expect(isReported('cli/planted.ts', `import 'manifold-3d';`)).toBe(true);
+    expect(isReported('cli/tools.ts', `export const kernel = import('manifold-3d');`)).toBe(false);
+    expect(isReported('cli/tools.ts', `import '../lib/index.js';`)).toBe(true);
   });
 
   it('has the command line come in by the public door, in one file', () => {

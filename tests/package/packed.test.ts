@@ -8,7 +8,7 @@ const SAMPLE = 'node_modules/ringcourse/samples/garden-studio.yaml';
 
 /** What a user of the library writes; the types must hold without those of Node. */
 const CONSUMER = `
-import { type House, type HousePackage, type Problem, buildPackage, DescriptionError, readDescription } from 'ringcourse';
+import { type House, type HousePackage, type KernelSource, type Problem, buildPackage, DescriptionError, readDescription } from 'ringcourse';
 
 export function read(text: string): House | readonly Problem[] {
   try {
@@ -19,12 +19,12 @@ export function read(text: string): House | readonly Problem[] {
   }
 }
 
-export async function make(house: House, kernel: Uint8Array): Promise<HousePackage> {
+export async function make(house: House, kernel: KernelSource): Promise<HousePackage> {
   return buildPackage(house, { kernel: async () => kernel }, { only: ['tables'], progress: (stage: string) => stage });
 }
 
 // @ts-expect-error a house is more than its name
-make({ project: 'x' }, new Uint8Array());
+make({ project: 'x' }, { factory: async () => 0, wasm: new Uint8Array() });
 `;
 
 let dir: string;
