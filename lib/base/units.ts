@@ -1,3 +1,5 @@
+import { formatLength as feetAndInches } from './measures.js';
+
 /**
  * Units of measurement: exact factors and the wording of values in the reader's own units.
  *
@@ -115,32 +117,28 @@ export function formatLength(mm: number, units: LengthUnit): string {
     }
     case 'in':
     case 'ft':
-      return formatInches(mm, units === 'ft');
+      if (mm !== 0 && Math.abs(mm) < INCH_MM / 32) return `${formatNumber(mm / INCH_MM, 2)} in`;
+      return units === 'ft' ? feetAndInches(mm, 'feet-inches') : formatInches(mm);
   }
 }
 
-function formatInches(mm: number, withFeet: boolean): string {
+/** Two lengths in one sentence: with finer decimals where they would otherwise read the same. */
+export function formatApart(a: number, b: number, units: LengthUnit): [string, string] {
+  const coarse: [string, string] = [formatLength(a, units), formatLength(b, units)];
+  if (coarse[0] !== coarse[1] || a === b) return coarse;
+  const [name, factor]: [string, number] = units === 'ft' || units === 'in' ? ['in', INCH_MM] : ['mm', 1];
+  const fine = (mm: number, digits: number) => `${formatNumber(mm / factor, digits)} ${name}`;
+  const digits = [5, 6, 7, 8, 10, 12].find((n) => fine(a, n) !== fine(b, n)) ?? 15;
+  return [fine(a, digits), fine(b, digits)];
+}
+
+function formatInches(mm: number): string {
   const sixteenths = Math.round((Math.abs(mm) / INCH_MM) * 16);
-  if (sixteenths === 0 && mm !== 0) return `${formatNumber(mm / INCH_MM, 2)} in`;
-  const sign = mm < 0 && sixteenths > 0 ? '-' : '';
-  const feet = withFeet ? Math.floor(sixteenths / 192) : 0;
-  const rest = sixteenths - feet * 192;
-  const inches = Math.floor(rest / 16);
-  const part = fraction(rest % 16);
-  const figure = part === '' ? String(inches) : inches === 0 ? part : `${inches} ${part}`;
-  if (!withFeet) return `${sign}${figure} in`;
-  return feet === 0 ? `${sign}${figure}"` : `${sign}${feet}'-${inches === 0 && part !== '' ? `0 ${part}` : figure}"`;
-}
-
-function fraction(sixteenths: number): string {
-  if (sixteenths === 0) return '';
-  let top = sixteenths;
-  let bottom = 16;
-  while (top % 2 === 0) {
-    top /= 2;
-    bottom /= 2;
-  }
-  return `${top}/${bottom}`;
+  const inches = Math.floor(sixteenths / 16);
+  const rest = sixteenths - inches * 16;
+  const part = rest === 0 ? '' : feetAndInches((rest * INCH_MM) / 16, 'feet-inches').slice(0, -1);
+  const figure = [inches > 0 || part === '' ? String(inches) : '', part].filter(Boolean).join(' ');
+  return `${mm < 0 && sixteenths > 0 ? '-' : ''}${figure} in`;
 }
 
 const READER_UNIT: Readonly<Record<Exclude<QuantityKind, 'length'>, readonly [metric: string, imperial: string]>> = {

@@ -18,7 +18,7 @@ export function pathText(path: Path): string {
     .join('');
 }
 
-/** Collects problems; a path that already has a problem of the same code keeps the first. */
+/** Collects problems; a place that already has a problem of the same code keeps the first. */
 export class ProblemList {
   readonly #problems = new Map<string, Problem>();
   readonly #locate: Locate;
@@ -32,15 +32,16 @@ export class ProblemList {
     return this.#problems.size === 0;
   }
 
-  add(code: ProblemCode, path: Path, message: string, mend: string, part: 'key' | 'value' = 'value'): void {
+  /** @param at the part of the path that is wrong, or its place where the path alone doesn't tell it. */
+  add(code: ProblemCode, path: Path, message: string, mend: string, at: 'key' | 'value' | Where = 'value'): void {
     const name = pathText(path);
-    const key = `${code} ${name}`;
+    const where = typeof at === 'string' ? this.#locate(path, at) : at;
+    const key = `${code} ${name} ${where ? `${where.line}:${where.column}` : ''}`;
     if (this.#problems.has(key)) return;
     if (this.#problems.size >= MOST_PROBLEMS) {
       this.#more++;
       return;
     }
-    const where = this.#locate(path, part);
     this.#problems.set(key, { code, path: name, ...(where ? { where } : {}), message, mend });
   }
 

@@ -7,6 +7,14 @@ import { openingSchema, passageSchema, roomSchema } from './schema/openings.js';
 import { projectSchema, siteSchema } from './schema/site.js';
 import { castingSchema, materialSchema, pricesSchema, printSchema } from './schema/works.js';
 
+/** How many of each a house has at least and at most. */
+export const LISTS = {
+  domes: { least: 1, most: 30 },
+  openings: { least: 0, most: 200 },
+  passages: { least: 0, most: 60 },
+  rooms: { least: 0, most: 60 },
+} as const;
+
 /** The schema of a description whose bare lengths are in `units`; its output is in base units. */
 export function descriptionSchema(units: LengthUnit) {
   const q = leavesIn(units);
@@ -20,10 +28,26 @@ export function descriptionSchema(units: LengthUnit) {
     site: siteSchema(q).prefault({}),
     wall: wallSchema(q).prefault({}),
     blocks: blocksSchema(q).prefault({}),
-    domes: z.array(domeSchema(q)).min(1).max(30).meta({ description: 'The domes, the one built first foremost.' }),
-    openings: z.array(openingSchema(q)).max(200).prefault([]).meta({ description: 'Doors, windows, vents, niches.' }),
-    passages: z.array(passageSchema(q)).max(60).prefault([]).meta({ description: 'Vaults between domes.' }),
-    rooms: z.array(roomSchema(q)).max(60).prefault([]).meta({ description: 'What the domes are used for.' }),
+    domes: z
+      .array(domeSchema(q))
+      .min(LISTS.domes.least)
+      .max(LISTS.domes.most)
+      .meta({ description: 'The domes, the one built first foremost.' }),
+    openings: z
+      .array(openingSchema(q))
+      .max(LISTS.openings.most)
+      .prefault([])
+      .meta({ description: 'Doors, windows, vents, niches.' }),
+    passages: z
+      .array(passageSchema(q))
+      .max(LISTS.passages.most)
+      .prefault([])
+      .meta({ description: 'Vaults between domes.' }),
+    rooms: z
+      .array(roomSchema(q))
+      .max(LISTS.rooms.most)
+      .prefault([])
+      .meta({ description: 'What the domes are used for.' }),
     footing: footingSchema(q).prefault({}),
     slab: slabSchema(q).prefault({}),
     material: materialSchema(q).prefault({}),

@@ -1,0 +1,41 @@
+import { houseOf } from './draft.js';
+import type { House } from './house.js';
+import { plainData } from './plain.js';
+import { ProblemList } from './problem-list.js';
+import { checkRules } from './rules.js';
+import type { Description } from './schema.js';
+import { readSections } from './sections.js';
+import { guardedText } from './text/guard.js';
+import { Places, readTree } from './text/tree.js';
+
+/**
+ * Reads a description file, YAML or JSON.
+ * @param content the file's bytes (UTF-8) or text, at most 256 kB
+ * @param fileName as it shall stand in problems
+ * @throws DescriptionError with every problem found, each with file, line and column
+ */
+export function readDescription(content: string | Uint8Array, fileName: string): House {
+  const places = new Places(fileName);
+  const problems = new ProblemList(places.locate);
+  const text = guardedText(content, problems);
+  const tree = text === null ? undefined : readTree(text, places, problems);
+  return houseOfTree(tree, problems);
+}
+
+/**
+ * Reads a description given as a plain object.
+ * @throws DescriptionError with every problem found, each with the path of its key
+ */
+export function houseFrom(description: Description): House {
+  const problems = new ProblemList(() => undefined);
+  return houseOfTree(plainData(description, problems), problems);
+}
+
+function houseOfTree(tree: unknown, problems: ProblemList): House {
+  // A tree that is missing altogether has its problem told already, unless the caller gave nothing at all.
+  const draft = tree === undefined && !problems.empty ? undefined : readSections(tree, problems);
+  if (draft?.unitsKnown) checkRules(draft, problems);
+  problems.throwIfAny();
+  if (!draft) throw new Error('a description without problems gave no draft');
+  return houseOf(draft);
+}

@@ -1,0 +1,18 @@
+import type { Draft } from './draft.js';
+import type { ProblemList } from './problem-list.js';
+import { checkDomes } from './rules/domes.js';
+import { checkFit } from './rules/fit.js';
+import { checkGround } from './rules/ground.js';
+import { checkIds } from './rules/ids.js';
+import { checkMasonry } from './rules/masonry.js';
+import { checkOpenings } from './rules/openings.js';
+
+/** Rules between keys and sections, on whatever of the description could be read. */
+export function checkRules(draft: Draft, problems: ProblemList): void {
+  checkIds(draft, problems);
+  checkMasonry(draft, problems);
+  checkGround(draft, problems);
+  const domes = checkDomes(draft, problems);
+  const openings = checkOpenings(draft, problems);
+  checkFit(draft, domes, openings, problems);
+}

@@ -1,0 +1,62 @@
+import { formatApart } from '../../base/units.js';
+import { cross2, sub2, type Vec2 } from '../../math/vec.js';
+import type { Draft } from '../draft.js';
+import type { ProblemList } from '../problem-list.js';
+
+/** Rules of footing and plot. */
+export function checkGround(draft: Draft, problems: ProblemList): void {
+  const { footing, wall, site, units } = draft;
+  if (footing && wall) {
+    if (footing.width < wall.thickness) {
+      const [width, thickness] = formatApart(footing.width, wall.thickness, units);
+      const message = `The footing of ${width} is narrower than the wall of ${thickness}.`;
+      problems.add('footing-too-narrow', ['footing', 'width'], message, 'Make it at least as wide as the wall.');
+    }
+    for (const { value: dome } of draft.domes) {
+      const most = 2 * dome.radius + wall.thickness;
+      if (footing.width < most) continue;
+      const [width, limit] = formatApart(footing.width, most, units);
+      const message = `The footing of ${width} fills the whole dome "${dome.id}"; it must be narrower than ${limit}.`;
+      problems.add('footing-too-wide', ['footing', 'width'], message, 'Make it narrower.');
+    }
+  }
+  if (footing && site && footing.depth <= -site.ground) {
+    const [depth, ground] = formatApart(footing.depth, -site.ground, units);
+    const message = `The footing ends ${depth} below the floor, the ground begins ${ground} below it.`;
+    problems.add(
+      'footing-too-shallow',
+      ['footing', 'depth'],
+      message,
+      'Make it deeper, so that it stands in the ground.',
+    );
+  }
+  if (site?.plot && !isSimple(site.plot)) {
+    const message = 'The sides of the plot cross or touch, or enclose no area.';
+    problems.add('plot-crossing', ['site', 'plot'], message, 'List its corners in order round the plot.');
+  }
+}
+
+/** Whether a closed polygon has an area and no two sides that cross or touch beside their common corner. */
+function isSimple(corners: readonly Vec2[]): boolean {
+  const n = corners.length;
+  const corner = (i: number) => corners[i % n] as Vec2;
+  const area = corners.reduce((sum, p, i) => sum + cross2(p, corner(i + 1)), 0) / 2;
+  if (Math.abs(area) < 1) return false;
+  for (let i = 0; i < n; i++)
+    for (let j = i + 2; j < n; j++) {
+      if (i === 0 && j === n - 1) continue;
+      if (meet(corner(i), corner(i + 1), corner(j), corner(j + 1))) return false;
+    }
+  return true;
+}
+
+function meet(a: Vec2, b: Vec2, c: Vec2, d: Vec2): boolean {
+  const side = (p: Vec2, q: Vec2, r: Vec2) => Math.sign(cross2(sub2(q, p), sub2(r, p)));
+  const sides = [side(a, b, c), side(a, b, d), side(c, d, a), side(c, d, b)] as const;
+  if (sides.every((s) => s === 0)) {
+    const overlap = (k: 0 | 1) =>
+      Math.max(a[k], b[k]) >= Math.min(c[k], d[k]) && Math.max(c[k], d[k]) >= Math.min(a[k], b[k]);
+    return overlap(0) && overlap(1);
+  }
+  return sides[0] !== sides[1] && sides[2] !== sides[3];
+}

@@ -1,0 +1,72 @@
+import type { ProblemList } from '../problem-list.js';
+
+/** Largest description that is read, in bytes or characters: some thousand openings' worth. */
+export const LARGEST_FILE = 262_144;
+/** Deepest nesting of lists and keys; a description needs five. */
+export const DEEPEST = 24;
+
+/**
+ * Text of a description file, or `null` with the problem told. Everything here is linear in the size, and a
+ * file that is too large is refused before it is looked at.
+ */
+export function guardedText(content: string | Uint8Array, problems: ProblemList): string | null {
+  if (content.length > LARGEST_FILE) {
+    const size = `${(content.length / 1024).toFixed(0)} kB`;
+    const mend = `A description is at most ${LARGEST_FILE / 1024} kB; check that this is the right file.`;
+    problems.add('file-too-large', [], `The file is ${size} large.`, mend);
+    return null;
+  }
+  const text = typeof content === 'string' ? content.replace(/^\uFEFF/, '') : decoded(content);
+  // Control characters, halves of surrogate pairs, and the mark that a decoder sets for bytes that are no text.
+  if (text === null || /[^\t\n\r\P{Cc}\x85]|\p{Cs}|\uFFFD|\uFFFE|\uFFFF/u.test(text)) {
+    problems.add('file-not-text', [], 'The file is not plain text.', 'Save it as plain text in UTF-8.');
+    return null;
+  }
+  if (text.replace(/^[ \t]*#.*$/gm, '').trim() === '') {
+    tellEmpty(problems);
+    return null;
+  }
+  if (nesting(text) > DEEPEST) {
+    const mend = `At most ${DEEPEST} levels are read; check the brackets and the indents.`;
+    problems.add('nesting-too-deep', [], 'Lists or keys are nested too deep.', mend);
+    return null;
+  }
+  return text;
+}
+
+export function tellEmpty(problems: ProblemList): void {
+  problems.add('file-empty', [], 'The file describes nothing.', 'Start from `ringcourse new house.yaml`.');
+}
+
+function decoded(bytes: Uint8Array): string | null {
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    return null;
+  }
+}
+
+/**
+ * Upper bound of the nesting of YAML or JSON, by a scan that keeps no tree: open brackets outside comments,
+ * dashes in a row, and indents that grow from line to line.
+ */
+function nesting(text: string): number {
+  let deepest = 0;
+  let brackets = 0;
+  const indents: number[] = [];
+  for (const line of text.split(/\r\n|\r|\n/)) {
+    const lead = /^(?:[ \t]|[-?:](?=[ \t]|$))*/.exec(line)?.[0] ?? '';
+    const content = line.slice(lead.length);
+    if (content === '' && !/[-?:]/.test(lead)) continue;
+    if (content.startsWith('#')) continue;
+    for (const sign of content.replace(/\s#.*$/, '')) {
+      if (sign === '[' || sign === '{') deepest = Math.max(deepest, ++brackets);
+      else if (sign === ']' || sign === '}') brackets = Math.max(0, brackets - 1);
+    }
+    while (indents.length > 0 && (indents[indents.length - 1] as number) >= lead.length) indents.pop();
+    indents.push(lead.length);
+    const dashes = lead.replace(/[ \t]/g, '').length;
+    deepest = Math.max(deepest, indents.length + Math.max(0, dashes - 1));
+  }
+  return deepest;
+}

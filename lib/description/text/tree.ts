@@ -1,0 +1,144 @@
+import { isAlias, isMap, isScalar, isSeq, LineCounter, type ParsedNode, parseDocument, Scalar } from 'yaml';
+import type { Where } from '../../base/problems.js';
+import { shown } from '../../base/quantities.js';
+import { type Locate, type Path, type ProblemList, pathText } from '../problem-list.js';
+import { DEEPEST, tellEmpty } from './guard.js';
+import { syntaxProblem } from './syntax.js';
+
+/** Keys that would reach into an object's own machinery. */
+export const RESERVED_KEYS: ReadonlySet<string> = new Set(['__proto__', 'constructor', 'prototype']);
+
+const MOST_SYNTAX_PROBLEMS = 5;
+const TOO_DEEP = 'Lists or keys are nested too deep.';
+
+/** Where keys and values stand in one text. */
+export class Places {
+  readonly lines = new LineCounter();
+  readonly #offsets = new Map<string, { key?: number; value: number }>();
+
+  constructor(readonly file: string) {}
+
+  set(path: Path, value: number, key?: number): void {
+    this.#offsets.set(pathText(path), key === undefined ? { value } : { key, value });
+  }
+
+  at(offset: number): Where {
+    const { line, col } = this.lines.linePos(offset);
+    return { file: this.file, line: Math.max(1, line), column: Math.max(1, col) };
+  }
+
+  /** The path's own place, or that of the nearest thing around it; the top of the file before parsing. */
+  readonly locate: Locate = (path, part) => {
+    for (let n = path.length; n >= 0; n--) {
+      const found = this.#offsets.get(pathText(path.slice(0, n)));
+      // What is missing in a list's entry or under a key is looked for where that begins.
+      if (found) return this.at((part === 'key' || n < path.length ? found.key : undefined) ?? found.value);
+    }
+    return { file: this.file, line: 1, column: 1 };
+  };
+}
+
+/**
+ * Well-formed YAML or JSON to plain data (objects without prototype, lists, texts, numbers, `null`), with all
+ * that a description has no use for told as problems. `undefined` when the text is not well-formed.
+ * Numbers not in their shortest form stay text, so that a project number 014 keeps its zero.
+ */
+export function readTree(text: string, places: Places, problems: ProblemList): unknown {
+  const document = parseDocument(text, {
+    schema: 'failsafe',
+    lineCounter: places.lines,
+    prettyErrors: false,
+    // Its own check is quadratic; keys are held against a set below.
+    uniqueKeys: false,
+    logLevel: 'error',
+  });
+  if (document.errors.length > 0) {
+    const json = /^\s*[{[]/.test(text) || /\.json$/i.test(places.file);
+    for (const error of document.errors.slice(0, MOST_SYNTAX_PROBLEMS)) {
+      const where = places.at(error.pos[0]);
+      if (error.code === 'MULTIPLE_DOCS')
+        problems.add('file-documents', [], 'A second document begins here.', 'Keep one house in a file.', where);
+      else if (error.code === 'RESOURCE_EXHAUSTION')
+        problems.add('nesting-too-deep', [], TOO_DEEP, 'Check brackets and indents.', where);
+      else {
+        const { message, mend } = syntaxProblem(error, json);
+        problems.add('file-syntax', [], message, mend, where);
+      }
+    }
+    return undefined;
+  }
+  if (document.contents === null) {
+    tellEmpty(problems);
+    return undefined;
+  }
+  return new TreeReader(places, problems).value(document.contents, []);
+}
+
+class TreeReader {
+  constructor(
+    readonly places: Places,
+    readonly problems: ProblemList,
+  ) {}
+
+  value(node: ParsedNode | null, path: Path, key?: number): unknown {
+    this.places.set(path, node && !isBlank(node) ? node.range[0] : (key ?? node?.range[0] ?? 0), key);
+    if (node === null) return null;
+    if (isAlias(node)) {
+      this.problems.add('yaml-alias', path, `An alias stands here: *${shown(node.source)}.`, 'Write the value out.');
+      return undefined;
+    }
+    if (node.tag !== undefined)
+      this.problems.add('yaml-tag', path, `A tag stands here: ${shown(node.tag)}.`, 'Remove the tag.');
+    if (isScalar(node)) return scalar(node);
+    if (path.length >= DEEPEST) {
+      this.problems.add('nesting-too-deep', path, TOO_DEEP, 'Check brackets and indents.');
+      return undefined;
+    }
+    if (isSeq(node)) return node.items.map((item, i) => this.value(item as ParsedNode | null, [...path, i]));
+    if (isMap(node)) return this.mapping(node.items as { key: ParsedNode; value: ParsedNode | null }[], path);
+    return undefined;
+  }
+
+  mapping(items: readonly { key: ParsedNode; value: ParsedNode | null }[], path: Path): Record<string, unknown> {
+    const out: Record<string, unknown> = Object.create(null);
+    const seen = new Set<string>();
+    for (const { key, value } of items) {
+      const start = key.range[0];
+      const where = this.places.at(start);
+      if (!isScalar(key)) {
+        const mend = 'Use a plain word as the key, without brackets, * or ?.';
+        this.problems.add('key-not-text', path, 'A key is not a plain word.', mend, where);
+        continue;
+      }
+      const name = String(key.value);
+      const here = [...path, name];
+      if (seen.has(name)) {
+        const first = this.places.locate(here, 'key')?.line;
+        const message = `The key "${shown(name)}" stands already in line ${first}.`;
+        this.problems.add('key-duplicate', here, message, 'Keep one of them.', where);
+        continue;
+      }
+      seen.add(name);
+      this.places.set(here, start, start);
+      if (name === '<<') {
+        this.problems.add('yaml-merge', here, 'A merge key stands here.', 'Write the keys out where they are needed.');
+        continue;
+      }
+      if (RESERVED_KEYS.has(name)) {
+        this.problems.add('key-unknown', here, `The key "${name}" is not allowed.`, 'Remove it.');
+        continue;
+      }
+      out[name] = this.value(value, here, start);
+    }
+    return out;
+  }
+}
+
+const isBlank = (node: ParsedNode): boolean => isScalar(node) && node.type === Scalar.PLAIN && node.source === '';
+
+function scalar(node: Scalar): unknown {
+  const text = String(node.value);
+  if (node.type !== Scalar.PLAIN) return text;
+  if (/^(~|null|Null|NULL)?$/.test(text)) return null;
+  return /^-?\d/.test(text) && String(Number(text)) === text ? Number(text) : text;
+}
