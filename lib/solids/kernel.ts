@@ -1,0 +1,240 @@
+import type { Manifold } from 'manifold-3d';
+import type { Mesh } from '../documents/mesh.js';
+import type { Vec2, Vec3 } from '../math/vec.js';
+import { type FaceNamer, type PlanFrame, prismFaces, revolvedFaces } from './faces.js';
+import type { Outline } from './outline.js';
+
+/** The geometry kernel as its caller supplies it: this library loads no file and imports no code of it. */
+export interface KernelSource {
+  /** The default export of the module `manifold-3d`. */
+  readonly factory: (settings: { locateFile: () => string; wasmBinary: Uint8Array }) => Promise<unknown>;
+  /** The bytes of its `manifold.wasm`. */
+  readonly wasm: Uint8Array;
+}
+
+/** A loaded kernel. Solids live inside one scope and die with it, whatever happens. */
+export interface Kernel {
+  scope<T>(work: (scope: SolidScope) => T): T;
+}
+
+/** A closed solid inside a scope, named for messages after the part that it makes. */
+export interface Solid {
+  readonly part: string;
+  readonly body: Manifold;
+}
+
+interface Owned {
+  delete(): void;
+}
+interface List<T> extends Owned {
+  push_back(item: T): void;
+}
+type Point = { readonly x: number; readonly y: number };
+/**
+ * What we use of the kernel. Outlines go to its bindings directly: its public extrude and revolve pass them
+ * through a plane union that rounds to 1e-8 and leave the point lists undeleted.
+ */
+interface Bindings {
+  setup(): void;
+  readonly Vector_vec2: new () => List<Point>;
+  readonly Vector2_vec2: new () => List<List<Point>>;
+  _Revolve(outline: List<List<Point>>, segments: number, degrees: number): Manifold;
+  _Extrude(outline: List<List<Point>>, height: number, divisions: number, twist: number, top: Point): Manifold;
+  readonly Manifold: Record<'union' | 'difference' | 'intersection', (solids: readonly Manifold[]) => Manifold>;
+}
+
+const loaded = new WeakMap<KernelSource['factory'], Promise<Kernel>>();
+
+/** Loads the kernel once for each factory; later calls get the same one. */
+export function loadKernel(source: KernelSource): Promise<Kernel> {
+  const known = loaded.get(source.factory);
+  if (known) return known;
+  // A name instead of an address: with the bytes given, nothing is located, and bundles have no address.
+  const fresh = source.factory({ locateFile: () => 'manifold.wasm', wasmBinary: source.wasm }).then((module) => {
+    const bindings = module as Bindings;
+    bindings.setup();
+    return { scope: <T>(work: (scope: SolidScope) => T) => runScope(bindings, new Map(), work) };
+  });
+  loaded.set(source.factory, fresh);
+  fresh.catch(() => loaded.delete(source.factory));
+  return fresh;
+}
+
+function runScope<T>(bindings: Bindings, faces: Map<number, FaceNamer>, work: (scope: SolidScope) => T): T {
+  const owned: Owned[] = [];
+  try {
+    return work(new SolidScope(bindings, faces, owned));
+  } finally {
+    for (const item of owned) item.delete();
+  }
+}
+
+/** Makes solids and owns them all. Each step checks its result and names the part that failed. */
+export class SolidScope {
+  constructor(
+    private readonly bindings: Bindings,
+    private readonly faces: Map<number, FaceNamer>,
+    private readonly owned: Owned[],
+  ) {}
+
+  /** A scope inside this one: it sees these solids, and its own die before them. */
+  scope<T>(work: (scope: SolidScope) => T): T {
+    return runScope(this.bindings, this.faces, work);
+  }
+
+  /** An outline in (r, z) turned about the upright axis at `at` in equal facets; one corner lies due east. */
+  revolve(part: string, outline: Outline, segments: number, at: Vec2): Solid {
+    const body = this.withPoints(outline, (points) => this.bindings._Revolve(points, segments, 360));
+    this.faces.set(body.originalID(), revolvedFaces(outline, segments, at));
+    return this.checked(part, 'revolving its outline', this.own(body.translate([at[0], at[1], 0])));
+  }
+
+  /** An outline in (u, z) pushed along v from `v[0]` to `v[1]`; `ends` name the two end faces. */
+  prism(
+    part: string,
+    outline: Outline,
+    frame: PlanFrame,
+    v: readonly [number, number],
+    ends: readonly [string, string],
+  ): Solid {
+    const body = this.withPoints(outline, (points) =>
+      this.bindings._Extrude(points, v[1] - v[0], 0, 0, { x: 1, y: 1 }),
+    );
+    this.faces.set(body.originalID(), prismFaces(outline, frame, v, ends));
+    const { at, along, across } = frame;
+    // (u, z, −v) is right-handed: the kernel's third axis runs back from the far end.
+    const placed = body.transform([
+      ...[across[0], across[1], 0, 0],
+      ...[0, 0, 1, 0],
+      ...[-along[0], -along[1], 0, 0],
+      ...[at[0] + along[0] * v[1], at[1] + along[1] * v[1], 0, 1],
+    ] as Parameters<Manifold['transform']>[0]);
+    return this.checked(part, 'pushing its outline along', this.own(placed));
+  }
+
+  /** An outline repeated at stations 0 … `count` and placed point by point; right-handed in (outline, station). */
+  bend(
+    part: string,
+    outline: Outline,
+    count: number,
+    place: (x: number, y: number, station: number) => Vec3,
+    faces: FaceNamer,
+  ): Solid {
+    const straight = this.withPoints(outline, (points) =>
+      this.bindings._Extrude(points, count, count - 1, 0, { x: 1, y: 1 }),
+    );
+    const bent = straight.warpBatch((corners) => {
+      for (let i = 0; i < corners.length; i += 3) {
+        corners.set(place(corners[i] as number, corners[i + 1] as number, Math.round(corners[i + 2] as number)), i);
+      }
+    });
+    const body = this.own(this.own(bent).asOriginal());
+    this.faces.set(body.originalID(), faces);
+    return this.checked(part, 'bending its outline', body);
+  }
+
+  union(part: string, solids: readonly Solid[]): Solid {
+    return this.combine(part, 'union', solids);
+  }
+
+  /** The first solid less all others. */
+  subtract(part: string, from: Solid, solids: readonly Solid[]): Solid {
+    return this.combine(part, 'difference', [from, ...solids]);
+  }
+
+  intersect(part: string, solids: readonly Solid[]): Solid {
+    return this.combine(part, 'intersection', solids);
+  }
+
+  private combine(part: string, operation: 'union' | 'difference' | 'intersection', solids: readonly Solid[]): Solid {
+    if (solids.length === 1) return { part, body: (solids[0] as Solid).body };
+    const body = this.bindings.Manifold[operation](solids.map((s) => s.body));
+    const names = solids.map((s) => s.part).join(', ');
+    return this.checked(part, `the ${operation} of ${names}`, this.own(body));
+  }
+
+  /** The solid as a mesh in float64, in an order that depends on its making alone. */
+  mesh(name: string, solid: Solid): Mesh {
+    const { triVerts, runIndex, runOriginalID, vertProperties } = solid.body.getMesh();
+    const triangles = Uint32Array.from(triVerts);
+    const positions = this.exactPositions(solid, vertProperties);
+    const faceNames: string[] = [];
+    const indexOf = new Map<string, number>();
+    const faceOf = new Uint16Array(triangles.length / 3);
+    for (let run = 0; run < runOriginalID.length; run++) {
+      const namer = this.faces.get(runOriginalID[run] as number);
+      if (!namer) throw new Error(`${name}: a face comes from a solid that no outline made`);
+      for (let t = (runIndex[run] as number) / 3; t < (runIndex[run + 1] as number) / 3; t++) {
+        const face = nameTriangle(namer, positions, triangles, t);
+        const index = indexOf.get(face) ?? faceNames.push(face) - 1;
+        indexOf.set(face, index);
+        faceOf[t] = index;
+      }
+    }
+    return { name, positions, triangles, faceNames, faceOf };
+  }
+
+  /** The mesh export rounds to float32; a warp that moves nothing shows the same vertices unrounded. */
+  private exactPositions(solid: Solid, rounded: Float32Array): Float64Array {
+    let exact = new Float64Array();
+    this.own(
+      solid.body.warpBatch((corners) => {
+        exact = Float64Array.from(corners);
+      }),
+    );
+    if (!sameRounded(exact, rounded)) {
+      throw new Error(`${solid.part}: the kernel's exact and rounded vertices don't correspond`);
+    }
+    return exact;
+  }
+
+  private withPoints(outline: Outline, make: (points: List<List<Point>>) => Manifold): Manifold {
+    const ring = new this.bindings.Vector_vec2();
+    const rings = new this.bindings.Vector2_vec2();
+    try {
+      for (const [x, y] of outline.points) ring.push_back({ x, y });
+      rings.push_back(ring);
+      return this.own(make(rings));
+    } finally {
+      ring.delete();
+      rings.delete();
+    }
+  }
+
+  private own<T extends Owned>(item: T): T {
+    this.owned.push(item);
+    return item;
+  }
+
+  private checked(part: string, step: string, body: Manifold): Solid {
+    const status = body.status();
+    if (status !== 'NoError') throw new Error(`${part}: ${step} failed in the geometry kernel (${status})`);
+    if (body.isEmpty()) throw new Error(`${part}: ${step} left nothing`);
+    return { part, body };
+  }
+}
+
+function sameRounded(exact: Float64Array, rounded: Float32Array): boolean {
+  if (exact.length !== rounded.length) return false;
+  for (let i = 0; i < exact.length; i++) if (Math.fround(exact[i] as number) !== rounded[i]) return false;
+  return true;
+}
+
+function nameTriangle(namer: FaceNamer, positions: Float64Array, triangles: Uint32Array, t: number): string {
+  const a = 3 * (triangles[3 * t] as number);
+  const b = 3 * (triangles[3 * t + 1] as number);
+  const c = 3 * (triangles[3 * t + 2] as number);
+  const at = (i: number) => positions[i] as number;
+  const px = at(b) - at(a);
+  const py = at(b + 1) - at(a + 1);
+  const pz = at(b + 2) - at(a + 2);
+  const qx = at(c) - at(a);
+  const qy = at(c + 1) - at(a + 1);
+  const qz = at(c + 2) - at(a + 2);
+  const nx = py * qz - pz * qy;
+  const ny = pz * qx - px * qz;
+  const nz = px * qy - py * qx;
+  const length = Math.sqrt(nx * nx + ny * ny + nz * nz) || 1;
+  const third = (k: number) => (at(a + k) + at(b + k) + at(c + k)) / 3;
+  return namer(third(0), third(1), third(2), nx / length, ny / length, nz / length);
+}
