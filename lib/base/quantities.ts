@@ -108,7 +108,7 @@ function inUnit(term: Term, kind: QuantityKind, bare: string | null): QuantityRe
   const unit = findUnit(kind, name);
   if (!unit) return wrongUnit(name, kind);
   const value = term.amount * unit.factor;
-  if (Number.isFinite(value)) return { value: value + 0 };
+  if (Number.isFinite(value)) return { value: decimal(value) };
   return fault('quantity-size', 'is larger than anything that can be measured.', 'Give the size that is meant.');
 }
 
@@ -121,8 +121,11 @@ function feetAndInches(written: string, first: Term, second: Term, kind: Quantit
       `is "${shown(written)}"; before inches the feet must be whole, and the inches fewer than 12.`,
       `Write it like 6'-10 1/2" or 6 ft 10.5 in.`,
     );
-  return { value: (first.amount * 12 + second.amount) * (findUnit('length', 'in') as Unit).factor };
+  return { value: decimal((first.amount * 12 + second.amount) * (findUnit('length', 'in') as Unit).factor) };
 }
+
+/** Without the last bit's noise: 2.01 m is 2010 mm, not 2009.9999999999998. */
+const decimal = (value: number): number => Number(value.toPrecision(15)) + 0;
 
 function wrongUnit(name: string, kind: QuantityKind): QuantityResult {
   const { noun } = KIND_WORDS[kind];

@@ -11,7 +11,7 @@ export const wallSchema = (q: Leaves) =>
     .meta({ description: 'The wall of every dome.' });
 
 export const blocksSchema = (q: Leaves) => {
-  const joint = { least: 0, most: 50 };
+  const joint = { least: 1, most: 50 };
   return z
     .strictObject({
       'course-height': q
