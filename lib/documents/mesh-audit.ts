@@ -56,14 +56,20 @@ export function auditMesh(mesh: Mesh): MeshFault[] {
     faults.push(fault('degenerate', flat.length, flat, 'has triangles with two corners in one place.'));
 
   const edges = auditEdges(mesh.triangles, vertices);
-  if (edges.open.length > 0) faults.push(fault('open-edge', edges.open.length, edges.open, 'leaks at open edges.'));
+  if (edges.open.length > 0)
+    faults.push(fault('open-edge', edges.open.length, edges.open.flat(), 'leaks at open edges.'));
   if (edges.crowded.length > 0)
     faults.push(
-      fault('crowded-edge', edges.crowded.length, edges.crowded, 'has edges shared by more than two triangles.'),
+      fault('crowded-edge', edges.crowded.length, edges.crowded.flat(), 'has edges shared by more than two triangles.'),
     );
   if (edges.opposed.length > 0)
     faults.push(
-      fault('opposed-edge', edges.opposed.length, edges.opposed, 'has neighbouring triangles wound in opposite ways.'),
+      fault(
+        'opposed-edge',
+        edges.opposed.length,
+        edges.opposed.flat(),
+        'has neighbouring triangles wound in opposite ways.',
+      ),
     );
 
   if (faults.length === 0 && !(meshVolume(mesh) > 0))
@@ -71,14 +77,14 @@ export function auditMesh(mesh: Mesh): MeshFault[] {
   return faults;
 }
 
-/** Edges at fault, each told by one triangle that uses it. */
+/** Edges at fault, each told by the triangles that use it. */
 export interface EdgeFaults {
   /** Used by one triangle only. */
-  readonly open: readonly number[];
+  readonly open: readonly (readonly number[])[];
   /** Used by more than two. */
-  readonly crowded: readonly number[];
+  readonly crowded: readonly (readonly number[])[];
   /** Used by two, both in the same direction. */
-  readonly opposed: readonly number[];
+  readonly opposed: readonly (readonly number[])[];
 }
 
 /** Strict edge test over triangles given as vertex indices under `vertexCount`. */
@@ -102,24 +108,25 @@ export function auditEdges(triangles: ArrayLike<number>, vertexCount: number): E
 }
 
 function sortFaults(triangles: ArrayLike<number>, vertexCount: number): EdgeFaults {
-  const uses = new Map<number, { up: number; down: number; triangle: number }>();
+  const uses = new Map<number, { up: number; down: number; triangles: number[] }>();
   for (let e = 0; e < triangles.length; e++) {
     const from = triangles[e] as number;
     const to = triangles[e % 3 === 2 ? e - 2 : e + 1] as number;
     const key = Math.min(from, to) * vertexCount + Math.max(from, to);
-    const use = uses.get(key) ?? { up: 0, down: 0, triangle: Math.floor(e / 3) };
+    const use = uses.get(key) ?? { up: 0, down: 0, triangles: [] };
     if (from < to) use.up++;
     else use.down++;
+    use.triangles.push(Math.floor(e / 3));
     uses.set(key, use);
   }
-  const open: number[] = [];
-  const crowded: number[] = [];
-  const opposed: number[] = [];
+  const open: number[][] = [];
+  const crowded: number[][] = [];
+  const opposed: number[][] = [];
   for (const use of uses.values()) {
     const total = use.up + use.down;
-    if (total === 1) open.push(use.triangle);
-    else if (total > 2) crowded.push(use.triangle);
-    else if (use.up !== 1) opposed.push(use.triangle);
+    if (total === 1) open.push(use.triangles);
+    else if (total > 2) crowded.push(use.triangles);
+    else if (use.up !== 1) opposed.push(use.triangles);
   }
   return { open, crowded, opposed };
 }

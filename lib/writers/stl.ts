@@ -101,7 +101,7 @@ export function auditStl(bytes: Uint8Array): StlAudit {
     bad.add(t);
   }
   const edges = auditEdges(corners, table.size);
-  for (const t of [...edges.open, ...edges.crowded, ...edges.opposed]) bad.add(t);
+  for (const t of [edges.open, edges.crowded, edges.opposed].flat(2)) bad.add(t);
   const faulty = [...bad].sort((a, b) => a - b);
   const [first] = faulty;
   const place = first === undefined ? undefined : HEADER + 4 + TRIANGLE * first + 12;

@@ -1,12 +1,12 @@
 import { type DimensionExpansion, dimensionLineEnds } from '../../documents/dimensioning.js';
 import type { DimensionPrimitive } from '../../documents/drawing.js';
-import { DEG } from '../../math/vec.js';
+import { DEG, type Vec2 } from '../../math/vec.js';
 import { entity } from './entities.js';
 import type { DxfObject, Part } from './object.js';
 import { point, type Tag } from './tags.js';
 
 /** Kinds of DIMENSION; each refers to a block of its own (32), set where ours puts the text (128). */
-const KIND = { linear: 0, aligned: 1, diameter: 3, radius: 4, angle: 5 } as const;
+const KIND = { linear: 0, aligned: 0, diameter: 3, radius: 4, angle: 5 } as const;
 const OWN_BLOCK = 32;
 const TEXT_PLACED = 128;
 const MIDDLE_CENTRE = 5;
@@ -35,13 +35,17 @@ export function dimensionEntity(
   return entity('DIMENSION', 'dimension', [['AcDbDimension', common], ...parts]);
 }
 
-function geometry(dim: DimensionPrimitive): { definition: readonly [number, number]; parts: Part[] } {
+function geometry(dim: DimensionPrimitive): { definition: Vec2; parts: Part[] } {
   switch (dim.type) {
     case 'linear':
     case 'aligned': {
-      const ends: Tag[] = [...point(13, dim.from), ...point(14, dim.to)];
-      const aligned: Part = ['AcDbAlignedDimension', dim.type === 'linear' ? [...ends, [50, dim.angleDeg]] : ends];
-      const parts: Part[] = dim.type === 'linear' ? [aligned, ['AcDbRotatedDimension', []]] : [aligned];
+      // An aligned one is written as a linear one along its own direction: readers disagree on the measure of the other kind.
+      const angle = dim.type === 'linear' ? dim.angleDeg : headingDeg(dim.from, dim.to);
+      const ends: Tag[] = [...point(13, dim.from), ...point(14, dim.to), [50, angle]];
+      const parts: Part[] = [
+        ['AcDbAlignedDimension', ends],
+        ['AcDbRotatedDimension', []],
+      ];
       return { definition: dimensionLineEnds(dim)[1], parts };
     }
     case 'radius':
@@ -59,3 +63,5 @@ function geometry(dim: DimensionPrimitive): { definition: readonly [number, numb
       };
   }
 }
+
+const headingDeg = (from: Vec2, to: Vec2): number => Math.atan2(to[1] - from[1], to[0] - from[0]) / DEG;

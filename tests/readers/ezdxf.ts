@@ -1,0 +1,65 @@
+import { fileURLToPath } from 'node:url';
+import { readWith } from './run.js';
+
+/** What ezdxf (Debian's python3-ezdxf) reads in a DXF file, by its programming interface. */
+export interface DxfReading {
+  readonly version: string;
+  /** `$INSUNITS`: 4 is millimetres. */
+  readonly units: number;
+  readonly errors: readonly string[];
+  readonly fixes: readonly string[];
+  /** From the header, and from the dimension style that the header names. */
+  readonly dimScale: readonly [number, number];
+  readonly dimTextHeight: readonly [number, number];
+  readonly extents: readonly [readonly number[], readonly number[]];
+  readonly counts: Readonly<Record<string, number>>;
+  readonly layers: Readonly<Record<string, { readonly weight: number; readonly lineType: string }>>;
+  readonly lineTypes: Readonly<Record<string, readonly number[]>>;
+  readonly dimensions: readonly {
+    readonly type: number;
+    readonly measurement: number;
+    readonly style: string;
+    readonly override: string;
+    readonly texts: readonly string[];
+    readonly strokes: number;
+  }[];
+  readonly hatches: readonly {
+    readonly pattern: string;
+    readonly solid: number;
+    readonly layer: string;
+    readonly paths: number;
+    readonly bulges: number;
+    readonly lines: readonly {
+      readonly angle: number;
+      readonly offset: readonly number[];
+      readonly dashes: readonly number[];
+    }[];
+  }[];
+  readonly texts: readonly {
+    readonly text: string;
+    readonly align: string;
+    readonly at: readonly number[];
+    readonly height: number;
+    readonly rotation: number;
+    readonly layer: string;
+  }[];
+  readonly polylines: readonly {
+    readonly layer: string;
+    readonly closed: boolean;
+    readonly points: readonly (readonly number[])[];
+  }[];
+  readonly arcs: readonly {
+    readonly layer: string;
+    readonly radius: number;
+    readonly start: number;
+    readonly end: number;
+  }[];
+}
+
+const SCRIPT = fileURLToPath(new URL('../tools/read-dxf.py', import.meta.url));
+
+export function readByEzdxf(dxf: Uint8Array): DxfReading {
+  // Debian's own interpreter, for which its packages are installed.
+  const python = { command: '/usr/bin/python3', args: [SCRIPT], debianPackage: 'python3-ezdxf' };
+  return JSON.parse(readWith(python, { name: 'drawing.dxf', bytes: dxf })) as DxfReading;
+}

@@ -1,0 +1,97 @@
+"""Reads a DXF file by ezdxf and prints what it found as JSON, for the tests to compare.
+
+Usage: python3 tests/tools/read-dxf.py FILE.dxf
+Needs Debian's python3-ezdxf.
+"""
+
+import json
+import sys
+from collections import Counter
+
+import ezdxf
+
+
+def dimension(entity) -> dict:
+    block = entity.get_geometry_block()
+    return {
+        "type": entity.dimtype,
+        "measurement": entity.get_measurement(),
+        "style": entity.dxf.dimstyle,
+        "override": entity.dxf.text,
+        "texts": [e.plain_text() for e in block if e.dxftype() == "TEXT"],
+        "strokes": sum(1 for e in block if e.dxftype() in ("LINE", "ARC")),
+    }
+
+
+def hatch(entity) -> dict:
+    pattern = entity.pattern
+    return {
+        "pattern": entity.dxf.pattern_name,
+        "solid": entity.dxf.solid_fill,
+        "layer": entity.dxf.layer,
+        "paths": len(entity.paths),
+        "bulges": sum(1 for path in entity.paths for vertex in path.vertices if vertex[2] != 0),
+        "lines": [
+            {"angle": line.angle, "offset": list(line.offset)[:2], "dashes": list(line.dash_length_items)}
+            for line in (pattern.lines if pattern else [])
+        ],
+    }
+
+
+def text(entity) -> dict:
+    align, first, second = entity.get_pos()
+    return {
+        "text": entity.plain_text(),
+        "align": align,
+        "at": list(first if second is None else second)[:2] if align != "LEFT" else list(first)[:2],
+        "height": entity.dxf.height,
+        "rotation": entity.dxf.rotation,
+        "layer": entity.dxf.layer,
+    }
+
+
+def main(path: str) -> None:
+    document = ezdxf.readfile(path)
+    auditor = document.audit()
+    space = document.modelspace()
+    style = document.header["$DIMSTYLE"]
+    record = document.dimstyles.get(style)
+    print(
+        json.dumps(
+            {
+                "version": document.dxfversion,
+                "units": document.units,
+                "errors": [error.message for error in auditor.errors],
+                "fixes": [fix.message for fix in auditor.fixes],
+                "dimScale": [document.header["$DIMSCALE"], record.dxf.dimscale],
+                "dimTextHeight": [document.header["$DIMTXT"], record.dxf.dimtxt],
+                "extents": [list(document.header["$EXTMIN"])[:2], list(document.header["$EXTMAX"])[:2]],
+                "counts": dict(Counter(e.dxftype() for e in space)),
+                "layers": {
+                    layer.dxf.name: {"weight": layer.dxf.lineweight, "lineType": layer.dxf.linetype}
+                    for layer in document.layers
+                },
+                "lineTypes": {
+                    line.dxf.name: [tag.value for tag in line.pattern_tags.tags if tag.code == 49]
+                    for line in document.linetypes
+                },
+                "dimensions": [dimension(e) for e in space.query("DIMENSION")],
+                "hatches": [hatch(e) for e in space.query("HATCH")],
+                "texts": [text(e) for e in space.query("TEXT")],
+                "polylines": [
+                    {"layer": e.dxf.layer, "closed": e.closed, "points": [list(p) for p in e.get_points("xyb")]}
+                    for e in space.query("LWPOLYLINE")
+                ],
+                "arcs": [
+                    {"layer": e.dxf.layer, "radius": e.dxf.radius, "start": e.dxf.start_angle, "end": e.dxf.end_angle}
+                    for e in space.query("ARC")
+                ],
+            }
+        )
+    )
+
+
+if __name__ == "__main__":
+    if len(sys.argv) != 2:
+        sys.exit(__doc__)
+    main(sys.argv[1])
