@@ -16,7 +16,7 @@ export const start: Command<{ file: string }> = {
       );
     }
     try {
-      writeFileSync(file, starterDescription, { flag: 'wx' });
+      writeFileSync(file, starterDescription(), { flag: 'wx' });
     } catch (error) {
       if ((error as NodeJS.ErrnoException).code === 'EEXIST') {
         throw new FileError(`${file} exists already and was left as it is.`, 'Choose another name.');

@@ -15,9 +15,14 @@ export function printChecks(terminal: Terminal, checks: readonly Check[], brief:
   }
 }
 
+/** Past a hundred the number says no more: the capacity is nought, or nearly so. */
+function ratioText(ratio: number | undefined): string {
+  if (ratio === undefined) return '';
+  return ratio > 100 ? ' (far beyond what is allowed)' : ` (${ratio.toFixed(2)} of what is allowed)`;
+}
+
 function printCheck(terminal: Terminal, check: Check): void {
-  const ratio = check.ratio === undefined ? '' : ` (demand ${check.ratio.toFixed(2)} of what is allowed)`;
-  terminal.out('  ', [STYLE[check.state], check.state.padEnd(10)], `${check.statement}${ratio}`);
+  terminal.out('  ', [STYLE[check.state], check.state.padEnd(10)], `${check.statement}${ratioText(check.ratio)}`);
   if (check.state !== 'ok' && check.advice !== '') terminal.out(' '.repeat(12), check.advice);
 }
 
