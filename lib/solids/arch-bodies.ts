@@ -4,6 +4,7 @@ import type { PlanFrame } from './faces.js';
 import type { Solid, SolidScope } from './kernel.js';
 import { rectangle } from './outline.js';
 import { sectionPolygon } from './sections.js';
+import type { Site } from './site.js';
 
 /** Cutting bodies run past what they cut by this much (mm), so that no two faces coincide. */
 export const OVERRUN = 100;
@@ -27,18 +28,21 @@ export function archCutter(
   return scope.prism(`${arch.id}: cutter`, outline, frameOf(arch), [0, to], [name, name]);
 }
 
-/** A barrel's full prism with its jambs down to `bottom`, from the axis to the flat face. */
-export function barrelPrism(scope: SolidScope, arch: ArchSetout, bottom: number, sagitta: number): Solid {
-  const names = { bottom: 'base', sides: `arch:${arch.id}` };
-  const outline = sectionPolygon(arch.section, arch.ring, bottom, sagitta, names);
+/** A barrel's full prism with its jambs down to a level whose face is named, from the axis to the flat face. */
+export function barrelPrism(
+  scope: SolidScope,
+  arch: ArchSetout,
+  [from, bottom]: readonly [level: number, name: string],
+  sagitta: number,
+): Solid {
+  const outline = sectionPolygon(arch.section, arch.ring, from, sagitta, { bottom, sides: `arch:${arch.id}` });
   return scope.prism(`${arch.id}: barrel`, outline, frameOf(arch), [0, arch.faceV ?? 0], ['axis', `face:${arch.id}`]);
 }
 
-/** The clear space of an opening or niche. A sill on the floor is cut to `floor`. */
-export function clearSpace(scope: SolidScope, arch: ArchSetout, facets: DomeFacets, floor: number): Solid {
+/** The clear space of an opening or niche from level `from` up. */
+export function clearSpace(scope: SolidScope, arch: ArchSetout, facets: DomeFacets, from: number): Solid {
   const { section, clear, id } = arch;
   const name = `opening:${id}`;
-  const from = section.sill > 0 ? section.sill : floor;
   const outline = sectionPolygon(section, 0, from, facets.sagitta, { bottom: name, sides: name });
   const back = `niche-back:${id}`;
   const part = `${id}: clear space`;
@@ -54,24 +58,19 @@ export function clearSpace(scope: SolidScope, arch: ArchSetout, facets: DomeFace
  * One arch as a part. A barrel: its prism less the room and its clear space, solid under the sill.
  * A flush ring: its section within the masonry.
  */
-export function archPart(
-  scope: SolidScope,
-  arch: ArchSetout,
-  facets: DomeFacets,
-  bodies: { readonly room: () => Solid; readonly outer: Solid },
-): Solid {
+export function archPart(scope: SolidScope, arch: ArchSetout, site: Site): Solid {
   const part = `arch:${arch.id}`;
-  const clear = clearSpace(scope, arch, facets, -OVERRUN);
-  if (arch.faceV !== null) {
-    return scope.subtract(part, barrelPrism(scope, arch, 0, facets.sagitta), [bodies.room(), clear]);
-  }
-  const names = { bottom: part, sides: part };
-  const outline = sectionPolygon(arch.section, arch.ring, arch.baseZ, facets.sagitta, names);
+  const { sagitta } = site.facets;
+  const clear = site.clear(arch, -OVERRUN);
+  // The small cut first: the large one then meets no more than it must.
+  const hollowed = (solid: Solid) => scope.subtract(part, scope.subtract(part, solid, [clear]), [site.openRoom()]);
+  if (arch.faceV !== null) return hollowed(barrelPrism(scope, arch, [0, 'base'], sagitta));
+  const outline = sectionPolygon(arch.section, arch.ring, arch.baseZ, sagitta, { bottom: part, sides: part });
   const section = scope.prism(part, outline, frameOf(arch), [0, reach(arch)], [part, part]);
-  return scope.subtract(part, scope.intersect(part, [section, bodies.outer]), [bodies.room(), clear]);
+  return hollowed(scope.intersect(part, [section, site.outer()]));
 }
 
-/** Ground plan under a barrel: `beside` more than its jambs, `beyond` more than its flat face. */
+/** Ground plan under a barrel, `margin` wider than its jambs on each side and longer than its flat face. */
 export function groundUnder(
   scope: SolidScope,
   arch: ArchSetout,

@@ -1,26 +1,20 @@
 import { SAME_ANGLE_RAD, SAME_POINT } from '../base/tolerances.js';
 import type { Mesh } from '../documents/mesh.js';
 import type { Block } from '../masonry/block.js';
-import { dot2, sub2, turnPositive, type Vec2, type Vec3 } from '../math/vec.js';
+import { alongBearing, dot2, sub2, turnPositive, type Vec2, type Vec3 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { spanPoint } from '../setout/span.js';
 import { edgeFinder, type FaceNamer } from './faces.js';
 import { type Outline, outlineOf } from './outline.js';
 import { arcSteps, meridianStations, steps } from './sections.js';
 
-/** A level direction at which the block has corners; a flat block's chord shortens radii by `scale`. */
-interface Station {
-  readonly rad: number;
-  readonly scale: number;
-}
-
-/** The corners of an uncut block: its profile in (r, z) at each bearing station, start to end. */
+/** The corners of an uncut block: its profile in (r, z) at each of its bearings (radians), start to end. */
 export interface BlockGrid {
   readonly at: Vec2;
   /** Upper edges last; index 0 the bed. */
   readonly intrados: readonly Vec2[];
   readonly extrados: readonly Vec2[];
-  readonly stations: readonly Station[];
+  readonly stations: readonly number[];
 }
 
 export interface BlockFacets {
@@ -28,32 +22,22 @@ export interface BlockFacets {
   readonly surface: number;
 }
 
-/** Corners of a block. Flat faces have the eight corners of the block as it was cast, in its own window. */
+/** Corners of a block; flat faces have eight. */
 export function blockGrid(dome: DomeSetout, block: Block, { faces, surface }: BlockFacets): BlockGrid {
   const { bed, top, startRad, endRad } = block;
   const span = dome[block.part];
-  const profile = (stations: readonly number[], stretch: readonly Station[]): BlockGrid => ({
+  const profile = (stations: readonly number[], stretch: readonly number[]): BlockGrid => ({
     at: dome.at,
     intrados: stations.map((s) => spanPoint(span, s, 0)),
     extrados: stations.map((s) => spanPoint(span, s, dome.thickness)),
     stations: stretch,
   });
-  if (faces === 'flat') {
-    const [from, to] = block.castAs;
-    const chord = (rad: number): Station => ({
-      rad,
-      scale: Math.cos((to - from) / 2) / Math.cos(rad - (from + to) / 2),
-    });
-    return profile([bed, top], [chord(startRad), chord(endRad)]);
-  }
+  if (faces === 'flat') return profile([bed, top], [startRad, endRad]);
   // In a facet's middle the distances of both its directions add up.
   const sagitta = surface / 2;
   const widest = Math.max(spanPoint(span, bed, dome.thickness)[0], spanPoint(span, top, dome.thickness)[0]);
   const turns = steps(startRad, endRad, arcSteps(widest, endRad - startRad, sagitta));
-  return profile(
-    meridianStations(span, bed, top, dome.thickness, sagitta),
-    turns.map((rad) => ({ rad, scale: 1 })),
-  );
+  return profile(meridianStations(span, bed, top, dome.thickness, sagitta), turns);
 }
 
 /** The block's profile, counter-clockwise in (r, z). */
@@ -68,22 +52,22 @@ export function gridOutline({ intrados, extrados }: BlockGrid): Outline {
 
 /** Where a point of the profile stands at station `k`. */
 export function placeAt({ at, stations }: BlockGrid, r: number, z: number, k: number): Vec3 {
-  const { rad, scale } = stations[k] as Station;
-  return [at[0] + r * scale * Math.sin(rad), at[1] + r * scale * Math.cos(rad), z];
+  const rad = stations[k] as number;
+  return [at[0] + r * Math.sin(rad), at[1] + r * Math.cos(rad), z];
 }
 
 /** Names the faces of a block's solid; a perpend is told by its plane through the axis. */
 export function gridFaces(grid: BlockGrid): FaceNamer {
   const { at, stations } = grid;
   const find = edgeFinder(gridOutline(grid));
-  const start = stations[0] as Station;
-  const end = stations.at(-1) as Station;
-  const facets = stations.slice(1).map((b, i) => chordOf(stations[i] as Station, b));
-  const turnOf = (rad: number) => turnPositive(rad - start.rad + SAME_ANGLE_RAD) / (end.rad - start.rad);
+  const start = stations[0] as number;
+  const end = stations.at(-1) as number;
+  const facets = stations.slice(1).map((b, i) => chordOf(stations[i] as number, b));
+  const turnOf = (rad: number) => turnPositive(rad - start + SAME_ANGLE_RAD) / (end - start);
   return (x, y, z, nx, ny, nz) => {
     const dx = x - at[0];
     const dy = y - at[1];
-    const onPlane = ({ rad }: Station) =>
+    const onPlane = (rad: number) =>
       Math.abs(nx * Math.cos(rad) - ny * Math.sin(rad)) > 1 - SQUARE &&
       Math.abs(dx * Math.cos(rad) - dy * Math.sin(rad)) < SAME_POINT;
     if (onPlane(start)) return 'perpend-start';
@@ -100,12 +84,11 @@ interface Chord {
   readonly distance: number;
 }
 
-function chordOf(a: Station, b: Station): Chord {
-  const end = ({ rad, scale }: Station): Vec2 => [scale * Math.sin(rad), scale * Math.cos(rad)];
-  const [ex, ey] = sub2(end(b), end(a));
+function chordOf(a: number, b: number): Chord {
+  const [ex, ey] = sub2(alongBearing(b), alongBearing(a));
   const length = Math.hypot(ex, ey);
   const out: Vec2 = [-ey / length, ex / length];
-  return { out, distance: dot2(end(a), out) };
+  return { out, distance: dot2(alongBearing(a), out) };
 }
 
 /** Least share by which a perpend's normal may miss its plane's. */

@@ -1,31 +1,26 @@
 import { DEFAULT_SURFACE } from '../base/tolerances.js';
 import type { Mesh } from '../documents/mesh.js';
-import { meshEuler } from '../documents/mesh-measure.js';
 import type { Block } from '../masonry/block.js';
+import { alongBearing, bearingOf, turnSigned, type Vec2, type Vec3 } from '../math/vec.js';
 import type { HouseSetout } from '../setout/house.js';
 import { archCutter } from './arch-bodies.js';
 import { type BlockGrid, blockGrid, gridFaces, gridMesh, gridOutline, placeAt } from './block-grid.js';
 import type { SolidOptions } from './house-solids.js';
 import type { Kernel, Solid, SolidScope } from './kernel.js';
-
-export interface BlockSolids {
-  /** One mesh for each block, in the blocks' order, named by its mark. */
-  readonly meshes: readonly Mesh[];
-  /** Blocks whose cuts left more than one piece. */
-  readonly divided: readonly { readonly mark: string; readonly pieces: number }[];
-}
+import { rectangle } from './outline.js';
 
 /**
  * Every block as its own closed solid, in its place. Faces: `intrados`, `extrados`, `bed-lower`, `bed-upper`,
  * `perpend-start`, `perpend-end` (clockwise), and `cut:<arch>`. Uncut blocks need no kernel; cut ones lose
- * the arch's outer section grown by the joint. Throws an `Error` naming the block when a cut leaves nothing.
+ * the arch's outer section grown by the joint, and remnants that are left to mortar. Meshes come in the blocks'
+ * order, named by their marks. Throws an `Error` naming the block when a cut leaves nothing.
  */
 export function blockSolids(
   kernel: Kernel,
   setout: HouseSetout,
   blocks: readonly Block[],
   options: SolidOptions = {},
-): BlockSolids {
+): Mesh[] {
   const { surface = DEFAULT_SURFACE } = options;
   const { faces, joint } = setout.house.blocks;
   const domes = new Map(setout.domes.map((dome) => [dome.id, dome]));
@@ -40,29 +35,60 @@ export function blockSolids(
       cutters.set(id, cutter);
       return cutter;
     };
-    const meshes = blocks.map((block) => {
+    return blocks.map((block) => {
       const dome = domes.get(block.domeId);
       if (!dome) throw new Error(`block ${block.mark} stands in no dome of the house`);
       const grid = blockGrid(dome, block, { faces, surface });
       if (block.cutBy.length === 0) return gridMesh(block.mark, grid);
       const by = block.cutBy.map(cutterOf);
-      return scope.scope((inner) => inner.mesh(block.mark, cut(inner, block.mark, grid, by)));
+      const siblings = block.seed ? blocks.filter((b) => b !== block && isSibling(b, block)) : [];
+      return scope.scope((inner) => inner.mesh(block.mark, cut(inner, block, grid, by, siblings)));
     });
-    return { meshes, divided: dividedOf(blocks, meshes) };
   });
 }
 
-function cut(scope: SolidScope, mark: string, grid: BlockGrid, by: readonly Solid[]): Solid {
+function cut(
+  scope: SolidScope,
+  { mark, seed }: Block,
+  grid: BlockGrid,
+  by: readonly Solid[],
+  siblings: readonly Block[],
+): Solid {
   const count = grid.stations.length - 1;
   const place = (r: number, z: number, k: number) => placeAt(grid, r, z, k);
   const whole = scope.bend(mark, gridOutline(grid), count, place, gridFaces(grid));
-  return scope.subtract(mark, whole, by);
+  const pieces = scope.pieces(scope.subtract(mark, whole, by));
+  if (!seed) return pieces[0] as Solid;
+  const piece = nearest(scope, pieces, seed);
+  // A bridge too thin to last joins two pieces of the table: part them midway.
+  const joined = siblings.flatMap((b) => (b.seed && nearest(scope, pieces, b.seed) === piece ? [b.seed] : []));
+  if (joined.length === 0) return piece;
+  const parted = scope.subtract(
+    mark,
+    piece,
+    joined.map((other) => beyond(scope, mark, grid.at, seed, other)),
+  );
+  return nearest(scope, scope.pieces(parted), seed);
 }
 
-function dividedOf(blocks: readonly Block[], meshes: readonly Mesh[]): BlockSolids['divided'] {
-  return meshes.flatMap((mesh, i) => {
-    if ((blocks[i] as Block).cutBy.length === 0) return [];
-    const pieces = meshEuler(mesh).length;
-    return pieces > 1 ? [{ mark: mesh.name, pieces }] : [];
-  });
+/** The piece that holds a point; a point on a curved face may lie just outside its facets. */
+function nearest(scope: SolidScope, pieces: readonly Solid[], point: Vec3): Solid {
+  const gaps = pieces.map((piece) => scope.gap(piece, point));
+  return pieces[gaps.indexOf(Math.min(...gaps))] as Solid;
+}
+
+const isSibling = (a: Block, b: Block): boolean =>
+  a.domeId === b.domeId && a.course === b.course && a.number === b.number;
+
+/** All that lies on the other seed's side of the upright plane through the axis midway between two seeds. */
+function beyond(scope: SolidScope, mark: string, at: Vec2, seed: Vec3, other: Vec3): Solid {
+  const own = bearingOf([seed[0] - at[0], seed[1] - at[1]]);
+  const turn = turnSigned(bearingOf([other[0] - at[0], other[1] - at[1]]) - own) / 2;
+  const along = alongBearing(own + turn);
+  const side = Math.sign(turn) || 1;
+  const far = 2 * Math.hypot(...seed);
+  const name = 'parted';
+  const names = { bottom: name, side: name, top: name };
+  const outline = side > 0 ? rectangle([0, -far], [far, far], names) : rectangle([-far, -far], [0, far], names);
+  return scope.prism(mark, outline, { at, along, across: [along[1], -along[0]] }, [0, far], [name, name]);
 }

@@ -66,17 +66,18 @@ export function levelBox(
 }
 
 /** The footing's plate without its inner hole. */
-export function footingPlate(scope: SolidScope, ground: Ground, footing: FootingSetout): Solid {
+export function footingPlate(scope: SolidScope, ground: Ground): Solid {
+  const { footing } = ground;
+  if (!footing) throw new Error(`${ground.dome.id}: there is no footing`);
   const { outerRadius, projection, bottomZ } = footing;
   return plate(scope, ground, 'footing', { radius: outerRadius, margin: projection, bottom: bottomZ });
 }
 
-export function footingPart(scope: SolidScope, ground: Ground, footing: FootingSetout): Solid {
+export function footingPart(scope: SolidScope, ground: Ground, footing: FootingSetout, whole: Solid): Solid {
   const names = { bottom: 'footing-side', side: 'footing-side', top: 'footing-side' };
   const outline = disc(footing.innerRadius, footing.bottomZ - OVERRUN, OVERRUN, names);
   const part = `${ground.dome.id}:footing`;
-  const hole = scope.revolve(part, outline, ground.segments, ground.dome.at);
-  return scope.subtract(part, footingPlate(scope, ground, footing), [hole]);
+  return scope.subtract(part, whole, [scope.revolve(part, outline, ground.segments, ground.dome.at)]);
 }
 
 /** Inside the footing's ring, or under walls and barrels where there is no footing. */

@@ -40,8 +40,14 @@ interface Bindings {
   readonly Vector2_vec2: new () => List<List<Point>>;
   _Revolve(outline: List<List<Point>>, segments: number, degrees: number): Manifold;
   _Extrude(outline: List<List<Point>>, height: number, divisions: number, twist: number, top: Point): Manifold;
-  readonly Manifold: Record<'union' | 'difference' | 'intersection', (solids: readonly Manifold[]) => Manifold>;
+  readonly Manifold: Record<'union' | 'difference' | 'intersection', (solids: readonly Manifold[]) => Manifold> & {
+    cube(size: number, centred: boolean): Manifold;
+  };
 }
+
+/** Edge of the cube that stands for a point, and how far it looks; mm. */
+const SPECK = 1e-3;
+const FAR = 1e4;
 
 const loaded = new WeakMap<KernelSource['factory'], Promise<Kernel>>();
 
@@ -151,6 +157,20 @@ export class SolidScope {
     const body = this.bindings.Manifold[operation](solids.map((s) => s.body));
     const names = solids.map((s) => s.part).join(', ');
     return this.checked(part, `the ${operation} of ${names}`, this.own(body));
+  }
+
+  /** The connected pieces of a solid, the largest first. */
+  pieces({ part, body }: Solid): Solid[] {
+    return body
+      .decompose()
+      .map((piece) => ({ part, body: this.own(piece) }))
+      .sort((a, b) => b.body.volume() - a.body.volume());
+  }
+
+  /** Distance (mm) between a solid and a point outside it; 0 when the solid holds the point. */
+  gap({ body }: Solid, point: Vec3): number {
+    const speck = this.own(this.own(this.bindings.Manifold.cube(SPECK, true)).translate([...point]));
+    return body.minGap(speck, FAR);
   }
 
   /** The solid as a mesh in float64, in an order that depends on its making alone. */
