@@ -106,7 +106,7 @@ export async function buildPackage(house: House, tools: Tools, options: PackageO
 async function modelFiles({ setout, laid }: Study, tools: Tools): Promise<PackageFile[]> {
   const kernel = await loadKernel(await tools.kernel());
   const { whole, parts } = houseSolids(kernel, setout);
-  const { meshes: blocks } = blockSolids(kernel, setout, laid.blocks);
+  const blocks = blockSolids(kernel, setout, laid.blocks);
   const title = setout.house.project.title;
   const stl = (path: string, meshes: readonly Mesh[], scale = 1) => ({
     path: `model/${path}.stl`,

@@ -1,14 +1,13 @@
 import type { HouseSetout } from '../setout/house.js';
 import { archesOf } from '../setout/house.js';
 import type { LaidHouse } from './block.js';
-import { revolvedBox } from './column.js';
 import { cuttersOf } from './lay.js';
-import { cutVolume } from './measure.js';
 import {
   type ArchVolumes,
   archEnvelope,
   archVolumes,
   bedJointVolume,
+  blockRingVolume,
   curbVolume,
   perpendVolume,
   plugVolume,
@@ -50,7 +49,9 @@ export function balanceOf(house: HouseSetout, laid: LaidHouse): Balance {
     const cutters = cuttersOf(house, dome);
     for (const course of dome.courses) {
       sum.bedJoints += bedJointVolume(dome, course.index, cutters);
-      sum.perpends += perpendVolume(dome, course.index, joint, cutters);
+      const perpends = perpendVolume(dome, course.index, joint, cutters);
+      sum.perpends += perpends;
+      if (faces === 'flat') curved += blockRingVolume(dome, course.index, cutters) - perpends;
     }
     sum.skewbacks += skewbackVolume(dome, cutters);
     sum.plugs += plugVolume(dome);
@@ -61,21 +62,13 @@ export function balanceOf(house: HouseSetout, laid: LaidHouse): Balance {
       const { barrel, voidInShell } = archEnvelope(arch);
       sum.envelope += barrel - voidInShell;
     }
-    if (faces === 'flat') {
-      for (const b of laid.blocks.filter((block) => block.domeId === dome.id)) {
-        const box = revolvedBox(dome[b.part], [b.bed, b.top], [0, dome.thickness], [b.startRad, b.endRad]);
-        curved += cutVolume(
-          box,
-          cutters.filter((c) => b.cutBy.includes(c.arch.id)),
-        );
-      }
-    }
   }
   const total = (pick: (a: ArchVolumes) => number) => arches.reduce((all, a) => all + pick(a), 0);
   const blocks = laid.blocks.reduce((all, b) => all + b.volume, 0);
+  const slivers = laid.slivers.reduce((all, s) => all + s.volume, 0);
   const parts = {
     blocks,
-    slivers: laid.slivers.reduce((all, s) => all + s.volume, 0),
+    slivers,
     bedJoints: sum.bedJoints,
     perpends: sum.perpends,
     archJoints: total((a) => a.joint),
@@ -86,7 +79,7 @@ export function balanceOf(house: HouseSetout, laid: LaidHouse): Balance {
     jambs: total((a) => a.jambs),
     spandrels: total((a) => a.spandrel),
     nicheBacks: total((a) => a.back),
-    faceFill: faces === 'flat' ? curved - blocks : 0,
+    faceFill: faces === 'flat' ? curved - blocks - slivers : 0,
   };
   const filled = Object.values(parts).reduce((all, v) => all + v, 0);
   return { ...parts, envelope: sum.envelope, error: filled / sum.envelope - 1 };

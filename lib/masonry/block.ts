@@ -1,3 +1,5 @@
+import type { Vec3 } from '../math/vec.js';
+
 /**
  * One block, or what a cut leaves of it, in its place. In the dome's own coordinates it is the box
  * `bed ≤ s ≤ top` (arc length along the intrados of its span), `0 ≤ depth ≤ thickness` (along the outward
@@ -17,10 +19,10 @@ export interface Block {
   readonly top: number;
   readonly startRad: number;
   readonly endRad: number;
-  /** Bearings of the whole block that it was cut from; equal to `startRad`, `endRad` unless a cut divided it. */
-  readonly castAs: readonly [number, number];
   /** Ids of the arches that cut it; empty for a whole block. */
   readonly cutBy: readonly string[];
+  /** A point inside this piece, where a cut leaves the block in more than one; `null` when it is in one. */
+  readonly seed: Vec3 | null;
 }
 
 export interface LaidBlock extends Block {

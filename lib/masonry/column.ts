@@ -1,5 +1,5 @@
-import { subtractIntervals } from '../math/intervals.js';
-import { turnSigned } from '../math/vec.js';
+import { type Intervals, subtractIntervals } from '../math/intervals.js';
+import { turnSigned, type Vec3 } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
 import type { MeridianSpan } from '../setout/span.js';
 
@@ -13,6 +13,10 @@ export interface Column {
   readonly weight: number;
   readonly low: number;
   readonly high: number;
+  /** Millimetres of one unit of the run. */
+  readonly unit: number;
+  /** The point at `t` of the run, from the foot of the dome's axis. */
+  place(t: number): Vec3;
   /** Run that the cutter takes away, `null` where it takes nothing. */
   cut(cutter: Cutter): readonly [number, number] | null;
 }
@@ -54,6 +58,8 @@ export function bearingColumn(r: number, z: number, weight: number, bearing: rea
     weight,
     low,
     high,
+    unit: r,
+    place: (t) => [r * Math.sin(t), r * Math.cos(t), z],
     cut(cutter) {
       const half = cutterHalf(cutter, z);
       if (!(half > 0)) return null;
@@ -66,14 +72,13 @@ export function bearingColumn(r: number, z: number, weight: number, bearing: rea
 
 /**
  * Block with flat faces between the eight corners of its box `bearing`: in its middle plane a quadrilateral in
- * (distance from the axis, z), across it a run of ± distance · tan(half head angle), trimmed to `window` (bearings).
+ * (distance from the axis, z), across it a run of ± distance · tan(half head angle).
  */
 export function flatBlock(
   span: MeridianSpan,
   s: readonly [number, number],
   thickness: number,
   bearing: readonly [number, number],
-  window: readonly [number, number] = bearing,
 ): ColumnBody {
   const half = (bearing[1] - bearing[0]) / 2;
   const middle = (bearing[0] + bearing[1]) / 2;
@@ -91,8 +96,10 @@ export function flatBlock(
     return {
       z,
       weight: Math.abs(di(0) * dj(1) - di(1) * dj(0)),
-      low: p * Math.tan(window[0] - middle),
-      high: p * Math.tan(window[1] - middle),
+      low: -p * Math.tan(half),
+      high: p * Math.tan(half),
+      unit: 1,
+      place: (x) => [p * Math.sin(middle) + x * Math.cos(middle), p * Math.cos(middle) - x * Math.sin(middle), z],
       cut(cutter) {
         const halfWidth = cutterHalf(cutter, z);
         const turn = turnSigned(middle - cutter.arch.bearingRad);
@@ -128,7 +135,7 @@ export function fullTurn(cutters: readonly Cutter[]): readonly [number, number] 
 }
 
 /** Runs of the column that the cutters leave. */
-export function columnRuns(column: Column, cutters: readonly Cutter[]): readonly (readonly [number, number])[] {
+export function columnRuns(column: Column, cutters: readonly Cutter[]): Intervals {
   const cuts = cutters.map((c) => column.cut(c)).filter((c) => c !== null);
   return subtractIntervals([[column.low, column.high]], cuts);
 }

@@ -37,7 +37,7 @@ export interface BlockDimensions {
 export function blockDimensions(dome: DomeSetout, block: Block): BlockDimensions {
   const span = dome[block.part];
   const t = dome.thickness;
-  const [start, end] = block.castAs;
+  const { startRad: start, endRad: end } = block;
   const angle = end - start;
   const edge = (s: number, depth: number): Edge => {
     const [r] = spanPoint(span, s, depth);
@@ -90,7 +90,7 @@ function meridianSagitta(span: MeridianSpan, from: number, to: number, depth: nu
 /** Centre of mass of a whole curved block: distance from the dome's axis and height, mm. */
 export function blockCentroid(dome: DomeSetout, block: Block): { readonly distance: number; readonly z: number } {
   const span = dome[block.part];
-  const half = (block.castAs[1] - block.castAs[0]) / 2;
+  const half = (block.endRad - block.startRad) / 2;
   const over = (f: (r: number, z: number) => number) =>
     integrate(
       (s) => {

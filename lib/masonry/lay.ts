@@ -2,7 +2,7 @@ import type { Course } from '../setout/courses.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { archesOf, type HouseSetout } from '../setout/house.js';
 import { spanPoint } from '../setout/span.js';
-import type { Block, LaidBlock, LaidHouse } from './block.js';
+import type { Block, LaidBlock, LaidHouse, Sliver } from './block.js';
 import { type Cutter, comesNear } from './column.js';
 import { blockBody, cutBlock } from './cut.js';
 import { wholeVolume } from './measure.js';
@@ -22,17 +22,15 @@ function layCourse(house: HouseSetout, dome: DomeSetout, course: Course): LaidHo
   const narrowest = dome[course.part].at(course.to).r;
   const ring = ringOf(dome, course, house.house.blocks.joint);
   // Equal blocks: the first one's volume and run stand for all.
-  const first = cutBlock(house, dome, ring[0] as Block, wholeVolume(blockBody(house, dome, ring[0] as Block)), [])
-    .kept[0] as LaidBlock;
+  const first = ring[0] as Block;
+  const volume = wholeVolume(blockBody(house, dome, first));
+  const longestRun = course.midRadius * (first.endRad - first.startRad);
   const blocks: LaidBlock[] = [];
-  const slivers: LaidHouse['slivers'][number][] = [];
+  const slivers: Sliver[] = [];
   for (const block of ring) {
-    const near = cutters.filter((c) => comesNear(c, narrowest, block.castAs));
-    if (near.length === 0) {
-      blocks.push({ ...block, volume: first.volume, longestRun: first.longestRun });
-      continue;
-    }
-    const left = cutBlock(house, dome, block, first.volume, near);
+    const whole = { ...block, volume, longestRun };
+    const near = cutters.filter((c) => comesNear(c, narrowest, [block.startRad, block.endRad]));
+    const left = near.length === 0 ? { kept: [whole], slivers: [] } : cutBlock(house, dome, whole, near);
     blocks.push(...left.kept);
     slivers.push(...left.slivers);
   }
@@ -65,8 +63,8 @@ function ringOf(dome: DomeSetout, course: Course, joint: number): Block[] {
       top: course.to,
       startRad,
       endRad,
-      castAs: [startRad, endRad],
       cutBy: [],
+      seed: null,
     };
   });
 }

@@ -1,4 +1,4 @@
-import { intervalsLength } from '../math/intervals.js';
+import { type Intervals, intervalsLength } from '../math/intervals.js';
 import { gauss, integrate, integrateSoftEnds } from '../math/quadrature.js';
 import { monotoneRoot } from '../math/roots.js';
 import { type ColumnBody, type Cutter, columnRuns, cutterHalf } from './column.js';
@@ -30,25 +30,28 @@ export function wholeVolume(body: ColumnBody): number {
   );
 }
 
+/** How much of a column's remaining runs counts; all of it unless a piece is measured by itself. */
+export type RunShare = (runs: Intervals, i: number, j: number) => number;
+
 /** Volume that the cutters leave of a body, mm³. Relative error under 1e-5 of the whole body. */
-export function cutVolume(body: ColumnBody, cutters: readonly Cutter[]): number {
+export function cutVolume(body: ColumnBody, cutters: readonly Cutter[], share: RunShare = intervalsLength): number {
   if (cutters.length === 0) return wholeVolume(body);
   const { nodes, weights } = gauss(DEPTH_ORDER);
   let sum = 0;
   for (let panel = 0; panel < DEPTH_PANELS; panel++) {
     for (let k = 0; k < DEPTH_ORDER; k++) {
       const j = (panel + (nodes[k] as number)) / DEPTH_PANELS;
-      sum += ((weights[k] as number) / DEPTH_PANELS) * sliceVolume(body, j, cutters);
+      sum += ((weights[k] as number) / DEPTH_PANELS) * sliceVolume(body, j, cutters, share);
     }
   }
   return sum;
 }
 
 /** ∫ over i at one depth, in stretches between the kinks that the cutters' outlines make. */
-function sliceVolume(body: ColumnBody, j: number, cutters: readonly Cutter[]): number {
+function sliceVolume(body: ColumnBody, j: number, cutters: readonly Cutter[], share: RunShare): number {
   const remaining = (i: number) => {
     const column = body(i, j);
-    return column.weight * intervalsLength(columnRuns(column, cutters));
+    return column.weight * share(columnRuns(column, cutters), i, j);
   };
   const breaks = kinks(body, j, cutters);
   let sum = 0;

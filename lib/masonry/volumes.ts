@@ -13,6 +13,13 @@ export function bedJointVolume(dome: DomeSetout, index: number, cutters: readonl
   return cutVolume(ring, cutters);
 }
 
+/** A course over its bed joint, blocks and perpends as one curved ring less what the arches take. */
+export function blockRingVolume(dome: DomeSetout, index: number, cutters: readonly Cutter[]): number {
+  const course = courseOf(dome, index);
+  const ring = revolvedBox(dome[course.part], [course.bed, course.to], [0, dome.thickness], fullTurn(cutters));
+  return cutVolume(ring, cutters);
+}
+
 /** Perpends of one course, each a wedge between planes through the axis. */
 export function perpendVolume(dome: DomeSetout, index: number, joint: number, cutters: readonly Cutter[]): number {
   const course = courseOf(dome, index);

@@ -74,7 +74,7 @@ export function blockTable(house: HouseSetout, laid: LaidHouse): Table {
         dome: block.domeId,
         course: block.course,
         number: block.number,
-        bearing: turnPositive((block.castAs[0] + block.castAs[1]) / 2) / DEG,
+        bearing: turnPositive((block.startRad + block.endRad) / 2) / DEG,
         ...Object.fromEntries(LENGTHS.map(([key, , pick]) => [key, units.length.of(pick(d))])),
         ...Object.fromEntries(ANGLES.map(([key, , pick]) => [key, pick(d)])),
         state: block.cutBy.length > 0 ? 'cut' : 'whole',
