@@ -151,7 +151,6 @@ function expandAngle(dim: AngleDimension, scale: number, units: WrittenUnits): P
   const radius = length2(sub2(dim.line, dim.centre));
   const start = angleOf(dim.centre, dim.from);
   const sweep = angleBetween(dim);
-  const height = STYLE.textHeight * scale;
   const ends = [start, start + sweep];
   const strokes: Stroke[] = [
     ...[dim.from, dim.to].flatMap((p, i) => extension(p, pointOnCircle(dim.centre, radius, ends[i] as number), scale)),
@@ -159,22 +158,27 @@ function expandAngle(dim: AngleDimension, scale: number, units: WrittenUnits): P
     ...ends.map((angle) => tick(pointOnCircle(dim.centre, radius, angle), readableDeg(angle / DEG + 90), scale)),
   ];
 
-  const middle = start + sweep / 2;
-  const reading = readableDeg(middle / DEG + 90);
-  const outward = unit(middle / DEG);
+  return { strokes, texts: [angleText(dim, radius, start + sweep / 2, scale, units)] };
+}
+
+/** Along the arc above its middle; level and beyond the extension lines where the arc is too short or too tight. */
+function angleText(dim: AngleDimension, radius: number, middle: number, scale: number, units: WrittenUnits): TextBox {
   const text = dimensionText(dim, units);
-  if (!dimensionTextFits(dim, scale, units)) {
-    const at = pointOnCircle(dim.centre, radius + (STYLE.beyond + STYLE.margin) * scale, middle);
-    const anchor = outward[0] >= 0 ? 'left' : 'right';
-    return { strokes, texts: [textBox(text, [at[0], at[1] - height / 2], anchor, height)] };
-  }
+  const height = STYLE.textHeight * scale;
+  const outward = unit(middle / DEG);
+  const reading = readableDeg(middle / DEG + 90);
   const up = unit(reading + 90);
-  const width = textBox(text, [0, 0], 'centre', height).width;
-  // Where the text stands inside the arc, the arc's ends rise towards it by the sagitta of the text's width.
-  const rise = dot2(up, outward) < 0 ? (width * width) / (8 * radius) : 0;
-  const at = pointOnCircle(dim.centre, radius, middle);
-  const gap = STYLE.textGap * scale + rise;
-  return { strokes, texts: [textBox(text, [at[0] + up[0] * gap, at[1] + up[1] * gap], 'centre', height, reading)] };
+  const half = textBox(text, [0, 0], 'centre', height).width / 2;
+  const inside = dot2(up, outward) < 0;
+  if (dimensionTextFits(dim, scale, units) && !(inside && half > radius / 2)) {
+    // Inside the arc, its ends rise towards the text by the sagitta of the text's width.
+    const gap = STYLE.textGap * scale + (inside ? radius - Math.sqrt(radius * radius - half * half) : 0);
+    const at = pointOnCircle(dim.centre, radius, middle);
+    return textBox(text, [at[0] + up[0] * gap, at[1] + up[1] * gap], 'centre', height, reading);
+  }
+  const reach = radius + (STYLE.beyond + STYLE.margin) * scale + height * Math.abs(outward[1]);
+  const at = pointOnCircle(dim.centre, reach, middle);
+  return textBox(text, [at[0], at[1] - height / 2], outward[0] >= 0 ? 'left' : 'right', height);
 }
 
 /** From a measured point to the dimension line and a little past it; nothing where the point lies on the line. */

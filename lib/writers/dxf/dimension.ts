@@ -1,7 +1,7 @@
 import { type DimensionExpansion, dimensionLineEnds } from '../../documents/dimensioning.js';
 import type { DimensionPrimitive } from '../../documents/drawing.js';
 import { DEG, type Vec2 } from '../../math/vec.js';
-import { entity } from './entities.js';
+import { entity, safeText } from './entities.js';
 import type { DxfObject, Part } from './object.js';
 import { point, type Tag } from './tags.js';
 
@@ -29,7 +29,7 @@ export function dimensionEntity(
     // Angles stand in radians here.
     [42, dim.type === 'angle' ? drawn.measure * DEG : drawn.measure],
     // Angle brackets stand for the measure.
-    [1, prefix === undefined ? '' : `${prefix}<>`],
+    [1, prefix === undefined ? '' : `${safeText(prefix).replaceAll('<>', '< >')}<>`],
     [3, style],
   ];
   return entity('DIMENSION', 'dimension', [['AcDbDimension', common], ...parts]);

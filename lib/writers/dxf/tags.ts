@@ -22,7 +22,7 @@ export class GuardedTags extends TagsManager {
 
 function formatted(code: number, value: string | number): string {
   const kind = kindOf(code);
-  const told = `Group ${code} of a DXF file can't be ${JSON.stringify(value) ?? String(value)} (${String(value)}):`;
+  const told = `Group ${code} of a DXF file can't be ${typeof value === 'string' ? JSON.stringify(value) : String(value)}:`;
   if (kind === 'real') {
     if (typeof value !== 'number' || !Number.isFinite(value))
       throw new RangeError(`${told} it must be a finite number.`);
