@@ -8,6 +8,7 @@ const PROBES = [0.07, 0.19, 0.31, 0.43, 0.61, 0.72, 0.83, 0.94];
 /**
  * A smooth curve as a chain of lines and circular arcs that leave it by at most `tolerance`. A curve that is one line
  * or one arc comes back as that line or arc; others are halved until an arc through both ends and the middle fits.
+ * A stretch that stands still gives nothing.
  */
 export function traceCurve(at: (t: number) => Vec2, from: number, to: number, tolerance: number): Edge[] {
   const edges: Edge[] = [];
@@ -28,6 +29,8 @@ function halve(
   const middle = (from + to) / 2;
   const centre = at(middle);
   const probes = PROBES.map((share) => at(from + share * (to - from)));
+  const stands = [...probes, centre, end].every((p) => length2(sub2(p, start)) <= tolerance / 100);
+  if (stands) return;
   const line = lineEdge(start, end);
   const chord = length2(sub2(end, start));
   if (chord > 0 && fits(line, [...probes, centre], tolerance)) {

@@ -1,0 +1,40 @@
+import type { Primitive } from '../documents/drawing.js';
+import { lineEdge } from '../math/curves.js';
+import type { Vec2 } from '../math/vec.js';
+import type { HouseSetout } from '../setout/house.js';
+import { baseReach, masonryReach } from './extent.js';
+import { aboveGround } from './ground.js';
+import { levelFigure } from './level-figure.js';
+import { levelSight, rightOf } from './sight.js';
+import { GROUND_BEYOND } from './upright-cut.js';
+
+/** The house seen from outside along a level look, ground line and hidden footing with it. */
+export function elevationFigure(house: HouseSetout, look: Vec2): Primitive[] {
+  const sight = levelSight(house, look, { shows: aboveGround(house) });
+  const right = rightOf(look);
+  const [left, end] = masonryReach(house, right);
+  const { ground } = house.house.site;
+  const line = lineEdge([left - GROUND_BEYOND, ground], [end + GROUND_BEYOND, ground]);
+  return [
+    ...levelFigure(house, sight, 'outside', [line]),
+    { kind: 'path', layer: 'ground', segments: [line], closed: false },
+    ...hiddenBase(house, right, ground),
+  ];
+}
+
+/** Footing and slab below ground: their outer outline, dashed. */
+function hiddenBase(house: HouseSetout, right: Vec2, ground: number): Primitive[] {
+  const reach = baseReach(house, right);
+  const bottom = Math.min(...house.footings.map((f) => f.bottomZ), ...house.slabs.map((s) => s.bottomZ));
+  const top = Math.min(0, ground);
+  if (!reach || !(bottom < top)) return [];
+  const [a, b] = reach;
+  const corners: Vec2[] = [
+    [a, top],
+    [a, bottom],
+    [b, bottom],
+    [b, top],
+  ];
+  const segments = corners.slice(1).map((p, i) => lineEdge(corners[i] as Vec2, p));
+  return [{ kind: 'path', layer: 'hidden', segments, closed: false }];
+}

@@ -1,0 +1,28 @@
+import type { Vec3 } from '../math/vec.js';
+import type { HouseSetout } from '../setout/house.js';
+import { inArchFrame } from './arch-places.js';
+import { THIN } from './fineness.js';
+
+/** Whether a plan point lies within the outer faces of the house. */
+export function underRoof(house: HouseSetout, x: number, y: number): boolean {
+  const inDome = house.domes.some((d) => Math.hypot(x - d.at[0], y - d.at[1]) < d.springingRadius + d.thickness);
+  return (
+    inDome ||
+    house.arches.some((a) => {
+      const [u, v] = inArchFrame(a, [x, y]);
+      return a.faceV !== null && v > 0 && v < a.faceV && Math.abs(u) < a.section.width / 2 + a.ring;
+    })
+  );
+}
+
+/** What stands above ground outside. */
+export const aboveGround = (house: HouseSetout) => {
+  const { ground } = house.house.site;
+  return (p: Vec3): boolean => p[2] > ground - THIN;
+};
+
+/** What a section shows: outside what stands above ground, inside what stands on the floor. */
+export const aboveGroundOrFloor = (house: HouseSetout) => {
+  const outside = aboveGround(house);
+  return (p: Vec3): boolean => outside(p) || (p[2] > -THIN && underRoof(house, p[0], p[1]));
+};

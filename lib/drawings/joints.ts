@@ -1,0 +1,74 @@
+import { alongBearing, bearingOf, dot2, type Vec2, type Vec3 } from '../math/vec.js';
+import type { ArchSetout } from '../setout/arch.js';
+import type { Course } from '../setout/courses.js';
+import type { DomeSetout } from '../setout/dome.js';
+import { spanPoint } from '../setout/span.js';
+import { inOuter } from './arch-places.js';
+import { type Feature, jointFeature } from './feature.js';
+import { levelCircle, type SpaceCurve } from './space-curve.js';
+
+/** The middles of the joints of a dome's blocks, each as one line; none within the rings and jambs of openings. */
+export interface JointLines {
+  /** Bed joints and perpends outside, on the half that faces against `look`. */
+  outside(look: Vec2): Feature[];
+  /** Bed joints inside, on the half that lies before `look`. */
+  inside(look: Vec2): Feature[];
+}
+
+export const spanOf = (dome: DomeSetout, course: Course) => (course.part === 'stem' ? dome.stem : dome.shell);
+
+/** Bed joints as arc lengths: middles of the joints, and the last bed, on which curb or crown plug stands. */
+export function bedsOf(dome: DomeSetout): { readonly course: Course; readonly s: number }[] {
+  const beds = dome.courses
+    .filter((c) => c.index > 1 || c.part === 'shell')
+    .map((course) => ({ course, s: (course.from + course.bed) / 2 }));
+  const last = dome.courses[dome.courses.length - 1];
+  return last?.part === 'shell' ? [...beds, { course: last, s: last.to }] : beds;
+}
+
+/** Bearing of a perpend's middle. */
+export const perpendRad = (course: Course, k: number): number => course.startRad + (2 * Math.PI * k) / course.count;
+
+export function jointLines(dome: DomeSetout, arches: readonly ArchSetout[]): JointLines {
+  const where = (p: Vec3) => !arches.some((a) => inOuter(a, p));
+  const beds = (depth: number, toward: Vec2): Feature[] =>
+    bedsOf(dome).map(({ course, s }) => {
+      const [r, z] = spanPoint(spanOf(dome, course), s, depth);
+      return jointFeature(halfCircle(dome.at, r, z, toward), where);
+    });
+  // Where the stem wall's level top carries a skewback, that joint shows as well.
+  const stemTop = (r: number, toward: Vec2): Feature[] =>
+    dome.skewback && dome.springingZ > 0 ? [jointFeature(halfCircle(dome.at, r, dome.springingZ, toward), where)] : [];
+  return {
+    outside(look) {
+      const toward: Vec2 = [-look[0], -look[1]];
+      return [
+        ...beds(dome.thickness, toward),
+        ...stemTop(dome.springingRadius + dome.thickness, toward),
+        ...dome.courses.flatMap((c) => perpends(dome, c, toward)).map((curve) => jointFeature(curve, where)),
+      ];
+    },
+    inside: (look) => beds(0, look),
+  };
+}
+
+function perpends(dome: DomeSetout, course: Course, toward: Vec2): SpaceCurve[] {
+  const span = spanOf(dome, course);
+  const curves: SpaceCurve[] = [];
+  for (let k = 0; k < course.count; k++) {
+    const along = alongBearing(perpendRad(course, k));
+    if (dot2(along, toward) <= 1e-6) continue;
+    const at = (s: number): Vec3 => {
+      const [r, z] = spanPoint(span, s, dome.thickness);
+      return [dome.at[0] + r * along[0], dome.at[1] + r * along[1], z];
+    };
+    curves.push({ kind: 'free', at, from: course.bed, to: course.to });
+  }
+  return curves;
+}
+
+/** The half of a level circle round the dome's axis that lies towards a plan direction. */
+function halfCircle(at: Vec2, r: number, z: number, toward: Vec2): SpaceCurve {
+  const middle = Math.PI / 2 - bearingOf(toward);
+  return levelCircle(at, r, z, middle - Math.PI / 2, middle + Math.PI / 2);
+}

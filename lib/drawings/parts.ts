@@ -1,0 +1,59 @@
+import type { HatchPattern } from '../documents/drawing.js';
+import type { Vec3 } from '../math/vec.js';
+import type { DomeSetout } from '../setout/dome.js';
+import type { HouseSetout } from '../setout/house.js';
+import { inMaterial } from '../setout/material.js';
+import { inArchFrame, inOuter } from './arch-places.js';
+import { THIN } from './fineness.js';
+
+/** What a cut goes through. */
+export type Part = 'blocks' | 'arch' | 'skewback' | 'curb' | 'plug' | 'footing' | 'slab' | 'earth';
+
+export const PATTERN_OF: Readonly<Record<Part, HatchPattern>> = {
+  blocks: 'blockwork',
+  arch: 'cast',
+  skewback: 'cast',
+  curb: 'cast',
+  plug: 'cast',
+  footing: 'concrete',
+  slab: 'concrete',
+  earth: 'earth',
+};
+
+/** The part of the house at a point; `null` outside all material. */
+export function partAt(house: HouseSetout, p: Vec3): Part | null {
+  if (!inMaterial(house, p)) return null;
+  if (p[2] < 0) return baseAt(house, p);
+  const arch = house.arches.some((a) => {
+    const reach = a.faceV ?? a.dome.springingRadius + a.dome.thickness;
+    return inOuter(a, p) && inArchFrame(a, p)[1] < reach;
+  });
+  if (arch) return 'arch';
+  const dome = house.domes.find((d) => distance(d, p) <= d.outerRadiusAt(p[2]) + THIN);
+  return dome ? zoneAt(dome, distance(dome, p), p[2]) : 'blocks';
+}
+
+const distance = (dome: DomeSetout, p: Vec3): number => Math.hypot(p[0] - dome.at[0], p[1] - dome.at[1]);
+
+function zoneAt(dome: DomeSetout, r: number, z: number): Part {
+  if (z <= dome.springingZ) return 'blocks';
+  if (dome.skewback && !past(dome, 0, r, z)) return 'skewback';
+  if (dome.curb && past(dome, dome.curb.bedS, r, z)) return 'curb';
+  if (dome.plug && past(dome, dome.plug.bedS, r, z)) return 'plug';
+  return 'blocks';
+}
+
+/** Whether a point lies on the crown's side of the bed at arc length `s`. */
+function past(dome: DomeSetout, s: number, r: number, z: number): boolean {
+  const p = dome.shell.at(s);
+  return (z - p.z) * Math.cos(p.normalRad) - (r - p.r) * Math.sin(p.normalRad) > 0;
+}
+
+function baseAt(house: HouseSetout, p: Vec3): Part {
+  const { footings, slabs, domes } = house;
+  const inSlab = slabs.some((slab) => {
+    const dome = domes.find((d) => d.id === slab.domeId);
+    return dome !== undefined && p[2] > slab.bottomZ && distance(dome, p) < slab.radius;
+  });
+  return inSlab || footings.length === 0 ? 'slab' : 'footing';
+}

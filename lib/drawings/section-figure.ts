@@ -1,0 +1,45 @@
+import type { Primitive } from '../documents/drawing.js';
+import type { Edge } from '../math/curves.js';
+import { dot2 } from '../math/vec.js';
+import type { HouseSetout } from '../setout/house.js';
+import { cutPrimitives } from './cut.js';
+import { aboveGroundOrFloor } from './ground.js';
+import { levelFigure } from './level-figure.js';
+import type { SectionPlane } from './section-plane.js';
+import { levelSight } from './sight.js';
+import { bedsAcross, type UprightCut, uprightCut } from './upright-cut.js';
+
+export interface SectionFigure {
+  readonly primitives: readonly Primitive[];
+  readonly cut: UprightCut;
+}
+
+/** The cut through the house and what is seen beyond it; x = 0 is the axis of the plane's dome. */
+export function sectionFigure(house: HouseSetout, plane: SectionPlane): SectionFigure {
+  const cut = uprightCut(house, plane);
+  const sight = levelSight(house, plane.look, {
+    origin: plane.through,
+    beyond: dot2(plane.through, plane.look),
+    shows: aboveGroundOrFloor(house),
+  });
+  const taken = cut.borders.map((b) => b.edge);
+  return {
+    primitives: [
+      ...cutPrimitives(cut),
+      ...strokes('joint', bedsAcross(house, plane, cut)),
+      ...levelFigure(house, sight, 'inside', taken),
+      ...strokes('ground', surfaces(cut, house.house.site.ground)),
+    ],
+    cut,
+  };
+}
+
+/** Where hatched ground ends in the open at ground level. */
+const surfaces = (cut: UprightCut, level: number): Edge[] =>
+  cut.borders
+    .filter((b) => (b.left === 'earth' && b.right === null) || (b.left === null && b.right === 'earth'))
+    .map((b) => b.edge)
+    .filter((e) => e.kind === 'line' && Math.abs(e.from[1] - level) < 1e-6 && Math.abs(e.to[1] - level) < 1e-6);
+
+const strokes = (layer: 'joint' | 'ground', edges: readonly Edge[]): Primitive[] =>
+  edges.map((e) => ({ kind: 'path', layer, segments: [e], closed: false }));

@@ -1,0 +1,105 @@
+import { dot2, type Vec2, type Vec3 } from '../math/vec.js';
+import type { HouseSetout } from '../setout/house.js';
+import { levelMaterial, uprightMaterial } from '../setout/material.js';
+import { ASIDE, THIN } from './fineness.js';
+import { remembering } from './remembering.js';
+
+/** How a view looks at the house: where a point stands on paper, and whether masonry hides it. Exact; no mesh. */
+export interface Sight {
+  project(p: Vec3): Vec2;
+  /** Whether a point of a surface is seen. */
+  seesFace(p: Vec3): boolean;
+  /** Whether a point of an edge is seen; `across` is square to the edge's picture. */
+  seesEdge(p: Vec3, across: Vec2): boolean;
+}
+
+/** Level sight along `look`; `right` points to the right on paper. */
+export interface LevelSight extends Sight {
+  readonly look: Vec2;
+  readonly right: Vec2;
+}
+
+/** To the right on paper when looking along `look`. */
+export const rightOf = (look: Vec2): Vec2 => [look[1], -look[0]];
+
+export interface LevelOptions {
+  /** Plan point that stands at x = 0 on paper. */
+  readonly origin?: Vec2;
+  /** Only what lies beyond this distance along `look` is seen, and only what lies beyond it hides. */
+  readonly beyond?: number;
+  /** What of the house stands above ground, or inside. */
+  readonly shows: (p: Vec3) => boolean;
+}
+
+export function levelSight(house: HouseSetout, look: Vec2, options: LevelOptions): LevelSight {
+  const right = rightOf(look);
+  const { origin = [0, 0], beyond = Number.NEGATIVE_INFINITY, shows } = options;
+  const back: Vec2 = [-look[0], -look[1]];
+  const quick = remembering(house);
+
+  /** Free towards the viewer, and on a surface. */
+  const lookFrom = (p: Vec3): { free: boolean; near: boolean } => {
+    const reach = dot2([p[0], p[1]], look) - beyond;
+    let free = reach > THIN;
+    let near = false;
+    for (const [from, to] of levelMaterial(quick, p[2], [p[0], p[1]], back)) {
+      if (to > THIN && from < reach) free = false;
+      if (to > -THIN && from < THIN) near = true;
+    }
+    return { free, near };
+  };
+  const looks = (p: Vec3, beside: readonly Vec3[]): boolean => {
+    if (!shows(p)) return false;
+    let free = false;
+    let near = false;
+    for (const q of beside) {
+      const seen = lookFrom(q);
+      free ||= seen.free;
+      near ||= seen.near;
+      if (free && near) return true;
+    }
+    return false;
+  };
+  return {
+    look,
+    right,
+    project: (p) => [dot2([p[0] - origin[0], p[1] - origin[1]], right), p[2]],
+    seesFace: (p) => looks(p, [p]),
+    seesEdge: (p, across) =>
+      looks(
+        p,
+        [ASIDE, -ASIDE].map((d) => [
+          p[0] + d * across[0] * right[0],
+          p[1] + d * across[0] * right[1],
+          p[2] + d * across[1],
+        ]),
+      ),
+  };
+}
+
+/** Sight downward from the level of a plan's cut: project north is up on paper. */
+export function downSight(house: HouseSetout, cutZ: number): Sight {
+  const looks = (p: Vec3, beside: readonly Vec2[]): boolean => {
+    if (!(p[2] < cutZ - THIN)) return false;
+    let free = false;
+    let near = false;
+    for (const at of beside) {
+      let blocked = false;
+      for (const [from, to] of uprightMaterial(house, at)) {
+        if (to > p[2] + THIN && from < cutZ) blocked = true;
+        if (to > p[2] - THIN && from < p[2] + THIN) near = true;
+      }
+      free ||= !blocked;
+    }
+    return free && near;
+  };
+  return {
+    project: (p) => [p[0], p[1]],
+    seesFace: (p) => looks(p, [[p[0], p[1]]]),
+    seesEdge: (p, across) =>
+      looks(
+        p,
+        [ASIDE, -ASIDE].map((d) => [p[0] + d * across[0], p[1] + d * across[1]]),
+      ),
+  };
+}

@@ -1,0 +1,168 @@
+import { arcEdge, type Edge, edgeAt, edgeEnd, edgeStart, lineEdge, mirroredEdge, movedEdge } from '../math/curves.js';
+import { traceCurve } from '../math/curves-trace.js';
+import { sectionOutline } from '../math/section.js';
+import { cross2, dot2, sub2, type Vec2, type Vec3 } from '../math/vec.js';
+import type { ArchSetout } from '../setout/arch.js';
+import type { DomeSetout } from '../setout/dome.js';
+import { archesOf, type HouseSetout } from '../setout/house.js';
+import { baseHalf } from '../setout/material.js';
+import { spanPoint } from '../setout/span.js';
+import { inArchFrame } from './arch-places.js';
+import { TRACE_FINE } from './fineness.js';
+import { extradosMeridian, intradosMeridian, offsetMeridian } from './meridian.js';
+
+/** An upright plane: (x, z) stands for the plan point `through + x · right` at height z. */
+export interface CutPlane {
+  readonly through: Vec2;
+  readonly right: Vec2;
+}
+
+export const onPlane = (plane: CutPlane, [x, z]: Vec2): Vec3 => [
+  plane.through[0] + x * plane.right[0],
+  plane.through[1] + x * plane.right[1],
+  z,
+];
+
+/** All lines that may bound a part of the house in the plane; more than the true outline. */
+export function sliceUpright(house: HouseSetout, plane: CutPlane): Edge[] {
+  return house.domes.flatMap((dome) => [
+    ...domeLines(house, dome, plane),
+    ...archesOf(house, dome).flatMap((arch) => archLines(house, arch, plane)),
+  ]);
+}
+
+function domeLines(house: HouseSetout, dome: DomeSetout, plane: CutPlane): Edge[] {
+  const beds = [dome.skewback ? 0 : null, dome.curb?.bedS ?? null, dome.plug?.bedS ?? null];
+  const meridian: Edge[] = [
+    ...extradosMeridian(dome),
+    ...intradosMeridian(dome),
+    ...beds.flatMap((s) =>
+      s === null ? [] : [lineEdge(spanPoint(dome.shell, s, 0), spanPoint(dome.shell, s, dome.thickness))],
+    ),
+  ];
+  const outer = dome.springingRadius + dome.thickness;
+  meridian.push(lineEdge([0, 0], [outer, 0]));
+  if (dome.skewback) meridian.push(lineEdge([dome.springingRadius, dome.springingZ], [outer, dome.springingZ]));
+  for (const { clear } of archesOf(house, dome)) {
+    if (clear.kind === 'parallel') meridian.push(...offsetMeridian(dome, clear.depth));
+  }
+  const footing = house.footings.find((f) => f.domeId === dome.id);
+  if (footing) meridian.push(...ring(footing.innerRadius, footing.outerRadius, footing.bottomZ));
+  const slab = house.slabs.find((s) => s.domeId === dome.id);
+  if (slab) meridian.push(...ring(0, slab.radius, slab.bottomZ));
+  return meridian.flatMap((e) => revolved(e, dome, plane));
+}
+
+/** Outline of a ring from z down to the floor's level. */
+const ring = (inner: number, outer: number, bottomZ: number): Edge[] => [
+  lineEdge([inner, bottomZ], [outer, bottomZ]),
+  lineEdge([outer, bottomZ], [outer, 0]),
+  lineEdge([outer, 0], [inner, 0]),
+  ...(inner > 0 ? [lineEdge([inner, 0], [inner, bottomZ])] : []),
+];
+
+/** Where the surface that an (r, z) edge sweeps round the dome's axis passes the plane: on both sides of the axis. */
+function revolved(edge: Edge, dome: DomeSetout, plane: CutPlane): Edge[] {
+  const from = sub2(dome.at, plane.through);
+  const x = dot2(from, plane.right);
+  const off = Math.abs(cross2(plane.right, from));
+  if (off < TRACE_FINE) {
+    const here = movedEdge(edge, [x, 0]);
+    return [here, mirroredEdge(here, x)];
+  }
+  return offAxis(edge, off).flatMap((e) => {
+    const here = movedEdge(e, [x, 0]);
+    return [here, mirroredEdge(here, x)];
+  });
+}
+
+/** The same surface at the distance `off` from its axis: r becomes √(r² − off²). */
+function offAxis(edge: Edge, off: number): Edge[] {
+  const half = (r: number) => Math.sqrt(Math.max(0, r * r - off * off));
+  const [a, b] = [edgeStart(edge), edgeEnd(edge)];
+  if (Math.max(a[0], b[0]) <= off) return [];
+  if (edge.kind === 'line' && (a[0] === b[0] || a[1] === b[1]))
+    return [lineEdge([half(a[0]), a[1]], [half(b[0]), b[1]])];
+  if (edge.kind === 'arc' && Math.abs(edge.centre[0]) < TRACE_FINE && edge.radius > off) {
+    // A sphere: its sections are circles.
+    const radius = half(edge.radius);
+    const angle = ([r, z]: Vec2) => Math.atan2(z - edge.centre[1], half(r));
+    return [arcEdge([0, edge.centre[1]], radius, angle(a), angle(b))];
+  }
+  // Where the edge comes nearer to the axis than the plane, the section turns back at x = 0.
+  const inside = (t: number) => edgeAt(edge, t)[0] > off;
+  let [from, to] = [0, 1];
+  if (!inside(0) || !inside(1)) {
+    let [low, high] = inside(0) ? [0, 1] : [1, 0];
+    for (let i = 0; i < 60; i++) {
+      const middle = (low + high) / 2;
+      if (inside(middle)) low = middle;
+      else high = middle;
+    }
+    [from, to] = inside(0) ? [0, low] : [low, 1];
+  }
+  // Near the turn x runs like a square root: the parameter is bent so that its picture stays smooth.
+  const share = (t: number) => (1 - Math.cos(Math.PI * t)) / 2;
+  const at = (t: number): Vec2 => {
+    const [r, z] = edgeAt(edge, from + (to - from) * share(t));
+    return [half(r), z];
+  };
+  return traceCurve(at, 0, 1, TRACE_FINE);
+}
+
+function archLines(house: HouseSetout, arch: ArchSetout, plane: CutPlane): Edge[] {
+  const { section, ring: grow, baseZ, faceV, clear, topZ } = arch;
+  const [u0, v0] = inArchFrame(arch, plane.through);
+  const [du, dv] = [dot2(plane.right, arch.across), dot2(plane.right, arch.along)];
+  const farthest = arch.dome.springingRadius + arch.dome.thickness;
+  const reach = faceV ?? farthest;
+  const edges: Edge[] = [];
+
+  const atV = (v: number, low: number, high: number): void => {
+    if (Math.abs(dv) < SQUARE) return;
+    const x = (v - v0) / dv;
+    edges.push(lineEdge([x, low], [x, high]));
+  };
+  const outlines = [sectionOutline(section, 0, section.sill), sectionOutline(section, grow, baseZ)];
+  if (Math.abs(du) < SQUARE) {
+    // Along the barrel: level lines where the plane passes the section.
+    const [xa, xb] = [-v0 / dv, (reach - v0) / dv];
+    const levels = [section.topAt(u0), section.sill, section.topAt(u0, grow), baseZ];
+    for (const z of levels) if (Number.isFinite(z)) edges.push(lineEdge([xa, z], [xb, z]));
+  } else {
+    const across = ([u, z]: Vec2): Vec2 => [(u - u0) / du, z];
+    for (const piece of outlines.flat()) {
+      if (piece.kind === 'line') edges.push(lineEdge(across(piece.from), across(piece.to)));
+      else {
+        const whole = arcEdge(piece.centre, piece.radius, piece.start, piece.end);
+        edges.push(...traceCurve((t) => across(edgeAt(whole, t)), 0, 1, TRACE_FINE));
+      }
+    }
+  }
+  if (faceV !== null) atV(faceV, 0, topZ);
+  if (clear.kind === 'plane') atV(clear.v, section.sill, section.crownZ);
+  if (faceV !== null) edges.push(...baseLines(house, arch, [u0, v0], [du, dv], faceV));
+  return edges;
+}
+
+/** Footing or slab under a barrel. */
+function baseLines(house: HouseSetout, arch: ArchSetout, at: Vec2, along: Vec2, faceV: number): Edge[] {
+  const footing = house.footings.find((f) => f.domeId === arch.dome.id);
+  const bottom = footing?.bottomZ ?? house.slabs.find((s) => s.domeId === arch.dome.id)?.bottomZ;
+  if (bottom === undefined) return [];
+  const projection = footing?.projection ?? 0;
+  const half = baseHalf(arch, projection);
+  const end = faceV + projection;
+  const xs: number[] = [];
+  if (Math.abs(along[0]) >= SQUARE) xs.push((half - at[0]) / along[0], (-half - at[0]) / along[0]);
+  if (Math.abs(along[1]) >= SQUARE) xs.push((end - at[1]) / along[1], -at[1] / along[1]);
+  const [low, high] = [Math.min(...xs), Math.max(...xs)];
+  return [
+    ...xs.map((x) => lineEdge([x, bottom], [x, 0])),
+    lineEdge([low, bottom], [high, bottom]),
+    lineEdge([low, 0], [high, 0]),
+  ];
+}
+
+/** Directions nearer to square than this are square: 1e-9 over a house of 100 m is a tenth of a micrometre. */
+const SQUARE = 1e-9;

@@ -1,0 +1,79 @@
+import { type Edge, edgeBox, lineEdge, uniteBoxes } from '../math/curves.js';
+import { rangesWhere } from '../math/curves-ranges.js';
+import { dot2, sub2, type Vec2 } from '../math/vec.js';
+import type { HouseSetout } from '../setout/house.js';
+import { spanPoint } from '../setout/span.js';
+import { type Cut, cutOf } from './cut.js';
+import { CHANGE, OUTLINE } from './fineness.js';
+import { underRoof } from './ground.js';
+import { bedsOf, spanOf } from './joints.js';
+import { type Part, partAt } from './parts.js';
+import { type CutPlane, onPlane, sliceUpright } from './slice-upright.js';
+
+/** How far below its surface the ground is hatched, mm. */
+const EARTH_DEPTH = 200;
+/** How far beyond the house ground is drawn, mm. */
+export const GROUND_BEYOND = 800;
+
+export interface UprightCut extends Cut {
+  /** Left and right end of the ground that is drawn. */
+  readonly ground: Vec2;
+  readonly partAt: (p: Vec2) => Part | null;
+}
+
+/** What an upright plane cuts: masonry, footing, slab, and the ground round and under them. */
+export function uprightCut(house: HouseSetout, plane: CutPlane): UprightCut {
+  const lines = sliceUpright(house, plane);
+  const box = uniteBoxes(lines.map(edgeBox));
+  const ground: Vec2 = [box.min[0] - GROUND_BEYOND, box.max[0] + GROUND_BEYOND];
+  const { ground: level } = house.house.site;
+  const floor = -Math.max(0, ...house.slabs.map((s) => -s.bottomZ));
+  const part = (p: Vec2): Part | null => partAt(house, onPlane(plane, p));
+  const labelAt = (p: Vec2): Part | null => {
+    const solid = part(p);
+    if (solid || p[0] < ground[0] || p[0] > ground[1]) return solid;
+    const [x, y] = onPlane(plane, p);
+    const top = underRoof(house, x, y) ? floor : level;
+    return p[1] < top && p[1] > top - EARTH_DEPTH ? 'earth' : null;
+  };
+  const strips = [level, floor].flatMap((top) => box4(ground[0], top - EARTH_DEPTH, ground[1], top));
+  const sides = roofEnds(house, plane, ground).map((x) => lineEdge([x, box.min[1] - EARTH_DEPTH], [x, box.max[1]]));
+  return { ...cutOf([...lines, ...strips, ...sides], labelAt), ground, partAt: part };
+}
+
+const box4 = (x0: number, y0: number, x1: number, y1: number): Edge[] => [
+  lineEdge([x0, y0], [x1, y0]),
+  lineEdge([x1, y0], [x1, y1]),
+  lineEdge([x1, y1], [x0, y1]),
+  lineEdge([x0, y1], [x0, y0]),
+];
+
+/** Where the plane goes in under the house and out again. */
+function roofEnds(house: HouseSetout, plane: CutPlane, reach: Vec2): number[] {
+  const inside = (x: number) => {
+    const [px, py] = onPlane(plane, [x, 0]);
+    return underRoof(house, px, py);
+  };
+  const near = (a: number, b: number) => Math.abs(a - b) < OUTLINE / 100;
+  return rangesWhere(inside, reach[0], reach[1], 400, near).flat();
+}
+
+/** Bed joints of the cut blocks: narrow lines across the wall. */
+export function bedsAcross(house: HouseSetout, plane: CutPlane, cut: UprightCut): Edge[] {
+  const near = (a: number, b: number) => Math.abs(a - b) < CHANGE;
+  return house.domes.flatMap((dome) => {
+    const from = sub2(dome.at, plane.through);
+    const off = dot2(from, [-plane.right[1], plane.right[0]]);
+    const x0 = dot2(from, plane.right);
+    return bedsOf(dome).flatMap(({ course, s }) =>
+      [1, -1].flatMap((side) => {
+        const at = (depth: number): Vec2 => {
+          const [r, z] = spanPoint(spanOf(dome, course), s, depth);
+          return [x0 + side * Math.sqrt(r * r - off * off), z];
+        };
+        const holds = (d: number) => cut.partAt(at(d)) === 'blocks';
+        return rangesWhere(holds, 0, dome.thickness, 12, near).map(([a, b]) => lineEdge(at(a), at(b)));
+      }),
+    );
+  });
+}
