@@ -109,7 +109,7 @@ class Teller {
   missing(path: Path): void {
     if (this.misspelt.has(pathText(path))) return;
     const last = path[path.length - 1];
-    if (typeof last === 'number') this.add('value-missing', path, `${subjectOf(path)} has no value.`, 'Give a value.');
+    if (typeof last !== 'string') this.add('value-missing', path, `${subjectOf(path)} has no value.`, 'Give a value.');
     else this.add('key-missing', path, `The key "${last}" is missing.`, 'Add it; it has no default.', 'key');
   }
 
@@ -131,8 +131,7 @@ class Teller {
   kind(expected: string, value: unknown, path: Path): void {
     const subject = subjectOf(path);
     if (typeof value === 'number' && !Number.isFinite(value)) {
-      const mend = `Give ${expected} as a finite number.`;
-      this.add('quantity-unreadable', path, `${subject} is ${value}, which is no number.`, mend);
+      this.add('quantity-unreadable', path, `${subject} is ${value}, which is no number.`, `Give ${expected}.`);
       return;
     }
     const colon = path.length === 0 && typeof value === 'string' ? ' Is the space after a colon missing?' : '';

@@ -1,4 +1,5 @@
 import { DescriptionError, type Problem, type Where } from '../base/problems.js';
+import { shown } from '../base/quantities.js';
 import type { ProblemCode } from './codes.js';
 
 /** Keys and list positions from the top of the description. */
@@ -13,9 +14,7 @@ export const MOST_PROBLEMS = 100;
 /** `openings[0].width`; the whole description is `description`. */
 export function pathText(path: Path): string {
   if (path.length === 0) return 'description';
-  return path
-    .map((step, i) => (typeof step === 'number' ? `[${step}]` : `${i ? '.' : ''}${step.slice(0, 40)}`))
-    .join('');
+  return path.map((step, i) => (typeof step === 'number' ? `[${step}]` : `${i ? '.' : ''}${shown(step)}`)).join('');
 }
 
 /** Collects problems; a place that already has a problem of the same code keeps the first. */
@@ -54,7 +53,7 @@ export class ProblemList {
       problems.push({
         code: 'problems-more' satisfies ProblemCode,
         path: 'description',
-        message: `has ${this.#more} more problems.`,
+        message: `There are ${this.#more} more problems.`,
         mend,
       });
     }

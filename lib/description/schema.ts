@@ -15,8 +15,17 @@ export const LISTS = {
   rooms: { least: 0, most: 60 },
 } as const;
 
+const made = new Map<LengthUnit, DescriptionSchema>();
+
 /** The schema of a description whose bare lengths are in `units`; its output is in base units. */
-export function descriptionSchema(units: LengthUnit) {
+export function descriptionSchema(units: LengthUnit): DescriptionSchema {
+  // Made once for each unit: making one costs more than reading a description by it.
+  const schema = made.get(units) ?? schemaIn(units);
+  made.set(units, schema);
+  return schema;
+}
+
+function schemaIn(units: LengthUnit) {
   const q = leavesIn(units);
   return z.strictObject({
     format: z.literal(1).meta({ description: 'Format of the description: 1.' }),
@@ -57,7 +66,7 @@ export function descriptionSchema(units: LengthUnit) {
   });
 }
 
-export type DescriptionSchema = ReturnType<typeof descriptionSchema>;
+export type DescriptionSchema = ReturnType<typeof schemaIn>;
 
 /**
  * A house as its user describes it: the content of a description file as a plain object. Lengths are numbers

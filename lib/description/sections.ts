@@ -20,7 +20,7 @@ import {
 } from './normal.js';
 import { pricesFrom } from './prices.js';
 import { type Path, type ProblemList, pathText } from './problem-list.js';
-import { descriptionSchema, LISTS } from './schema.js';
+import { type DescriptionSchema, descriptionSchema, LISTS } from './schema.js';
 
 type Input = Readonly<Record<string, unknown>>;
 type Mute = ReadonlySet<ProblemCode>;
@@ -111,7 +111,7 @@ class SectionReader {
   ) {}
 
   /** Checks the sections' names, `format` and `units`; the sections themselves follow one by one. */
-  top(input: unknown, schema: ReturnType<typeof descriptionSchema>): Input | undefined {
+  top(input: unknown, schema: DescriptionSchema): Input | undefined {
     if (!isMapping(input)) {
       const parsed = schema.safeParse(input);
       if (!parsed.success) tellIssues(parsed.error.issues, input, [], this.problems, this.mute);

@@ -74,12 +74,14 @@ export const pricesSchema = (q: Leaves) =>
   z
     .record(
       z.string(),
-      z.union([
-        z.string(),
-        z.strictObject({
-          per: q.text(`Amount and unit that the price is for: ${PRICE_UNITS.join(', ')}.`),
-          price: q.number('Price of that amount.', { least: 0, most: 1e9 }),
-        }),
-      ]),
+      z
+        .union([
+          z.string(),
+          z.strictObject({
+            per: q.text(`Amount and unit that the price is for: ${PRICE_UNITS.join(', ')}.`),
+            price: q.number('Price of that amount.', { least: 0, most: 1e9 }),
+          }),
+        ])
+        .meta({ description: 'Under `currency` its three letters, under any other name the price of that item.' }),
     )
     .meta({ description: '`currency` and a price for each item, such as `cement: { per: 25 kg, price: 6.20 }`.' });

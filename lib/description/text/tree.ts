@@ -1,4 +1,4 @@
-import { isAlias, isMap, isScalar, isSeq, LineCounter, type ParsedNode, parseDocument, Scalar } from 'yaml';
+import { isAlias, isMap, isScalar, isSeq, type ParsedNode, parseDocument, Scalar } from 'yaml';
 import type { Where } from '../../base/problems.js';
 import { shown } from '../../base/quantities.js';
 import { type Locate, type Path, type ProblemList, pathText } from '../problem-list.js';
@@ -13,18 +13,32 @@ const TOO_DEEP = 'Lists or keys are nested too deep.';
 
 /** Where keys and values stand in one text. */
 export class Places {
-  readonly lines = new LineCounter();
+  #text = '';
+  #starts: readonly number[] = [0];
   readonly #offsets = new Map<string, { key?: number; value: number }>();
 
   constructor(readonly file: string) {}
+
+  /** Names the text that offsets count in. The parser's own count of lines loses some where it meets errors. */
+  read(text: string): void {
+    this.#text = text;
+    this.#starts = [0, ...[...text.matchAll(/\n/g)].map((end) => end.index + 1)];
+  }
 
   set(path: Path, value: number, key?: number): void {
     this.#offsets.set(pathText(path), key === undefined ? { value } : { key, value });
   }
 
   at(offset: number): Where {
-    const { line, col } = this.lines.linePos(offset);
-    return { file: this.file, line: Math.max(1, line), column: Math.max(1, col) };
+    const inside = Math.min(offset, this.#text.length);
+    let low = 0;
+    let high = this.#starts.length;
+    while (high - low > 1) {
+      const middle = (low + high) >> 1;
+      if ((this.#starts[middle] as number) <= inside) low = middle;
+      else high = middle;
+    }
+    return { file: this.file, line: low + 1, column: inside - (this.#starts[low] as number) + 1 };
   }
 
   /** The path's own place, or that of the nearest thing around it; the top of the file before parsing. */
@@ -44,9 +58,9 @@ export class Places {
  * Numbers not in their shortest form stay text, so that a project number 014 keeps its zero.
  */
 export function readTree(text: string, places: Places, problems: ProblemList): unknown {
+  places.read(text);
   const document = parseDocument(text, {
     schema: 'failsafe',
-    lineCounter: places.lines,
     prettyErrors: false,
     // Its own check is quadratic; keys are held against a set below.
     uniqueKeys: false,
@@ -67,7 +81,7 @@ export function readTree(text: string, places: Places, problems: ProblemList): u
     }
     return undefined;
   }
-  if (document.contents === null) {
+  if (document.contents === null || isBlank(document.contents)) {
     tellEmpty(problems);
     return undefined;
   }

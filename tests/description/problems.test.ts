@@ -1,0 +1,173 @@
+import { describe, expect, test } from 'vitest';
+import { CODES, type ProblemCode } from '../../lib/description/codes.js';
+import { marked, opening, problemsOf, withHall } from './helpers.js';
+
+/** One wrong description for each way to be wrong; ‸ stands where the problem must be told. */
+const CASES: readonly (readonly [code: ProblemCode, text: string])[] = [
+  // The file as text
+  ['file-empty', '‸'],
+  ['file-empty', '‸# only a comment\n\n'],
+  ['file-empty', '‸---\n'],
+  ['file-too-large', `‸${'# long\n'.repeat(50_000)}`],
+  ['file-not-text', '‸format: 1\0'],
+  ['file-syntax', 'format: 1\ndomes: [{ id: a, radius: 3 }\n‸wall: { thickness: 0.2 }'],
+  ['file-syntax', 'format: 1\nproject:\n‸\ttitle: x'],
+  ['file-syntax', 'format: 1\nproject: { title: "Shed }‸'],
+  ['file-documents', `${withHall()}‸---\n${withHall()}`],
+  ['nesting-too-deep', `‸domes: ${'['.repeat(200)}`],
+  ['yaml-alias', withHall('footing: { width: &w 0.5, depth: ‸*w }')],
+  ['yaml-tag', withHall('slab: { thickness: !!float ‸0.1 }')],
+  ['yaml-merge', withHall('slab: { ‸<<: { thickness: 0.1 } }')],
+
+  // Keys and values
+  ['key-unknown', withHall('‸colour: red')],
+  ['key-unknown', withHall('blocks: { ‸courseHeight: 0.2 }')],
+  ['key-unknown', withHall('wall: { ‸__proto__: { thickness: 1 } }')],
+  ['key-unknown', withHall('‸constructor: 1')],
+  ['key-missing', 'format: 1\ndomes:\n  - ‸{ id: hall }'],
+  ['key-missing', '‸format: 1\n'],
+  ['key-missing', '‸domes: [{ id: hall, radius: 3 }]'],
+  ['key-duplicate', withHall('slab: { thickness: 0.1, ‸thickness: 0.2 }')],
+  ['key-not-text', withHall('slab: { ‸[a, b]: 0.1 }')],
+  ['value-missing', withHall('wall: { ‸thickness: }')],
+  ['value-missing', withHall('wall: { thickness: ‸~ }')],
+  ['value-missing', withHall('‸openings:')],
+  ['value-type', withHall('wall: { thickness: ‸[1, 2] }')],
+  ['value-type', withHall('wall: ‸0.25')],
+  ['value-type', withHall('openings: ‸5')],
+  ['value-type', '‸just words'],
+  ['value-type', '‸[1, 2]'],
+  ['value-choice', withHall('units: ‸yards')],
+  ['value-choice', withHall(`openings: [${opening('use: ‸widow, width: 1, height: 1')}]`)],
+  ['value-choice', withHall('slab: ‸nothing')],
+  ['value-choice', withHall('', 'radius: 3, profile: ‸hemishpere')],
+  ['value-choice', withHall(`openings: [${opening('width: 1, height: 1, arch: { face: ‸flsh }')}]`)],
+  ['value-range', withHall('wall: { thickness: ‸2 mm }')],
+  ['value-range', withHall('print: { scale: ‸0 }')],
+  ['value-range', withHall('blocks: { course-height: ‸0.1 mm }')],
+  [
+    'value-whole',
+    withHall(`openings: [${opening('width: 1, height: 1, arch: { made-as: voussoirs, voussoirs: ‸9.5 }')}]`),
+  ],
+  ['value-number', withHall('material: { water-cement: ‸half }')],
+  ['value-text', withHall(`project: { title: ‸${'x'.repeat(201)} }`)],
+  ['value-text', withHall('project: { title: ‸"a\\nb" }')],
+  ['list-length', 'format: 1\ndomes: ‸[]'],
+  ['list-length', withHall('', 'radius: 3, at: ‸[1, 2, 3]')],
+  ['list-length', withHall('site: { plot: ‸[[0, 0], [1, 1]] }')],
+  ['format-unknown', 'format: ‸2\ndomes: [{ id: hall, radius: 3 }]'],
+  ['date-unreal', withHall('project: { date: ‸2026-02-30 }')],
+  ['date-unreal', withHall('project: { date: ‸4 May 2026 }')],
+
+  // Quantities
+  ['quantity-unreadable', withHall('wall: { thickness: ‸.nan }')],
+  ['quantity-unreadable', withHall('wall: { thickness: ‸thick }')],
+  ['quantity-size', withHall('wall: { thickness: ‸1e308 }')],
+  ['quantity-unit', withHall('wall: { thickness: ‸25 cms }')],
+  ['quantity-unit-missing', withHall('site: { snow: ‸0.8 }')],
+  ['quantity-kind', withHall('wall: { thickness: ‸25 kg }')],
+  ['quantity-feet-inches', withHall(`wall: { thickness: ‸1' 13" }`)],
+
+  // Names
+  ['id-unsafe', 'format: 1\ndomes: [{ id: ‸../../hall, radius: 3 }]'],
+  ['id-unsafe', 'format: 1\ndomes: [{ id: ‸con, radius: 3 }]'],
+  ['id-unsafe', `format: 1\ndomes: [{ id: ‸${'a'.repeat(33)}, radius: 3 }]`],
+  ['id-duplicate', withHall('rooms: [{ id: ‸hall, in: hall }]')],
+  ['reference-unknown', withHall('rooms: [{ id: living, in: ‸hal }]')],
+  ['reference-unknown', withHall('passages: [{ id: link, between: [hall, ‸lab], width: 1, height: 2 }]')],
+  ['passage-ends', withHall('passages: [{ id: link, between: ‸[hall, hall], width: 1, height: 2 }]')],
+
+  // Blocks and wall
+  ['range-order', withHall('blocks: { joint-range: ‸[20 mm, 5 mm] }')],
+  ['joint-outside-range', withHall('blocks: { joint: ‸25 mm }')],
+  ['joint-too-thick', withHall('blocks: { joint: ‸20 mm, course-height: 60 mm }')],
+  ['tolerance-too-wide', withHall('blocks: { tolerance: ‸8 mm }')],
+  ['piece-too-long', withHall('blocks: { shortest-piece: ‸0.25 }')],
+  ['lap-too-long', withHall('blocks: { least-lap: ‸0.21 }')],
+  ['wall-too-thick', withHall('wall: { thickness: 0.45 }\nfooting: { width: 0.5 }', 'radius: ‸0.45')],
+  ['blocks-too-few', withHall('blocks: { length: ‸2 m, course-height: 0.1 }', 'radius: 0.5')],
+  [
+    'blocks-too-many',
+    withHall(
+      'blocks: { course-height: ‸20 mm, length: 50 mm, joint: 5 mm, shortest-piece: 20 mm, least-lap: 20 mm }',
+      'radius: 10',
+    ),
+  ],
+  ['courses-too-few', withHall('blocks: { course-height: ‸1 m }', 'radius: 1')],
+
+  // Domes
+  ['rise-hemisphere', withHall('', 'radius: 3, profile: { shape: hemisphere, rise: ‸2.5 }')],
+  ['rise-too-high', withHall('', 'radius: 3, profile: { shape: segmental, rise: ‸3 }')],
+  ['rise-too-high', withHall('', 'radius: 3, profile: { shape: catenary, rise: ‸12.1 }')],
+  ['rise-too-low', withHall('', 'radius: 3, profile: { shape: pointed, rise: ‸3 }')],
+  ['rise-too-low', withHall('', 'radius: 3, profile: { shape: elliptical, rise: ‸0.29 }')],
+  ['stem-wall-low', withHall('', 'radius: 3, stem-wall: ‸0.1')],
+  ['oculus-too-large', withHall('', 'radius: 3, oculus: { radius: ‸2.3, curb: 0.15 }')],
+
+  // Openings and passages
+  ['opening-too-high', withHall(`openings: [${opening('use: door, width: 1, height: ‸3.5')}]`)],
+  [
+    'opening-too-high',
+    withHall(`openings: [${opening('use: door, width: 1, height: ‸3.1')}]`, 'radius: 3, oculus: { radius: 1.6 }'),
+  ],
+  ['opening-too-wide', withHall(`openings: [${opening('width: ‸4.4, height: 1, sill: 1.5, head: flat')}]`)],
+  [
+    'openings-meet',
+    withHall(
+      `openings: [${opening('width: 1, height: 1')}, { id: vent, in: hall, bearing: ‸110, width: 1, height: 1 }]`,
+    ),
+  ],
+  ['sill-of-door', withHall(`openings: [${opening('use: door, width: 1, height: 2, sill: ‸0.1')}]`)],
+  ['sill-too-low', withHall(`openings: [${opening('width: 1, height: 2, sill: ‸0')}]`)],
+  ['head-rise', withHall(`openings: [${opening('width: 1, height: 1, head: ‸{ shape: segmental, rise: 0.6 }')}]`)],
+  ['head-rise', withHall(`openings: [${opening('width: 1, height: 1, head: ‸{ shape: segmental, rise: 0.01 }')}]`)],
+  ['head-rise', withHall(`openings: [${opening('width: 1, height: 1, head: ‸{ shape: pointed, rise: 0.5 }')}]`)],
+  ['head-rise', withHall(`openings: [${opening('width: 1, height: 1, head: ‸{ shape: semicircular, rise: 0.4 }')}]`)],
+  ['head-rise', withHall(`openings: [${opening('width: 1, height: 1, head: ‸{ shape: flat, rise: 0.4 }')}]`)],
+  ['head-too-high', withHall(`openings: [${opening('width: 1, height: ‸0.4')}]`)],
+  ['frame-too-wide', withHall(`openings: [${opening('width: 0.4, height: 1, frame: ‸0.2')}]`)],
+  [
+    'voussoirs-even',
+    withHall(`openings: [${opening('width: 1, height: 1, arch: { made-as: voussoirs, voussoirs: ‸8 }')}]`),
+  ],
+  ['voussoirs-cast', withHall(`openings: [${opening('width: 1, height: 1, arch: { voussoirs: ‸9 }')}]`)],
+  ['niche-depth', withHall(`openings: [‸${opening('use: niche, width: 0.5, height: 0.6')}]`)],
+  ['niche-too-deep', withHall(`openings: [${opening('use: niche, width: 0.5, height: 0.6, depth: ‸0.22')}]`)],
+  ['depth-not-niche', withHall(`openings: [${opening('width: 0.5, height: 0.6, depth: ‸0.1')}]`)],
+
+  // Footing, site, prices
+  ['footing-too-narrow', withHall('footing: { width: ‸0.2 }')],
+  ['footing-too-wide', withHall('footing: { width: ‸2.3 }', 'radius: 1')],
+  ['footing-too-shallow', withHall('footing: { depth: ‸0.1 }')],
+  ['plot-crossing', withHall('site: { plot: ‸[[0, 0], [9, 9], [9, 0], [0, 9]] }')],
+  ['plot-crossing', withHall('site: { plot: ‸[[0, 0], [4, 4], [9, 9]] }')],
+  ['price-currency', withHall('‸prices: { cement: { per: 25 kg, price: 6 } }')],
+  ['price-currency', withHall('prices: { currency: ‸euro }')],
+  ['price-item', withHall('prices: { currency: EUR, cement: ‸{ per: 25 kgs, price: 6 } }')],
+  ['price-item', withHall('prices: { currency: EUR, Cement: ‸{ per: 25 kg, price: 6 } }')],
+];
+
+describe('every problem is told once, where it is, and how to mend it', () => {
+  test.each(CASES)('%s', (code, withMark) => {
+    const { text, line, column } = marked(withMark);
+    const problems = problemsOf(text);
+    expect(problems.map((p) => p.code)).toEqual([code]);
+    expect(problems[0]?.where).toEqual({ file: 'house.yaml', line, column });
+    expect(problems[0]?.message).toMatch(/^["A-Z].*[.]$/s);
+    expect(problems[0]?.mend).toMatch(/^[A-Z].*[.`?]$/s);
+    expect(`${problems[0]?.message} ${problems[0]?.mend}`).not.toMatch(
+      /undefined|NaN |\[object|Invalid input|expected |implicit|mapping|scalar|token|flow/,
+    );
+  });
+
+  test('and says so when there are more than anyone mends at once', () => {
+    const problems = problemsOf(withHall(Array.from({ length: 130 }, (_, i) => `stray-${i}: 1`).join('\n')));
+    expect(problems).toHaveLength(101);
+    expect(problems[100]).toMatchObject({ code: 'problems-more', message: 'There are 30 more problems.' });
+  });
+
+  test('no code is without a case', () => {
+    const provoked = new Set<string>([...CASES.map(([code]) => code), 'problems-more']);
+    expect(Object.keys(CODES).filter((code) => !provoked.has(code))).toEqual([]);
+  });
+});

@@ -1,0 +1,144 @@
+import { describe, expect, test } from 'vitest';
+import { opening, problemsOf, withHall } from './helpers.js';
+
+describe('all problems at once', () => {
+  const TEXT = `format: 1
+units: ft
+project: { date: 2026-02-30, clinet: Ann }
+walls: { thickness: 0.25 m }
+blocks: { joint: 1 in, tolerance: 3 kg }
+domes:
+  - { id: hall, radius: 10, profile: { shape: segmental, rise: 12 } }
+  - { id: Lab, radius: 20 lb }
+openings:
+  - { id: door, in: hal, bearing: 0, use: door, width: 3, height: 30, frame: 1.5 }
+  - { id: door, in: hall, bearing: 90, width: 4, height: 3, head: pointd }
+rooms: [{ id: r, in: hall, use: kitchn, colour: red }]
+`;
+
+  test('in the order of the text, over schema and rules, sections and entries', () => {
+    expect(problemsOf(TEXT).map((p) => [p.code, p.path, p.where?.line])).toEqual([
+      ['date-unreal', 'project.date', 3],
+      ['key-unknown', 'project.clinet', 3],
+      ['key-unknown', 'walls', 4],
+      ['quantity-kind', 'blocks.tolerance', 5],
+      ['rise-too-high', 'domes[0].profile.rise', 7],
+      ['id-unsafe', 'domes[1].id', 8],
+      ['quantity-kind', 'domes[1].radius', 8],
+      ['reference-unknown', 'openings[0].in', 10],
+      ['frame-too-wide', 'openings[0].frame', 10],
+      ['id-duplicate', 'openings[1].id', 11],
+      ['value-choice', 'openings[1].head', 11],
+      ['value-choice', 'rooms[0].use', 12],
+      ['key-unknown', 'rooms[0].colour', 12],
+    ]);
+  });
+
+  test('near misses of keys, choices and ids get a suggestion', () => {
+    const mends = new Map(problemsOf(TEXT).map((p) => [p.path, p.mend]));
+    expect(mends.get('project.clinet')).toContain('"client"');
+    expect(mends.get('walls')).toContain('"wall"');
+    expect(mends.get('openings[0].in')).toContain('"hall"');
+    expect(mends.get('openings[1].head')).toContain('"pointed"');
+    expect(mends.get('rooms[0].use')).toContain('"kitchen"');
+    expect(mends.get('rooms[0].colour')).toContain('Known here: id, in, use, name.');
+  });
+
+  test('in the units of the file', () => {
+    const rise = problemsOf(TEXT).find((p) => p.code === 'rise-too-high');
+    expect(rise?.message).toBe(
+      `The rise of the segmental dome "hall" is 12'-0"; it must be less than its radius (10'-0").`,
+    );
+    const metric = problemsOf(withHall('', 'radius: 3, profile: { shape: segmental, rise: 3.5 }'))[0];
+    expect(metric?.message).toBe(
+      'The rise of the segmental dome "hall" is 3.50 m; it must be less than its radius (3.00 m).',
+    );
+  });
+
+  test('a key that nobody knows hides nothing in its entry; a misspelt one is told once', () => {
+    const codes = (more: string) => problemsOf(withHall(`openings: [${opening(more)}]`)).map((p) => p.code);
+    expect(codes('width: 1, height: 3.5, colour: red')).toEqual(['opening-too-high', 'key-unknown']);
+    expect(codes('widht: 1, height: 3.5')).toEqual(['key-unknown']);
+  });
+
+  test('where the unit is in doubt, sizes are not judged', () => {
+    expect(problemsOf('format: 1\nunits: inches\ndomes: [{ id: hall, radius: 118 }]').map((p) => p.code)).toEqual([
+      'value-choice',
+    ]);
+  });
+
+  test('objects get paths instead of places', () => {
+    const problems = problemsOf({
+      format: 1,
+      domes: [
+        { id: 'hall', radius: Number.NaN },
+        { id: 'hall', radius: '3 kg' },
+      ],
+    });
+    expect(problems.map((p) => [p.code, p.path, p.where])).toEqual([
+      ['quantity-unreadable', 'domes[0].radius', undefined],
+      ['quantity-kind', 'domes[1].radius', undefined],
+      ['id-duplicate', 'domes[1].id', undefined],
+    ]);
+  });
+});
+
+describe('what only looks wrong', () => {
+  test.each([
+    [
+      'a passage',
+      withHall('passages: [{ id: link, between: [hall, lab], width: 1, height: 2 }]').replace(
+        '[{',
+        '[{ id: lab, radius: 2, at: [4.5, 0] }, {',
+      ),
+    ],
+    ['overlapping domes', 'format: 1\ndomes: [{ id: a, radius: 3 }, { id: b, radius: 3, at: [2, 0] }]'],
+    [
+      'a flush vent above a flush window',
+      withHall(
+        `openings: [${opening('width: 0.8, height: 0.6, sill: 0.5')}, ${opening('use: vent, width: 0.2, height: 0.2, sill: 2, arch: { ring: 0.1 }', 'vent')}]`,
+      ),
+    ],
+    [
+      'a pointed head of one width',
+      withHall(`openings: [${opening('width: 1, height: 1.2, head: { shape: pointed, rise: 1 }')}]`),
+    ],
+    [
+      'a segmental head of half a width',
+      withHall(`openings: [${opening('width: 1, height: 1.2, head: { shape: segmental, rise: 0.5 }')}]`),
+    ],
+    ['a hemisphere with its own rise', withHall('', 'radius: 3, profile: { shape: hemisphere, rise: 3 }')],
+    [
+      'a deep niche in a face that stands out',
+      withHall(`openings: [${opening('use: niche, width: 0.5, height: 0.6, depth: 0.4, arch: { face: 0.2 }')}]`),
+    ],
+    ['29 February of a leap year', withHall('project: { date: 2028-02-29 }')],
+    ['a mark in quotes', withHall('project: { title: "a # b [[[ {{{" }')],
+  ])('%s is read', (_name, text) => {
+    expect(problemsOf(text)).toEqual([]);
+  });
+
+  test('a barrel goes down to the floor, so nothing can stand under it', () => {
+    const low = opening('width: 0.8, height: 0.6, sill: 0.5');
+    const vent = opening('use: vent, width: 0.2, height: 0.2, sill: 2, arch: { ring: 0.1, face: 0.1 }', 'vent');
+    expect(problemsOf(withHall(`openings: [${low}, ${vent}]`)).map((p) => p.code)).toEqual(['openings-meet']);
+  });
+});
+
+test('turning an opening by as much as the mend says parts it from its neighbour', () => {
+  const text = (bearing: number) =>
+    withHall(
+      `openings: [${opening('width: 1, height: 1')}, { id: vent, in: hall, bearing: ${bearing}, width: 1, height: 1 }]`,
+    );
+  const turn = Number(/Turn one ([\d.]+) deg/.exec(problemsOf(text(110))[0]?.mend ?? '')?.[1]);
+  expect(turn).toBeGreaterThan(0);
+  expect(problemsOf(text(110 + turn))).toEqual([]);
+  expect(problemsOf(text(110 + turn - 0.2))).not.toEqual([]);
+});
+
+test('lowering an opening by as much as the mend says makes it fit', () => {
+  const text = (sill: number) => withHall(`openings: [${opening(`width: 1, height: 1, sill: ${sill}`)}]`);
+  const lower = Number(/by ([\d.]+) m /.exec(problemsOf(text(2.6))[0]?.mend ?? '')?.[1]);
+  expect(lower).toBeGreaterThan(0);
+  expect(problemsOf(text(2.6 - lower)).filter((p) => p.code === 'opening-too-high')).toEqual([]);
+});
