@@ -147,6 +147,12 @@ function expandRound(dim: RadiusDimension | DiameterDimension, scale: number, un
   };
 }
 
+/** Middle of the arc of an angle. */
+export function arcMiddle(dim: AngleDimension): Vec2 {
+  const middle = angleOf(dim.centre, dim.from) + angleBetween(dim) / 2;
+  return pointOnCircle(dim.centre, length2(sub2(dim.line, dim.centre)), middle);
+}
+
 function expandAngle(dim: AngleDimension, scale: number, units: WrittenUnits): Parts {
   const radius = length2(sub2(dim.line, dim.centre));
   const start = angleOf(dim.centre, dim.from);
@@ -173,7 +179,7 @@ function angleText(dim: AngleDimension, radius: number, middle: number, scale: n
   if (dimensionTextFits(dim, scale, units) && !(inside && half > radius / 2)) {
     // Inside the arc, its ends rise towards the text by the sagitta of the text's width.
     const gap = STYLE.textGap * scale + (inside ? radius - Math.sqrt(radius * radius - half * half) : 0);
-    const at = pointOnCircle(dim.centre, radius, middle);
+    const at = arcMiddle(dim);
     return textBox(text, [at[0] + up[0] * gap, at[1] + up[1] * gap], 'centre', height, reading);
   }
   const reach = radius + (STYLE.beyond + STYLE.margin) * scale + height * Math.abs(outward[1]);

@@ -29,9 +29,11 @@ export function roundApart(positions: Float64Array): Float32Array {
   return rounded;
 }
 
+const IN_PLACE = [0, 0, 0] as const;
+
 /** Small whole steps round a place: none, then along each axis both ways, then farther. */
-function asideOf(attempt: number): [number, number, number] {
-  if (attempt === 0) return [0, 0, 0];
+function asideOf(attempt: number): readonly [number, number, number] {
+  if (attempt === 0) return IN_PLACE;
   const reach = Math.floor((attempt - 1) / 6) + 1;
   const way = (attempt - 1) % 6;
   const sign = way % 2 === 0 ? reach : -reach;
@@ -63,7 +65,9 @@ export class PointTable {
       slot = (slot + 1) & mask;
     }
     this.slots[slot] = this.count;
-    this.keys.set([x, y, z], 3 * this.count);
+    this.keys[3 * this.count] = x;
+    this.keys[3 * this.count + 1] = y;
+    this.keys[3 * this.count + 2] = z;
     return this.count++;
   }
 }
