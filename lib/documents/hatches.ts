@@ -1,3 +1,4 @@
+import { cos, sin } from '../math/elementary.js';
 import { DEG, dot2, type Vec2 } from '../math/vec.js';
 import type { HatchPattern } from './drawing.js';
 
@@ -71,7 +72,7 @@ export interface PlacedFamily {
 }
 
 export function placeFamily(f: LineFamily, scale: number): PlacedFamily {
-  const [c, s] = [Math.cos(f.angleDeg * DEG) * scale, Math.sin(f.angleDeg * DEG) * scale];
+  const [c, s] = [cos(f.angleDeg * DEG) * scale, sin(f.angleDeg * DEG) * scale];
   const turn = (along: number, left: number): Vec2 => [along * c - left * s, along * s + left * c];
   return {
     angleDeg: f.angleDeg,
@@ -98,7 +99,7 @@ export function hatchLines(
   const corners: Vec2[] = [box.min, [box.max[0], box.min[1]], box.max, [box.min[0], box.max[1]]];
   return HATCHES[pattern].families.flatMap((f) => {
     const { base, step, dashes } = placeFamily(f, scale);
-    const along: Vec2 = [Math.cos(f.angleDeg * DEG), Math.sin(f.angleDeg * DEG)];
+    const along: Vec2 = [cos(f.angleDeg * DEG), sin(f.angleDeg * DEG)];
     const left: Vec2 = [-along[1], along[0]];
     const spacing = f.spacing * scale;
     const lefts = corners.map((p) => dot2(p, left) - dot2(base, left));

@@ -1,5 +1,6 @@
 import { arcMiddle, type DimensionExpansion, dimensionLineEnds } from '../../documents/dimensioning.js';
 import type { DimensionPrimitive } from '../../documents/drawing.js';
+import { atan2 } from '../../math/elementary.js';
 import { DEG, type Vec2 } from '../../math/vec.js';
 import { entity, safeText } from './entities.js';
 import type { DxfObject, Part } from './object.js';
@@ -67,4 +68,4 @@ function geometry(dim: DimensionPrimitive): { definition: Vec2; parts: Part[] } 
   }
 }
 
-const headingDeg = (from: Vec2, to: Vec2): number => Math.atan2(to[1] - from[1], to[0] - from[0]) / DEG;
+const headingDeg = (from: Vec2, to: Vec2): number => atan2(to[1] - from[1], to[0] - from[0]) / DEG;
