@@ -6,12 +6,12 @@ import { partAt } from './parts.js';
 import { sliceLevel } from './slice-level.js';
 import { lying, spaceLine } from './space-curve.js';
 
-/** Outlines of all footings and slabs together at a level under the floor; footings alone when `footing`. */
+/** Outlines of all footings and slabs together at a level under the floor. */
 export function baseOutline(house: HouseSetout, z: number): Edge[][] {
   return cutOf(sliceLevel(house, z), ([x, y]) => partAt(house, [x, y, z])).loops();
 }
 
-/** Upper rims and upright corners of what stands under the floor. */
+/** Rims and upright corners of what stands under the floor. */
 export function baseEdges(house: HouseSetout): Feature[] {
   const bottom = Math.min(...house.footings.map((f) => f.bottomZ), ...house.slabs.map((s) => s.bottomZ));
   if (!Number.isFinite(bottom)) return [];
@@ -21,8 +21,8 @@ export function baseEdges(house: HouseSetout): Feature[] {
       const [a, b] = [edgeTangent(edge, 1), edgeTangent(next, 0)];
       const corner = Math.abs(a[0] * b[1] - a[1] * b[0]) > 1e-3;
       const [x, y] = edgeEnd(edge);
-      const rim = edgeFeature(lying(edge, 0));
-      return corner ? [rim, edgeFeature(spaceLine([x, y, bottom], [x, y, 0]))] : [rim];
+      const rims = [0, bottom].map((z) => edgeFeature(lying(edge, z)));
+      return corner ? [...rims, edgeFeature(spaceLine([x, y, bottom], [x, y, 0]))] : rims;
     }),
   );
 }

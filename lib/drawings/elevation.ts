@@ -1,6 +1,7 @@
 import type { View } from '../documents/drawing.js';
 import { dot2, type Vec2 } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
+import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
 import { uprightAxis } from './axes.js';
 import { placeChain, places, rowsFrom } from './dims.js';
@@ -56,8 +57,11 @@ export function elevationView(house: HouseSetout, side: Side, options: Elevation
     for (const d of house.domes) upright([...(d === house.domes[0] ? [ground] : []), 0, d.springingZ, d.topZ]);
     for (const { section, id } of facing) upright([section.sill, section.crownZ], `${id} `);
     upright([ground, top]);
-    placeLevels(layout, [...mainLevels(house), ...facing.flatMap(openingLevels)], left - GROUND_BEYOND, (z) =>
-      z > ground ? sideAt(house, right, z, -1) : left - GROUND_BEYOND,
+    placeLevels(
+      layout,
+      [...mainLevels(house, house.domes), ...facing.flatMap(openingLevels)],
+      left - GROUND_BEYOND,
+      (z) => (z > ground ? sideAt(house, right, z, -1) : left - GROUND_BEYOND),
     );
 
     addFoot(layout, {
@@ -73,12 +77,13 @@ export function elevationView(house: HouseSetout, side: Side, options: Elevation
 /** Openings within 45 degrees of square to the view are measured in it; each falls in at least one elevation. */
 const FACING = Math.SQRT1_2 - 1e-9;
 
-export function mainLevels(house: HouseSetout): LevelNote[] {
-  const many = house.domes.length > 1;
+/** Levels of ground and floor, and of the domes that a view is about. */
+export function mainLevels(house: HouseSetout, domes: readonly DomeSetout[]): LevelNote[] {
+  const many = domes.length > 1;
   return [
     { z: house.house.site.ground, label: 'ground' },
     { z: 0, label: 'finished floor' },
-    ...house.domes.flatMap((d) => {
+    ...domes.flatMap((d) => {
       const of = many ? ` ${d.id}` : '';
       return [
         { z: d.springingZ, label: `springing${of}` },

@@ -33,7 +33,8 @@ const hull = (reaches: readonly Vec2[]): Vec2 => [
 export function sideAt(house: HouseSetout, right: Vec2, z: number, away: 1 | -1): number {
   const outermost = (values: readonly number[]) => (away > 0 ? Math.max(...values) : Math.min(...values));
   if (z < 0) return outermost([...(baseReach(house, right) ?? masonryReach(house, right))]);
-  const round = house.domes.map((d) => {
+  const reaching = house.domes.filter((d) => z <= d.topZ);
+  const round = (reaching.length > 0 ? reaching : house.domes).map((d) => {
     const radius = z < d.topZ ? d.outerRadiusAt(z) : 0;
     return dot2(d.at, right) + away * (Number.isFinite(radius) ? radius : 0);
   });

@@ -23,13 +23,15 @@ export function sectionFigure(house: HouseSetout, plane: SectionPlane): SectionF
     beyond: dot2(plane.through, plane.look),
     shows: aboveGroundOrFloor(house),
   });
-  const taken = cut.borders.map((b) => b.edge);
+  const ground = surfaces(cut, house.house.site.ground);
+  const solid = cut.borders.filter((b) => [b.left, b.right].some((part) => part !== null && part !== 'earth'));
+  const taken = [...solid.map((b) => b.edge), ...ground];
   return {
     primitives: [
       ...cutPrimitives(cut),
       ...strokesOf('joint', bedsAcross(house, plane, cut)),
       ...levelFigure(house, sight, 'inside', taken),
-      ...strokesOf('ground', surfaces(cut, house.house.site.ground)),
+      ...strokesOf('ground', ground),
     ],
     cut,
   };

@@ -76,7 +76,7 @@ export function sectionView(house: HouseSetout, options: SectionViewOptions = {}
     if (footing) upright([footing.bottomZ, 0], 'footing ');
     upright([ground, dome.topZ]);
     const levels = [
-      ...mainLevels(house),
+      ...mainLevels(house, [dome]),
       { z: crown, label: dome.curb ? 'edge of oculus' : 'crown, intrados' },
       ...openings.flatMap((o) => openingLevels(o.arch)),
     ];
