@@ -1,5 +1,6 @@
 import type { Check, Figure } from '../base/figures.js';
 import type { HouseSetout } from '../setout/house.js';
+import { spanPoint } from '../setout/span.js';
 import type { Balance } from './balance.js';
 import type { LaidBlock, LaidHouse } from './block.js';
 import { leastLap } from './laps.js';
@@ -9,7 +10,13 @@ const DESCRIPTION = 'the description';
 
 /** Checks of the blocks themselves: mass to lift, pieces too short, laps, and that no masonry is lost. */
 export function masonryChecks(house: HouseSetout, laid: LaidHouse, balance: Balance): Check[] {
-  return [heaviestCheck(house, laid), shortestCheck(house, laid), ...lapChecks(house), balanceCheck(balance)];
+  return [
+    heaviestCheck(house, laid),
+    shortestCheck(house, laid),
+    ...lapChecks(house),
+    ...flatBedCheck(house),
+    balanceCheck(balance),
+  ];
 }
 
 const figure = (id: string, label: string, value: number, unit: string, more: Partial<Figure> = {}): Figure => ({
@@ -97,6 +104,43 @@ function lapChecks(house: HouseSetout): Check[] {
       advice: `Courses with laps too short: ${short.map((s) => s.course).join(', ') || 'none'}. Neighbouring rings with different numbers of blocks can't lap everywhere.`,
     };
   });
+}
+
+/**
+ * A flat bed leaves the cone it stands for by the arc's sagitta, r (1 − cos(head angle / 2)), times the sine of the
+ * bed angle; blocks of the next course cross it where that is more than the joint.
+ */
+function flatBedCheck(house: HouseSetout): Check[] {
+  const { faces, joint } = house.house.blocks;
+  if (faces !== 'flat') return [];
+  const misses = house.domes.flatMap((dome) =>
+    dome.courses.map((course) => {
+      const [r] = spanPoint(dome[course.part], course.to, dome.thickness);
+      const sagitta = r * (1 - Math.cos(Math.PI / course.count));
+      return {
+        mark: `${dome.id}-${course.index}`,
+        miss: sagitta * Math.sin(dome[course.part].at(course.to).normalRad),
+      };
+    }),
+  );
+  const worst = misses.reduce((a, b) => (b.miss > a.miss ? b : a), { mark: '', miss: 0 });
+  const over = misses.filter(({ miss }) => miss > joint).map(({ mark }) => mark);
+  return [
+    {
+      id: 'flat-beds',
+      statement: 'Flat beds of neighbouring courses stay within the joint between them.',
+      state: over.length === 0 ? 'ok' : 'fails',
+      demand: figure('flat-beds.miss', `greatest miss of a flat bed, course ${worst.mark}`, worst.miss, 'mm', {
+        formula: 'r (1 − cos(head angle / 2)) sin(bed angle) at the upper outer edge',
+        source: 'derived',
+        inputs: { 'courses over the joint': over.length },
+      }),
+      capacity: figure('flat-beds.joint', 'joint', joint, 'mm'),
+      ratio: worst.miss / joint,
+      source: DESCRIPTION,
+      advice: `Use \`blocks.faces: curved\`, shorter blocks or thicker joints; courses that cross: ${over.slice(0, 12).join(', ') || 'none'}.`,
+    },
+  ];
 }
 
 /** Relative error of the balance that still counts as nothing lost, with cuts. */

@@ -1,3 +1,4 @@
+import { SAME_POINT } from '../base/tolerances.js';
 import type { BlockRules } from '../description/house.js';
 import { monotoneRoot } from '../math/roots.js';
 import { type MeridianSpan, spanPoint } from './span.js';
@@ -53,11 +54,18 @@ export function setOutCourses(input: CourseInput): { courses: Course[]; plugBedS
   return { courses, plugBedS };
 }
 
+/** Courses whose height comes nearest to the asked one; of two as near, the lower ones, since they're lighter. */
+function courseCount(total: number, height: number): number {
+  const few = Math.max(1, Math.floor(total / height));
+  const miss = (count: number) => Math.abs(total / count - height);
+  return miss(few) < miss(few + 1) - SAME_POINT ? few : few + 1;
+}
+
 function addCourses(courses: Course[], span: MeridianSpan, end: number, thickness: number, blocks: BlockRules): void {
   if (end <= 0) return;
   const middle = (s: number) => s + (thickness / 2) * (span.at(s).normalRad - span.at(0).normalRad);
   const total = middle(end);
-  const number = Math.max(1, Math.round(total / blocks.courseHeight));
+  const number = courseCount(total, blocks.courseHeight);
   const at = (arc: number) => (arc >= total ? end : monotoneRoot((s) => middle(s) - arc, 0, end));
   for (let i = 0; i < number; i++) {
     const low = (total * i) / number;
