@@ -10,20 +10,15 @@ import type { Layout } from './layout.js';
 import type { SectionPlane } from './section-plane.js';
 import { bearingWords, openingName } from './words.js';
 
-/** Distance from the axis at which an opening is marked from: outward of face and footing, inward of the wall for a niche. */
-function markFrom(
-  house: HouseSetout,
-  arch: ArchSetout,
-): { readonly v: number; readonly out: 1 | -1; readonly edge: number } {
-  const { dome, faceV, clear } = arch;
-  const half = arch.section.width / 2;
-  const onCircle = (r: number) => Math.sqrt(r * r - half * half);
-  if (clear.kind !== 'through')
-    return { v: onCircle(dome.springingRadius), out: -1, edge: onCircle(dome.springingRadius) };
+const onCircle = (arch: ArchSetout, r: number): number => Math.sqrt(r * r - (arch.section.width / 2) ** 2);
+
+/** Outermost place on an opening's axis: face or wall, and the footing before it. */
+function outermost(house: HouseSetout, arch: ArchSetout): number {
+  const { dome, faceV } = arch;
   const footing = house.footings.find((f) => f.domeId === dome.id);
-  const face = faceV ?? onCircle(dome.springingRadius + dome.thickness);
-  const beyond = faceV === null ? (footing?.outerRadius ?? 0) : faceV + (footing?.projection ?? 0);
-  return { v: Math.max(face, beyond), out: 1, edge: face };
+  const wall = dome.springingRadius + dome.thickness;
+  if (faceV !== null) return faceV + (footing?.projection ?? 0);
+  return Math.max(wall, footing?.outerRadius ?? 0);
 }
 
 /** How far beyond the wall an opening's clear width and its name stand, paper mm. */
@@ -32,36 +27,43 @@ const NAME_AT = 12;
 
 /** Centre line of an opening, across the wall and out to its name. */
 export function openingAxis(house: HouseSetout, arch: ArchSetout, layout: Layout): Edge {
-  const { v, out } = markFrom(house, arch);
-  const wall =
-    out > 0 ? arch.dome.springingRadius - layout.mm(5) : arch.dome.springingRadius + arch.dome.thickness + layout.mm(3);
-  return lineEdge(fromArchFrame(arch, 0, wall), fromArchFrame(arch, 0, v + out * layout.mm(NAME_AT - 1.5)));
+  const from = arch.dome.springingRadius - layout.mm(5);
+  return lineEdge(
+    fromArchFrame(arch, 0, from),
+    fromArchFrame(arch, 0, outermost(house, arch) + layout.mm(NAME_AT - 1.5)),
+  );
 }
 
-/** Clear width, name and bearing of an opening, on its axis. */
+/** Clear width, name and bearing of an opening. Widths stand where the opening is open: a niche's in the room. */
 export function addOpeningNotes(house: HouseSetout, arch: ArchSetout, layout: Layout): void {
-  const { v, out, edge } = markFrom(house, arch);
+  const { dome, faceV, clear } = arch;
   const half = arch.section.width / 2;
+  const outer = outermost(house, arch);
+  const inside = clear.kind !== 'through';
+  const edge = inside
+    ? onCircle(arch, dome.springingRadius)
+    : (faceV ?? onCircle(arch, dome.springingRadius + dome.thickness));
+  const line = (more: number) => (inside ? edge - layout.mm(WIDTH_AT + more) : outer + layout.mm(WIDTH_AT + more));
   const rows = [0, 3, 6, 9, 12, 16, 20, 25, 30];
-  const widths = rows.flatMap((more) =>
-    (['to', 'from'] as const).map((spill): AlignedDimension[] => [
-      {
-        kind: 'dimension',
-        type: 'aligned',
-        from: fromArchFrame(arch, -half, edge),
-        to: fromArchFrame(arch, half, edge),
-        line: fromArchFrame(arch, 0, v + out * layout.mm(WIDTH_AT + more)),
-        prefix: 'clear ',
-        spill,
-      },
-    ]),
-  );
-  layout.place(widths);
-  const lines = [openingName(arch), bearingWords(arch.opening.bearingDeg)];
-  const direction: Vec2 = [arch.along[0] * out, arch.along[1] * out];
   layout.place(
     rows.flatMap((more) =>
-      namesBeside(fromArchFrame(arch, 0, v + out * layout.mm(NAME_AT + more)), direction, lines, layout),
+      (['to', 'from'] as const).map((spill): AlignedDimension[] => [
+        {
+          kind: 'dimension',
+          type: 'aligned',
+          from: fromArchFrame(arch, -half, edge),
+          to: fromArchFrame(arch, half, edge),
+          line: fromArchFrame(arch, 0, line(more)),
+          prefix: 'clear ',
+          spill,
+        },
+      ]),
+    ),
+  );
+  const lines = [openingName(arch), bearingWords(arch.opening.bearingDeg)];
+  layout.place(
+    rows.flatMap((more) =>
+      namesBeside(fromArchFrame(arch, 0, outer + layout.mm(NAME_AT + more)), arch.along, lines, layout),
     ),
   );
 }
@@ -155,7 +157,7 @@ export function addSectionMarks(plane: SectionPlane, reach: Vec2, layout: Layout
           ];
         };
         const tip = [at(7, 5.5), at(6.2, 3), at(7.8, 3)] as const;
-        const letter = at(7, 8);
+        const letter = at(7, 9);
         return [
           { kind: 'path', layer: 'cut', segments: [lineEdge(at(0, 0), at(7, 0))], closed: false },
           { kind: 'path', layer: 'visible', segments: [lineEdge(at(7, 0), at(7, 3))], closed: false },

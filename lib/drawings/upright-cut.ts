@@ -41,7 +41,8 @@ export function uprightCut(house: HouseSetout, plane: CutPlane): UprightCut {
     return p[1] < top && p[1] > top - EARTH_DEPTH ? 'earth' : null;
   };
   const strips = [level, floor].flatMap((top) => rectangle(ground[0], top - EARTH_DEPTH, ground[1], top));
-  const sides = roofEnds(house, plane, ground).map((x) => lineEdge([x, box.min[1] - EARTH_DEPTH], [x, box.max[1]]));
+  const deepest = Math.min(box.min[1], level, floor) - EARTH_DEPTH;
+  const sides = roofEnds(house, plane, ground).map((x) => lineEdge([x, deepest], [x, box.max[1]]));
   return { ...cutOf([...lines, ...strips, ...sides], labelAt), ground, partAt: part };
 }
 

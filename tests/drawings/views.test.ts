@@ -1,0 +1,217 @@
+import { describe, expect, it } from 'vitest';
+import { measureOf } from '../../lib/documents/dimensioning.js';
+import type {
+  DimensionPrimitive,
+  LevelPrimitive,
+  Primitive,
+  Segment,
+  TextPrimitive,
+  View,
+} from '../../lib/documents/drawing.js';
+import { elevationView } from '../../lib/drawings/elevation.js';
+import { houseViews } from '../../lib/drawings/house-views.js';
+import { planView } from '../../lib/drawings/plan.js';
+import { sectionView } from '../../lib/drawings/section.js';
+import { setOutHouse } from '../../lib/setout/house.js';
+import { domeOf, houseOf, openingOf } from '../tools/house.js';
+import { samples } from './houses.js';
+
+const dims = (view: View): DimensionPrimitive[] => view.primitives.filter((p) => p.kind === 'dimension');
+const measures = (view: View): number[] => dims(view).map(measureOf);
+const levels = (view: View): LevelPrimitive[] => view.primitives.filter((p) => p.kind === 'level');
+const texts = (view: View): string[] =>
+  view.primitives.filter((p): p is TextPrimitive => p.kind === 'text').map((p) => p.text);
+const segments = (view: View, layer: string): Segment[] =>
+  view.primitives.flatMap((p: Primitive) => (p.kind === 'path' && p.layer === layer ? [...p.segments] : []));
+const has = (values: readonly number[], wanted: number) =>
+  expect(
+    values.some((v) => Math.abs(v - wanted) < 1e-6),
+    `${wanted} among ${values.map((v) => v.toFixed(3))}`,
+  ).toBe(true);
+
+describe('views', () => {
+  it('are the same bytes for the same house', () => {
+    const [name, house] = samples()[0] as [string, ReturnType<typeof setOutHouse>];
+    const again = samples().find(([n]) => n === name)?.[1] as typeof house;
+    expect(JSON.stringify(houseViews(again))).toBe(JSON.stringify(houseViews(house)));
+  });
+
+  it('keep to the scale that is asked for', () => {
+    const house = setOutHouse(houseOf({ openings: [openingOf()] }));
+    for (const scale of [20, 75, 200]) {
+      expect(planView(house, { scale }).scale).toBe(scale);
+      expect(elevationView(house, 'west', { scale }).scale).toBe(scale);
+      expect(sectionView(house, { scale }).scale).toBe(scale);
+    }
+  });
+
+  it('choose the largest standard scale that fits', () => {
+    // ISO 5455: 1:20, 1:50, 1:100, 1:200.
+    const of = (radius: number) => {
+      const house = setOutHouse(houseOf({ domes: [domeOf({ radius })] }));
+      return elevationView(house, 'south').scale;
+    };
+    expect([of(1500), of(4000), of(9000), of(20000)]).toEqual([20, 50, 100, 200]);
+  });
+
+  it('refuse a section through a dome that is not there, and say so', () => {
+    expect(() => sectionView(setOutHouse(houseOf()), { domeId: 'halle' })).toThrow(/dome "halle"/);
+  });
+});
+
+describe('curves stay what they are', () => {
+  const house = setOutHouse(
+    houseOf({
+      openings: [
+        openingOf({ bearingDeg: 180 }),
+        openingOf({ id: 'side', bearingDeg: 120, use: 'window', height: 1000, sill: 800 }),
+      ],
+    }),
+  );
+  const south = elevationView(house, 'south');
+  const arcs = segments(south, 'visible').filter((s) => s.kind === 'arc');
+
+  it('silhouette of a hemisphere: arcs of the outer radius about the springing’s middle, a half turn less a barrel', () => {
+    const silhouette = arcs.filter((a) => Math.abs(a.radius - 3250) < 1e-9);
+    const turn = silhouette.reduce((sum, a) => sum + Math.abs(a.end - a.start), 0);
+    expect(silhouette.length).toBeLessThanOrEqual(2);
+    expect(turn).toBeGreaterThan(0.8 * Math.PI);
+    expect(turn).toBeLessThanOrEqual(Math.PI + 1e-9);
+    for (const a of silhouette) expect([Math.abs(a.centre[0]) < 1e-9, a.centre[1]]).toEqual([true, 600]);
+  });
+
+  it('arch seen square: arcs of clear and outer radius', () => {
+    for (const r of [500, 700]) expect(arcs.filter((a) => Math.abs(a.radius - r) < 1e-9).length).toBeGreaterThan(0);
+  });
+
+  it('arch seen at an angle: elliptical arcs as flat as the cosine of the angle', () => {
+    const ellipses = south.primitives.filter((p) => p.kind === 'ellipse');
+    expect(ellipses.length).toBeGreaterThanOrEqual(2);
+    // The face at bearing 120 is turned 60 degrees out of a south elevation.
+    for (const e of ellipses) {
+      expect(e.ratio).toBeCloseTo(Math.cos((60 * Math.PI) / 180), 9);
+      expect(Math.min(Math.abs(Math.hypot(...e.major) - 500), Math.abs(Math.hypot(...e.major) - 700))).toBeLessThan(
+        1e-6,
+      );
+    }
+  });
+
+  it('level circles are level lines', () => {
+    const bed = segments(south, 'joint').filter((s) => s.kind === 'line' && s.from[1] === s.to[1]);
+    expect(bed.length).toBeGreaterThan(15);
+  });
+
+  it('a plan has its circles whole', () => {
+    const bare = planView(setOutHouse(houseOf({ footing: null, slab: null })));
+    const radii = bare.primitives.flatMap((p) => (p.kind === 'circle' && p.layer === 'cut' ? [p.radius] : []));
+    const at = (r: number) => Math.sqrt(r * r - 600 * 600);
+    expect(radii.sort((a, b) => a - b).map((r) => r.toFixed(6))).toEqual([at(3000), at(3250)].map((r) => r.toFixed(6)));
+  });
+});
+
+describe('sizes are those of the house', () => {
+  const openings = [
+    openingOf({ bearingDeg: 180 }),
+    openingOf({
+      id: 'light',
+      bearingDeg: 90,
+      use: 'window',
+      width: 1200,
+      height: 900,
+      sill: 850,
+      head: { shape: 'segmental', rise: 250 },
+    }),
+  ];
+  const house = setOutHouse(
+    houseOf({ domes: [domeOf({ oculus: { radius: 350, curb: 150, upstand: 120 } })], openings }),
+  );
+  const [dome] = house.domes;
+  if (!dome) throw new Error('the house has a dome');
+
+  it('plan: radius, wall, clear widths, bearings, overall sizes', () => {
+    const view = planView(house);
+    const found = measures(view);
+    for (const size of [3000, 250, 1000, 1200, 3250 + 3550, 3250, 3550]) has(found, size);
+    const radius = dims(view).find((d) => d.type === 'radius');
+    expect(radius && measureOf(radius)).toBeCloseTo(3000, 9);
+    for (const words of ['bearing 180°', 'bearing 90°', 'entrance (door)', 'light (window)', 'N'])
+      expect(texts(view)).toContain(words);
+    expect(texts(view).join(' ')).toContain('Cut 1200 above finished floor');
+  });
+
+  it('section: stem wall, rise, opening height, curb, footing, slab; levels', () => {
+    const view = sectionView(house);
+    const found = measures(view);
+    const edge = dome.heightAt(350);
+    for (const size of [600, edge - 600, dome.topZ - edge, 2200, 700, 400, 100, 500, 250, 6000, 550, dome.topZ + 150])
+      has(found, size);
+    expect(levels(view).map((l) => [l.level, l.label])).toEqual(
+      expect.arrayContaining([
+        [-150, 'ground'],
+        [0, 'finished floor, sill entrance'],
+        [600, 'springing'],
+        [dome.topZ, 'top of masonry'],
+        [edge, 'edge of oculus'],
+        [2200, 'head entrance'],
+      ]),
+    );
+    for (const l of levels(view)) expect(l.at[1]).toBe(l.level);
+  });
+
+  it('elevations: each opening is told in the one that it faces', () => {
+    const south = elevationView(house, 'south');
+    const east = elevationView(house, 'east');
+    expect(
+      levels(south)
+        .map((l) => l.label)
+        .join(),
+    ).toContain('head entrance');
+    expect(
+      levels(south)
+        .map((l) => l.label)
+        .join(),
+    ).not.toContain('light');
+    expect(levels(east).find((l) => l.label === 'sill light')?.level).toBe(850);
+    expect(levels(east).find((l) => l.label === 'head light')?.level).toBe(1750);
+    has(measures(east), 900);
+    has(measures(south), 2200);
+  });
+
+  it('a crown without oculus has its level on the intrados', () => {
+    const plain = sectionView(setOutHouse(houseOf({ openings })));
+    expect(levels(plain).find((l) => l.label === 'crown, intrados')?.level).toBe(3600);
+    for (const size of [600, 3000, 250]) has(measures(plain), size);
+  });
+
+  it('a clear width is measured between the jambs, whatever the bearing', () => {
+    for (const bearingDeg of [0, 33, 180, 271.5, 359.9]) {
+      const view = planView(setOutHouse(houseOf({ openings: [openingOf({ bearingDeg, width: 917 })] })));
+      has(measures(view), 917);
+    }
+  });
+
+  it('tells feet and inches where the description does', () => {
+    const view = planView(setOutHouse(houseOf({ units: 'ft', openings })));
+    expect(view.units).toBe('feet-inches');
+    expect(texts(view).join(' ')).toContain('feet and inches');
+    expect(texts(view).join(' ')).toContain('Cut 3\'-11 1/4" above');
+  });
+});
+
+describe('north', () => {
+  it.each([
+    [0, 'true north'],
+    [20, 'true north 20° clockwise'],
+    [350, 'true north 10° anticlockwise'],
+  ])('true north at %d degrees', (northDeg, words) => {
+    const { site } = houseOf();
+    const view = planView(setOutHouse(houseOf({ site: { ...site, northDeg } })));
+    expect(texts(view)).toContain(words);
+    // The letter stands off the circle in true north's direction.
+    const circle = view.primitives.find((p) => p.kind === 'circle' && p.layer === 'text');
+    const letter = view.primitives.find((p) => p.kind === 'text' && p.text === 'N');
+    if (circle?.kind !== 'circle' || letter?.kind !== 'text') throw new Error('a plan has a north point');
+    const [dx, dy] = [letter.at[0] - circle.centre[0], letter.at[1] + 1.75 * view.scale - circle.centre[1]];
+    expect(((Math.atan2(dx, dy) * 180) / Math.PI + 360) % 360).toBeCloseTo(northDeg, 6);
+  });
+});
