@@ -1,11 +1,12 @@
 import type { HouseSetout } from '../setout/house.js';
 
 /**
- * The same house, whose domes remember their radii by height: a level line asks for one height over and over, and the
- * radius of a chain's or an ellipse's offset takes a search each time.
+ * The same house, whose domes remember their radii by height where these take a search each time, as those of a
+ * chain's or an ellipse's offset do: a level line asks for one height over and over.
  */
 export function remembering(house: HouseSetout): HouseSetout {
   const domes = house.domes.map((dome) => {
+    if (dome.profile.arc) return dome;
     const inner = new Map<number, Map<number, number>>();
     const outer = new Map<number, number>();
     return {

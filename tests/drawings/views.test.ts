@@ -198,6 +198,41 @@ describe('sizes are those of the house', () => {
   });
 });
 
+describe('plans at other heights', () => {
+  const house = setOutHouse(
+    houseOf({
+      openings: [
+        openingOf(),
+        openingOf({ id: 'high', bearingDeg: 60, use: 'window', width: 500, height: 400, sill: 1600 }),
+      ],
+    }),
+  );
+  const patterns = (view: View) =>
+    view.primitives.flatMap((p) => (p.kind === 'hatch' && p.layer === 'hatch' ? [p.pattern] : []));
+  const drawn = (view: View, layer: string) => view.primitives.filter((p) => 'layer' in p && p.layer === layer).length;
+
+  it('through footing and slab there is concrete and no floor line', () => {
+    const view = planView(house, { height: -50 });
+    expect(new Set(patterns(view))).toEqual(new Set(['concrete']));
+  });
+
+  it('an opening above the cut lies overhead', () => {
+    expect(drawn(planView(house), 'overhead')).toBe(2);
+    expect(drawn(planView(house, { height: 1700 }), 'overhead')).toBe(0);
+  });
+
+  it('above the door its barrel is seen from above', () => {
+    const view = planView(house, { height: 2600 });
+    expect(new Set(patterns(view))).toEqual(new Set(['blockwork']));
+    const face = segments(view, 'visible').filter(
+      (s) => s.kind === 'line' && Math.abs(s.from[1] + 3550) < 1e-6 && Math.abs(s.to[1] + 3550) < 1e-6,
+    );
+    const reach = face.flatMap((s) => (s.kind === 'line' ? [s.from[0], s.to[0]] : []));
+    expect([Math.min(...reach), Math.max(...reach)].map((x) => Number(x.toFixed(6)))).toEqual([-700, 700]);
+    has(measures(view), 1000);
+  });
+});
+
 describe('north', () => {
   it.each([
     [0, 'true north'],
