@@ -69,8 +69,8 @@ beforeAll(() => {
 
   dir = mkdtempSync(join(tmpdir(), 'ringcourse-lint-'));
   cpSync('biome.json', join(dir, 'biome.json'));
-  mkdirSync(join(dir, 'tests/tools'), { recursive: true });
-  cpSync('tests/tools/no-random.grit', join(dir, 'tests/tools/no-random.grit'));
+  // The rules of our own that the configuration names.
+  cpSync('tests/tools', join(dir, 'tests/tools'), { recursive: true, filter: (path) => /(tools|\.grit)$/.test(path) });
   for (const [file, lines] of plants) {
     mkdirSync(dirname(join(dir, file)), { recursive: true });
     writeFileSync(join(dir, file), lines.join('\n'));
