@@ -26,9 +26,9 @@ const POUND_KG = 0.45359237;
 const GRAVITY = 9.80665;
 const PSI_KPA = (POUND_KG * GRAVITY * 1000) / (INCH_MM * INCH_MM);
 const PSF_KPA = PSI_KPA / 144;
-const POUND_PER_CUBIC_FOOT = POUND_KG / (FOOT_MM / 1000) ** 3;
-const GALLON_LITRES = (231 * INCH_MM ** 3) / 1e6;
-const CUBIC_FOOT_LITRES = FOOT_MM ** 3 / 1e6;
+const POUND_PER_CUBIC_FOOT = POUND_KG / ((FOOT_MM * FOOT_MM * FOOT_MM) / 1e9);
+const GALLON_LITRES = (231 * INCH_MM * INCH_MM * INCH_MM) / 1e6;
+const CUBIC_FOOT_LITRES = (FOOT_MM * FOOT_MM * FOOT_MM) / 1e6;
 
 const unit = (name: string, factor: number, ...aliases: string[]): Unit => ({ name, factor, aliases });
 

@@ -26,8 +26,16 @@ export interface ChainSpec {
 export function placeChain(layout: Layout, spec: ChainSpec, rows: readonly number[]): void {
   if (spec.places.length < 2) return;
   const away = (rows[1] as number) > (rows[0] as number) ? 1 : -1;
-  const short = rows.map((row) => chainAt(layout, { ...spec, from: () => row - away * layout.mm(STUB) }, row));
-  layout.place([...rows.map((row) => chainAt(layout, spec, row)), ...short], rows.length);
+  const stub = (row: number) => ({ ...spec, from: () => row - away * layout.mm(STUB) });
+  layout.place(
+    lazily(rows, (row) => chainAt(layout, spec, row)),
+    lazily(rows, (row) => chainAt(layout, stub(row), row)),
+  );
+}
+
+/** Makes one after the other, and only as many as are asked for. */
+function* lazily<T, R>(all: Iterable<T>, make: (one: T) => R): Generator<R> {
+  for (const one of all) yield make(one);
 }
 
 function chainAt(layout: Layout, spec: ChainSpec, row: number): Primitive[] {

@@ -1,5 +1,6 @@
 import type { Edge } from '../math/curves.js';
 import { rangesWhere } from '../math/curves-ranges.js';
+import { hypot } from '../math/elementary.js';
 import type { Vec2, Vec3 } from '../math/vec.js';
 import { CHANGE, SAMPLE, SAMPLE_JOINT } from './fineness.js';
 import type { Sight } from './sight.js';
@@ -41,7 +42,8 @@ function partsWhere(feature: Feature, sight: Sight, holds: (p: Vec3, across: () 
   const { curve, where } = feature;
   const length = roughLength(curve);
   if (!(length > CHANGE)) return [];
-  const samples = Math.max(2, Math.ceil(length / (feature.kind === 'joint' ? SAMPLE_JOINT : SAMPLE)));
+  const joint = feature.kind === 'joint';
+  const samples = Math.max(joint ? 1 : 2, Math.ceil(length / (joint ? SAMPLE_JOINT : SAMPLE)));
   const perMm = Math.abs(curve.to - curve.from) / length;
   const test = (t: number): boolean => {
     const p = curveAt(curve, t);
@@ -59,7 +61,7 @@ function acrossAt(curve: SpaceCurve, sight: Sight, t: number, perMm: number): Ve
   const a = sight.project(curveAt(curve, t - step));
   const b = sight.project(curveAt(curve, t + step));
   const [x, y] = [b[0] - a[0], b[1] - a[1]];
-  const l = Math.hypot(x, y);
+  const l = hypot(x, y);
   if (!(l > 1e-9)) return [1, 0];
   return Math.abs(y) < 1e-9 * l ? [0, 1] : [-y / l, x / l];
 }

@@ -1,3 +1,4 @@
+import { hypot } from '../math/elementary.js';
 import type { Vec3 } from '../math/vec.js';
 import type { HouseSetout } from '../setout/house.js';
 import { inArchFrame } from './arch-places.js';
@@ -5,7 +6,7 @@ import { THIN } from './fineness.js';
 
 /** Whether a plan point lies within the outer faces of the house. */
 export function underRoof(house: HouseSetout, x: number, y: number): boolean {
-  const inDome = house.domes.some((d) => Math.hypot(x - d.at[0], y - d.at[1]) < d.springingRadius + d.thickness);
+  const inDome = house.domes.some((d) => hypot(x - d.at[0], y - d.at[1]) < d.springingRadius + d.thickness);
   return (
     inDome ||
     house.arches.some((a) => {

@@ -6,6 +6,7 @@ import { boxCorners, type Expansion, type TextBox, textBox } from '../documents/
 import { expandLeader, expandLevel } from '../documents/marks.js';
 import { segmentAt } from '../documents/segments.js';
 import { circleEdge, type Edge, edgeLength } from '../math/curves.js';
+import { hypot } from '../math/elementary.js';
 import { lerp2, type Vec2 } from '../math/vec.js';
 import { type Bounded, bounded, meet } from './overlap.js';
 
@@ -58,16 +59,22 @@ export class Layout {
   }
 
   /**
-   * Adds the first of the groups that lies free, else the one that disturbs least. Groups from `disliked` on are of
-   * second choice: taken only where the others would cross a text.
+   * Adds the first of the groups that lies free, else the one that disturbs least. Those of second choice are taken
+   * only where all others would cross a text.
    */
-  place(groups: readonly (readonly Primitive[])[], disliked = groups.length): void {
+  place(groups: Iterable<readonly Primitive[]>, secondChoice: Iterable<readonly Primitive[]> = []): void {
     let best: readonly Primitive[] = [];
     let least = Number.POSITIVE_INFINITY;
-    for (let i = 0; i < groups.length && least > (i < disliked ? 0 : DISLIKE); i++) {
-      const group = groups[i] as readonly Primitive[];
-      const faults = this.faults(group) + (i < disliked ? 0 : DISLIKE);
-      if (faults < least) [best, least] = [group, faults];
+    for (const [choices, dislike] of [
+      [groups, 0],
+      [secondChoice, DISLIKE],
+    ] as const) {
+      if (least <= dislike) break;
+      for (const group of choices) {
+        const faults = this.faults(group) + dislike;
+        if (faults < least) [best, least] = [group, faults];
+        if (least <= dislike) break;
+      }
     }
     this.add(...best);
   }
@@ -137,7 +144,7 @@ function measureLines(p: Primitive, scale: number): { measure: Bounded[]; extens
 }
 
 function shortened(a: Vec2, b: Vec2, scale: number): Bounded[] {
-  const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
+  const length = hypot(b[0] - a[0], b[1] - a[1]);
   const off = AIR * scale;
   if (length <= 2 * off) return [];
   return [bounded([lerp2(a, b, off / length), lerp2(b, a, off / length)])];

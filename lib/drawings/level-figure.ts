@@ -12,13 +12,19 @@ import { levelSilhouettes } from './silhouettes.js';
 import { halfToward } from './space-curve.js';
 import { StrokeBook } from './stroke-book.js';
 
-/** Creases of the whole house, whatever the view. */
-export function houseEdges(house: HouseSetout): Feature[] {
-  return [
+const known = new WeakMap<HouseSetout, readonly Feature[]>();
+
+/** Creases of the whole house, whatever the view; found once for all views of a house. */
+export function houseEdges(house: HouseSetout): readonly Feature[] {
+  const before = known.get(house);
+  if (before) return before;
+  const edges = [
     ...house.domes.flatMap((dome) => domeEdges(dome, archesOf(house, dome))),
     ...house.arches.flatMap(archEdges),
     ...baseEdges(house),
   ];
+  known.set(house, edges);
+  return edges;
 }
 
 function facingHalf(feature: Feature, look: Vec2): Feature {

@@ -1,5 +1,6 @@
 import { arcEdge, type Edge, edgePart, edgeShare, lineEdge } from '../math/curves.js';
 import { traceCurve } from '../math/curves-trace.js';
+import { acos } from '../math/elementary.js';
 import { monotoneRoot } from '../math/roots.js';
 import { alongBearing, type Vec2 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
@@ -63,12 +64,7 @@ function shellMeridian(dome: DomeSetout, offset: number, end: MeridianEnd | null
   if (arc) {
     const centre: Vec2 = [arc.centre[0], springingZ + arc.centre[1]];
     const radius = arc.radius + offset;
-    const whole = arcEdge(
-      centre,
-      radius,
-      Math.acos(Math.min(1, (foot - centre[0]) / radius)),
-      Math.acos(-centre[0] / radius),
-    );
+    const whole = arcEdge(centre, radius, acos(Math.min(1, (foot - centre[0]) / radius)), acos(-centre[0] / radius));
     return [end ? edgePart(whole, 0, edgeShare(whole, end.at)) : whole];
   }
   const start = spanPoint(shell, 0, offset);

@@ -1,4 +1,5 @@
 import type { HatchPattern } from '../documents/drawing.js';
+import { cos, hypot, sin } from '../math/elementary.js';
 import type { Vec3 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
@@ -33,7 +34,7 @@ export function partAt(house: HouseSetout, p: Vec3): Part | null {
   return dome ? zoneAt(dome, distance(dome, p), p[2]) : 'blocks';
 }
 
-const distance = (dome: DomeSetout, p: Vec3): number => Math.hypot(p[0] - dome.at[0], p[1] - dome.at[1]);
+const distance = (dome: DomeSetout, p: Vec3): number => hypot(p[0] - dome.at[0], p[1] - dome.at[1]);
 
 function zoneAt(dome: DomeSetout, r: number, z: number): Part {
   if (z <= dome.springingZ) return 'blocks';
@@ -46,7 +47,7 @@ function zoneAt(dome: DomeSetout, r: number, z: number): Part {
 /** Whether a point lies on the crown's side of the bed at arc length `s`. */
 function past(dome: DomeSetout, s: number, r: number, z: number): boolean {
   const p = dome.shell.at(s);
-  return (z - p.z) * Math.cos(p.normalRad) - (r - p.r) * Math.sin(p.normalRad) > 0;
+  return (z - p.z) * cos(p.normalRad) - (r - p.r) * sin(p.normalRad) > 0;
 }
 
 function baseAt(house: HouseSetout, p: Vec3): Part {

@@ -1,5 +1,6 @@
 import type { AlignedDimension, Anchor, Primitive } from '../documents/drawing.js';
 import { type Edge, lineEdge } from '../math/curves.js';
+import { square } from '../math/elementary.js';
 import { alongBearing, DEG, type Vec2 } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
 import type { DomeSetout } from '../setout/dome.js';
@@ -10,7 +11,7 @@ import type { Layout } from './layout.js';
 import type { SectionPlane } from './section-plane.js';
 import { bearingWords, openingName } from './words.js';
 
-const onCircle = (arch: ArchSetout, r: number): number => Math.sqrt(r * r - (arch.section.width / 2) ** 2);
+const onCircle = (arch: ArchSetout, r: number): number => Math.sqrt(r * r - square(arch.section.width / 2));
 
 /** Outermost place on an opening's axis: face or wall, and the footing before it. */
 function outermost(house: HouseSetout, arch: ArchSetout): number {

@@ -1,5 +1,6 @@
 import { formatAngle } from '../base/measures.js';
 import type { View } from '../documents/drawing.js';
+import { cos, sin } from '../math/elementary.js';
 import { DEG, dot2 } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
 import { archesOf, type HouseSetout } from '../setout/house.js';
@@ -34,8 +35,8 @@ export function sectionView(house: HouseSetout, options: SectionViewOptions = {}
   const openings = archesOf(house, dome).flatMap((arch) => {
     const off = (arch.opening.bearingDeg - plane.bearingDeg) * DEG;
     const reach = arch.faceV ?? dome.springingRadius + dome.thickness;
-    if (Math.abs(Math.sin(off)) * reach >= arch.section.width / 2) return [];
-    return [{ arch, cos: Math.cos(off), side: Math.cos(off) > 0 ? ('right' as const) : ('left' as const) }];
+    if (Math.abs(sin(off)) * reach >= arch.section.width / 2) return [];
+    return [{ arch, cos: cos(off), side: cos(off) > 0 ? ('right' as const) : ('left' as const) }];
   });
   const on = (side: 'left' | 'right'): ArchSetout[] => openings.filter((o) => o.side === side).map((o) => o.arch);
   const footing = house.footings.find((f) => f.domeId === dome.id);

@@ -2,7 +2,7 @@ import { dot2, type Vec2, type Vec3 } from '../math/vec.js';
 import type { HouseSetout } from '../setout/house.js';
 import { levelMaterial, uprightMaterial } from '../setout/material.js';
 import { ASIDE, THIN } from './fineness.js';
-import { remembering } from './remembering.js';
+import { rayHouse } from './ray-house.js';
 
 /** How a view looks at the house: where a point stands on paper, and whether masonry hides it. Exact; no mesh. */
 export interface Sight {
@@ -35,14 +35,15 @@ export function levelSight(house: HouseSetout, look: Vec2, options: LevelOptions
   const right = rightOf(look);
   const { origin = [0, 0], beyond = Number.NEGATIVE_INFINITY, shows } = options;
   const back: Vec2 = [-look[0], -look[1]];
-  const quick = remembering(house);
+  const inWay = rayHouse(house, back);
 
   /** Free towards the viewer, and on a surface. */
   const lookFrom = (p: Vec3): { free: boolean; near: boolean } => {
     const reach = dot2([p[0], p[1]], look) - beyond;
     let free = reach > THIN;
     let near = false;
-    for (const [from, to] of levelMaterial(quick, p[2], [p[0], p[1]], back)) {
+    const at: Vec2 = [p[0], p[1]];
+    for (const [from, to] of levelMaterial(inWay(at), p[2], at, back)) {
       if (to > THIN && from < reach) free = false;
       if (to > -THIN && from < THIN) near = true;
     }

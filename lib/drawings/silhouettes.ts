@@ -1,4 +1,5 @@
 import { edgeTangent } from '../math/curves.js';
+import { cos, sin } from '../math/elementary.js';
 import { bearingOf, type Vec2 } from '../math/vec.js';
 import { archesOf, type HouseSetout } from '../setout/house.js';
 import { barrelCrown } from './arch-edges.js';
@@ -21,7 +22,7 @@ export function levelSilhouettes(house: HouseSetout, look: Vec2): Feature[] {
         : null;
     const sides = base
       ? [side, side + Math.PI].map((b) => {
-          const [x, y] = [dome.at[0] + base.r * Math.sin(b), dome.at[1] + base.r * Math.cos(b)];
+          const [x, y] = [dome.at[0] + base.r * sin(b), dome.at[1] + base.r * cos(b)];
           return edgeFeature(spaceLine([x, y, base.z], [x, y, 0]));
         })
       : [];

@@ -1,5 +1,6 @@
 import { arcEdge, type Edge, edgeAt, edgeEnd, edgeStart, lineEdge, mirroredEdge, movedEdge } from '../math/curves.js';
 import { traceCurve } from '../math/curves-trace.js';
+import { atan2, cos } from '../math/elementary.js';
 import { sectionOutline } from '../math/section.js';
 import { cross2, dot2, sub2, type Vec2, type Vec3 } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
@@ -88,7 +89,7 @@ function offAxis(edge: Edge, off: number): Edge[] {
   if (edge.kind === 'arc' && Math.abs(edge.centre[0]) < TRACE_FINE && edge.radius > off) {
     // A sphere: its sections are circles.
     const radius = half(edge.radius);
-    const angle = ([r, z]: Vec2) => Math.atan2(z - edge.centre[1], half(r));
+    const angle = ([r, z]: Vec2) => atan2(z - edge.centre[1], half(r));
     return [arcEdge([0, edge.centre[1]], radius, angle(a), angle(b))];
   }
   // Where the edge comes nearer to the axis than the plane, the section turns back at x = 0.
@@ -104,7 +105,7 @@ function offAxis(edge: Edge, off: number): Edge[] {
     [from, to] = inside(0) ? [0, low] : [low, 1];
   }
   // Near the turn x runs like a square root: the parameter is bent so that its picture stays smooth.
-  const share = (t: number) => (1 - Math.cos(Math.PI * t)) / 2;
+  const share = (t: number) => (1 - cos(Math.PI * t)) / 2;
   const at = (t: number): Vec2 => {
     const [r, z] = edgeAt(edge, from + (to - from) * share(t));
     return [half(r), z];

@@ -1,5 +1,6 @@
 import { arcEdge, type Edge, lineEdge } from '../math/curves.js';
 import { traceCurve } from '../math/curves-trace.js';
+import { atan2, cos, hypot, sin } from '../math/elementary.js';
 import { add2, cross2, dot2, length2, scale2, sub2, type Vec2, type Vec3 } from '../math/vec.js';
 import { MEET, TRACE } from './fineness.js';
 
@@ -43,7 +44,7 @@ export const levelCircle = (at: Vec2, radius: number, z: number, from = 0, to = 
 
 /** The half of a level circle that lies towards a plan direction. */
 export function halfToward(circle: SpaceCircle, toward: Vec2): SpaceCircle {
-  const middle = Math.atan2(toward[1], toward[0]);
+  const middle = atan2(toward[1], toward[0]);
   return { ...circle, from: middle - Math.PI / 2, to: middle + Math.PI / 2 };
 }
 
@@ -53,8 +54,8 @@ export function curveAt(c: SpaceCurve, t: number): Vec3 {
     const mix = (i: 0 | 1 | 2) => c.start[i] + (c.end[i] - c.start[i]) * t;
     return [mix(0), mix(1), mix(2)];
   }
-  const [cos, sin] = [Math.cos(t), Math.sin(t)];
-  const mix = (i: 0 | 1 | 2) => c.centre[i] + cos * c.a[i] + sin * c.b[i];
+  const [x, y] = [cos(t), sin(t)];
+  const mix = (i: 0 | 1 | 2) => c.centre[i] + x * c.a[i] + y * c.b[i];
   return [mix(0), mix(1), mix(2)];
 }
 
@@ -85,7 +86,7 @@ export function roughLength(c: SpaceCurve): number {
   let before = curveAt(c, c.from);
   for (let i = 1; i <= n; i++) {
     const p = curveAt(c, c.from + ((c.to - c.from) * i) / n);
-    const step = Math.hypot(p[0] - before[0], p[1] - before[1], p[2] - before[2]);
+    const step = hypot(p[0] - before[0], p[1] - before[1], p[2] - before[2]);
     if (Number.isFinite(step)) length += step;
     before = p;
   }
@@ -112,19 +113,19 @@ function circlePicture(centre: Vec2, a: Vec2, b: Vec2, from: number, to: number)
   const size = Math.max(length2(a), length2(b));
   const skew = Math.max(Math.abs(dot2(a, b)) / size, Math.abs(length2(a) - length2(b)));
   if (skew < MEET / 10) {
-    const turn = Math.atan2(a[1], a[0]);
+    const turn = atan2(a[1], a[0]);
     const way = cross2(a, b) > 0 ? 1 : -1;
     return [arcEdge(centre, length2(a), turn + way * from, turn + way * to)];
   }
-  const peak = Math.atan2(2 * dot2(a, b), dot2(a, a) - dot2(b, b)) / 2;
-  const along = (t: number): Vec2 => add2(scale2(a, Math.cos(t)), scale2(b, Math.sin(t)));
+  const peak = atan2(2 * dot2(a, b), dot2(a, a) - dot2(b, b)) / 2;
+  const along = (t: number): Vec2 => add2(scale2(a, cos(t)), scale2(b, sin(t)));
   const major = along(peak);
   const minor = along(peak + Math.PI / 2);
   if (length2(minor) < CHORD) {
     const stops = [from, to];
     for (let k = Math.ceil((from - peak) / Math.PI); peak + k * Math.PI < to; k++) stops.push(peak + k * Math.PI);
     stops.sort((p, q) => p - q);
-    const point = (t: number): Vec2 => add2(centre, scale2(major, Math.cos(t - peak)));
+    const point = (t: number): Vec2 => add2(centre, scale2(major, cos(t - peak)));
     return stops
       .slice(1)
       .map((t, i) => lineEdge(point(stops[i] as number), point(t)))

@@ -1,4 +1,5 @@
 import type { Check, Figure } from '../base/figures.js';
+import { cos, sin } from '../math/elementary.js';
 import type { HouseSetout } from '../setout/house.js';
 import { spanPoint } from '../setout/span.js';
 import type { Balance } from './balance.js';
@@ -116,10 +117,10 @@ function flatBedCheck(house: HouseSetout): Check[] {
   const misses = house.domes.flatMap((dome) =>
     dome.courses.map((course) => {
       const [r] = spanPoint(dome[course.part], course.to, dome.thickness);
-      const sagitta = r * (1 - Math.cos(Math.PI / course.count));
+      const sagitta = r * (1 - cos(Math.PI / course.count));
       return {
         mark: `${dome.id}-${course.index}`,
-        miss: sagitta * Math.sin(dome[course.part].at(course.to).normalRad),
+        miss: sagitta * sin(dome[course.part].at(course.to).normalRad),
       };
     }),
   );

@@ -1,3 +1,4 @@
+import { asin, cos, sin, tan } from '../math/elementary.js';
 import { type Intervals, subtractIntervals } from '../math/intervals.js';
 import { turnSigned, type Vec3 } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
@@ -43,9 +44,9 @@ export function revolvedBox(
   return (i, j) => {
     const p = span.at(s[0] + height * i);
     const d = depth[0] + thickness * j;
-    const r = p.r + d * Math.cos(p.normalRad);
+    const r = p.r + d * cos(p.normalRad);
     const weight = r * (1 + p.curvature * d) * height * thickness;
-    return bearingColumn(r, p.z + d * Math.sin(p.normalRad), weight, bearing);
+    return bearingColumn(r, p.z + d * sin(p.normalRad), weight, bearing);
   };
 }
 
@@ -59,11 +60,11 @@ export function bearingColumn(r: number, z: number, weight: number, bearing: rea
     low,
     high,
     unit: r,
-    place: (t) => [r * Math.sin(t), r * Math.cos(t), z],
+    place: (t) => [r * sin(t), r * cos(t), z],
     cut(cutter) {
       const half = cutterHalf(cutter, z);
       if (!(half > 0)) return null;
-      const spread = Math.asin(Math.min(1, half / r));
+      const spread = asin(Math.min(1, half / r));
       const centre = middle + turnSigned(cutter.arch.bearingRad - middle);
       return [centre - spread, centre + spread];
     },
@@ -84,7 +85,7 @@ export function flatBlock(
   const middle = (bearing[0] + bearing[1]) / 2;
   const corner = (at: number, d: number): readonly [number, number] => {
     const p = span.at(at);
-    return [(p.r + d * Math.cos(p.normalRad)) * Math.cos(half), p.z + d * Math.sin(p.normalRad)];
+    return [(p.r + d * cos(p.normalRad)) * cos(half), p.z + d * sin(p.normalRad)];
   };
   const [a, b, c, d] = [corner(s[0], 0), corner(s[0], thickness), corner(s[1], thickness), corner(s[1], 0)];
   return (i, j) => {
@@ -96,17 +97,17 @@ export function flatBlock(
     return {
       z,
       weight: Math.abs(di(0) * dj(1) - di(1) * dj(0)),
-      low: -p * Math.tan(half),
-      high: p * Math.tan(half),
+      low: -p * tan(half),
+      high: p * tan(half),
       unit: 1,
-      place: (x) => [p * Math.sin(middle) + x * Math.cos(middle), p * Math.cos(middle) - x * Math.sin(middle), z],
+      place: (x) => [p * sin(middle) + x * cos(middle), p * cos(middle) - x * sin(middle), z],
       cut(cutter) {
         const halfWidth = cutterHalf(cutter, z);
         const turn = turnSigned(middle - cutter.arch.bearingRad);
-        if (!(halfWidth > 0) || Math.cos(turn) <= 0) return null;
+        if (!(halfWidth > 0) || cos(turn) <= 0) return null;
         // Across the block at x the arch's lateral coordinate is p sin(turn) + x cos(turn).
-        const at0 = p * Math.sin(turn);
-        return [(-halfWidth - at0) / Math.cos(turn), (halfWidth - at0) / Math.cos(turn)];
+        const at0 = p * sin(turn);
+        return [(-halfWidth - at0) / cos(turn), (halfWidth - at0) / cos(turn)];
       },
     };
   };
@@ -115,7 +116,7 @@ export function flatBlock(
 /** Quick test on bearings alone whether a cutter can come near a box at all; `narrowest` is its least radius. */
 export function comesNear({ arch, grow }: Cutter, narrowest: number, bearing: readonly [number, number]): boolean {
   const half = arch.section.width / 2 + arch.ring + grow;
-  const spread = Math.asin(Math.min(1, half / narrowest));
+  const spread = asin(Math.min(1, half / narrowest));
   const middle = (bearing[0] + bearing[1]) / 2;
   return Math.abs(turnSigned(middle - arch.bearingRad)) < spread + (bearing[1] - bearing[0]) / 2;
 }

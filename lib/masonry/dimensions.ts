@@ -1,3 +1,4 @@
+import { cos, hypot, sin } from '../math/elementary.js';
 import { integrate } from '../math/quadrature.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { type MeridianSpan, spanPoint } from '../setout/span.js';
@@ -41,9 +42,9 @@ export function blockDimensions(dome: DomeSetout, block: Block): BlockDimensions
   const angle = end - start;
   const edge = (s: number, depth: number): Edge => {
     const [r] = spanPoint(span, s, depth);
-    return { arc: r * angle, chord: 2 * r * Math.sin(angle / 2) };
+    return { arc: r * angle, chord: 2 * r * sin(angle / 2) };
   };
-  const along = (depth: number) => spanPoint(span, block.bed, depth)[0] * (1 - Math.cos(angle / 2));
+  const along = (depth: number) => spanPoint(span, block.bed, depth)[0] * (1 - cos(angle / 2));
   const lower = span.at(block.bed).normalRad;
   const upper = span.at(block.top).normalRad;
   return {
@@ -71,7 +72,7 @@ export function blockDimensions(dome: DomeSetout, block: Block): BlockDimensions
 function meridianSagitta(span: MeridianSpan, from: number, to: number, depth: number): number {
   const a = spanPoint(span, from, depth);
   const b = spanPoint(span, to, depth);
-  const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
+  const length = hypot(b[0] - a[0], b[1] - a[1]);
   const distance = (s: number) => {
     const p = spanPoint(span, s, depth);
     return ((b[1] - a[1]) * (p[0] - a[0]) - (b[0] - a[0]) * (p[1] - a[1])) / length;
@@ -97,8 +98,8 @@ export function blockCentroid(dome: DomeSetout, block: Block): { readonly distan
         const p = span.at(s);
         return integrate(
           (d) => {
-            const r = p.r + d * Math.cos(p.normalRad);
-            return r * (1 + p.curvature * d) * f(r, p.z + d * Math.sin(p.normalRad));
+            const r = p.r + d * cos(p.normalRad);
+            return r * (1 + p.curvature * d) * f(r, p.z + d * sin(p.normalRad));
           },
           0,
           dome.thickness,
@@ -110,5 +111,5 @@ export function blockCentroid(dome: DomeSetout, block: Block): { readonly distan
       16,
     );
   const volume = over(() => 1);
-  return { distance: (over((r) => r) / volume) * (Math.sin(half) / half), z: over((_, z) => z) / volume };
+  return { distance: (over((r) => r) / volume) * (sin(half) / half), z: over((_, z) => z) / volume };
 }

@@ -1,3 +1,4 @@
+import { cos, sin, square } from '../math/elementary.js';
 import { integrate, integrateSoftEnds } from '../math/quadrature.js';
 import type { ArchSetout } from '../setout/arch.js';
 import type { DomeSetout } from '../setout/dome.js';
@@ -78,7 +79,7 @@ export function plugVolume(dome: DomeSetout): number {
   const { bedS } = dome.plug;
   const p = dome.shell.at(bedS);
   const t = dome.thickness;
-  const outer = [p.r + t * Math.cos(p.normalRad), p.z + t * Math.sin(p.normalRad)] as const;
+  const outer = [p.r + t * cos(p.normalRad), p.z + t * sin(p.normalRad)] as const;
   const over = (from: number, to: number, height: (r: number) => number) =>
     integrateSoftEnds((r) => 2 * Math.PI * r * height(r), from, to, 24);
   const slope = outer[0] > p.r ? (outer[1] - p.z) / (outer[0] - p.r) : 0;
@@ -142,8 +143,8 @@ function prismVolume(
 const onSurface =
   (dome: DomeSetout, offset: number): Reach =>
   (u, z) => {
-    const square = dome.radiusAt(z, offset) ** 2 - u * u;
-    return square > 0 ? Math.sqrt(square) : 0;
+    const rest = square(dome.radiusAt(z, offset)) - u * u;
+    return rest > 0 ? Math.sqrt(rest) : 0;
   };
 const atFace =
   (v: number): Reach =>
@@ -228,7 +229,7 @@ export function shellOfRevolution(dome: DomeSetout): number {
   const disc = (radius: (z: number) => number, breaks: readonly number[]) => {
     let sum = 0;
     for (let k = 0; k + 1 < breaks.length; k++) {
-      sum += integrateSoftEnds((z) => Math.PI * radius(z) ** 2, breaks[k] as number, breaks[k + 1] as number, 32);
+      sum += integrateSoftEnds((z) => Math.PI * square(radius(z)), breaks[k] as number, breaks[k + 1] as number, 32);
     }
     return sum;
   };
@@ -239,5 +240,5 @@ export function shellOfRevolution(dome: DomeSetout): number {
   if (!curb) return gross - disc((z) => dome.radiusAt(z), [0, dome.springingZ, dome.crownZ]);
   const boreZ = dome.heightAt(curb.clearRadius);
   const room = disc((z) => dome.radiusAt(z), [0, dome.springingZ, boreZ]);
-  return gross - room - Math.PI * curb.clearRadius ** 2 * (dome.topZ - boreZ);
+  return gross - room - Math.PI * square(curb.clearRadius) * (dome.topZ - boreZ);
 }

@@ -1,4 +1,5 @@
 import { arcEdge, type Edge, edgeDistance, edgeShare, lineEdge } from './curves.js';
+import { atan2 } from './elementary.js';
 import { cross2, dot2, length2, sub2, type Vec2 } from './vec.js';
 
 const DEEPEST = 14;
@@ -68,8 +69,8 @@ export function arcThrough(a: Vec2, b: Vec2, c: Vec2): Edge | null {
   const [p, q] = [dot2(ab, ab), dot2(ac, ac)];
   const to: Vec2 = [(ac[1] * p - ab[1] * q) / double, (ab[0] * q - ac[0] * p) / double];
   const centre: Vec2 = [a[0] + to[0], a[1] + to[1]];
-  const start = Math.atan2(-to[1], -to[0]);
-  const end = Math.atan2(c[1] - centre[1], c[0] - centre[0]);
+  const start = atan2(-to[1], -to[0]);
+  const end = atan2(c[1] - centre[1], c[0] - centre[0]);
   const full = 2 * Math.PI;
   // The turn has the sign of the triangle a, b, c.
   const raw = end - start;

@@ -1,3 +1,4 @@
+import { atan2, cos, sin } from './elementary.js';
 import { add2, cross2, dot2, length2, lerp2, scale2, sub2, type Vec2 } from './vec.js';
 
 /** Straight edge in the plane. */
@@ -39,8 +40,8 @@ export const arcEdge = (centre: Vec2, radius: number, start: number, end: number
 export const circleEdge = (centre: Vec2, radius: number): ArcEdge => arcEdge(centre, radius, 0, 2 * Math.PI);
 
 export const circlePoint = (centre: Vec2, radius: number, angle: number): Vec2 => [
-  centre[0] + radius * Math.cos(angle),
-  centre[1] + radius * Math.sin(angle),
+  centre[0] + radius * cos(angle),
+  centre[1] + radius * sin(angle),
 ];
 
 export const edgeAt = (e: Edge, t: number): Vec2 =>
@@ -57,7 +58,7 @@ export function edgeTangent(e: Edge, t: number): Vec2 {
   if (e.kind === 'line') return scale2(sub2(e.to, e.from), 1 / length2(sub2(e.to, e.from)));
   const angle = e.start + t * (e.end - e.start);
   const turn = e.ccw ? 1 : -1;
-  return [-Math.sin(angle) * turn, Math.cos(angle) * turn];
+  return [-sin(angle) * turn, cos(angle) * turn];
 }
 
 export const reversedEdge = (e: Edge): Edge =>
@@ -78,7 +79,7 @@ export function edgeShare(e: Edge, p: Vec2): number {
   }
   const sweep = e.end - e.start;
   const middle = (e.start + e.end) / 2;
-  const off = Math.atan2(p[1] - e.centre[1], p[0] - e.centre[0]) - middle;
+  const off = atan2(p[1] - e.centre[1], p[0] - e.centre[0]) - middle;
   const full = 2 * Math.PI;
   return 0.5 + (off - full * Math.round(off / full)) / sweep;
 }
@@ -115,7 +116,7 @@ function sweptArea(e: Edge, about: Vec2): number {
   if (e.kind === 'line') return cross2(sub2(e.from, about), sub2(e.to, about)) / 2;
   const { radius, start, end } = e;
   const [x, y] = sub2(e.centre, about);
-  const moved = x * (Math.sin(end) - Math.sin(start)) - y * (Math.cos(end) - Math.cos(start));
+  const moved = x * (sin(end) - sin(start)) - y * (cos(end) - cos(start));
   return (radius * radius * (end - start) + radius * moved) / 2;
 }
 

@@ -116,3 +116,6 @@ export const acos = (x: number): number => atan2(Math.sqrt((1 - x) * (1 + x)), x
 
 /** Length of (x, y, z). */
 export const hypot = (x: number, y: number, z = 0): number => Math.sqrt(x * x + y * y + z * z);
+
+/** `x ** 2` without the engine's power function. */
+export const square = (x: number): number => x * x;

@@ -1,4 +1,5 @@
 import {
+  type Box,
   type Edge,
   edgeAt,
   edgeBox,
@@ -9,6 +10,7 @@ import {
   edgeTangent,
   reversedEdge,
 } from './curves.js';
+import { atan2 } from './elementary.js';
 import { joinEdges } from './planar-chain.js';
 import { meetings } from './planar-cross.js';
 import { PointIndex } from './planar-points.js';
@@ -43,13 +45,11 @@ export function splitEdges(edges: readonly Edge[], tolerance: number): Edge[] {
   const pieces: Edge[] = [];
   whole.forEach((edge, i) => {
     const shares = [0, 1];
-    whole.forEach((other, j) => {
-      const [a, b] = [boxes[i], boxes[j]];
-      if (i === j || !a || !b) return;
-      if (a.min[0] > b.max[0] + tolerance || b.min[0] > a.max[0] + tolerance) return;
-      if (a.min[1] > b.max[1] + tolerance || b.min[1] > a.max[1] + tolerance) return;
-      shares.push(...meetings(edge, other, tolerance));
-    });
+    const box = boxes[i] as Box;
+    for (let j = 0; j < whole.length; j++) {
+      if (j === i || apart(box, boxes[j] as Box, tolerance)) continue;
+      shares.push(...meetings(edge, whole[j] as Edge, tolerance));
+    }
     for (const piece of cutAt(edge, shares, tolerance)) {
       const ends = [points.of(edgeStart(piece)), points.of(edgeEnd(piece))].sort((a, b) => a - b);
       const key = `${ends[0]} ${ends[1]} ${points.of(edgeAt(piece, 0.5))}`;
@@ -60,6 +60,12 @@ export function splitEdges(edges: readonly Edge[], tolerance: number): Edge[] {
   });
   return pieces;
 }
+
+const apart = (a: Box, b: Box, tolerance: number): boolean =>
+  a.min[0] > b.max[0] + tolerance ||
+  b.min[0] > a.max[0] + tolerance ||
+  a.min[1] > b.max[1] + tolerance ||
+  b.min[1] > a.max[1] + tolerance;
 
 function cutAt(edge: Edge, shares: number[], tolerance: number): Edge[] {
   const least = tolerance / edgeLength(edge);
@@ -141,7 +147,7 @@ function sharpestLeft(coming: Edge, choices: readonly Edge[]): Edge | undefined 
   const along = edgeTangent(coming, 1);
   const turn = (e: Edge) => {
     const to = edgeTangent(e, 0);
-    return Math.atan2(along[0] * to[1] - along[1] * to[0], along[0] * to[0] + along[1] * to[1]);
+    return atan2(along[0] * to[1] - along[1] * to[0], along[0] * to[0] + along[1] * to[1]);
   };
   return [...choices].sort((a, b) => turn(b) - turn(a))[0];
 }

@@ -1,3 +1,4 @@
+import { acos, asin, cos, sin, square } from './elementary.js';
 import type { Profile, ProfileShape } from './profile.js';
 
 /**
@@ -10,8 +11,8 @@ export function arcProfile(shape: ProfileShape, radius: number, rise: number): P
   const arcRadius = pointed ? radius + past : (radius * radius + rise * rise) / (2 * rise);
   const centreR = -past;
   const centreH = pointed ? 0 : rise - arcRadius;
-  const start = Math.asin(Math.min(1, -centreH / arcRadius));
-  const end = Math.acos(Math.min(1, past / arcRadius));
+  const start = asin(Math.min(1, -centreH / arcRadius));
+  const end = acos(Math.min(1, past / arcRadius));
   return {
     shape,
     radius,
@@ -21,19 +22,19 @@ export function arcProfile(shape: ProfileShape, radius: number, rise: number): P
     at(s) {
       const normalRad = start + s / arcRadius;
       return {
-        r: centreR + arcRadius * Math.cos(normalRad),
-        h: centreH + arcRadius * Math.sin(normalRad),
+        r: centreR + arcRadius * cos(normalRad),
+        h: centreH + arcRadius * sin(normalRad),
         normalRad,
         curvature: 1 / arcRadius,
       };
     },
     radiusAt(h, offset = 0) {
       const R = arcRadius + offset;
-      const r = centreR + Math.sqrt(R * R - (h - centreH) ** 2);
+      const r = centreR + Math.sqrt(R * R - square(h - centreH));
       return r >= 0 ? r : Number.NaN;
     },
     heightAt(r, offset = 0) {
-      return centreH + Math.sqrt((arcRadius + offset) ** 2 - (r - centreR) ** 2);
+      return centreH + Math.sqrt(square(arcRadius + offset) - square(r - centreR));
     },
   };
 }

@@ -1,3 +1,4 @@
+import { atan2, cos, hypot, sin, square } from './elementary.js';
 import type { Profile } from './profile.js';
 import { integrate } from './quadrature.js';
 import { monotoneRoot } from './roots.js';
@@ -8,7 +9,7 @@ const ORDER = 6;
 
 /** Half ellipse with half axes `radius` (level) and `rise` (upright), as r = a cos u, h = b sin u. */
 export function ellipticalProfile(radius: number, rise: number): Profile {
-  const speed = (u: number) => Math.hypot(radius * Math.sin(u), rise * Math.cos(u));
+  const speed = (u: number) => hypot(radius * sin(u), rise * cos(u));
   const step = Math.PI / 2 / PANELS;
   const lengths = [0];
   for (let i = 0; i < PANELS; i++)
@@ -30,7 +31,7 @@ export function ellipticalProfile(radius: number, rise: number): Profile {
     const t = rest / span;
     const slope0 = span / speed(from);
     const slope1 = span / speed(from + step);
-    let u = from + slope0 * t * (1 - t) ** 2 + step * t * t * (3 - 2 * t) + slope1 * t * t * (t - 1);
+    let u = from + slope0 * t * square(1 - t) + step * t * t * (3 - 2 * t) + slope1 * t * t * (t - 1);
     for (let i = 0; i < 8; i++) {
       const change = (integrate(speed, from, u, ORDER) - rest) / speed(u);
       u -= change;
@@ -39,8 +40,8 @@ export function ellipticalProfile(radius: number, rise: number): Profile {
     return u;
   }
   // The unnormalised normal (b cos u, a sin u) is as long as the tangent.
-  const offsetR = (u: number, d: number) => radius * Math.cos(u) + (d * rise * Math.cos(u)) / speed(u);
-  const offsetH = (u: number, d: number) => rise * Math.sin(u) + (d * radius * Math.sin(u)) / speed(u);
+  const offsetR = (u: number, d: number) => radius * cos(u) + (d * rise * cos(u)) / speed(u);
+  const offsetH = (u: number, d: number) => rise * sin(u) + (d * radius * sin(u)) / speed(u);
 
   return {
     shape: 'elliptical',
@@ -52,15 +53,15 @@ export function ellipticalProfile(radius: number, rise: number): Profile {
       const u = parameterAt(s);
       const v = speed(u);
       return {
-        r: radius * Math.cos(u),
-        h: rise * Math.sin(u),
-        normalRad: Math.atan2(radius * Math.sin(u), rise * Math.cos(u)),
+        r: radius * cos(u),
+        h: rise * sin(u),
+        normalRad: atan2(radius * sin(u), rise * cos(u)),
         curvature: (radius * rise) / (v * v * v),
       };
     },
     radiusAt(h, offset = 0) {
       if (h > rise + offset) return Number.NaN;
-      if (offset === 0) return radius * Math.sqrt(Math.max(0, 1 - (h / rise) ** 2));
+      if (offset === 0) return radius * Math.sqrt(Math.max(0, 1 - square(h / rise)));
       return offsetR(
         monotoneRoot((u) => offsetH(u, offset) - h, 0, Math.PI / 2, 1e-15),
         offset,
@@ -68,7 +69,7 @@ export function ellipticalProfile(radius: number, rise: number): Profile {
     },
     heightAt(r, offset = 0) {
       if (r > radius + offset) return Number.NaN;
-      if (offset === 0) return rise * Math.sqrt(Math.max(0, 1 - (r / radius) ** 2));
+      if (offset === 0) return rise * Math.sqrt(Math.max(0, 1 - square(r / radius)));
       return offsetH(
         monotoneRoot((u) => offsetR(u, offset) - r, 0, Math.PI / 2, 1e-15),
         offset,

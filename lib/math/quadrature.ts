@@ -1,3 +1,4 @@
+import { cos } from './elementary.js';
 /** Gauss-Legendre rules on [0, 1], made once per order by Newton's method on the Legendre polynomial. */
 export interface GaussRule {
   readonly nodes: readonly number[];
@@ -12,7 +13,7 @@ export function gauss(order: number): GaussRule {
   const nodes: number[] = [];
   const weights: number[] = [];
   for (let i = 0; i < order; i++) {
-    let x = Math.cos((Math.PI * (i + 0.75)) / (order + 0.5));
+    let x = cos((Math.PI * (i + 0.75)) / (order + 0.5));
     let slope = 1;
     for (let step = 0; step < 50; step++) {
       let previous = 1;

@@ -1,3 +1,4 @@
+import { acos, asin, square } from './elementary.js';
 import type { Vec2 } from './vec.js';
 
 export type HeadShape = 'semicircular' | 'segmental' | 'pointed' | 'flat';
@@ -46,13 +47,13 @@ export function sectionOf(spec: SectionSpec): Section {
 
   const arcHalf = (z: number, grow: number): number => {
     if (!arc) return half + grow;
-    const square = (arc.radius + grow) ** 2 - (z - arc.centreZ) ** 2;
-    return Math.max(0, Math.sqrt(Math.max(0, square)) - arc.past);
+    const reach = square(arc.radius + grow) - square(z - arc.centreZ);
+    return Math.max(0, Math.sqrt(Math.max(0, reach)) - arc.past);
   };
   const topZ = (grow = 0): number =>
-    arc ? arc.centreZ + Math.sqrt((arc.radius + grow) ** 2 - arc.past ** 2) : crownZ + grow;
+    arc ? arc.centreZ + Math.sqrt(square(arc.radius + grow) - square(arc.past)) : crownZ + grow;
   const shoulderZ = (grow = 0): number =>
-    arc ? arc.centreZ + Math.sqrt(Math.max(0, (arc.radius + grow) ** 2 - (half + grow + arc.past) ** 2)) : topZ(grow);
+    arc ? arc.centreZ + Math.sqrt(Math.max(0, square(arc.radius + grow) - square(half + grow + arc.past))) : topZ(grow);
 
   return {
     ...spec,
@@ -63,7 +64,7 @@ export function sectionOf(spec: SectionSpec): Section {
     shoulderZ,
     topAt(u, grow = 0) {
       if (Math.abs(u) > half + grow) return Number.NaN;
-      return arc ? arc.centreZ + Math.sqrt((arc.radius + grow) ** 2 - (Math.abs(u) + arc.past) ** 2) : crownZ + grow;
+      return arc ? arc.centreZ + Math.sqrt(square(arc.radius + grow) - square(Math.abs(u) + arc.past)) : crownZ + grow;
     },
     halfWidthAt(z, grow = 0, from = spec.sill) {
       if (z < from || z > topZ(grow)) return 0;
@@ -108,10 +109,10 @@ export function sectionOutline(section: Section, grow = 0, from = section.sill):
   if (!arc) pieces.push({ kind: 'line', from: [half, shoulder], to: [-half, shoulder] });
   else {
     const radius = arc.radius + grow;
-    const low = Math.asin(Math.min(1, Math.max(-1, (shoulder - arc.centreZ) / radius)));
+    const low = asin(Math.min(1, Math.max(-1, (shoulder - arc.centreZ) / radius)));
     if (arc.past === 0) pieces.push({ kind: 'arc', centre: [0, arc.centreZ], radius, start: low, end: Math.PI - low });
     else {
-      const high = Math.acos(arc.past / radius);
+      const high = acos(arc.past / radius);
       pieces.push({ kind: 'arc', centre: [-arc.past, arc.centreZ], radius, start: low, end: high });
       pieces.push({ kind: 'arc', centre: [arc.past, arc.centreZ], radius, start: Math.PI - high, end: Math.PI - low });
     }

@@ -1,3 +1,4 @@
+import { hypot, square } from '../math/elementary.js';
 import { type Intervals, intersectIntervals, subtractIntervals, uniteIntervals } from '../math/intervals.js';
 import { cross2, dot2, sub2, type Vec2, type Vec3 } from '../math/vec.js';
 import type { ArchSetout } from './arch.js';
@@ -48,7 +49,7 @@ function disc({ origin, direction }: LevelLine, centre: Vec2, radius: number): I
   if (!(radius > 0)) return [];
   const to = sub2(centre, origin);
   const middle = dot2(to, direction);
-  const half = Math.sqrt(radius * radius - cross2(direction, to) ** 2);
+  const half = Math.sqrt(radius * radius - square(cross2(direction, to)));
   return half > 0 ? [[middle - half, middle + half]] : [];
 }
 
@@ -118,7 +119,7 @@ export const baseHalf = (arch: ArchSetout, projection: number): number =>
 
 function uprightSolids(dome: DomeSetout, arches: readonly ArchSetout[], at: Vec2): Intervals {
   const from = sub2(at, dome.at);
-  const r = Math.hypot(from[0], from[1]);
+  const r = hypot(from[0], from[1]);
   const parts: [number, number][] = [];
   if (r < dome.springingRadius + dome.thickness) {
     const curbed = dome.curb !== null && r <= dome.curb.bedOuter[0];
@@ -134,7 +135,7 @@ function uprightSolids(dome: DomeSetout, arches: readonly ArchSetout[], at: Vec2
 
 function uprightVoids(dome: DomeSetout, arches: readonly ArchSetout[], at: Vec2): Intervals {
   const from = sub2(at, dome.at);
-  const r = Math.hypot(from[0], from[1]);
+  const r = hypot(from[0], from[1]);
   const parts: [number, number][] = [];
   if (r < dome.springingRadius) parts.push([0, dome.heightAt(r)]);
   if (dome.curb && r < dome.curb.clearRadius) parts.push([0, dome.topZ]);
@@ -154,7 +155,7 @@ function uprightVoids(dome: DomeSetout, arches: readonly ArchSetout[], at: Vec2)
 
 function uprightBase(house: HouseSetout, dome: DomeSetout, arches: readonly ArchSetout[], at: Vec2): Intervals {
   const from = sub2(at, dome.at);
-  const r = Math.hypot(from[0], from[1]);
+  const r = hypot(from[0], from[1]);
   const footing = house.footings.find((f) => f.domeId === dome.id);
   const slab = house.slabs.find((s) => s.domeId === dome.id);
   const projection = footing?.projection ?? 0;

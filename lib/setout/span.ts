@@ -1,3 +1,4 @@
+import { cos, sin } from '../math/elementary.js';
 import type { Profile } from '../math/profile.js';
 import type { Vec2 } from '../math/vec.js';
 
@@ -35,5 +36,5 @@ export function domeSpan(profile: Profile, springingZ: number): MeridianSpan {
 /** The point `depth` outside the intrados on the normal at arc length `s`: (r, z). */
 export function spanPoint(span: MeridianSpan, s: number, depth: number): Vec2 {
   const p = span.at(s);
-  return [p.r + depth * Math.cos(p.normalRad), p.z + depth * Math.sin(p.normalRad)];
+  return [p.r + depth * cos(p.normalRad), p.z + depth * sin(p.normalRad)];
 }

@@ -1,6 +1,7 @@
 import { SAME_ANGLE_RAD, SAME_POINT } from '../base/tolerances.js';
 import type { Mesh } from '../documents/mesh.js';
 import type { Block } from '../masonry/block.js';
+import { atan2, cos, hypot, sin } from '../math/elementary.js';
 import { alongBearing, dot2, sub2, turnPositive, type Vec2, type Vec3 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { spanPoint } from '../setout/span.js';
@@ -53,7 +54,7 @@ export function gridOutline({ intrados, extrados }: BlockGrid): Outline {
 /** Where a point of the profile stands at station `k`. */
 export function placeAt({ at, stations }: BlockGrid, r: number, z: number, k: number): Vec3 {
   const rad = stations[k] as number;
-  return [at[0] + r * Math.sin(rad), at[1] + r * Math.cos(rad), z];
+  return [at[0] + r * sin(rad), at[1] + r * cos(rad), z];
 }
 
 /** Names the faces of a block's solid; a perpend is told by its plane through the axis. */
@@ -68,11 +69,10 @@ export function gridFaces(grid: BlockGrid): FaceNamer {
     const dx = x - at[0];
     const dy = y - at[1];
     const onPlane = (rad: number) =>
-      Math.abs(nx * Math.cos(rad) - ny * Math.sin(rad)) > 1 - SQUARE &&
-      Math.abs(dx * Math.cos(rad) - dy * Math.sin(rad)) < SAME_POINT;
+      Math.abs(nx * cos(rad) - ny * sin(rad)) > 1 - SQUARE && Math.abs(dx * cos(rad) - dy * sin(rad)) < SAME_POINT;
     if (onPlane(start)) return 'perpend-start';
     if (onPlane(end)) return 'perpend-end';
-    const k = Math.min(facets.length - 1, Math.floor(turnOf(Math.atan2(dx, dy)) * facets.length));
+    const k = Math.min(facets.length - 1, Math.floor(turnOf(atan2(dx, dy)) * facets.length));
     const { out, distance } = facets[k] as Chord;
     return find((dx * out[0] + dy * out[1]) / distance, z, nx * out[0] + ny * out[1], nz);
   };
@@ -86,7 +86,7 @@ interface Chord {
 
 function chordOf(a: number, b: number): Chord {
   const [ex, ey] = sub2(alongBearing(b), alongBearing(a));
-  const length = Math.hypot(ex, ey);
+  const length = hypot(ex, ey);
   const out: Vec2 = [-ey / length, ex / length];
   return { out, distance: dot2(alongBearing(a), out) };
 }

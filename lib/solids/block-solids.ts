@@ -1,6 +1,7 @@
 import { DEFAULT_SURFACE } from '../base/tolerances.js';
 import type { Mesh } from '../documents/mesh.js';
 import type { Block } from '../masonry/block.js';
+import { hypot } from '../math/elementary.js';
 import { alongBearing, bearingOf, turnSigned, type Vec2, type Vec3 } from '../math/vec.js';
 import type { HouseSetout } from '../setout/house.js';
 import { archCutter } from './arch-bodies.js';
@@ -86,7 +87,7 @@ function beyond(scope: SolidScope, mark: string, at: Vec2, seed: Vec3, other: Ve
   const turn = turnSigned(bearingOf([other[0] - at[0], other[1] - at[1]]) - own) / 2;
   const along = alongBearing(own + turn);
   const side = Math.sign(turn) || 1;
-  const far = 2 * Math.hypot(...seed);
+  const far = 2 * hypot(...seed);
   const name = 'parted';
   const names = { bottom: name, side: name, top: name };
   const outline = side > 0 ? rectangle([0, -far], [far, far], names) : rectangle([-far, -far], [0, far], names);

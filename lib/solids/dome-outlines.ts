@@ -1,4 +1,5 @@
 import { SAME_POINT } from '../base/tolerances.js';
+import { acos, cos, sin } from '../math/elementary.js';
 import { monotoneRoot } from '../math/roots.js';
 import type { Vec2 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
@@ -65,11 +66,11 @@ function tip({ dome, sagitta }: DomeFacets, offset: number): Vec2[] {
   if (!arc || arc.centre[0] === 0) return [axis];
   const radius = arc.radius + offset;
   const from = dome.profile.at(length).normalRad;
-  const to = Math.acos(-arc.centre[0] / radius);
+  const to = acos(-arc.centre[0] / radius);
   const [r, h] = arc.centre;
   return steps(from, to, arcSteps(radius, to - from, sagitta))
     .slice(1, -1)
-    .map((a): Vec2 => [r + radius * Math.cos(a), dome.springingZ + h + radius * Math.sin(a)])
+    .map((a): Vec2 => [r + radius * cos(a), dome.springingZ + h + radius * sin(a)])
     .concat([axis]);
 }
 

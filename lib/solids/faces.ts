@@ -1,3 +1,4 @@
+import { atan2, cos, sin } from '../math/elementary.js';
 import type { Vec2 } from '../math/vec.js';
 import type { Outline } from './outline.js';
 
@@ -57,11 +58,11 @@ export function revolvedFaces(outline: Outline, segments: number, at: Vec2): Fac
   const half = Math.PI / segments;
   const find = edgeFinder(outline);
   return (x, y, z, nx, ny, nz) => {
-    const facet = Math.floor(Math.atan2(y - at[1], x - at[0]) / (2 * half));
+    const facet = Math.floor(atan2(y - at[1], x - at[0]) / (2 * half));
     const middle = (2 * facet + 1) * half;
-    const c = Math.cos(middle);
-    const s = Math.sin(middle);
-    const r = ((x - at[0]) * c + (y - at[1]) * s) / Math.cos(half);
+    const c = cos(middle);
+    const s = sin(middle);
+    const r = ((x - at[0]) * c + (y - at[1]) * s) / cos(half);
     return find(r, z, nx * c + ny * s, nz);
   };
 }

@@ -1,3 +1,4 @@
+import { hypot } from '../math/elementary.js';
 import type { Vec2 } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
 import type { DomeSetout } from '../setout/dome.js';
@@ -59,7 +60,7 @@ export function levelBox(
   names: { readonly bottom: string; readonly side: string; readonly top: string },
 ): Solid {
   const margin = footing?.projection ?? 0;
-  const reaches = barrels.map((a) => Math.hypot(a.section.width / 2 + a.ring + margin, (a.faceV ?? 0) + margin));
+  const reaches = barrels.map((a) => hypot(a.section.width / 2 + a.ring + margin, (a.faceV ?? 0) + margin));
   const far = OVERRUN + Math.max(dome.springingRadius + dome.thickness, footing?.outerRadius ?? 0, ...reaches);
   const frame = { at: dome.at, along: [0, 1], across: [1, 0] } as const;
   return scope.prism(part, rectangle([-far, bottom], [far, top], names), frame, [-far, far], [names.side, names.side]);

@@ -1,4 +1,5 @@
 import { SAME_POINT } from '../base/tolerances.js';
+import { hypot } from '../math/elementary.js';
 import { cross2, type Vec2 } from '../math/vec.js';
 
 /**
@@ -18,7 +19,7 @@ export function outlineOf(...stretches: readonly Stretch[]): Outline {
   const all = stretches.flatMap(([name, points]) => points.map((point) => ({ name, point })));
   const kept = all.filter(({ point }, i) => {
     const next = (all[(i + 1) % all.length] as { point: Vec2 }).point;
-    return Math.hypot(next[0] - point[0], next[1] - point[1]) > SAME_POINT;
+    return hypot(next[0] - point[0], next[1] - point[1]) > SAME_POINT;
   });
   const outline = { points: kept.map((k) => k.point), names: kept.map((k) => k.name) };
   if (!(areaOf(outline.points) > 0))

@@ -1,3 +1,4 @@
+import { acos, cos, hypot, sin } from '../math/elementary.js';
 import type { Section } from '../math/section.js';
 import { sectionOutline } from '../math/section.js';
 import type { Vec2 } from '../math/vec.js';
@@ -6,7 +7,7 @@ import { type Outline, outlineOf, type Stretch } from './outline.js';
 
 /** Greatest distance between an arc of `angleRad` and its chords when divided so often: at most `sagitta`. */
 export function arcSteps(radius: number, angleRad: number, sagitta: number): number {
-  const step = 2 * Math.acos(Math.max(0, 1 - sagitta / radius));
+  const step = 2 * acos(Math.max(0, 1 - sagitta / radius));
   return Math.max(1, Math.ceil(Math.abs(angleRad) / step - 1e-9));
 }
 
@@ -49,7 +50,7 @@ export function flatten(curve: (t: number) => Vec2, from: number, to: number, sa
     const near = points.slice(1).every((b, i) => {
       const a = points[i] as Vec2;
       const m = curve(((at[i] as number) + (at[i + 1] as number)) / 2);
-      return Math.hypot((a[0] + b[0]) / 2 - m[0], (a[1] + b[1]) / 2 - m[1]) <= sagitta;
+      return hypot((a[0] + b[0]) / 2 - m[0], (a[1] + b[1]) / 2 - m[1]) <= sagitta;
     });
     if (near) return points;
   }
@@ -76,7 +77,7 @@ export function sectionPolygon(
     if (piece.kind === 'line') return [name, [piece.from]];
     const { centre, radius, start, end } = piece;
     const angles = steps(start, end, arcSteps(radius, end - start, sagitta));
-    return [name, angles.slice(0, -1).map((a) => [centre[0] + radius * Math.cos(a), centre[1] + radius * Math.sin(a)])];
+    return [name, angles.slice(0, -1).map((a) => [centre[0] + radius * cos(a), centre[1] + radius * sin(a)])];
   });
   return outlineOf(...stretches);
 }

@@ -26,11 +26,13 @@ const METRIC: TableUnits = {
   mass: { unit: 'kg', decimals: 2, of: (kg) => kg },
 };
 
+const CUBIC_FOOT = 304.8 * 304.8 * 304.8;
+
 // International foot and pound: 1 ft = 0.3048 m, 1 lb = 0.45359237 kg, exactly.
 const FEET: TableUnits = {
   length: { unit: 'in', decimals: 3, of: (mm) => mm / 25.4 },
-  pieceVolume: { unit: 'ft3', decimals: 4, of: (v) => v / 304.8 ** 3 },
-  volume: { unit: 'ft3', decimals: 3, of: (v) => v / 304.8 ** 3 },
+  pieceVolume: { unit: 'ft3', decimals: 4, of: (v) => v / CUBIC_FOOT },
+  volume: { unit: 'ft3', decimals: 3, of: (v) => v / CUBIC_FOOT },
   mass: { unit: 'lb', decimals: 2, of: (kg) => kg / 0.45359237 },
 };
 

@@ -32,6 +32,8 @@ const FORBIDDEN_IN_LIB = [
   `import 'path';`,
   `export const a = Math.random();`,
   `export const { random } = Math;`,
+  `export const f = Math.sin(1);`,
+  `export const g = [3].map((x) => x ** 2);`,
   `export const b = new Date();`,
   `export const c = performance.now();`,
   `console.log(1);`,

@@ -1,5 +1,6 @@
 import { SAME_POINT } from '../../base/tolerances.js';
 import { formatApart, formatLength, type LengthUnit } from '../../base/units.js';
+import { cos } from '../../math/elementary.js';
 import type { Draft, Placed } from '../draft.js';
 import type { BlockRules, Dome } from '../house.js';
 import type { Path, ProblemList } from '../problem-list.js';
@@ -96,7 +97,7 @@ function coursesHold(
   const shape = shapeOf(dome);
   const middle = (s: number) => {
     const { r, normalRad } = shape.profile.at(s);
-    return { r: r + (thickness / 2) * Math.cos(normalRad), normalRad };
+    return { r: r + (thickness / 2) * cos(normalRad), normalRad };
   };
   const around = 2 * Math.PI * middle(0).r;
   if (around / length < LEAST_BLOCKS) {

@@ -1,4 +1,5 @@
 import { formatLength, formatNumber, type LengthUnit } from '../../base/units.js';
+import { asin } from '../../math/elementary.js';
 import { type Section, sectionOf } from '../../math/section.js';
 import { DEG, turnSigned } from '../../math/vec.js';
 import type { Draft, Placed } from '../draft.js';
@@ -103,7 +104,7 @@ function checkApart(a: Arch, b: Arch, shape: DomeShape, piece: number, units: Le
     const radius = shape.radiusAt(z);
     const halfAngle = (arch: Arch) => {
       const half = arch.section.halfWidthAt(z, arch.ring + grow, arch.baseZ - grow);
-      return Math.asin(Math.min(1, half / radius));
+      return asin(Math.min(1, half / radius));
     };
     const [one, other] = [halfAngle(a), halfAngle(b)];
     if (one === 0 || other === 0 || !(one + other - angle > lacking)) continue;

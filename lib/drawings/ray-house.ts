@@ -1,0 +1,60 @@
+import { dot2, type Vec2 } from '../math/vec.js';
+import { archesOf, type HouseSetout } from '../setout/house.js';
+import { baseHalf } from '../setout/material.js';
+import { fromArchFrame } from './arch-places.js';
+import { remembering } from './remembering.js';
+
+/**
+ * What level rays in one direction can meet: for each ray the domes and openings that lie in its way. A ray meets few of
+ * a house's openings, and those that it misses needn't be asked.
+ */
+export function rayHouse(house: HouseSetout, direction: Vec2): (through: Vec2) => HouseSetout {
+  const whole = remembering(house);
+  const aside: Vec2 = [-direction[1], direction[0]];
+  const domes = whole.domes.map((dome) => {
+    const footing = whole.footings.find((f) => f.domeId === dome.id);
+    const slab = whole.slabs.find((s) => s.domeId === dome.id);
+    const wall = dome.springingRadius + dome.thickness;
+    const radius = Math.max(wall, footing?.outerRadius ?? 0, slab?.radius ?? 0);
+    const middle = dot2(dome.at, aside);
+    const arches = archesOf(whole, dome).map((arch) => {
+      const more = footing?.projection ?? 0;
+      const half = baseHalf(arch, Math.max(0, more));
+      // A clear space cuts all that lies before its opening.
+      const reach = Math.max(radius, (arch.faceV ?? 0) + Math.max(0, more));
+      const corners = [
+        [half, 0],
+        [-half, 0],
+        [half, reach],
+        [-half, reach],
+      ].map(([u, v]) => dot2(fromArchFrame(arch, u as number, v as number), aside));
+      return { arch, low: Math.min(...corners), high: Math.max(...corners) };
+    });
+    return {
+      dome,
+      arches,
+      low: Math.min(middle - radius, ...arches.map((a) => a.low)),
+      high: Math.max(middle + radius, ...arches.map((a) => a.high)),
+    };
+  });
+  const known = new Map<string, HouseSetout>();
+  return (through) => {
+    const at = dot2(through, aside);
+    let key = '';
+    for (const d of domes) {
+      const met = at >= d.low && at <= d.high;
+      key += met ? 'D' : '-';
+      if (met) for (const a of d.arches) key += at >= a.low && at <= a.high ? 'a' : '-';
+    }
+    const before = known.get(key);
+    if (before) return before;
+    const met = domes.filter((d) => at >= d.low && at <= d.high);
+    const less: HouseSetout = {
+      ...whole,
+      domes: met.map((d) => d.dome),
+      arches: met.flatMap((d) => d.arches.filter((a) => at >= a.low && at <= a.high).map((a) => a.arch)),
+    };
+    known.set(key, less);
+    return less;
+  };
+}
