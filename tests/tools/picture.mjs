@@ -14,7 +14,15 @@ if (!file || !out) {
 const WIDTH = 1400;
 const HEIGHT = 1000;
 const OVER = 2;
-const COLOURS = { block: [214, 196, 168], arch: [178, 112, 82], curb: [120, 128, 140], plug: [120, 128, 140], skewback: [150, 150, 158], footing: [142, 140, 136], slab: [176, 174, 168] };
+const COLOURS = {
+  block: [214, 196, 168],
+  arch: [178, 112, 82],
+  curb: [120, 128, 140],
+  plug: [120, 128, 140],
+  skewback: [150, 150, 158],
+  footing: [142, 140, 136],
+  slab: [176, 174, 168],
+};
 
 const wasm = readFileSync(createRequire(import.meta.url).resolve('manifold-3d/manifold.wasm'));
 const kernel = await loadKernel({ factory: manifold, wasm });
@@ -27,7 +35,11 @@ const solids = [...parts.map((m) => [m, kindOf(m.name)]), ...blocks.map((m) => [
 const bearing = (Number(bearingText) * Math.PI) / 180;
 const elevation = (Number(elevationText) * Math.PI) / 180;
 // The viewer stands at `bearing` and looks at the house, raised by `elevation`.
-const toViewer = [Math.sin(bearing) * Math.cos(elevation), Math.cos(bearing) * Math.cos(elevation), Math.sin(elevation)];
+const toViewer = [
+  Math.sin(bearing) * Math.cos(elevation),
+  Math.cos(bearing) * Math.cos(elevation),
+  Math.sin(elevation),
+];
 const right = [-Math.cos(bearing), Math.sin(bearing), 0];
 const up = [-Math.sin(bearing) * Math.sin(elevation), -Math.cos(bearing) * Math.sin(elevation), Math.cos(elevation)];
 const dot = (a, b) => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
@@ -57,7 +69,11 @@ solids.forEach(([mesh, kind], id) => {
   const screen = [];
   for (let i = 0; i < mesh.positions.length; i += 3) {
     const p = mesh.positions.subarray(i, i + 3);
-    screen.push([(dot(p, right) - (left + rightmost) / 2) * zoom + w / 2, h / 2 - (dot(p, up) - (bottom + top) / 2) * zoom, dot(p, toViewer)]);
+    screen.push([
+      (dot(p, right) - (left + rightmost) / 2) * zoom + w / 2,
+      h / 2 - (dot(p, up) - (bottom + top) / 2) * zoom,
+      dot(p, toViewer),
+    ]);
   }
   for (let t = 0; t < mesh.triangles.length; t += 3) {
     const [a, b, c] = [0, 1, 2].map((k) => mesh.triangles[t + k]);
@@ -68,7 +84,13 @@ solids.forEach(([mesh, kind], id) => {
     const length = Math.hypot(...n) || 1;
     if (dot(n, toViewer) <= 0) continue;
     const shade = tint * (0.42 + 0.58 * Math.max(0, dot(n, light) / length / lightLength));
-    fill(screen[a], screen[b], screen[c], base.map((v) => v * shade), id);
+    fill(
+      screen[a],
+      screen[b],
+      screen[c],
+      base.map((v) => v * shade),
+      id,
+    );
   }
 });
 
@@ -106,7 +128,8 @@ for (let y = 0; y < HEIGHT; y++) {
         for (let i = 0; i < 3; i++) sum[i] += colour[3 * k + i] * (edge ? 0.62 : 1);
       }
     }
-    for (let i = 0; i < 3; i++) pixels[y * (1 + WIDTH * 3) + 1 + 3 * x + i] = Math.min(255, Math.round(sum[i] / OVER ** 2));
+    for (let i = 0; i < 3; i++)
+      pixels[y * (1 + WIDTH * 3) + 1 + 3 * x + i] = Math.min(255, Math.round(sum[i] / OVER ** 2));
   }
 }
 writeFileSync(out, png(pixels));
@@ -117,7 +140,12 @@ function png(data) {
   header.writeUInt32BE(HEIGHT, 4);
   header.set([8, 2, 0, 0, 0], 8);
   const signature = Buffer.from([137, 80, 78, 71, 13, 10, 26, 10]);
-  return Buffer.concat([signature, chunk('IHDR', header), chunk('IDAT', deflateSync(data, { level: 9 })), chunk('IEND', Buffer.alloc(0))]);
+  return Buffer.concat([
+    signature,
+    chunk('IHDR', header),
+    chunk('IDAT', deflateSync(data, { level: 9 })),
+    chunk('IEND', Buffer.alloc(0)),
+  ]);
 }
 
 function chunk(type, body) {
