@@ -3,7 +3,7 @@
 /** Two points nearer than this are one point. Far under any dimension cut or cast, far over float64 noise at 100 m. */
 export const SAME_POINT = 1e-6;
 /** Default greatest distance between a facet of a solid and the surface that it stands for. */
-export const DEFAULT_SURFACE = 1;
+export const DEFAULT_SURFACE = 2;
 /** Root finding on analytic curves stops at this step. */
 export const ROOT = 1e-10;
 /** Angles nearer than this are one angle (radians; 1e-9 rad is 10 µm at 10 km). */
