@@ -6,18 +6,20 @@ import type { HouseSetout } from '../setout/house.js';
 import { baseReaches, masonryReach } from './extent.js';
 import { aboveGround } from './ground.js';
 import { levelFigure } from './level-figure.js';
+import { quickHouse } from './quick-house.js';
 import { levelSight, rightOf } from './sight.js';
 import { GROUND_BEYOND } from './upright-cut.js';
 
 /** The house seen from outside along a level look, ground line and hidden footing with it. */
 export function elevationFigure(house: HouseSetout, look: Vec2): Primitive[] {
-  const sight = levelSight(house, look, { shows: aboveGround(house) });
+  const quick = quickHouse(house);
+  const sight = levelSight(quick, look, { shows: aboveGround(house) });
   const right = rightOf(look);
   const [left, end] = masonryReach(house, right);
   const { ground } = house.house.site;
   const line = lineEdge([left - GROUND_BEYOND, ground], [end + GROUND_BEYOND, ground]);
   return [
-    ...levelFigure(house, sight, 'outside', [line]),
+    ...levelFigure(quick, sight, 'outside', [line]),
     { kind: 'path', layer: 'ground', segments: [line], closed: false },
     ...hiddenBase(house, right, ground),
   ];

@@ -1,3 +1,5 @@
+import { edgeAt } from '../math/curves.js';
+import { traceCurve } from '../math/curves-trace.js';
 import { alongBearing, dot2, type Vec2, type Vec3 } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
 import type { Course } from '../setout/courses.js';
@@ -5,6 +7,7 @@ import type { DomeSetout } from '../setout/dome.js';
 import { spanPoint } from '../setout/span.js';
 import { inOuter } from './arch-places.js';
 import { type Feature, jointFeature } from './feature.js';
+import { TRACE } from './fineness.js';
 import { halfToward, levelCircle, type SpaceCurve } from './space-curve.js';
 
 /** The middles of the joints of a dome's blocks, each as one line; none within the rings and jambs of openings. */
@@ -54,17 +57,21 @@ export function jointLines(dome: DomeSetout, arches: readonly ArchSetout[]): Joi
   };
 }
 
+/** Pieces of meridian between beds, each a stretch of the course's own turned to its bearing. */
 function perpends(dome: DomeSetout, course: Course, toward: Vec2): SpaceCurve[] {
   const span = spanOf(dome, course);
+  const pieces = traceCurve((s) => spanPoint(span, s, dome.thickness), course.bed, course.to, TRACE);
   const curves: SpaceCurve[] = [];
   for (let k = 0; k < course.count; k++) {
     const along = alongBearing(perpendRad(course, k));
     if (dot2(along, toward) <= 1e-6) continue;
-    const at = (s: number): Vec3 => {
-      const [r, z] = spanPoint(span, s, dome.thickness);
-      return [dome.at[0] + r * along[0], dome.at[1] + r * along[1], z];
-    };
-    curves.push({ kind: 'free', at, from: course.bed, to: course.to });
+    for (const piece of pieces) {
+      const at = (t: number): Vec3 => {
+        const [r, z] = edgeAt(piece, t);
+        return [dome.at[0] + r * along[0], dome.at[1] + r * along[1], z];
+      };
+      curves.push({ kind: 'free', at, from: 0, to: 1 });
+    }
   }
   return curves;
 }

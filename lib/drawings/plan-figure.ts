@@ -14,6 +14,7 @@ import { CHANGE } from './fineness.js';
 import { perpendRad, spanOf } from './joints.js';
 import { houseEdges } from './level-figure.js';
 import { partAt } from './parts.js';
+import { quickHouse } from './quick-house.js';
 import { downSight } from './sight.js';
 import { sliceLevel } from './slice-level.js';
 import { StrokeBook } from './stroke-book.js';
@@ -25,18 +26,19 @@ export interface PlanFigure {
 
 /** The house cut level at `cutZ`, what is seen below, what is hidden in the ground, what lies overhead. */
 export function planFigure(house: HouseSetout, cutZ: number): PlanFigure {
-  const cut = cutOf(sliceLevel(house, cutZ), ([x, y]) => partAt(house, [x, y, cutZ]));
-  const sight = downSight(house, cutZ);
+  const quick = quickHouse(house);
+  const cut = cutOf(sliceLevel(house, cutZ), ([x, y]) => partAt(quick, [x, y, cutZ]));
+  const sight = downSight(quick, cutZ);
   const book = new StrokeBook();
   book.take(cut.borders.map((b) => b.edge));
-  const edges = houseEdges(house).filter((f) => f.kind === 'edge');
+  const edges = houseEdges(quick).filter((f) => f.kind === 'edge');
   for (const f of edges) book.write('visible', seenParts(f, sight));
   if (cutZ > 0) for (const f of edges) if (f.dashed) book.write('hidden', hiddenParts(f, sight));
   book.write('hidden', hiddenBase(house));
   book.write('overhead', overhead(house, cutZ));
   book.write(
     'joint',
-    house.domes.flatMap((dome) => perpendsAcross(house, dome, cutZ)),
+    house.domes.flatMap((dome) => perpendsAcross(quick, dome, cutZ)),
   );
   return { primitives: [...cutPrimitives(cut), ...book.primitives()], cut };
 }

@@ -1,5 +1,5 @@
-import type { ArcEdge, Edge, LineEdge } from '../math/curves.js';
-import { edgeEnd, edgeStart } from '../math/curves.js';
+import { type Edge, edgeEnd, edgeStart } from '../math/curves.js';
+import type { Vec2 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
 import { extradosMeridian, offsetMeridian } from './meridian.js';
@@ -24,12 +24,18 @@ export function quickHouse(house: HouseSetout): HouseSetout {
 }
 
 function quickDome(dome: DomeSetout): DomeSetout {
-  const outer = extradosMeridian(dome).filter((e) => edgeEnd(e)[1] > edgeStart(e)[1]);
-  const offsets = new Map<number, readonly Edge[]>();
-  const meridian = (offset: number): readonly Edge[] => {
-    const edges = offsets.get(offset) ?? offsetMeridian(dome, offset);
-    offsets.set(offset, edges);
-    return edges;
+  const outer = rising(
+    extradosMeridian(dome)
+      .map(withEnds)
+      .filter((p) => p.to[1] > p.from[1]),
+  );
+  const offsets = new Map<number, Rising>();
+  const meridian = (offset: number): Rising => {
+    const before = offsets.get(offset);
+    if (before) return before;
+    const made = rising(offsetMeridian(dome, offset).map(withEnds));
+    offsets.set(offset, made);
+    return made;
   };
   return {
     ...dome,
@@ -39,40 +45,50 @@ function quickDome(dome: DomeSetout): DomeSetout {
   };
 }
 
-/** Radius of a meridian that rises from edge to edge; NaN above its top. */
-function radiusOn(edges: readonly Edge[], z: number): number {
-  const [first] = edges;
-  if (first && z <= edgeStart(first)[1]) return edgeStart(first)[0];
-  const edge = find(edges, (e) => edgeEnd(e)[1] >= z);
-  if (!edge) return Number.NaN;
-  if (edge.kind === 'arc') return edge.centre[0] + root(edge.radius, z - edge.centre[1]);
-  const share = (z - edge.from[1]) / (edge.to[1] - edge.from[1]);
-  return edge.from[0] + share * (edge.to[0] - edge.from[0]);
+interface Piece {
+  readonly edge: Edge;
+  readonly from: Vec2;
+  readonly to: Vec2;
 }
 
-/** Height of a meridian that draws in from edge to edge; NaN outside its foot, and on an upright foot its top. */
-function heightOn(edges: readonly Edge[], r: number): number {
-  const edge = find(edges, (e) => edgeEnd(e)[0] <= r && edgeEnd(e)[0] < edgeStart(e)[0]);
-  const [first] = edges;
-  if (!edge || !first || r > edgeStart(first)[0]) return Number.NaN;
-  return rises(edge) ? edge.centre[1] + root(edge.radius, r - edge.centre[0]) : levelOn(edge, r);
+/** A meridian that rises and never goes out again, from its foot. */
+interface Rising {
+  readonly foot: Vec2;
+  readonly pieces: readonly Piece[];
 }
 
-const rises = (e: Edge): e is ArcEdge => e.kind === 'arc';
+const withEnds = (edge: Edge): Piece => ({ edge, from: edgeStart(edge), to: edgeEnd(edge) });
 
-function levelOn(e: LineEdge, r: number): number {
-  return e.from[1] + ((r - e.from[0]) / (e.to[0] - e.from[0])) * (e.to[1] - e.from[1]);
+const rising = (pieces: readonly Piece[]): Rising => ({ foot: (pieces[0] as Piece).from, pieces });
+
+/** Radius at a height; NaN above the top. */
+function radiusOn({ foot, pieces }: Rising, z: number): number {
+  if (z <= foot[1]) return foot[0];
+  const piece = firstWhere(pieces, (p) => p.to[1] >= z);
+  if (!piece) return Number.NaN;
+  const { edge, from, to } = piece;
+  if (edge.kind === 'arc') return edge.centre[0] + leg(edge.radius, z - edge.centre[1]);
+  return from[0] + ((z - from[1]) / (to[1] - from[1])) * (to[0] - from[0]);
 }
 
-const root = (radius: number, leg: number): number => Math.sqrt(Math.max(0, radius * radius - leg * leg));
+/** Height at a radius; NaN outside the foot. */
+function heightOn({ foot, pieces }: Rising, r: number): number {
+  if (r > foot[0]) return Number.NaN;
+  const last = pieces[pieces.length - 1] as Piece;
+  const { edge, from, to } = firstWhere(pieces, (p) => p.to[0] <= r && p.to[0] < p.from[0]) ?? last;
+  if (edge.kind === 'arc') return edge.centre[1] + leg(edge.radius, r - edge.centre[0]);
+  return from[1] + ((r - from[0]) / (to[0] - from[0])) * (to[1] - from[1]);
+}
 
-/** First edge of a row for which `reached` holds, when it holds for all after it. */
-function find(edges: readonly Edge[], reached: (e: Edge) => boolean): Edge | undefined {
-  let [low, high] = [0, edges.length];
+const leg = (radius: number, other: number): number => Math.sqrt(Math.max(0, radius * radius - other * other));
+
+/** First of a row that `holds` is true for, when it is true for all after it. */
+function firstWhere<T>(row: readonly T[], holds: (one: T) => boolean): T | undefined {
+  let [low, high] = [0, row.length];
   while (low < high) {
     const middle = (low + high) >> 1;
-    if (reached(edges[middle] as Edge)) high = middle;
+    if (holds(row[middle] as T)) high = middle;
     else low = middle + 1;
   }
-  return edges[low];
+  return row[low];
 }

@@ -2,22 +2,20 @@ import { dot2, type Vec2 } from '../math/vec.js';
 import { archesOf, type HouseSetout } from '../setout/house.js';
 import { baseHalf } from '../setout/material.js';
 import { fromArchFrame } from './arch-places.js';
-import { remembering } from './remembering.js';
 
 /**
  * What level rays in one direction can meet: for each ray the domes and openings that lie in its way. A ray meets few of
  * a house's openings, and those that it misses needn't be asked.
  */
 export function rayHouse(house: HouseSetout, direction: Vec2): (through: Vec2) => HouseSetout {
-  const whole = remembering(house);
   const aside: Vec2 = [-direction[1], direction[0]];
-  const domes = whole.domes.map((dome) => {
-    const footing = whole.footings.find((f) => f.domeId === dome.id);
-    const slab = whole.slabs.find((s) => s.domeId === dome.id);
+  const domes = house.domes.map((dome) => {
+    const footing = house.footings.find((f) => f.domeId === dome.id);
+    const slab = house.slabs.find((s) => s.domeId === dome.id);
     const wall = dome.springingRadius + dome.thickness;
     const radius = Math.max(wall, footing?.outerRadius ?? 0, slab?.radius ?? 0);
     const middle = dot2(dome.at, aside);
-    const arches = archesOf(whole, dome).map((arch) => {
+    const arches = archesOf(house, dome).map((arch) => {
       const more = footing?.projection ?? 0;
       const half = baseHalf(arch, Math.max(0, more));
       // A clear space cuts all that lies before its opening.
@@ -50,7 +48,7 @@ export function rayHouse(house: HouseSetout, direction: Vec2): (through: Vec2) =
     if (before) return before;
     const met = domes.filter((d) => at >= d.low && at <= d.high);
     const less: HouseSetout = {
-      ...whole,
+      ...house,
       domes: met.map((d) => d.dome),
       arches: met.flatMap((d) => d.arches.filter((a) => at >= a.low && at <= a.high).map((a) => a.arch)),
     };

@@ -6,6 +6,7 @@ import { cutPrimitives } from './cut.js';
 import { aboveGroundOrFloor } from './ground.js';
 import { levelFigure } from './level-figure.js';
 import { strokesOf } from './paths.js';
+import { quickHouse } from './quick-house.js';
 import type { SectionPlane } from './section-plane.js';
 import { levelSight } from './sight.js';
 import { bedsAcross, type UprightCut, uprightCut } from './upright-cut.js';
@@ -18,7 +19,8 @@ export interface SectionFigure {
 /** The cut through the house and what is seen beyond it; x = 0 is the axis of the plane's dome. */
 export function sectionFigure(house: HouseSetout, plane: SectionPlane): SectionFigure {
   const cut = uprightCut(house, plane);
-  const sight = levelSight(house, plane.look, {
+  const quick = quickHouse(house);
+  const sight = levelSight(quick, plane.look, {
     origin: plane.through,
     beyond: dot2(plane.through, plane.look),
     shows: aboveGroundOrFloor(house),
@@ -30,7 +32,7 @@ export function sectionFigure(house: HouseSetout, plane: SectionPlane): SectionF
     primitives: [
       ...cutPrimitives(cut),
       ...strokesOf('joint', bedsAcross(house, plane, cut)),
-      ...levelFigure(house, sight, 'inside', taken),
+      ...levelFigure(quick, sight, 'inside', taken),
       ...strokesOf('ground', ground),
     ],
     cut,

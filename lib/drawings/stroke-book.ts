@@ -1,6 +1,6 @@
 import type { LayerName, Primitive } from '../documents/drawing.js';
-import { type Edge, edgeDistance, edgeEnd, edgeLength, edgePart, edgeShare, edgeStart } from '../math/curves.js';
-import { type Intervals, intersectIntervals, subtractIntervals } from '../math/intervals.js';
+import { type Edge, edgeAt, edgeDistance, edgeLength, edgePart, edgeShare } from '../math/curves.js';
+import { subtractIntervals } from '../math/intervals.js';
 import { chainEdges } from '../math/planar-chain.js';
 import { length2, sub2 } from '../math/vec.js';
 import type { Picture } from './feature.js';
@@ -31,7 +31,9 @@ export class StrokeBook {
       else {
         const rest = this.uncovered(picture);
         this.drawn.push(...rest);
-        this.layers.set(layer, [...(this.layers.get(layer) ?? []), ...rest]);
+        const edges = this.layers.get(layer);
+        if (edges) edges.push(...rest);
+        else this.layers.set(layer, [...rest]);
       }
     }
   }
@@ -44,36 +46,35 @@ export class StrokeBook {
     return [...paths, ...this.ellipses.map(({ layer, arc }): Primitive => ({ ...arc, layer }))];
   }
 
-  private uncovered(edge: Edge): Edge[] {
+  private uncovered(edge: Edge): readonly Edge[] {
+    const covers: [number, number][] = [];
+    for (const other of this.drawn) if (other.kind === edge.kind) addShared(edge, other, covers);
+    if (covers.length === 0) return [edge];
     const length = edgeLength(edge);
-    const covers: [number, number][] = this.drawn.flatMap((other) => sharedShares(edge, other));
-    const rest: Intervals = covers.length > 0 ? subtractIntervals([[0, 1]], covers) : [[0, 1]];
-    return rest.filter(([a, b]) => (b - a) * length > MEET).map(([a, b]) => edgePart(edge, a, b));
+    return subtractIntervals([[0, 1]], covers)
+      .filter(([a, b]) => (b - a) * length > MEET)
+      .map(([a, b]) => edgePart(edge, a, b));
   }
 }
 
-/** Shares of `edge` that lie on `other`. */
-function sharedShares(edge: Edge, other: Edge): [number, number][] {
+/** Adds the shares of `edge` that lie on `other`. */
+function addShared(edge: Edge, other: Edge, covers: [number, number][]): void {
   if (edge.kind === 'line') {
-    if (other.kind !== 'line') return [];
+    if (other.kind !== 'line') return;
     const [a, b] = [edgeShare(edge, other.from), edgeShare(edge, other.to)];
     const [from, to] = [Math.max(0, Math.min(a, b)), Math.min(1, Math.max(a, b))];
-    if (!(to > from)) return [];
-    const on = [from, to].every((t) => edgeDistance(other, pointOn(edge, t)) < ONE_LINE);
-    return on ? [[from, to]] : [];
+    if (!(to > from) || edgeDistance(other, edgeAt(edge, from)) > ONE_LINE) return;
+    if (edgeDistance(other, edgeAt(edge, to)) <= ONE_LINE) covers.push([from, to]);
+    return;
   }
-  if (other.kind !== 'arc' || Math.abs(edge.radius - other.radius) > ONE_LINE) return [];
-  if (length2(sub2(edge.centre, other.centre)) > ONE_LINE) return [];
+  if (other.kind !== 'arc' || Math.abs(edge.radius - other.radius) > ONE_LINE) return;
+  if (length2(sub2(edge.centre, other.centre)) > ONE_LINE) return;
   const [low, high] = [Math.min(edge.start, edge.end), Math.max(edge.start, edge.end)];
   const [low2, high2] = [Math.min(other.start, other.end), Math.max(other.start, other.end)];
   const full = 2 * Math.PI;
-  const first = Math.ceil((low - high2) / full);
-  const common: [number, number][] = [];
-  for (let k = first; low2 + k * full < high; k++)
-    for (const [a, b] of intersectIntervals([[low, high]], [[low2 + k * full, high2 + k * full]])) common.push([a, b]);
   const share = (angle: number) => (angle - edge.start) / (edge.end - edge.start);
-  return common.map(([a, b]) => [Math.min(share(a), share(b)), Math.max(share(a), share(b))]);
+  for (let k = Math.ceil((low - high2) / full); low2 + k * full < high; k++) {
+    const [from, to] = [Math.max(low, low2 + k * full), Math.min(high, high2 + k * full)];
+    if (to > from) covers.push([Math.min(share(from), share(to)), Math.max(share(from), share(to))]);
+  }
 }
-
-const pointOn = (edge: Edge, t: number) =>
-  t === 0 ? edgeStart(edge) : t === 1 ? edgeEnd(edge) : edgeStart(edgePart(edge, t, 1));

@@ -10,6 +10,7 @@ import { underRoof } from './ground.js';
 import { bedsOf, spanOf } from './joints.js';
 import { type Part, partAt } from './parts.js';
 import { rectangle } from './paths.js';
+import { quickHouse } from './quick-house.js';
 import { type CutPlane, onPlane, sliceUpright } from './slice-upright.js';
 
 /** How far below its surface the ground is hatched, mm. */
@@ -32,7 +33,8 @@ export function uprightCut(house: HouseSetout, plane: CutPlane): UprightCut {
   const ground: Vec2 = [Math.min(...reach) - middle - GROUND_BEYOND, Math.max(...reach) - middle + GROUND_BEYOND];
   const { ground: level } = house.house.site;
   const floor = -Math.max(0, ...house.slabs.map((s) => -s.bottomZ));
-  const part = (p: Vec2): Part | null => partAt(house, onPlane(plane, p));
+  const quick = quickHouse(house);
+  const part = (p: Vec2): Part | null => partAt(quick, onPlane(plane, p));
   const labelAt = (p: Vec2): Part | null => {
     const solid = part(p);
     if (solid || p[0] < ground[0] || p[0] > ground[1]) return solid;
