@@ -1,6 +1,7 @@
 import type { House } from '../description/house.js';
 import { type ArchSetout, setOutArch } from './arch.js';
 import { type DomeSetout, setOutDome } from './dome.js';
+import { type PassageSetout, setOutPassage } from './passage.js';
 
 /** Ring footing under a dome's wall; its top is the finished floor's level. */
 export interface FootingSetout {
@@ -24,6 +25,7 @@ export interface HouseSetout {
   readonly house: House;
   readonly domes: readonly DomeSetout[];
   readonly arches: readonly ArchSetout[];
+  readonly passages: readonly PassageSetout[];
   readonly footings: readonly FootingSetout[];
   readonly slabs: readonly SlabSetout[];
 }
@@ -36,6 +38,12 @@ export function setOutHouse(house: House): HouseSetout {
     if (!dome) throw new Error(`opening ${opening.id} names no dome of the house`);
     return setOutArch(opening, dome);
   });
+  const passages = house.passages.map((passage) => {
+    const at = passage.between.map((id) => domes.findIndex((d) => d.id === id));
+    const [first, second] = at.map((k) => domes[k]);
+    if (!first || !second) throw new Error(`passage ${passage.id} names no two domes of the house`);
+    return setOutPassage(passage, [first, second], (at[0] as number) < (at[1] as number) ? 1 : 0);
+  });
   const footings = house.footing
     ? domes.map((d) => setOutFooting(d, house.footing as NonNullable<House['footing']>))
     : [];
@@ -47,11 +55,27 @@ export function setOutHouse(house: House): HouseSetout {
         bottomZ: -slab.thickness,
       }))
     : [];
-  return { house, domes, arches, footings, slabs };
+  return { house, domes, arches, passages, footings, slabs };
 }
 
 export function archesOf(house: HouseSetout, dome: DomeSetout): ArchSetout[] {
   return house.arches.filter((arch) => arch.dome.id === dome.id);
+}
+
+/** Passages that end in a dome. */
+export function passagesOf(house: HouseSetout, dome: DomeSetout): PassageSetout[] {
+  return house.passages.filter((passage) => passage.domes.some((d) => d.id === dome.id));
+}
+
+/** Earlier domes that a dome abuts: listed before it, and overlapping it in plan. */
+export function earlierThan(house: HouseSetout, dome: DomeSetout): DomeSetout[] {
+  return house.domes.slice(0, house.domes.indexOf(dome)).filter((other) => overlap(other, dome));
+}
+
+/** Walls only lean inward, so domes overlap where they do so at the floor. */
+function overlap(one: DomeSetout, other: DomeSetout): boolean {
+  const between = Math.hypot(one.at[0] - other.at[0], one.at[1] - other.at[1]);
+  return between < one.outerRadiusAt(0) + other.outerRadiusAt(0);
 }
 
 function setOutFooting(dome: DomeSetout, footing: NonNullable<House['footing']>): FootingSetout {
