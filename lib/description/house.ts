@@ -1,3 +1,7 @@
+import type { LengthUnit } from '../base/units.js';
+
+export type { LengthUnit };
+
 /**
  * The description after reading: every default filled in, every quantity in one unit.
  * Lengths mm, bearings degrees clockwise from project north in [0, 360), densities kg/m3,
@@ -24,8 +28,6 @@ export interface House {
   readonly print: Print;
   readonly prices: Prices;
 }
-
-export type LengthUnit = 'm' | 'mm' | 'ft' | 'in';
 
 export interface Project {
   readonly title: string;
@@ -193,6 +195,7 @@ export interface Price {
 }
 
 export interface Prices {
+  /** Three capitals; empty when no prices are given. */
   readonly currency: string;
   readonly items: Readonly<Record<string, Price>>;
 }

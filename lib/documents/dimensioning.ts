@@ -1,4 +1,5 @@
 import { formatAngle, formatLength, type WrittenUnits } from '../base/measures.js';
+import { atan2, cos } from '../math/elementary.js';
 import { cross2, DEG, dot2, length2, perp2, scale2, sub2, turnPositive, type Vec2 } from '../math/vec.js';
 import type { AngleDimension, DiameterDimension, DimensionPrimitive, RadiusDimension } from './drawing.js';
 import { type Expansion, middleOf, readableDeg, type Stroke, type TextBox, textBox } from './expansion.js';
@@ -115,7 +116,7 @@ function lineWithText(
   scale: number,
 ): { strokes: Stroke[]; text: TextBox; reading: number } {
   const along = direction(a, b);
-  const heading = Math.atan2(along[1], along[0]) / DEG;
+  const heading = atan2(along[1], along[0]) / DEG;
   const reading = readableDeg(heading);
   const up = unit(reading + 90);
   const gap = STYLE.textGap * scale;
@@ -147,6 +148,12 @@ function expandRound(dim: RadiusDimension | DiameterDimension, scale: number, un
   };
 }
 
+/** Middle of the arc of an angle. */
+export function arcMiddle(dim: AngleDimension): Vec2 {
+  const middle = angleOf(dim.centre, dim.from) + angleBetween(dim) / 2;
+  return pointOnCircle(dim.centre, length2(sub2(dim.line, dim.centre)), middle);
+}
+
 function expandAngle(dim: AngleDimension, scale: number, units: WrittenUnits): Parts {
   const radius = length2(sub2(dim.line, dim.centre));
   const start = angleOf(dim.centre, dim.from);
@@ -173,7 +180,7 @@ function angleText(dim: AngleDimension, radius: number, middle: number, scale: n
   if (dimensionTextFits(dim, scale, units) && !(inside && half > radius / 2)) {
     // Inside the arc, its ends rise towards the text by the sagitta of the text's width.
     const gap = STYLE.textGap * scale + (inside ? radius - Math.sqrt(radius * radius - half * half) : 0);
-    const at = pointOnCircle(dim.centre, radius, middle);
+    const at = arcMiddle(dim);
     return textBox(text, [at[0] + up[0] * gap, at[1] + up[1] * gap], 'centre', height, reading);
   }
   const reach = radius + (STYLE.beyond + STYLE.margin) * scale + height * Math.abs(outward[1]);
@@ -198,16 +205,16 @@ function tick(at: Vec2, readingDeg: number, scale: number): Stroke {
 
 const thin = (segment: Stroke['segment']): Stroke => ({ segment, weightMm: STYLE.lineWeight });
 const unit = (deg: number): Vec2 => [cosDeg(deg), cosDeg(deg - 90)];
-const angleOf = (centre: Vec2, p: Vec2): number => Math.atan2(p[1] - centre[1], p[0] - centre[0]);
+const angleOf = (centre: Vec2, p: Vec2): number => atan2(p[1] - centre[1], p[0] - centre[0]);
 
 /** Exactly 0 at right angles, so that an upright dimension measures no trace of the horizontal. */
 function cosDeg(deg: number): number {
   const quarter = deg / 90;
-  return Number.isInteger(quarter) ? ([1, 0, -1, 0][((quarter % 4) + 4) % 4] as number) : Math.cos(deg * DEG);
+  return Number.isInteger(quarter) ? ([1, 0, -1, 0][((quarter % 4) + 4) % 4] as number) : cos(deg * DEG);
 }
 
 function angleBetween(dim: AngleDimension): number {
   const a = sub2(dim.from, dim.centre);
   const b = sub2(dim.to, dim.centre);
-  return turnPositive(Math.atan2(cross2(a, b), dot2(a, b)));
+  return turnPositive(atan2(cross2(a, b), dot2(a, b)));
 }

@@ -2,6 +2,8 @@ import { length2, sub2, type Vec2 } from '../math/vec.js';
 import { measureOf } from './dimensioning.js';
 import { DocumentError } from './document-error.js';
 import type { Primitive, Segment, View } from './drawing.js';
+import { HATCHES } from './hatches.js';
+import { LAYERS } from './layers.js';
 import { arcSweep, segmentEnd, segmentStart } from './segments.js';
 
 /** Ends of a chain nearer than this meet, model mm: far under a line's width at any scale. */
@@ -9,7 +11,7 @@ const MEET = 0.01;
 
 /** One fault of a view: which primitive (its index), and what is wrong with it. */
 export interface DrawingFault {
-  readonly code: 'non-finite' | 'bad-scale' | 'broken-chain' | 'no-length' | 'bad-shape';
+  readonly code: 'non-finite' | 'bad-scale' | 'broken-chain' | 'no-length' | 'bad-shape' | 'unknown-name';
   readonly primitive: number;
   readonly message: string;
 }
@@ -26,7 +28,7 @@ export function auditView(view: View): DrawingFault[] {
     const name = `${p.kind === 'dimension' ? `${p.type} dimension` : p.kind} ${i}`;
     const wild = wildNumber(p);
     if (wild !== undefined) bad('non-finite', i, `The ${name} has a ${wild} that isn't a finite number.`);
-    else for (const [code, what] of shapeFaults(p)) bad(code, i, `The ${name} ${what}`);
+    else for (const [code, what] of [...nameFaults(p), ...shapeFaults(p)]) bad(code, i, `The ${name} ${what}`);
   });
   return faults;
 }
@@ -39,6 +41,16 @@ export function requireSoundView(view: View): void {
 }
 
 type ShapeFault = readonly [DrawingFault['code'], string];
+
+/** Callers without types may name what isn't there; it must not be left out in silence. */
+function nameFaults(p: Primitive): ShapeFault[] {
+  const faults: ShapeFault[] = [];
+  if ('layer' in p && !LAYERS.some((l) => l.name === p.layer))
+    faults.push(['unknown-name', `lies on a layer "${p.layer}" that does not exist.`]);
+  if (p.kind === 'hatch' && p.pattern !== 'solid' && !Object.hasOwn(HATCHES, p.pattern))
+    faults.push(['unknown-name', `has a pattern "${p.pattern}" that does not exist.`]);
+  return faults;
+}
 
 function shapeFaults(p: Primitive): ShapeFault[] {
   switch (p.kind) {

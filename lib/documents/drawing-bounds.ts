@@ -1,3 +1,4 @@
+import { atan2, cos, sin } from '../math/elementary.js';
 import { turnPositive, type Vec2 } from '../math/vec.js';
 import { expandDimension } from './dimensioning.js';
 import type { EllipsePrimitive, Primitive, View } from './drawing.js';
@@ -63,7 +64,7 @@ const cornersRound = ([x, y]: Vec2, r: number): Vec2[] => [
 /** Point of an ellipse at a parameter. */
 export function ellipseAt(e: EllipsePrimitive, t: number): Vec2 {
   const [ax, ay] = e.major;
-  const [c, s] = [Math.cos(t), Math.sin(t) * e.ratio];
+  const [c, s] = [cos(t), sin(t) * e.ratio];
   return [e.centre[0] + ax * c - ay * s, e.centre[1] + ay * c + ax * s];
 }
 
@@ -77,7 +78,7 @@ function ellipseExtremes(e: EllipsePrimitive): Vec2[] {
   const [ax, ay] = e.major;
   const turn = ellipseTurn(e);
   // Where the derivative of x or of y vanishes; each has two such parameters, half a turn apart.
-  const stops = [Math.atan2(-ay * e.ratio, ax), Math.atan2(ax * e.ratio, ay)].flatMap((t) => [t, t + Math.PI]);
+  const stops = [atan2(-ay * e.ratio, ax), atan2(ax * e.ratio, ay)].flatMap((t) => [t, t + Math.PI]);
   const inside = stops.filter((t) => turnPositive(t - e.start) <= turn);
   return [e.start, e.start + turn, ...inside].map((t) => ellipseAt(e, t));
 }

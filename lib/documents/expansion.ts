@@ -1,3 +1,4 @@
+import { cos, sin } from '../math/elementary.js';
 import { DEG, type Vec2 } from '../math/vec.js';
 import type { Anchor, Segment } from './drawing.js';
 import { textWidth } from './text-size.js';
@@ -60,7 +61,7 @@ export function boxCorners(box: TextBox): Vec2[] {
 }
 
 function boxPoint(box: TextBox, along: number, up: number): Vec2 {
-  const [c, s] = [Math.cos(box.rotationDeg * DEG), Math.sin(box.rotationDeg * DEG)];
+  const [c, s] = [cos(box.rotationDeg * DEG), sin(box.rotationDeg * DEG)];
   return [box.at[0] + along * c - up * s, box.at[1] + along * s + up * c];
 }
 

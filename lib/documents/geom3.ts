@@ -1,5 +1,6 @@
 import modeling, { type geometries } from '@jscad/modeling';
 import { SAME_POINT } from '../base/tolerances.js';
+import { hypot } from '../math/elementary.js';
 import { DocumentError } from './document-error.js';
 import type { Mesh } from './mesh.js';
 import { auditMesh } from './mesh-audit.js';
@@ -71,7 +72,7 @@ function welder(tolerance: number): { positions: number[]; add(x: number, y: num
               y - (positions[3 * v + 1] as number),
               z - (positions[3 * v + 2] as number),
             ];
-            if (Math.hypot(dx, dy, dz) <= tolerance) return v;
+            if (hypot(dx, dy, dz) <= tolerance) return v;
           }
     return undefined;
   };

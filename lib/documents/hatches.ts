@@ -1,3 +1,4 @@
+import { cos, sin } from '../math/elementary.js';
 import { DEG, dot2, type Vec2 } from '../math/vec.js';
 import type { HatchPattern } from './drawing.js';
 
@@ -27,20 +28,39 @@ const family = (
 });
 
 const WEAVE = 4.8;
-const weave = [0, 1, 2].map((i) => WEAVE * ((i + 0.5) / 3));
+const weave = [0, 0.375, 0.75].map((x) => WEAVE * x);
+
+/** A pattern's lines, and the name, turn and size under which DXF readers know the same lines. */
+export interface HatchStyle {
+  readonly families: readonly LineFamily[];
+  readonly dxf: {
+    readonly name: string;
+    readonly turnDeg: number /** Paper mm per unit mm of the named pattern. */;
+    readonly size: number;
+  };
+}
 
 /**
- * What a cut material looks like on paper. Slanting lines for masonry and slanting pairs for cast pieces are common
- * practice, no source; a view explains them in its legend.
+ * What a cut material looks like on paper. Slanting lines for masonry, slanting pairs and broken lines for cast pieces
+ * and concrete are common practice, no source; a view explains them in its legend.
  */
-export const HATCHES: Readonly<Record<Exclude<HatchPattern, 'solid'>, readonly LineFamily[]>> = {
-  blockwork: [family(45, [0, 0], 1.8)],
-  cast: [family(135, [0, 0], 2.4), family(135, [0, 0.7], 2.4)],
-  concrete: [family(45, [0, 0], 3), family(45, [0, 1.5], 3, 1.7, [2.4, -1])],
-  earth: [
-    ...weave.map((x) => family(45, [0, x], WEAVE, WEAVE, [WEAVE, -WEAVE])),
-    ...weave.map((x) => family(135, [0, x - WEAVE * 2], WEAVE, WEAVE, [WEAVE, -WEAVE])),
-  ],
+export const HATCHES: Readonly<Record<Exclude<HatchPattern, 'solid'>, HatchStyle>> = {
+  blockwork: { families: [family(45, [0, 0], 1.8)], dxf: { name: 'ANSI31', turnDeg: 0, size: 1.8 / 3.175 } },
+  cast: {
+    families: [family(135, [0, 0], 2.4), family(135, [0.8, -0.8], 2.4)],
+    dxf: { name: 'ANSI32', turnDeg: 90, size: 2.4 / 9.525 },
+  },
+  concrete: {
+    families: [family(45, [0, 0], 3), family(45, [1.5, -1.5], 3, 0, [1.5, -0.75])],
+    dxf: { name: 'ANSI33', turnDeg: 0, size: 3 / 6.35 },
+  },
+  earth: {
+    families: [
+      ...weave.map((x) => family(45, [0, x], WEAVE, WEAVE, [WEAVE, -WEAVE])),
+      ...weave.map((x) => family(135, [WEAVE * 0.875, -(x + WEAVE * 0.125)], WEAVE, WEAVE, [WEAVE, -WEAVE])),
+    ],
+    dxf: { name: 'EARTH', turnDeg: 45, size: WEAVE / 6.35 },
+  },
 };
 
 /** A family as it lies in the model at `1 : scale`: a base point, the step to the next line, and dashes, model mm. */
@@ -52,7 +72,7 @@ export interface PlacedFamily {
 }
 
 export function placeFamily(f: LineFamily, scale: number): PlacedFamily {
-  const [c, s] = [Math.cos(f.angleDeg * DEG) * scale, Math.sin(f.angleDeg * DEG) * scale];
+  const [c, s] = [cos(f.angleDeg * DEG) * scale, sin(f.angleDeg * DEG) * scale];
   const turn = (along: number, left: number): Vec2 => [along * c - left * s, along * s + left * c];
   return {
     angleDeg: f.angleDeg,
@@ -77,9 +97,9 @@ export function hatchLines(
   scale: number,
 ): HatchLine[] {
   const corners: Vec2[] = [box.min, [box.max[0], box.min[1]], box.max, [box.min[0], box.max[1]]];
-  return HATCHES[pattern].flatMap((f) => {
+  return HATCHES[pattern].families.flatMap((f) => {
     const { base, step, dashes } = placeFamily(f, scale);
-    const along: Vec2 = [Math.cos(f.angleDeg * DEG), Math.sin(f.angleDeg * DEG)];
+    const along: Vec2 = [cos(f.angleDeg * DEG), sin(f.angleDeg * DEG)];
     const left: Vec2 = [-along[1], along[0]];
     const spacing = f.spacing * scale;
     const lefts = corners.map((p) => dot2(p, left) - dot2(base, left));

@@ -133,10 +133,9 @@ function sortFaults(triangles: ArrayLike<number>, vertexCount: number): EdgeFaul
 
 function triangleWhere(mesh: Mesh, test: (a: number, b: number, c: number) => boolean): number[] {
   const found: number[] = [];
-  for (let t = 0; t < mesh.triangles.length / 3; t++) {
-    const [a, b, c] = [mesh.triangles[3 * t], mesh.triangles[3 * t + 1], mesh.triangles[3 * t + 2]];
-    if (test(a as number, b as number, c as number)) found.push(t);
-  }
+  for (let i = 0; i < mesh.triangles.length; i += 3)
+    if (test(mesh.triangles[i] as number, mesh.triangles[i + 1] as number, mesh.triangles[i + 2] as number))
+      found.push(i / 3);
   return found;
 }
 

@@ -1,3 +1,4 @@
+import { cos, sin } from '../math/elementary.js';
 import { add2, length2, lerp2, perp2, scale2, sub2, type Vec2 } from '../math/vec.js';
 import type { Segment } from './drawing.js';
 
@@ -13,8 +14,8 @@ export function arcSweep(arc: ArcSegment): number {
 }
 
 export const pointOnCircle = (centre: Vec2, radius: number, angle: number): Vec2 => [
-  centre[0] + radius * Math.cos(angle),
-  centre[1] + radius * Math.sin(angle),
+  centre[0] + radius * cos(angle),
+  centre[1] + radius * sin(angle),
 ];
 
 export const segmentStart = (s: Segment): Vec2 =>

@@ -1,10 +1,11 @@
-import type { HatchPrimitive, LayerName, PathPrimitive, Primitive } from '../documents/drawing.js';
+import type { HatchPrimitive, LayerName, Primitive } from '../documents/drawing.js';
 import type { Edge } from '../math/curves.js';
 import { type Border, bordersOf, regionOf } from '../math/planar.js';
 import { chainEdges } from '../math/planar-chain.js';
 import type { Vec2 } from '../math/vec.js';
 import { BESIDE, OUTLINE } from './fineness.js';
 import { PATTERN_OF, type Part } from './parts.js';
+import { loopOf, strokeOf } from './paths.js';
 
 /** What a plane cuts, as regions bounded by exact lines and arcs. */
 export interface Cut {
@@ -26,7 +27,7 @@ const PARTS = Object.keys(PATTERN_OF) as Part[];
 /** Hatches of all cut parts, a wide line round the house, a narrow one between parts. */
 export function cutPrimitives(cut: Cut): Primitive[] {
   const hatches = PARTS.flatMap((part): HatchPrimitive[] => {
-    const loops = cut.loops(part);
+    const loops = cut.loops(part).map(loopOf);
     return loops.length > 0 ? [{ kind: 'hatch', layer: 'hatch', pattern: PATTERN_OF[part], loops }] : [];
   });
   const solid = (part: Part | null) => part !== null && part !== 'earth';
@@ -35,9 +36,7 @@ export function cutPrimitives(cut: Cut): Primitive[] {
   return [...hatches, ...strokes(between, 'visible'), ...strokes(outline, 'cut')];
 }
 
-function strokes(borders: readonly Border<Part>[], layer: LayerName): PathPrimitive[] {
-  return chainEdges(
-    borders.map((b) => b.edge),
-    OUTLINE,
-  ).map(({ edges, closed }) => ({ kind: 'path', layer, segments: edges, closed }));
+function strokes(borders: readonly Border<Part>[], layer: LayerName): Primitive[] {
+  const edges = borders.map((b) => b.edge);
+  return chainEdges(edges, OUTLINE).map((chain) => strokeOf(layer, chain));
 }

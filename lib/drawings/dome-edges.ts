@@ -1,4 +1,4 @@
-import type { Vec3 } from '../math/vec.js';
+import type { Vec2, Vec3 } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { inClear, inOuter } from './arch-places.js';
@@ -11,21 +11,25 @@ export function domeEdges(dome: DomeSetout, arches: readonly ArchSetout[]): Feat
   const outer = springingRadius + thickness;
   const outside = (p: Vec3) => !arches.some((a) => (a.faceV === null ? inClear(a, p) : inOuter(a, p)));
   const inside = (p: Vec3) => !arches.some((a) => inClear(a, p));
-  const features: Feature[] = [
-    { ...edgeFeature(levelCircle(at, springingRadius, 0), inside), dashed: true },
-    edgeFeature(levelCircle(at, outer, 0), outside),
-  ];
+  const out = (r: number, z: number, where: Feature['where']): Feature => round(at, r, z, 'out', where);
+  const inn = (r: number, z: number, where: Feature['where']): Feature => round(at, r, z, 'in', where);
+  const features: Feature[] = [{ ...inn(springingRadius, 0, inside), dashed: true }, out(outer, 0, outside)];
   if (skewback) {
-    features.push(edgeFeature(levelCircle(at, outer, skewback.shoulderZ), outside));
-    if (springingZ > 0) features.push(edgeFeature(levelCircle(at, springingRadius, springingZ), inside));
+    features.push(out(outer, skewback.shoulderZ, outside));
+    if (springingZ > 0) features.push(inn(springingRadius, springingZ, inside));
   }
   if (curb) {
     features.push(
-      edgeFeature(levelCircle(at, curb.bedOuter[0], curb.bedOuter[1]), outside),
-      edgeFeature(levelCircle(at, curb.bedOuter[0], curb.topZ)),
-      edgeFeature(levelCircle(at, curb.clearRadius, curb.topZ)),
-      edgeFeature(levelCircle(at, curb.clearRadius, dome.heightAt(curb.clearRadius)), inside),
+      out(curb.bedOuter[0], curb.bedOuter[1], outside),
+      out(curb.bedOuter[0], curb.topZ, outside),
+      inn(curb.clearRadius, curb.topZ, inside),
+      inn(curb.clearRadius, dome.heightAt(curb.clearRadius), inside),
     );
   }
   return features;
 }
+
+const round = (at: Vec2, r: number, z: number, turned: 'in' | 'out', where: Feature['where']): Feature => ({
+  ...edgeFeature(levelCircle(at, r, z), where),
+  turned,
+});

@@ -23,6 +23,25 @@ export function baseReach(house: HouseSetout, along: Vec2): Vec2 | null {
   return reach(house, along, radii, (id) => footing(id)?.projection ?? 0);
 }
 
+/**
+ * Outermost place of the house at a level as a level look sees it, on the side that `away` says: where a line to a
+ * level mark or a dimension begins.
+ */
+export function sideAt(house: HouseSetout, right: Vec2, z: number, away: 1 | -1): number {
+  const outermost = (values: readonly number[]) => (away > 0 ? Math.max(...values) : Math.min(...values));
+  if (z < 0) return outermost([...(baseReach(house, right) ?? masonryReach(house, right))]);
+  const round = house.domes.map((d) => {
+    const radius = z < d.topZ ? d.outerRadiusAt(z) : 0;
+    return dot2(d.at, right) + away * (Number.isFinite(radius) ? radius : 0);
+  });
+  const barrels = house.arches.flatMap((arch) => {
+    const { faceV, topZ } = arch;
+    if (faceV === null || z > topZ) return [];
+    return [1, -1].map((s) => dot2(fromArchFrame(arch, s * arch.outerHalfAt(z), faceV), right));
+  });
+  return outermost([...round, ...barrels]);
+}
+
 function reach(house: HouseSetout, along: Vec2, radii: readonly number[], beyond: (domeId: string) => number): Vec2 {
   const places = house.domes.flatMap((d, i) => {
     const middle = dot2(d.at, along);

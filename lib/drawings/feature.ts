@@ -12,11 +12,13 @@ export interface Feature {
   readonly kind: 'edge' | 'joint';
   /** Where on the curve the line exists; everywhere when missing. */
   readonly where?: (p: Vec3) => boolean;
+  /** A level circle whose faces all look outward or inward: a level look sees at most the half that faces it. */
+  readonly turned?: 'out' | 'in';
   /** A plan dashes it where it lies hidden. */
   readonly dashed?: true;
 }
 
-export const edgeFeature = (curve: SpaceCurve, where?: (p: Vec3) => boolean): Feature =>
+export const edgeFeature = (curve: SpaceCurve, where?: Feature['where']): Feature =>
   where ? { curve, kind: 'edge', where } : { curve, kind: 'edge' };
 
 export const jointFeature = (curve: SpaceCurve, where?: (p: Vec3) => boolean): Feature =>

@@ -5,8 +5,8 @@ export const TRACE = 0.1;
 /** The same for meridians that areas are taken from. */
 export const TRACE_FINE = 1e-3;
 /** Spacing of the places at which an edge is asked whether it is seen, and of those on joints. */
-export const SAMPLE = 30;
-export const SAMPLE_JOINT = 80;
+export const SAMPLE = 50;
+export const SAMPLE_JOINT = 120;
 /** A place where an edge goes out of sight is found to this. */
 export const CHANGE = 0.005;
 /** An edge is looked at from this far on both sides of it, for rays along a face hit or miss it by rounding. */

@@ -1,11 +1,11 @@
-import { alongBearing, bearingOf, dot2, type Vec2, type Vec3 } from '../math/vec.js';
+import { alongBearing, dot2, type Vec2, type Vec3 } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
 import type { Course } from '../setout/courses.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { spanPoint } from '../setout/span.js';
 import { inOuter } from './arch-places.js';
 import { type Feature, jointFeature } from './feature.js';
-import { levelCircle, type SpaceCurve } from './space-curve.js';
+import { halfToward, levelCircle, type SpaceCurve } from './space-curve.js';
 
 /** The middles of the joints of a dome's blocks, each as one line; none within the rings and jambs of openings. */
 export interface JointLines {
@@ -34,11 +34,13 @@ export function jointLines(dome: DomeSetout, arches: readonly ArchSetout[]): Joi
   const beds = (depth: number, toward: Vec2): Feature[] =>
     bedsOf(dome).map(({ course, s }) => {
       const [r, z] = spanPoint(spanOf(dome, course), s, depth);
-      return jointFeature(halfCircle(dome.at, r, z, toward), where);
+      return jointFeature(halfToward(levelCircle(dome.at, r, z), toward), where);
     });
   // Where the stem wall's level top carries a skewback, that joint shows as well.
   const stemTop = (r: number, toward: Vec2): Feature[] =>
-    dome.skewback && dome.springingZ > 0 ? [jointFeature(halfCircle(dome.at, r, dome.springingZ, toward), where)] : [];
+    dome.skewback && dome.springingZ > 0
+      ? [jointFeature(halfToward(levelCircle(dome.at, r, dome.springingZ), toward), where)]
+      : [];
   return {
     outside(look) {
       const toward: Vec2 = [-look[0], -look[1]];
@@ -65,10 +67,4 @@ function perpends(dome: DomeSetout, course: Course, toward: Vec2): SpaceCurve[] 
     curves.push({ kind: 'free', at, from: course.bed, to: course.to });
   }
   return curves;
-}
-
-/** The half of a level circle round the dome's axis that lies towards a plan direction. */
-function halfCircle(at: Vec2, r: number, z: number, toward: Vec2): SpaceCurve {
-  const middle = Math.PI / 2 - bearingOf(toward);
-  return levelCircle(at, r, z, middle - Math.PI / 2, middle + Math.PI / 2);
 }

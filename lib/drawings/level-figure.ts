@@ -1,5 +1,6 @@
 import type { Primitive } from '../documents/drawing.js';
 import type { Edge } from '../math/curves.js';
+import type { Vec2 } from '../math/vec.js';
 import { archesOf, type HouseSetout } from '../setout/house.js';
 import { archEdges } from './arch-edges.js';
 import { baseEdges } from './base-edges.js';
@@ -8,6 +9,7 @@ import { type Feature, seenParts } from './feature.js';
 import { jointLines } from './joints.js';
 import type { LevelSight } from './sight.js';
 import { levelSilhouettes } from './silhouettes.js';
+import { halfToward } from './space-curve.js';
 import { StrokeBook } from './stroke-book.js';
 
 /** Creases of the whole house, whatever the view. */
@@ -19,6 +21,12 @@ export function houseEdges(house: HouseSetout): Feature[] {
   ];
 }
 
+function facingHalf(feature: Feature, look: Vec2): Feature {
+  const { curve, turned } = feature;
+  if (curve.kind !== 'circle' || !turned) return feature;
+  return { ...feature, curve: halfToward(curve, turned === 'in' ? look : [-look[0], -look[1]]) };
+}
+
 /** What a level look sees: edges, silhouettes and joints, hidden ones removed; nothing on lines that are `taken`. */
 export function levelFigure(
   house: HouseSetout,
@@ -28,7 +36,8 @@ export function levelFigure(
 ): Primitive[] {
   const book = new StrokeBook();
   book.take(taken);
-  const features = [...levelSilhouettes(house, sight.look), ...houseEdges(house)];
+  const edges = houseEdges(house).map((f) => facingHalf(f, sight.look));
+  const features = [...levelSilhouettes(house, sight.look), ...edges];
   const joints = house.domes.flatMap((dome) => jointLines(dome, archesOf(house, dome))[face](sight.look));
   for (const f of features) if (f.kind === 'edge') book.write('visible', seenParts(f, sight));
   for (const f of [...features, ...joints]) if (f.kind === 'joint') book.write('joint', seenParts(f, sight));

@@ -5,6 +5,7 @@ import type { HouseSetout } from '../setout/house.js';
 import { cutPrimitives } from './cut.js';
 import { aboveGroundOrFloor } from './ground.js';
 import { levelFigure } from './level-figure.js';
+import { strokesOf } from './paths.js';
 import type { SectionPlane } from './section-plane.js';
 import { levelSight } from './sight.js';
 import { bedsAcross, type UprightCut, uprightCut } from './upright-cut.js';
@@ -26,9 +27,9 @@ export function sectionFigure(house: HouseSetout, plane: SectionPlane): SectionF
   return {
     primitives: [
       ...cutPrimitives(cut),
-      ...strokes('joint', bedsAcross(house, plane, cut)),
+      ...strokesOf('joint', bedsAcross(house, plane, cut)),
       ...levelFigure(house, sight, 'inside', taken),
-      ...strokes('ground', surfaces(cut, house.house.site.ground)),
+      ...strokesOf('ground', surfaces(cut, house.house.site.ground)),
     ],
     cut,
   };
@@ -40,6 +41,3 @@ const surfaces = (cut: UprightCut, level: number): Edge[] =>
     .filter((b) => (b.left === 'earth' && b.right === null) || (b.left === null && b.right === 'earth'))
     .map((b) => b.edge)
     .filter((e) => e.kind === 'line' && Math.abs(e.from[1] - level) < 1e-6 && Math.abs(e.to[1] - level) < 1e-6);
-
-const strokes = (layer: 'joint' | 'ground', edges: readonly Edge[]): Primitive[] =>
-  edges.map((e) => ({ kind: 'path', layer, segments: [e], closed: false }));

@@ -36,9 +36,7 @@ function domeLines(house: HouseSetout, dome: DomeSetout, plane: CutPlane): Edge[
   const meridian: Edge[] = [
     ...extradosMeridian(dome),
     ...intradosMeridian(dome),
-    ...beds.flatMap((s) =>
-      s === null ? [] : [lineEdge(spanPoint(dome.shell, s, 0), spanPoint(dome.shell, s, dome.thickness))],
-    ),
+    ...beds.flatMap((s) => (s === null ? [] : [bedLine(dome, s)])),
   ];
   const outer = dome.springingRadius + dome.thickness;
   meridian.push(lineEdge([0, 0], [outer, 0]));
@@ -52,6 +50,10 @@ function domeLines(house: HouseSetout, dome: DomeSetout, plane: CutPlane): Edge[
   if (slab) meridian.push(...ring(0, slab.radius, slab.bottomZ));
   return meridian.flatMap((e) => revolved(e, dome, plane));
 }
+
+/** A bed across the wall and a little past both faces, so that it surely crosses them. */
+const bedLine = (dome: DomeSetout, s: number): Edge =>
+  lineEdge(spanPoint(dome.shell, s, -1), spanPoint(dome.shell, s, dome.thickness + 1));
 
 /** Outline of a ring from z down to the floor's level. */
 const ring = (inner: number, outer: number, bottomZ: number): Edge[] => [

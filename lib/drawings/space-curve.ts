@@ -6,16 +6,18 @@ import { MEET, TRACE } from './fineness.js';
 /** An edge of the house in space, with a parameter from `from` to `to`. */
 export type SpaceCurve =
   | { readonly kind: 'line'; readonly start: Vec3; readonly end: Vec3; readonly from: number; readonly to: number }
-  /** `centre + cos t · a + sin t · b`, the half axes square to each other and equally long. */
-  | {
-      readonly kind: 'circle';
-      readonly centre: Vec3;
-      readonly a: Vec3;
-      readonly b: Vec3;
-      readonly from: number;
-      readonly to: number;
-    }
+  | SpaceCircle
   | { readonly kind: 'free'; readonly at: (t: number) => Vec3; readonly from: number; readonly to: number };
+
+/** `centre + cos t · a + sin t · b`, the half axes square to each other and equally long. */
+export interface SpaceCircle {
+  readonly kind: 'circle';
+  readonly centre: Vec3;
+  readonly a: Vec3;
+  readonly b: Vec3;
+  readonly from: number;
+  readonly to: number;
+}
 
 /** An ellipse's arc on paper, from parameter `start` to `end` counter-clockwise. */
 export interface EllipseArc {
@@ -30,7 +32,7 @@ export interface EllipseArc {
 export const spaceLine = (start: Vec3, end: Vec3): SpaceCurve => ({ kind: 'line', start, end, from: 0, to: 1 });
 
 /** A level circle round an upright axis. */
-export const levelCircle = (at: Vec2, radius: number, z: number, from = 0, to = 2 * Math.PI): SpaceCurve => ({
+export const levelCircle = (at: Vec2, radius: number, z: number, from = 0, to = 2 * Math.PI): SpaceCircle => ({
   kind: 'circle',
   centre: [at[0], at[1], z],
   a: [radius, 0, 0],
@@ -38,6 +40,12 @@ export const levelCircle = (at: Vec2, radius: number, z: number, from = 0, to = 
   from,
   to,
 });
+
+/** The half of a level circle that lies towards a plan direction. */
+export function halfToward(circle: SpaceCircle, toward: Vec2): SpaceCircle {
+  const middle = Math.atan2(toward[1], toward[0]);
+  return { ...circle, from: middle - Math.PI / 2, to: middle + Math.PI / 2 };
+}
 
 export function curveAt(c: SpaceCurve, t: number): Vec3 {
   if (c.kind === 'free') return c.at(t);

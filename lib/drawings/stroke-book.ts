@@ -5,6 +5,7 @@ import { chainEdges } from '../math/planar-chain.js';
 import { length2, sub2 } from '../math/vec.js';
 import type { Picture } from './feature.js';
 import { MEET } from './fineness.js';
+import { strokeOf, strokesOf } from './paths.js';
 import type { EllipseArc } from './space-curve.js';
 
 /** Lines nearer than this to one another fall on one line on paper, model mm. */
@@ -37,10 +38,8 @@ export class StrokeBook {
 
   /** Joints each for themselves, other lines chained to strokes. */
   primitives(): Primitive[] {
-    const paths = [...this.layers].flatMap(([layer, edges]): Primitive[] =>
-      layer === 'joint'
-        ? edges.map((e) => ({ kind: 'path', layer, segments: [e], closed: false }))
-        : chainEdges(edges, MEET).map(({ edges: segments, closed }) => ({ kind: 'path', layer, segments, closed })),
+    const paths = [...this.layers].flatMap(([layer, edges]) =>
+      layer === 'joint' ? strokesOf(layer, edges) : chainEdges(edges, MEET).map((chain) => strokeOf(layer, chain)),
     );
     return [...paths, ...this.ellipses.map(({ layer, arc }): Primitive => ({ ...arc, layer }))];
   }

@@ -8,12 +8,13 @@ import { CHANGE, OUTLINE } from './fineness.js';
 import { underRoof } from './ground.js';
 import { bedsOf, spanOf } from './joints.js';
 import { type Part, partAt } from './parts.js';
+import { rectangle } from './paths.js';
 import { type CutPlane, onPlane, sliceUpright } from './slice-upright.js';
 
 /** How far below its surface the ground is hatched, mm. */
 const EARTH_DEPTH = 200;
 /** How far beyond the house ground is drawn, mm. */
-export const GROUND_BEYOND = 800;
+export const GROUND_BEYOND = 500;
 
 export interface UprightCut extends Cut {
   /** Left and right end of the ground that is drawn. */
@@ -36,17 +37,10 @@ export function uprightCut(house: HouseSetout, plane: CutPlane): UprightCut {
     const top = underRoof(house, x, y) ? floor : level;
     return p[1] < top && p[1] > top - EARTH_DEPTH ? 'earth' : null;
   };
-  const strips = [level, floor].flatMap((top) => box4(ground[0], top - EARTH_DEPTH, ground[1], top));
+  const strips = [level, floor].flatMap((top) => rectangle(ground[0], top - EARTH_DEPTH, ground[1], top));
   const sides = roofEnds(house, plane, ground).map((x) => lineEdge([x, box.min[1] - EARTH_DEPTH], [x, box.max[1]]));
   return { ...cutOf([...lines, ...strips, ...sides], labelAt), ground, partAt: part };
 }
-
-const box4 = (x0: number, y0: number, x1: number, y1: number): Edge[] => [
-  lineEdge([x0, y0], [x1, y0]),
-  lineEdge([x1, y0], [x1, y1]),
-  lineEdge([x1, y1], [x0, y1]),
-  lineEdge([x0, y1], [x0, y0]),
-];
 
 /** Where the plane goes in under the house and out again. */
 function roofEnds(house: HouseSetout, plane: CutPlane, reach: Vec2): number[] {

@@ -21,7 +21,8 @@ export function outlineOf(...stretches: readonly Stretch[]): Outline {
     return Math.hypot(next[0] - point[0], next[1] - point[1]) > SAME_POINT;
   });
   const outline = { points: kept.map((k) => k.point), names: kept.map((k) => k.name) };
-  if (!(areaOf(outline.points) > 0)) throw new Error(`an outline of ${kept.length} points isn't counter-clockwise`);
+  if (!(areaOf(outline.points) > 0))
+    throw new Error(`an outline of ${kept.length} points isn't finite and counter-clockwise`);
   return outline;
 }
 

@@ -1,20 +1,22 @@
-/** Far above the smallest normal float32, so that a step of its last digit is still a float32. */
+/** Well within the normal float32, so that a step of the last digit is still a float32. */
 const SMALLEST = 1e-30;
+const LARGEST = 1e30;
 
 /**
  * Rounds points to float32 so that no two of them fall together: a point whose rounded place is taken is set
  * a last digit aside. What a mesh tells apart by index stays apart in a file that knows only coordinates,
  * so a closed mesh stays closed however thin its triangles are.
  * `positions` holds x, y, z of each point; the result is float32 values, in the same order.
- * @throws RangeError when all points lie within 1e-30 of the origin, where a last digit aside is lost.
+ * @throws RangeError when the farthest point lies within 1e-30 of the origin or beyond 1e30, where a last digit aside is lost.
  */
 export function roundApart(positions: Float64Array): Float32Array {
   const rounded = new Float32Array(positions.length);
   const table = new PointTable(positions.length / 3);
   let greatest = 0;
   for (const x of positions) greatest = Math.max(greatest, Math.abs(x));
-  if (greatest < SMALLEST) throw new RangeError(`A solid no larger than ${greatest} mm can't be told in float32.`);
-  const step = 2 ** (Math.floor(Math.log2(greatest)) - 22);
+  if (greatest < SMALLEST || greatest > LARGEST)
+    throw new RangeError(`A solid that reaches to ${greatest} mm from the origin can't be told in float32.`);
+  const step = 2 * lastDigit(greatest);
   for (let i = 0; i < positions.length; i += 3) {
     for (let attempt = 0; ; attempt++) {
       const [dx, dy, dz] = asideOf(attempt);
@@ -29,9 +31,22 @@ export function roundApart(positions: Float64Array): Float32Array {
   return rounded;
 }
 
+/** What the last binary digit of a positive float32 of this size is worth. */
+function lastDigit(size: number): number {
+  bits[0] = size;
+  const value = bits[0];
+  words[0] = (words[0] as number) + 1;
+  return (bits[0] as number) - value;
+}
+
+const bits = new Float32Array(3);
+const words = new Int32Array(bits.buffer);
+
+const IN_PLACE = [0, 0, 0] as const;
+
 /** Small whole steps round a place: none, then along each axis both ways, then farther. */
-function asideOf(attempt: number): [number, number, number] {
-  if (attempt === 0) return [0, 0, 0];
+function asideOf(attempt: number): readonly [number, number, number] {
+  if (attempt === 0) return IN_PLACE;
   const reach = Math.floor((attempt - 1) / 6) + 1;
   const way = (attempt - 1) % 6;
   const sign = way % 2 === 0 ? reach : -reach;
@@ -45,7 +60,9 @@ export class PointTable {
   private count = 0;
 
   constructor(capacity: number) {
-    this.slots = new Int32Array(2 ** Math.ceil(Math.log2(Math.max(2, capacity) * 2))).fill(-1);
+    let slots = 4;
+    while (slots < 2 * capacity) slots *= 2;
+    this.slots = new Int32Array(slots).fill(-1);
     this.keys = new Float32Array(3 * capacity);
   }
 
@@ -63,13 +80,13 @@ export class PointTable {
       slot = (slot + 1) & mask;
     }
     this.slots[slot] = this.count;
-    this.keys.set([x, y, z], 3 * this.count);
+    this.keys[3 * this.count] = x;
+    this.keys[3 * this.count + 1] = y;
+    this.keys[3 * this.count + 2] = z;
     return this.count++;
   }
 }
 
-const bits = new Float32Array(3);
-const words = new Int32Array(bits.buffer);
 function hash(x: number, y: number, z: number): number {
   bits[0] = x;
   bits[1] = y;

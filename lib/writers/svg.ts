@@ -17,6 +17,7 @@ import { expandLeader, expandLevel } from '../documents/marks.js';
 import { oneLine } from '../documents/plain-text.js';
 import { arcSweep, extremePoints, segmentAt, segmentEnd, segmentStart } from '../documents/segments.js';
 import { emOf } from '../documents/text-size.js';
+import { atan2, hypot } from '../math/elementary.js';
 import type { Vec2 } from '../math/vec.js';
 
 /** Paper left free round the view, mm. */
@@ -129,8 +130,8 @@ class Sheet {
 
   private ellipsePath(e: EllipsePrimitive): string {
     const turn = ellipseTurn(e);
-    const major = Math.hypot(e.major[0], e.major[1]);
-    const tilt = number((-Math.atan2(e.major[1], e.major[0]) * 180) / Math.PI);
+    const major = hypot(e.major[0], e.major[1]);
+    const tilt = number((-atan2(e.major[1], e.major[0]) * 180) / Math.PI);
     const half = `A${this.length(major)} ${this.length(major * e.ratio)} ${tilt} 0 0`;
     const [from, middle, to] = [0, turn / 2, turn].map((t) => this.at(ellipseAt(e, e.start + t)));
     return `M${from}${half} ${middle}${half} ${to}`;

@@ -45,6 +45,8 @@ describe('auditView', () => {
     expect(codes({ kind: 'level', at: [0, 0], level: Number.POSITIVE_INFINITY, side: 'left', label: '' })).toEqual([
       'non-finite',
     ]);
+    const spot = { kind: 'circle', layer: 'attic' as 'cut', centre: [0, 0], radius: 1 } as const;
+    expect(codes(spot)).toEqual(['unknown-name']);
     expect(auditView({ ...view(), scale: 0 }).map((f) => f.code)).toEqual(['bad-scale']);
   });
 

@@ -22,7 +22,7 @@ describe('hatchLines', () => {
         }
         length += Math.max(0, high - low) * Math.hypot(...d);
       }
-      const expected = HATCHES[pattern].reduce((sum, f) => sum + area / (f.spacing * 50), 0);
+      const expected = HATCHES[pattern].families.reduce((sum, f) => sum + area / (f.spacing * 50), 0);
       expect(length / expected).toBeCloseTo(1, 2);
     }
   });
@@ -58,6 +58,12 @@ describe('layers', () => {
     for (const layer of LAYERS) expect([0.13, 0.18, 0.25, 0.35, 0.5, 0.7, 1]).toContain(layer.weightMm);
     expect(layerStyle('cut').weightMm / layerStyle('visible').weightMm).toBe(2);
     expect(new Set(LAYERS.map((l) => l.name)).size).toBe(LAYERS.length);
+  });
+
+  it('give each type of line one weight, so that a file needs one length of dash for it', () => {
+    const broken = LAYERS.filter((l) => l.line !== 'continuous');
+    for (const { line, weightMm } of broken)
+      for (const other of broken) if (other.line === line) expect(other.weightMm).toBe(weightMm);
   });
 
   it('dash by line widths: 12 d and 3 d for hidden lines, 24 d for the long dash of an axis', () => {

@@ -45,7 +45,7 @@ beforeAll(async () => {
     logLevel: 'silent',
   });
   const served: Record<string, readonly [type: string, body: Uint8Array | string]> = {
-    '/': ['text/html', '<!doctype html><script type="module" src="/page.js"></script>'],
+    '/': ['text/html', '<!doctype html><link rel="icon" href="data:,"><script type="module" src="/page.js"></script>'],
     '/page.js': ['text/javascript', bundle.outputFiles[0]?.contents ?? ''],
     '/sample': ['text/plain; charset=utf-8', SAMPLE],
     '/kernel': ['application/wasm', KERNEL],

@@ -1,6 +1,13 @@
 import { fileURLToPath } from 'node:url';
 import { readWith } from './run.js';
 
+export interface PatternLine {
+  readonly angle: number;
+  readonly base: readonly number[];
+  readonly offset: readonly number[];
+  readonly dashes: readonly number[];
+}
+
 /** What ezdxf (Debian's python3-ezdxf) reads in a DXF file, by its programming interface. */
 export interface DxfReading {
   readonly version: string;
@@ -18,6 +25,8 @@ export interface DxfReading {
   readonly dimensions: readonly {
     readonly type: number;
     readonly measurement: number;
+    /** Where the arc of an angle runs. */
+    readonly arcPoint: readonly [number, number] | null;
     readonly style: string;
     readonly override: string;
     readonly texts: readonly string[];
@@ -29,11 +38,9 @@ export interface DxfReading {
     readonly layer: string;
     readonly paths: number;
     readonly bulges: number;
-    readonly lines: readonly {
-      readonly angle: number;
-      readonly offset: readonly number[];
-      readonly dashes: readonly number[];
-    }[];
+    readonly lines: readonly PatternLine[];
+    /** The lines of the pattern of that name in the reader's own table, turned and scaled as the file says. */
+    readonly namedLines: readonly PatternLine[];
   }[];
   readonly texts: readonly {
     readonly text: string;

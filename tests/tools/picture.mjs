@@ -3,6 +3,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { deflateSync } from 'node:zlib';
+import manifold from 'manifold-3d';
 import { blockSolids, houseSolids, layBlocks, loadKernel, readDescription, setOutHouse } from '../../dist/lib/index.js';
 
 const [file, out, bearingText = '215', elevationText = '28'] = process.argv.slice(2);
@@ -15,7 +16,8 @@ const HEIGHT = 1000;
 const OVER = 2;
 const COLOURS = { block: [214, 196, 168], arch: [178, 112, 82], curb: [120, 128, 140], plug: [120, 128, 140], skewback: [150, 150, 158], footing: [142, 140, 136], slab: [176, 174, 168] };
 
-const kernel = await loadKernel(readFileSync(createRequire(import.meta.url).resolve('manifold-3d/manifold.wasm')));
+const wasm = readFileSync(createRequire(import.meta.url).resolve('manifold-3d/manifold.wasm'));
+const kernel = await loadKernel({ factory: manifold, wasm });
 const setout = setOutHouse(readDescription(readFileSync(file, 'utf8'), file));
 const parts = houseSolids(kernel, setout).parts.filter((p) => !p.name.endsWith(':shell'));
 const blocks = blockSolids(kernel, setout, layBlocks(setout).blocks);
@@ -100,7 +102,7 @@ for (let y = 0; y < HEIGHT; y++) {
     for (let dy = 0; dy < OVER; dy++) {
       for (let dx = 0; dx < OVER; dx++) {
         const k = (y * OVER + dy) * w + x * OVER + dx;
-        const edge = owner[k] !== owner[k + 1] || owner[k] !== owner[k + w];
+        const edge = owner[k] !== (owner[k + 1] ?? -1) || owner[k] !== (owner[k + w] ?? -1);
         for (let i = 0; i < 3; i++) sum[i] += colour[3 * k + i] * (edge ? 0.62 : 1);
       }
     }

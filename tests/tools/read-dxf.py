@@ -9,6 +9,7 @@ import sys
 from collections import Counter
 
 import ezdxf
+from ezdxf.tools.pattern import load, scale_pattern
 
 
 def dimension(entity) -> dict:
@@ -16,6 +17,7 @@ def dimension(entity) -> dict:
     return {
         "type": entity.dimtype,
         "measurement": entity.get_measurement(),
+        "arcPoint": list(entity.dxf.defpoint5)[:2] if entity.dimtype == 2 else None,
         "style": entity.dxf.dimstyle,
         "override": entity.dxf.text,
         "texts": [e.plain_text() for e in block if e.dxftype() == "TEXT"],
@@ -23,18 +25,29 @@ def dimension(entity) -> dict:
     }
 
 
+def lines_of(definition) -> list:
+    return [
+        {"angle": angle % 360, "base": list(base)[:2], "offset": list(offset)[:2], "dashes": list(dashes)}
+        for angle, base, offset, dashes in definition
+    ]
+
+
 def hatch(entity) -> dict:
-    pattern = entity.pattern
+    stored = [
+        (line.angle, line.base_point, line.offset, line.dash_length_items)
+        for line in (entity.pattern.lines if entity.pattern else [])
+    ]
+    # What a reader draws that goes by the name instead of the stored lines.
+    named = load().get(entity.dxf.pattern_name)
+    turned = scale_pattern(named, entity.dxf.pattern_scale, entity.dxf.pattern_angle) if named and stored else []
     return {
         "pattern": entity.dxf.pattern_name,
         "solid": entity.dxf.solid_fill,
         "layer": entity.dxf.layer,
         "paths": len(entity.paths),
         "bulges": sum(1 for path in entity.paths for vertex in path.vertices if vertex[2] != 0),
-        "lines": [
-            {"angle": line.angle, "offset": list(line.offset)[:2], "dashes": list(line.dash_length_items)}
-            for line in (pattern.lines if pattern else [])
-        ],
+        "lines": lines_of(stored),
+        "namedLines": lines_of(turned),
     }
 
 

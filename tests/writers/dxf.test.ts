@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { dimensionText, measureOf } from '../../lib/documents/dimensioning.js';
 import type { DimensionPrimitive, Primitive, View } from '../../lib/documents/drawing.js';
 import { viewBounds } from '../../lib/documents/drawing-bounds.js';
-import { HATCHES } from '../../lib/documents/hatches.js';
+import { HATCHES, placeFamily } from '../../lib/documents/hatches.js';
 import { dashesOf, LAYERS } from '../../lib/documents/layers.js';
 import { GuardedTags } from '../../lib/writers/dxf/tags.js';
 import { writeDxf } from '../../lib/writers/dxf.js';
@@ -61,6 +61,14 @@ describe('writeDxf, read by ezdxf', () => {
           expect(Math.abs((found?.measurement ?? Number.NaN) - measureOf(dim))).toBeLessThan(1e-6);
           expect(found?.texts).toEqual([dimensionText(dim, units)]);
           expect(found?.strokes).toBeGreaterThanOrEqual(2);
+          if (dim.type === 'angle') {
+            // The point that tells which angle is meant lies between the two rays.
+            const { arcPoint } = found as { arcPoint: readonly [number, number] };
+            const bearing = (p: readonly [number, number]): number =>
+              Math.atan2(p[1] - dim.centre[1], p[0] - dim.centre[0]);
+            expect(bearing(arcPoint)).toBeGreaterThan(bearing(dim.from));
+            expect(bearing(arcPoint)).toBeLessThan(bearing(dim.to));
+          }
           expect(found?.style).toBe(units === 'metric' ? 'OBLIQUE-50-MM' : 'OBLIQUE-48-FT');
         });
         expect(read.dimensions[0]?.override).toBe('clear <>');
@@ -80,20 +88,32 @@ describe('writeDxf, read by ezdxf', () => {
         const hatches = view.primitives.filter((p) => p.kind === 'hatch');
         for (const [i, hatch] of hatches.filter((h) => h.layer === 'hatch').entries()) {
           const found = read.hatches[i];
-          expect(found).toMatchObject({
-            pattern: hatch.pattern.toUpperCase(),
-            solid: 0,
-            layer: 'hatch',
-            paths: hatch.loops.length,
-          });
+          expect(found).toMatchObject({ solid: 0, layer: 'hatch', paths: hatch.loops.length });
           expect(found?.bulges).toBe(hatch.loops.flat().filter((s) => s.kind === 'arc').length);
           if (hatch.pattern === 'solid') continue;
-          const families = HATCHES[hatch.pattern];
-          expect(found?.lines.map((l) => l.angle)).toEqual(families.map((f) => f.angleDeg));
-          found?.lines.forEach((l, k) => {
-            const f = families[k];
-            expect(Math.hypot(...l.offset)).toBeCloseTo(Math.hypot(f?.spacing ?? 0, f?.shift ?? 0) * view.scale, 6);
-            expect(l.dashes).toEqual(f?.dashes.map((d) => expect.closeTo(d * view.scale, 6)));
+          const { families, dxf } = HATCHES[hatch.pattern];
+          expect(found?.pattern).toBe(dxf.name);
+          expect(found?.lines).toEqual(
+            families.map((f) => {
+              const { angleDeg, base, step, dashes } = placeFamily(f, view.scale);
+              const near = (values: readonly number[]) => values.map((x) => expect.closeTo(x, 6));
+              return { angle: angleDeg, base: near(base), offset: near(step), dashes: near(dashes) };
+            }),
+          );
+        }
+      });
+
+      it('names each hatch as the reader knows a pattern of the very same lines', () => {
+        const hatches = read.hatches.filter((h) => h.solid === 0);
+        expect(new Set(hatches.map((h) => h.pattern)).size).toBe(Object.keys(HATCHES).length);
+        for (const { lines, namedLines } of hatches) {
+          expect(lines).toHaveLength(namedLines.length);
+          lines.forEach((line, i) => {
+            const named = namedLines[i];
+            expect(line.angle).toBeCloseTo(named?.angle ?? Number.NaN, 6);
+            // The reader's table holds its lengths rounded to about 1e-7.
+            for (const key of ['base', 'offset', 'dashes'] as const)
+              expect(line[key]).toEqual(named?.[key].map((x) => expect.closeTo(x, 3)));
           });
         }
       });
@@ -274,7 +294,7 @@ describe('lintDxf', () => {
     expect(lint(text)).toEqual([]);
     expect(lint(text.replace('\n40\n50.0\n', '\n40\nNaN\n'))[0]).toMatch(/group 40 is "NaN"/);
     expect(lint(text.replace('\n8\ncut\n', '\n8\nnowhere\n'))[0]).toMatch(/Layer nowhere/);
-    expect(lint(text.replace('\n6\nCHAIN-18\n', '\n6\nWAVES\n'))[0]).toMatch(/Line type WAVES/);
+    expect(lint(text.replace('\n6\nDASHDOT\n', '\n6\nWAVES\n'))[0]).toMatch(/Line type WAVES/);
     expect(lint(text.replace(/\n330\n\w+\n/, '\n330\nFFFF\n'))[0]).toMatch(/refers to FFFF/);
     expect(lint(text.replace(/(LINE\n5\n)\w+\n/, (_, head) => `${head}1\n`)).join()).toMatch(/used twice/);
     expect(() => tagsOf(new TextEncoder().encode(text.slice(0, -1)))).toThrow(/line end/);

@@ -67,7 +67,8 @@ describe('writeStl', () => {
     expect(() => writeStl([], { title: 'house' })).toThrow(/house: there is no solid/);
   });
 
-  it('refuses a solid too small for float32', () => {
+  it('refuses a solid too small or too large for float32', () => {
+    expect(() => writeStl([boxOf('mountain', [1e300, 1, 1])], { title: 'mountain' })).toThrow(/float32/);
     expect(() => writeStl([boxOf('speck', [1, 1, 1])], { title: 'speck', scale: 1e-33 })).toThrow(/float32/);
   });
 

@@ -1,12 +1,13 @@
-import { type DimensionExpansion, dimensionLineEnds } from '../../documents/dimensioning.js';
+import { arcMiddle, type DimensionExpansion, dimensionLineEnds } from '../../documents/dimensioning.js';
 import type { DimensionPrimitive } from '../../documents/drawing.js';
+import { atan2 } from '../../math/elementary.js';
 import { DEG, type Vec2 } from '../../math/vec.js';
 import { entity, safeText } from './entities.js';
 import type { DxfObject, Part } from './object.js';
 import { point, type Tag } from './tags.js';
 
 /** Kinds of DIMENSION; each refers to a block of its own (32), set where ours puts the text (128). */
-const KIND = { linear: 0, aligned: 0, diameter: 3, radius: 4, angle: 5 } as const;
+const KIND = { linear: 0, aligned: 0, diameter: 3, radius: 4, angle: 2 } as const;
 const OWN_BLOCK = 32;
 const TEXT_PLACED = 128;
 const MIDDLE_CENTRE = 5;
@@ -54,14 +55,17 @@ function geometry(dim: DimensionPrimitive): { definition: Vec2; parts: Part[] } 
       const opposite = [2 * dim.centre[0] - dim.on[0], 2 * dim.centre[1] - dim.on[1]] as const;
       return { definition: opposite, parts: [['AcDbDiametricDimension', [...point(15, dim.on), [40, 0]]]] };
     }
-    case 'angle':
-      return {
-        definition: dim.line,
-        parts: [
-          ['AcDb3PointAngularDimension', [...point(13, dim.from), ...point(14, dim.to), ...point(15, dim.centre)]],
-        ],
-      };
+    case 'angle': {
+      // Two lines from the centre; a point of the arc between them tells which of their angles is meant.
+      const lines: Tag[] = [
+        ...point(13, dim.centre),
+        ...point(14, dim.from),
+        ...point(15, dim.centre),
+        ...point(16, arcMiddle(dim)),
+      ];
+      return { definition: dim.to, parts: [['AcDb2LineAngularDimension', lines]] };
+    }
   }
 }
 
-const headingDeg = (from: Vec2, to: Vec2): number => Math.atan2(to[1] - from[1], to[0] - from[0]) / DEG;
+const headingDeg = (from: Vec2, to: Vec2): number => atan2(to[1] - from[1], to[0] - from[0]) / DEG;

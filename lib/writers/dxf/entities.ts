@@ -3,6 +3,7 @@ import { ellipseTurn } from '../../documents/drawing-bounds.js';
 import type { Dot, Stroke, TextBox } from '../../documents/expansion.js';
 import { oneLine } from '../../documents/plain-text.js';
 import { type ArcSegment, arcSweep, segmentEnd, segmentStart, splitArc } from '../../documents/segments.js';
+import { tan } from '../../math/elementary.js';
 import type { Vec2 } from '../../math/vec.js';
 import { DxfObject, type Part } from './object.js';
 import { point, type Tag } from './tags.js';
@@ -69,10 +70,7 @@ export function polylineEntity(segments: readonly Segment[], closed: boolean, la
 export function bulgedVertices(segments: readonly Segment[], closed: boolean): [Vec2, number][] {
   // A bulge stays well conditioned up to half a turn.
   const pieces = segments.flatMap((s): Segment[] => (s.kind === 'arc' ? splitArc(s, Math.PI) : [s]));
-  const vertices = pieces.map((s): [Vec2, number] => [
-    segmentStart(s),
-    s.kind === 'arc' ? Math.tan(arcSweep(s) / 4) : 0,
-  ]);
+  const vertices = pieces.map((s): [Vec2, number] => [segmentStart(s), s.kind === 'arc' ? tan(arcSweep(s) / 4) : 0]);
   const last = pieces.at(-1);
   if (!closed && last) vertices.push([segmentEnd(last), 0]);
   return vertices;

@@ -4,7 +4,10 @@ import { bulgedVertices, entity } from './entities.js';
 import type { DxfObject } from './object.js';
 import { point, type Tag } from './tags.js';
 
-/** A hatched or filled area: bulged polyline loops, and the pattern's lines spelled out in model mm. */
+/**
+ * A hatched or filled area: bulged polyline loops, and the pattern's lines spelled out in model mm.
+ * Some readers take the lines, some draw by name, turn and size: the two agree.
+ */
 export function hatchEntity(
   loops: readonly (readonly Segment[])[],
   pattern: HatchPattern,
@@ -17,14 +20,14 @@ export function hatchEntity(
     [210, 0],
     [220, 0],
     [230, 1],
-    [2, pattern.toUpperCase()],
+    [2, pattern === 'solid' ? 'SOLID' : HATCHES[pattern].dxf.name],
     [70, solid ? 1 : 0],
     [71, 0],
     [91, loops.length],
     ...loops.flatMap(loopTags),
     // Odd parity: a loop inside another is a hole.
     [75, 0],
-    [76, solid ? 1 : 2],
+    [76, 1],
     ...(solid ? [] : patternTags(pattern, scale)),
     [98, 0],
   ];
@@ -50,10 +53,11 @@ function loopTags(loop: readonly Segment[]): Tag[] {
 }
 
 function patternTags(pattern: Exclude<HatchPattern, 'solid'>, scale: number): Tag[] {
-  const families = HATCHES[pattern].map((f) => placeFamily(f, scale));
+  const { families: onPaper, dxf } = HATCHES[pattern];
+  const families = onPaper.map((f) => placeFamily(f, scale));
   return [
-    [52, 0],
-    [41, scale],
+    [52, dxf.turnDeg],
+    [41, dxf.size * scale],
     [77, 0],
     [78, families.length],
     ...families.flatMap((f): Tag[] => [

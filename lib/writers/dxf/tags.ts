@@ -22,28 +22,22 @@ export class GuardedTags extends TagsManager {
 
 function formatted(code: number, value: string | number): string {
   const kind = kindOf(code);
-  const told = `Group ${code} of a DXF file can't be ${typeof value === 'string' ? JSON.stringify(value) : String(value)}:`;
-  if (kind === 'real') {
-    if (typeof value !== 'number' || !Number.isFinite(value))
-      throw new RangeError(`${told} it must be a finite number.`);
-    return realText(value);
-  }
-  if (kind === 'whole') {
-    if (typeof value !== 'number' || !Number.isSafeInteger(value))
-      throw new RangeError(`${told} it must be a whole number.`);
-    return String(value);
-  }
-  if (kind === 'handle') {
-    if (!/^[0-9A-F]{1,16}$/.test(String(value))) throw new RangeError(`${told} it must be a handle.`);
-    return String(value);
-  }
-  if (typeof value !== 'string' || /\p{Cc}/u.test(value))
-    throw new RangeError(`${told} it must be a text on one line.`);
-  return value;
+  if (kind === 'real')
+    return Number.isFinite(value) ? realText(value as number) : refuse(code, value, 'a finite number');
+  if (kind === 'whole') return Number.isSafeInteger(value) ? String(value) : refuse(code, value, 'a whole number');
+  if (kind === 'handle')
+    return /^[0-9A-F]{1,16}$/.test(String(value)) ? String(value) : refuse(code, value, 'a handle');
+  return typeof value === 'string' && !/\p{Cc}/u.test(value) ? value : refuse(code, value, 'a text on one line');
+}
+
+function refuse(code: number, value: unknown, wanted: string): never {
+  const shown = typeof value === 'string' ? JSON.stringify(value) : String(value);
+  throw new RangeError(`Group ${code} of a DXF file can't be ${shown}: it must be ${wanted}.`);
 }
 
 /** To 1e-9 without an exponent, which not every reader takes. */
 function realText(value: number): string {
+  if (Number.isInteger(value) && Math.abs(value) < 1e15) return `${value === 0 ? 0 : value}.0`;
   const text = value.toFixed(9).replace(/0+$/, '').replace(/\.$/, '.0');
   return text === '-0.0' ? '0.0' : text;
 }

@@ -3,7 +3,7 @@ import Handle from 'dxf-writer/src/Handle.js';
 import Table from 'dxf-writer/src/Table.js';
 import type TagsManager from 'dxf-writer/src/TagsManager.js';
 import TextStyle from 'dxf-writer/src/TextStyle.js';
-import type { View } from '../../documents/drawing.js';
+import type { LineType, View } from '../../documents/drawing.js';
 import { viewBounds } from '../../documents/drawing-bounds.js';
 import { dashesOf, LAYERS } from '../../documents/layers.js';
 import type { Vec2 } from '../../math/vec.js';
@@ -22,6 +22,14 @@ interface Block {
 const PAPER_SPACE = '*Paper_Space';
 const BLACK_OR_WHITE = 7;
 const ANONYMOUS = 1;
+/** Names under which readers know the kinds of lines. */
+const LINE_TYPES: Readonly<Record<LineType, string>> = {
+  continuous: 'Continuous',
+  dashed: 'DASHED',
+  chain: 'DASHDOT',
+  'double-chain': 'DIVIDE',
+  dotted: 'DOT',
+};
 /** No plot style object is named. */
 const NO_HANDLE = '0';
 
@@ -86,7 +94,8 @@ export class ViewDrawing extends DxfDrawing {
     this.layers = { '0': layerRecord('0', 'Continuous', 0.25) };
     for (const { name, weightMm, line } of LAYERS) {
       const dashes = dashesOf(line, weightMm).map((d) => d * scale);
-      const lineType = dashes.length === 0 ? 'Continuous' : `${line.toUpperCase()}-${weightCode(weightMm)}`;
+      const lineType = LINE_TYPES[line];
+      // One type has one length of dash in a file, hence one weight.
       if (!(lineType in this.lineTypes)) this.addLineType(lineType, line, dashes);
       this.layers[name] = layerRecord(name, lineType, weightMm);
     }

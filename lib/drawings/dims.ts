@@ -1,0 +1,69 @@
+import { dimensionTextFits } from '../documents/dimensioning.js';
+import type { LinearDimension, Primitive } from '../documents/drawing.js';
+import type { Vec2 } from '../math/vec.js';
+import type { Layout } from './layout.js';
+
+/** Steps between the dimension line nearest to a figure and it, and between neighbours, paper mm. */
+const FIRST_ROW = 8;
+const NEXT_ROW = 7;
+/** Length of an extension line that doesn't begin at its figure, with the gap before it. */
+const STUB = 3;
+
+/** A chain of dimensions on one line, level (`0`) or upright (`90`). */
+export interface ChainSpec {
+  readonly angleDeg: 0 | 90;
+  /** Places that are measured, along the chain, mm. */
+  readonly places: readonly number[];
+  /** Where the extension line of a place begins, across the chain: the figure's edge on that side. */
+  readonly from: (place: number) => number;
+  readonly prefix?: string;
+}
+
+/**
+ * Puts a chain into the first free of the rows, each the place of its dimension line across the chain. Where its
+ * extension lines would cross a text on their way from the figure, they are left out up to the row.
+ */
+export function placeChain(layout: Layout, spec: ChainSpec, rows: readonly number[]): void {
+  if (spec.places.length < 2) return;
+  const away = (rows[1] as number) > (rows[0] as number) ? 1 : -1;
+  const short = rows.map((row) => chainAt(layout, { ...spec, from: () => row - away * layout.mm(STUB) }, row));
+  layout.place([...rows.map((row) => chainAt(layout, spec, row)), ...short], rows.length);
+}
+
+function chainAt(layout: Layout, spec: ChainSpec, row: number): Primitive[] {
+  const put = (along: number, across: number): Vec2 => (spec.angleDeg === 0 ? [along, across] : [across, along]);
+  const dims = spec.places.slice(1).map((to, i): LinearDimension => {
+    const from = spec.places[i] as number;
+    return {
+      kind: 'dimension',
+      type: 'linear',
+      from: put(from, spec.from(from)),
+      to: put(to, spec.from(to)),
+      angleDeg: spec.angleDeg,
+      line: put((from + to) / 2, row),
+      ...(spec.prefix ? { prefix: spec.prefix } : {}),
+    };
+  });
+  // Texts that fit stand where they belong; the others then spill to the side that disturbs less.
+  const fitting = dims.filter((d) => dimensionTextFits(d, layout.scale, layout.units));
+  const group: Primitive[] = [...fitting];
+  for (const d of dims) {
+    if (fitting.includes(d)) continue;
+    const ways = (['from', 'to'] as const).map((spill) => ({ ...d, spill }));
+    const faults = ways.map((w) => layout.faults([...group, w]));
+    group.push(
+      (faults[1] as number) < (faults[0] as number) ? (ways[1] as LinearDimension) : (ways[0] as LinearDimension),
+    );
+  }
+  return group;
+}
+
+/** Rows outward from a figure's edge; `away` is −1 below or to the left, 1 above or to the right. */
+export const rowsFrom = (layout: Layout, edge: number, away: 1 | -1, most = 12): number[] =>
+  Array.from({ length: most }, (_, i) => edge + away * layout.mm(FIRST_ROW + i * NEXT_ROW));
+
+/** Sorted places, those nearer than half a millimetre told once. */
+export function places(values: readonly number[]): number[] {
+  const sorted = [...values].sort((a, b) => a - b);
+  return sorted.filter((v, i) => i === 0 || v - (sorted[i - 1] as number) > 0.5);
+}

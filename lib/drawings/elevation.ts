@@ -1,0 +1,94 @@
+import type { View } from '../documents/drawing.js';
+import { dot2, type Vec2 } from '../math/vec.js';
+import type { ArchSetout } from '../setout/arch.js';
+import type { HouseSetout } from '../setout/house.js';
+import { uprightAxis } from './axes.js';
+import { placeChain, places, rowsFrom } from './dims.js';
+import { elevationFigure } from './elevation-figure.js';
+import { masonryReach, sideAt } from './extent.js';
+import { atFittingScale } from './fit.js';
+import { addFoot } from './foot.js';
+import { Layout } from './layout.js';
+import { type LevelNote, placeLevels } from './levels.js';
+import { rightOf } from './sight.js';
+import { GROUND_BEYOND } from './upright-cut.js';
+import { wallWords, writtenUnits } from './words.js';
+
+export type Side = 'north' | 'east' | 'south' | 'west';
+export const SIDES: readonly Side[] = ['north', 'east', 'south', 'west'];
+
+export interface ElevationOptions {
+  /** 50 stands for 1:50; default: the largest standard scale at which the view fits A3. */
+  readonly scale?: number;
+}
+
+/** The way one looks at each side: the north elevation is seen from project north, looking south. */
+const LOOK: Readonly<Record<Side, Vec2>> = { north: [0, -1], east: [-1, 0], south: [0, 1], west: [1, 0] };
+
+/** An elevation: silhouettes, openings, joints and what else is seen of a side, with levels and main sizes. */
+export function elevationView(house: HouseSetout, side: Side, options: ElevationOptions = {}): View {
+  const look = LOOK[side];
+  const right = rightOf(look);
+  const figure = elevationFigure(house, look);
+  const [left, end] = masonryReach(house, right);
+  const top = Math.max(...house.domes.map((d) => d.topZ));
+  const { ground } = house.house.site;
+  const bottom = Math.min(ground, 0, ...house.footings.map((f) => f.bottomZ), ...house.slabs.map((s) => s.bottomZ));
+  const facing = house.arches.filter((a) => dot2(a.along, look) < -FACING);
+
+  const build = (scale: number): View => {
+    const layout = new Layout(scale, writtenUnits(house.house));
+    layout.add(...figure);
+    for (const d of house.domes)
+      layout.add(...uprightAxis(dot2(d.at, right), Math.min(0, ground) - layout.mm(3), d.topZ + layout.mm(4)));
+
+    const below = bottom - layout.mm(1);
+    const under = rowsFrom(layout, below, -1);
+    const level = (values: readonly number[]) =>
+      placeChain(layout, { angleDeg: 0, places: places(values), from: () => below }, under);
+    level([left, ...house.domes.map((d) => dot2(d.at, right)), end]);
+    level([left, end]);
+
+    const columns = rowsFrom(layout, end + GROUND_BEYOND - layout.mm(3), 1);
+    const from = (z: number) => sideAt(house, right, z, 1);
+    const upright = (values: readonly number[], prefix = '') =>
+      placeChain(layout, { angleDeg: 90, places: places(values), from, prefix }, columns);
+    upright([ground, 0, ...house.domes.flatMap((d) => [d.springingZ, d.topZ])]);
+    for (const { section, id } of facing) upright([section.sill, section.crownZ], `${id} `);
+    upright([ground, top]);
+    placeLevels(layout, [...mainLevels(house), ...facing.flatMap(openingLevels)], left - GROUND_BEYOND, (z) =>
+      z > ground ? sideAt(house, right, z, -1) : left - GROUND_BEYOND,
+    );
+
+    addFoot(layout, {
+      title: `${side[0]?.toUpperCase()}${side.slice(1)} elevation`,
+      notes: [wallWords(house.house, layout.units)],
+      patterns: [],
+    });
+    return layout.view(`elevation-${side}`, `${side[0]?.toUpperCase()}${side.slice(1)} elevation`);
+  };
+  return atFittingScale(build, { min: [left - GROUND_BEYOND, bottom], max: [end + GROUND_BEYOND, top] }, options.scale);
+}
+
+/** Openings within 45 degrees of square to the view are measured in it; each falls in at least one elevation. */
+const FACING = Math.SQRT1_2 - 1e-9;
+
+export function mainLevels(house: HouseSetout): LevelNote[] {
+  const many = house.domes.length > 1;
+  return [
+    { z: house.house.site.ground, label: 'ground' },
+    { z: 0, label: 'finished floor' },
+    ...house.domes.flatMap((d) => {
+      const of = many ? ` ${d.id}` : '';
+      return [
+        { z: d.springingZ, label: `springing${of}` },
+        { z: d.topZ, label: `top of masonry${of}` },
+      ];
+    }),
+  ];
+}
+
+export const openingLevels = (arch: ArchSetout): LevelNote[] => [
+  { z: arch.section.sill, label: `sill ${arch.id}` },
+  { z: arch.section.crownZ, label: `head ${arch.id}` },
+];

@@ -1,0 +1,197 @@
+import type { WrittenUnits } from '../base/measures.js';
+import { dimensionLineEnds, expandDimension } from '../documents/dimensioning.js';
+import type { Primitive, View } from '../documents/drawing.js';
+import { type Bounds2, ellipseAt, ellipseTurn, viewBounds } from '../documents/drawing-bounds.js';
+import { boxCorners, type Expansion, textBox } from '../documents/expansion.js';
+import { expandLeader, expandLevel } from '../documents/marks.js';
+import { segmentAt } from '../documents/segments.js';
+import { circleEdge, type Edge, edgeLength } from '../math/curves.js';
+import { lerp2, type Vec2 } from '../math/vec.js';
+import { type Bounded, bounded, meet } from './overlap.js';
+
+/** Room that is left free round a text, paper mm. */
+const AIR = 0.3;
+
+/** How much a group of second choice counts in itself. */
+const DISLIKE = 20;
+/** How much worse a crossed text or a doubled dimension line is than an extension line across a dimension line. */
+const CLASH = 100;
+
+/** What a primitive takes up on paper: the corners of its texts, and its lines in straight pieces. */
+export interface Shapes {
+  readonly texts: readonly Bounded[];
+  readonly lines: readonly Bounded[];
+}
+
+/** Collects a view's primitives and finds free places for texts and dimensions: none lies on another, no line crosses one. */
+export class Layout {
+  readonly primitives: Primitive[] = [];
+  private readonly texts: Bounded[] = [];
+  private readonly lines: Bounded[] = [];
+  private readonly measures: Bounded[] = [];
+  private readonly extensions: Bounded[] = [];
+  private readonly dimensionLines: Bounded[] = [];
+
+  /** `blocked` tells where no text may stand, such as hatched areas. */
+  constructor(
+    readonly scale: number,
+    readonly units: WrittenUnits,
+    private readonly blocked: (p: Vec2) => boolean = () => false,
+  ) {}
+
+  /** Paper millimetres in the model. */
+  mm(paper: number): number {
+    return paper * this.scale;
+  }
+
+  add(...primitives: readonly Primitive[]): void {
+    for (const p of primitives) {
+      this.primitives.push(p);
+      const { texts, lines } = shapesOf(p, this.scale, this.units);
+      this.texts.push(...texts);
+      this.lines.push(...lines);
+      if (p.kind === 'dimension') this.dimensionLines.push(...lines);
+      const { measure, extensions } = measureLines(p, this.scale);
+      this.measures.push(...measure);
+      this.extensions.push(...extensions);
+    }
+  }
+
+  /**
+   * Adds the first of the groups that lies free, else the one that disturbs least. Groups from `disliked` on are of
+   * second choice: taken only where the others would cross a text.
+   */
+  place(groups: readonly (readonly Primitive[])[], disliked = groups.length): void {
+    let best: readonly Primitive[] = [];
+    let least = Number.POSITIVE_INFINITY;
+    for (let i = 0; i < groups.length && least > (i < disliked ? 0 : DISLIKE); i++) {
+      const group = groups[i] as readonly Primitive[];
+      const faults = this.faults(group) + (i < disliked ? 0 : DISLIKE);
+      if (faults < least) [best, least] = [group, faults];
+    }
+    this.add(...best);
+  }
+
+  /** How much a group would disturb what is there, or itself: a text that is crossed counts most. */
+  faults(group: readonly Primitive[]): number {
+    let clashes = 0;
+    let crossings = 0;
+    const shapes = group.map((p) => shapesOf(p, this.scale, this.units));
+    for (const { texts, lines } of shapes) {
+      for (const text of texts) {
+        clashes += count(this.texts, text) + count(this.lines, text);
+        if (text.corners.some(this.blocked) || this.blocked(middle(text))) clashes++;
+      }
+      for (const line of lines) clashes += count(this.texts, line);
+    }
+    for (const p of group) {
+      const { measure, extensions } = measureLines(p, this.scale);
+      for (const line of measure) {
+        clashes += count(this.measures, line);
+        crossings += count(this.extensions, line);
+      }
+      for (const line of extensions) crossings += count(this.measures, line);
+    }
+    shapes.forEach((one, i) => {
+      if (group[i]?.kind === 'path') for (const line of one.lines) clashes += count(this.dimensionLines, line);
+      shapes.forEach((other, j) => {
+        if (i === j) return;
+        for (const text of one.texts) clashes += count(other.lines, text) + count(other.texts, text);
+      });
+    });
+    return CLASH * clashes + crossings;
+  }
+
+  bounds(): Bounds2 {
+    return viewBounds(this.view('', ''));
+  }
+
+  view(id: string, title: string): View {
+    return { id, title, scale: this.scale, units: this.units, primitives: this.primitives };
+  }
+}
+
+const count = (all: readonly Bounded[], one: Bounded): number => {
+  let n = 0;
+  for (const other of all) if (meet(other, one)) n++;
+  return n;
+};
+
+const middle = ({ corners }: Bounded): Vec2 => {
+  const sum = corners.reduce<Vec2>((s, p) => [s[0] + p[0], s[1] + p[1]], [0, 0]);
+  return [sum[0] / corners.length, sum[1] / corners.length];
+};
+
+/** Dimension lines and extension lines, a little short at both ends: those that only meet at a terminator don't cross. */
+function measureLines(p: Primitive, scale: number): { measure: Bounded[]; extensions: Bounded[] } {
+  if (p.kind !== 'dimension' || (p.type !== 'linear' && p.type !== 'aligned')) return { measure: [], extensions: [] };
+  const [a, b] = dimensionLineEnds(p);
+  const extensions = [
+    [p.from, a],
+    [p.to, b],
+  ] as const;
+  return {
+    measure: shortened(a, b, scale),
+    extensions: extensions.flatMap(([from, to]) => shortened(from, to, scale)),
+  };
+}
+
+function shortened(a: Vec2, b: Vec2, scale: number): Bounded[] {
+  const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
+  const off = AIR * scale;
+  if (length <= 2 * off) return [];
+  return [bounded([lerp2(a, b, off / length), lerp2(b, a, off / length)])];
+}
+
+/** What a primitive takes up, model mm. Hatch lines count for nothing, their outlines for lines. */
+export function shapesOf(p: Primitive, scale: number, units: WrittenUnits): Shapes {
+  switch (p.kind) {
+    case 'path':
+      return { texts: [], lines: p.segments.flatMap((e) => pieces(e, scale)) };
+    case 'hatch':
+      return { texts: [], lines: p.loops.flatMap((loop) => loop.flatMap((e) => pieces(e, scale))) };
+    case 'circle':
+      return { texts: [], lines: pieces(circleEdge(p.centre, p.radius), scale) };
+    case 'ellipse': {
+      const turn = ellipseTurn(p);
+      return { texts: [], lines: broken(24, (t) => ellipseAt(p, p.start + t * turn)) };
+    }
+    case 'text':
+      return {
+        texts: [quad(boxCorners(textBox(p.text, p.at, p.anchor, p.heightMm * scale, p.rotationDeg)), AIR * scale)],
+        lines: [],
+      };
+    case 'dimension':
+      return expanded(expandDimension(p, scale, units), scale);
+    case 'level':
+      return expanded(expandLevel(p, scale, units), scale);
+    case 'leader':
+      return expanded(expandLeader(p, scale), scale);
+  }
+}
+
+const expanded = (e: Expansion, scale: number): Shapes => ({
+  texts: e.texts.map((t) => bounded(boxCorners(t))),
+  lines: e.strokes.flatMap((s) => pieces(s.segment, scale)),
+});
+
+/** A text's corners with air round them. */
+const quad = (corners: readonly Vec2[], air: number): Bounded => {
+  const [cx, cy] = middle(bounded(corners));
+  return bounded(
+    corners.map(([x, y]) => {
+      const l = Math.hypot(x - cx, y - cy);
+      return [cx + ((x - cx) * (l + air)) / l, cy + ((y - cy) * (l + air)) / l];
+    }),
+  );
+};
+
+function pieces(e: Edge, scale: number): Bounded[] {
+  // Chords of at most 3 mm on paper: their sagitta doesn't matter beside a text's height.
+  const n = e.kind === 'line' ? 1 : Math.max(1, Math.ceil(edgeLength(e) / (3 * scale)));
+  return broken(n, (t) => segmentAt(e, t));
+}
+
+function broken(n: number, at: (t: number) => Vec2): Bounded[] {
+  return Array.from({ length: n }, (_, i) => bounded([at(i / n), at((i + 1) / n)]));
+}

@@ -1,0 +1,115 @@
+import { formatLength } from '../base/measures.js';
+import type { View } from '../documents/drawing.js';
+import { lineEdge } from '../math/curves.js';
+import { dot2, type Vec2 } from '../math/vec.js';
+import type { DomeSetout } from '../setout/dome.js';
+import type { HouseSetout } from '../setout/house.js';
+import { axisPrimitives } from './axes.js';
+import { placeChain, places, rowsFrom } from './dims.js';
+import { baseReach, masonryReach } from './extent.js';
+import { atFittingScale } from './fit.js';
+import { addFoot } from './foot.js';
+import { Layout } from './layout.js';
+import { northPoint } from './north-point.js';
+import { PATTERN_OF, type Part, partAt } from './parts.js';
+import { planFigure } from './plan-figure.js';
+import { addOpeningNotes, addRadius, addRoomNames, addSectionMarks, openingAxis } from './plan-notes.js';
+import { sectionPlane } from './section-plane.js';
+import { baseWords, wallWords, writtenUnits } from './words.js';
+
+export interface PlanOptions {
+  /** Level of the cut above the finished floor, mm. */
+  readonly height?: number;
+  /** 50 stands for 1:50; default: the largest standard scale at which the view fits A3. */
+  readonly scale?: number;
+}
+
+/** Level of a plan's cut: common practice, no source. */
+export const PLAN_HEIGHT = 1200;
+
+/** A floor plan: what a level plane cuts, what is seen below it, what lies overhead or in the ground, main sizes. */
+export function planView(house: HouseSetout, options: PlanOptions = {}): View {
+  const height = options.height ?? PLAN_HEIGHT;
+  const { primitives, cut } = planFigure(house, height);
+  const east: Vec2 = [1, 0];
+  const north: Vec2 = [0, 1];
+  const masonry = [masonryReach(house, east), masonryReach(house, north)] as const;
+  const whole = [east, north].map((d, i) => {
+    const [a, b] = masonry[i as 0 | 1];
+    const base = baseReach(house, d);
+    return [Math.min(a, base?.[0] ?? a), Math.max(b, base?.[1] ?? b)] as const;
+  }) as [Vec2, Vec2];
+  const plane = sectionPlane(house);
+  const solid = ([x, y]: Vec2) => partAt(house, [x, y, height]) !== null;
+
+  const build = (scale: number): View => {
+    const layout = new Layout(scale, writtenUnits(house.house), solid);
+    layout.add(...primitives);
+    const crosses = house.domes.flatMap((d) => {
+      const arm = d.springingRadius + d.thickness + layout.mm(4);
+      const [x, y] = d.at;
+      return [lineEdge([x - arm, y], [x + arm, y]), lineEdge([x, y - arm], [x, y + arm])];
+    });
+    layout.add(...axisPrimitives([...crosses, ...house.arches.map((a) => openingAxis(house, a, layout))]));
+
+    for (const arch of house.arches) addOpeningNotes(house, arch, layout);
+    for (const dome of house.domes) addRadius(house, dome, layout);
+    addRoomNames(house, layout);
+
+    const axes = (d: Vec2) => house.domes.map((dome) => dot2(dome.at, d));
+    const walls = house.domes.length === 1 ? house.domes.flatMap(wallPlaces) : [];
+    const chains: readonly (readonly [0 | 90, readonly number[]])[] = [
+      [0, [masonry[0][0], ...walls, ...axes(east), masonry[0][1]]],
+      [0, masonry[0]],
+      [90, [masonry[1][0], ...axes(north), masonry[1][1]]],
+      [90, masonry[1]],
+    ];
+    const sides = { 0: freeSide(layout, 1, whole[1]), 90: freeSide(layout, 0, whole[0]) };
+    for (const [angleDeg, values] of chains) {
+      const { edge, away } = sides[angleDeg];
+      placeChain(layout, { angleDeg, places: places(values), from: () => edge }, rowsFrom(layout, edge, away));
+    }
+    addSectionMarks(plane, spread(house, plane.right, plane.through), layout);
+
+    const corner: Vec2 = [whole[0][1], whole[1][1]];
+    layout.place(
+      Array.from({ length: 20 }, (_, i) =>
+        northPoint(layout, [corner[0] + layout.mm(14 + 6 * i), corner[1] - layout.mm(6)], house.house.site.northDeg),
+      ),
+    );
+    const title = 'Floor plan';
+    const used = (Object.keys(PATTERN_OF) as Part[]).filter((p) => cut.loops(p).length > 0).map((p) => PATTERN_OF[p]);
+    addFoot(layout, {
+      title,
+      notes: [
+        `Cut ${formatLength(height, layout.units)} above finished floor; dashed: floor line and footing hidden by masonry or ground; dashed with two dots: overhead. Bearings clockwise from project north.`,
+        wallWords(house.house, layout.units),
+        baseWords(house.house, layout.units),
+      ],
+      patterns: [...new Set(used)],
+    });
+    return layout.view('plan', title);
+  };
+  const box = { min: [whole[0][0], whole[1][0]] as Vec2, max: [whole[0][1], whole[1][1]] as Vec2 };
+  return atFittingScale(build, box, options.scale);
+}
+
+/** Faces of a dome's wall at the floor, from west to east. */
+const wallPlaces = ({ at, springingRadius, thickness }: DomeSetout): number[] =>
+  [-1, 1].flatMap((s) => [at[0] + s * springingRadius, at[0] + s * (springingRadius + thickness)]);
+
+/** The side on which the openings' notes reach out less, and where dimensions may begin there. */
+function freeSide(layout: Layout, axis: 0 | 1, figure: Vec2): { edge: number; away: 1 | -1 } {
+  const { min, max } = layout.bounds();
+  const [low, high] = [figure[0] - min[axis], max[axis] - figure[1]];
+  const clear = layout.mm(6);
+  if (low <= high + clear) return { edge: low > clear ? min[axis] : figure[0] - layout.mm(1), away: -1 };
+  return { edge: high > clear ? max[axis] : figure[1] + layout.mm(1), away: 1 };
+}
+
+function spread(house: HouseSetout, along: Vec2, about: Vec2): Vec2 {
+  const base = baseReach(house, along);
+  const [a, b] = masonryReach(house, along);
+  const middle = dot2(about, along);
+  return [Math.min(a, base?.[0] ?? a) - middle, Math.max(b, base?.[1] ?? b) - middle];
+}

@@ -1,0 +1,101 @@
+import { formatAngle } from '../base/measures.js';
+import type { View } from '../documents/drawing.js';
+import { DEG, dot2 } from '../math/vec.js';
+import type { ArchSetout } from '../setout/arch.js';
+import { archesOf, type HouseSetout } from '../setout/house.js';
+import { uprightAxis } from './axes.js';
+import { placeChain, places, rowsFrom } from './dims.js';
+import { mainLevels, openingLevels } from './elevation.js';
+import { sideAt } from './extent.js';
+import { atFittingScale, figureBox } from './fit.js';
+import { addFoot } from './foot.js';
+import { Layout } from './layout.js';
+import { placeLevels } from './levels.js';
+import { PATTERN_OF, type Part } from './parts.js';
+import { sectionFigure } from './section-figure.js';
+import { type SectionOptions, sectionPlane } from './section-plane.js';
+import { baseWords, profileWords, wallWords, writtenUnits } from './words.js';
+
+export interface SectionViewOptions extends SectionOptions {
+  /** 50 stands for 1:50; default: the largest standard scale at which the view fits A3. */
+  readonly scale?: number;
+}
+
+/**
+ * An upright section through a dome's axis: what is cut, what is seen beyond, levels and main sizes.
+ * @throws RangeError when no dome has the id that is asked for.
+ */
+export function sectionView(house: HouseSetout, options: SectionViewOptions = {}): View {
+  const plane = sectionPlane(house, options);
+  const { dome } = plane;
+  const { primitives, cut } = sectionFigure(house, plane);
+  const { ground } = house.house.site;
+  const masonry = figureBox((['blocks', 'arch'] as const).flatMap((part) => cut.loops(part)));
+  const all = figureBox(cut.loops());
+  const openings = archesOf(house, dome).flatMap((arch) => {
+    const off = (arch.opening.bearingDeg - plane.bearingDeg) * DEG;
+    const reach = arch.faceV ?? dome.springingRadius + dome.thickness;
+    if (Math.abs(Math.sin(off)) * reach >= arch.section.width / 2) return [];
+    return [{ arch, side: Math.cos(off) > 0 ? ('right' as const) : ('left' as const) }];
+  });
+  const on = (side: 'left' | 'right'): ArchSetout[] => openings.filter((o) => o.side === side).map((o) => o.arch);
+  const footing = house.footings.find((f) => f.domeId === dome.id);
+  const slab = house.slabs.find((s) => s.domeId === dome.id);
+
+  const build = (scale: number): View => {
+    const layout = new Layout(scale, writtenUnits(house.house));
+    layout.add(...primitives, ...uprightAxis(0, all.min[1] - layout.mm(3), dome.topZ + layout.mm(4)));
+    const below = all.min[1] - layout.mm(1);
+    const under = rowsFrom(layout, below, -1);
+    const [r, t] = [dome.springingRadius, dome.thickness];
+    const bare = ([-1, 1] as const).find((s) => on(s < 0 ? 'left' : 'right').every((a) => a.faceV === null));
+    if (footing && bare) {
+      const ends = places([bare * footing.innerRadius, bare * footing.outerRadius]);
+      placeChain(layout, { angleDeg: 0, places: ends, from: () => below, prefix: 'footing ' }, under);
+    }
+    const faces = (side: 1 | -1): number[] => {
+      const barrel = on(side > 0 ? 'right' : 'left').find((a) => a.faceV !== null);
+      return [side * r, side * (barrel ? (side > 0 ? masonry.max[0] : -masonry.min[0]) : r + t)];
+    };
+    placeChain(layout, { angleDeg: 0, places: places([...faces(-1), ...faces(1)]), from: () => below }, under);
+    placeChain(layout, { angleDeg: 0, places: places([masonry.min[0], masonry.max[0]]), from: () => below }, under);
+    if (dome.curb) {
+      const above = dome.topZ + layout.mm(1);
+      const bore = places([-dome.curb.clearRadius, dome.curb.clearRadius]);
+      placeChain(layout, { angleDeg: 0, places: bore, from: () => above, prefix: 'Ø' }, rowsFrom(layout, above, 1));
+    }
+
+    const crown = dome.curb ? dome.heightAt(dome.curb.clearRadius) : dome.crownZ;
+    const columns = rowsFrom(layout, cut.ground[1] - layout.mm(3), 1);
+    const side = (z: number, away: 1 | -1) => sideAt(house, plane.right, z, away) - dot2(plane.through, plane.right);
+    const upright = (zs: readonly number[], prefix = '') =>
+      placeChain(layout, { angleDeg: 90, places: places(zs), from: (z) => side(z, 1), prefix }, columns);
+    upright([0, dome.springingZ, crown, dome.topZ]);
+    for (const { arch } of openings) upright([arch.section.sill, arch.section.crownZ], `${arch.id} `);
+    if (slab) upright([slab.bottomZ, 0], 'slab ');
+    if (footing) upright([footing.bottomZ, 0], 'footing ');
+    upright([ground, dome.topZ]);
+    const levels = [
+      ...mainLevels(house),
+      { z: crown, label: dome.curb ? 'edge of oculus' : 'crown, intrados' },
+      ...openings.flatMap((o) => openingLevels(o.arch)),
+    ];
+    placeLevels(layout, levels, cut.ground[0], (z) => (z > ground ? side(z, -1) : cut.ground[0]));
+
+    const used = (Object.keys(PATTERN_OF) as Part[]).filter((p) => cut.loops(p).length > 0).map((p) => PATTERN_OF[p]);
+    addFoot(layout, {
+      title: TITLE,
+      notes: [
+        `Through the axis of ${dome.id}, to bearing ${formatAngle(plane.bearingDeg)} at the right.`,
+        profileWords(dome, layout.units),
+        wallWords(house.house, layout.units),
+        baseWords(house.house, layout.units),
+      ],
+      patterns: [...new Set(used)],
+    });
+    return layout.view('section-a', TITLE);
+  };
+  return atFittingScale(build, { min: [cut.ground[0], all.min[1]], max: [cut.ground[1], dome.topZ] }, options.scale);
+}
+
+const TITLE = 'Section A-A';

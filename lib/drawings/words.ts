@@ -1,0 +1,52 @@
+import { formatAngle, formatLength, type WrittenUnits } from '../base/measures.js';
+import type { House } from '../description/house.js';
+import type { ArchSetout } from '../setout/arch.js';
+import type { DomeSetout } from '../setout/dome.js';
+
+export const writtenUnits = (house: House): WrittenUnits =>
+  house.units === 'ft' || house.units === 'in' ? 'feet-inches' : 'metric';
+
+/** What an opening is called beside its axis. */
+export function openingName(arch: ArchSetout): string {
+  const { use } = arch.opening;
+  return arch.id === use ? arch.id : `${arch.id} (${use})`;
+}
+
+export const bearingWords = (deg: number): string => `bearing ${formatAngle(deg)}`;
+
+/** How a dome's intrados is drawn with compasses, or what curve it is. */
+export function profileWords(dome: DomeSetout, units: WrittenUnits): string {
+  const { profile, id } = dome;
+  const { arc } = profile;
+  const size = (mm: number) => formatLength(mm, units);
+  if (!arc) return `Intrados of ${id}: ${profile.shape}, rise ${size(profile.rise)}.`;
+  const [past, below] = [-arc.centre[0], -arc.centre[1]];
+  const centre =
+    past > 0.5
+      ? `${size(past)} past the axis at the springing`
+      : below > 0.5
+        ? `on the axis ${size(below)} below the springing`
+        : 'on the axis at the springing';
+  return `Intrados of ${id}: ${profile.shape}, radius ${size(arc.radius)} from a centre ${centre}.`;
+}
+
+/** How a wall is made, for a note. */
+export function wallWords(house: House, units: WrittenUnits): string {
+  const size = (mm: number) => formatLength(mm, units);
+  const { wall, blocks } = house;
+  const render =
+    wall.renderInside > 0 || wall.renderOutside > 0
+      ? ` Sizes are without render: ${size(wall.renderInside)} inside, ${size(wall.renderOutside)} outside.`
+      : '';
+  return `Wall of cast blocks ${size(wall.thickness)} thick, joints ${size(blocks.joint)}.${render}`;
+}
+
+/** What stands under the walls and the floor, for a note. */
+export function baseWords(house: House, units: WrittenUnits): string {
+  const size = (mm: number) => formatLength(mm, units);
+  const { footing, slab } = house;
+  const ring = footing
+    ? `Ring footing ${size(footing.width)} wide, its sole ${size(footing.depth)} below finished floor.`
+    : 'No ring footing.';
+  return slab ? `${ring} Floor slab ${size(slab.thickness)} thick.` : `${ring} No floor slab.`;
+}
