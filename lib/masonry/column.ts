@@ -123,6 +123,11 @@ export function fullTurn(cutters: readonly Cutter[], narrowest: number): readonl
 
 /** Runs of the column that the cutters leave. */
 export function columnRuns(column: Column, cutters: readonly Cutter[]): Intervals {
-  const cuts = cutters.map((c) => column.cut(c)).filter((c) => c !== null);
-  return subtractIntervals([[column.low, column.high]], cuts);
+  const cuts: (readonly [number, number])[] = [];
+  for (const cutter of cutters) {
+    const cut = column.cut(cutter);
+    if (cut && cut[0] < column.high && cut[1] > column.low) cuts.push(cut);
+  }
+  const whole: Intervals = [[column.low, column.high]];
+  return cuts.length === 0 ? whole : subtractIntervals(whole, cuts);
 }

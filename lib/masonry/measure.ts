@@ -6,9 +6,9 @@ import type { Cutter } from './cutter.js';
 
 /** Order of the rule on smooth stretches; analytic integrands reach float64's precision with it. */
 const SMOOTH_ORDER = 16;
-const DEPTH_PANELS = 4;
-const DEPTH_ORDER = 5;
-const STRETCH_ORDER = 12;
+const DEPTH_PANELS = 3;
+const DEPTH_ORDER = 4;
+const STRETCH_ORDER = 10;
 /** Stretches of the scan for kinks along i. */
 const SCAN = 16;
 
@@ -82,18 +82,19 @@ function kinks(body: ColumnBody, j: number, cutters: readonly Cutter[]): number[
   return breaks.sort((a, b) => a - b).filter((b, k, all) => k === 0 || b - (all[k - 1] as number) > 1e-12);
 }
 
-/** How each cut lies towards the column's ends: changes where an integrand of ours has a kink. */
-function signature(body: ColumnBody, i: number, j: number, cutters: readonly Cutter[]): string {
+/** How each cut lies towards the column's ends, as digits: changes where an integrand of ours has a kink. */
+function signature(body: ColumnBody, i: number, j: number, cutters: readonly Cutter[]): number {
   const column = body(i, j);
-  return cutters
-    .map((c) => {
-      const cut = column.cut(c);
-      if (!cut) return '-';
-      return [cut[0] < column.low, cut[0] < column.high, cut[1] < column.low, cut[1] < column.high]
-        .map(Number)
-        .join('');
-    })
-    .join('|');
+  const { low, high } = column;
+  let code = 0;
+  for (const cutter of cutters) {
+    const cut = column.cut(cutter);
+    const place = cut
+      ? 1 + Number(cut[0] < low) + 2 * Number(cut[0] < high) + 4 * Number(cut[1] < low) + 8 * Number(cut[1] < high)
+      : 0;
+    code = code * 17 + place;
+  }
+  return code;
 }
 
 function changeBetween(
@@ -102,11 +103,11 @@ function changeBetween(
   cutters: readonly Cutter[],
   from: number,
   to: number,
-  before: string,
+  before: number,
 ): number {
   let a = from;
   let b = to;
-  for (let step = 0; step < 40; step++) {
+  for (let step = 0; step < 30; step++) {
     const middle = (a + b) / 2;
     if (signature(body, middle, j, cutters) === before) a = middle;
     else b = middle;

@@ -58,19 +58,37 @@ export function setOutHouse(house: House): HouseSetout {
   return { house, domes, arches, passages, footings, slabs };
 }
 
-export function archesOf(house: HouseSetout, dome: DomeSetout): ArchSetout[] {
-  return house.arches.filter((arch) => arch.dome.id === dome.id);
+/** What of a house concerns one dome. */
+interface Concerns {
+  readonly arches: readonly ArchSetout[];
+  readonly passages: readonly PassageSetout[];
+  readonly earlier: readonly DomeSetout[];
 }
+
+/** Asked for at every line that is followed through the house, so found once. */
+const concerns = new WeakMap<HouseSetout, Map<string, Concerns>>();
+
+function concernsOf(house: HouseSetout, dome: DomeSetout): Concerns {
+  const known = concerns.get(house) ?? new Map<string, Concerns>();
+  concerns.set(house, known);
+  const found = known.get(dome.id) ?? {
+    arches: house.arches.filter((arch) => arch.dome.id === dome.id),
+    passages: house.passages.filter((passage) => passage.domes.some((d) => d.id === dome.id)),
+    earlier: house.domes.slice(0, house.domes.indexOf(dome)).filter((other) => overlap(other, dome)),
+  };
+  known.set(dome.id, found);
+  return found;
+}
+
+export const archesOf = (house: HouseSetout, dome: DomeSetout): readonly ArchSetout[] => concernsOf(house, dome).arches;
 
 /** Passages that end in a dome. */
-export function passagesOf(house: HouseSetout, dome: DomeSetout): PassageSetout[] {
-  return house.passages.filter((passage) => passage.domes.some((d) => d.id === dome.id));
-}
+export const passagesOf = (house: HouseSetout, dome: DomeSetout): readonly PassageSetout[] =>
+  concernsOf(house, dome).passages;
 
 /** Earlier domes that a dome abuts: listed before it, and overlapping it in plan. */
-export function earlierThan(house: HouseSetout, dome: DomeSetout): DomeSetout[] {
-  return house.domes.slice(0, house.domes.indexOf(dome)).filter((other) => overlap(other, dome));
-}
+export const earlierThan = (house: HouseSetout, dome: DomeSetout): readonly DomeSetout[] =>
+  concernsOf(house, dome).earlier;
 
 /** Walls only lean inward, so domes overlap where they do so at the floor. */
 function overlap(one: DomeSetout, other: DomeSetout): boolean {

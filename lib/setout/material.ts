@@ -11,6 +11,9 @@ import type { PassageSetout } from './passage.js';
  * Each kind of line only has to say where it runs through the house's elementary bodies.
  */
 interface Line {
+  /** Whether it runs above the floor, and under it. */
+  readonly above: boolean;
+  readonly under: boolean;
   /** Full body of a dome, from the floor to its top, room included. */
   body(dome: DomeSetout): Intervals;
   /** Room of a dome, with the bore of its oculus. */
@@ -47,20 +50,23 @@ export function inMaterial(house: HouseSetout, point: Vec3): boolean {
 }
 
 function material(house: HouseSetout, line: Line): Intervals {
+  if (!line.above) return uniteIntervals(base(house, line));
   const walls = house.domes.flatMap((dome) => wall(house, dome, line));
   const passages = house.passages.flatMap((p) => passageMasonry(house, p, line));
   const clear = house.passages.flatMap((p) => line.prism(placeOf(p), 'clear', 0, p.distance));
-  return uniteIntervals([...subtractIntervals([...walls, ...passages], clear), ...base(house, line)]);
+  const masonry = subtractIntervals([...walls, ...passages], clear);
+  return line.under ? uniteIntervals([...masonry, ...base(house, line)]) : masonry;
 }
 
 /** A dome with its barrels, less its room, its openings and the earlier domes that it abuts. */
 function wall(house: HouseSetout, dome: DomeSetout, line: Line): Intervals {
   const arches = archesOf(house, dome);
-  const solid = [...line.body(dome)];
+  const barrels = arches.flatMap((a) => (a.faceV === null ? [] : line.prism(placeOf(a), 'outer', 0, a.faceV)));
+  const solid = [...line.body(dome), ...barrels];
+  if (solid.length === 0) return solid;
   const hollow = [...line.room(dome), ...earlierThan(house, dome).flatMap((earlier) => line.body(earlier))];
   for (const arch of arches) {
     const place = placeOf(arch);
-    if (arch.faceV !== null) solid.push(...line.prism(place, 'outer', 0, arch.faceV));
     if (arch.clear.kind === 'plane') hollow.push(...line.prism(place, 'clear', 0, arch.clear.v));
     else {
       const clear = line.prism(place, 'clear', 0, arch.faceV ?? dome.springingRadius + dome.thickness);
@@ -139,20 +145,20 @@ function levelLine(z: number, origin: Vec2, direction: Vec2): Line {
     );
   };
   return {
-    body: (dome) => (z < 0 ? [] : circle(dome.at, dome.outerRadiusAt(z))),
+    above: z >= 0,
+    under: z < 0,
+    body: (dome) => circle(dome.at, dome.outerRadiusAt(z)),
     room(dome) {
-      if (z < 0) return [];
       const bored = dome.curb !== null && z > dome.springingZ;
       return [...circle(dome.at, dome.radiusAt(z)), ...(bored ? circle(dome.at, dome.curb?.clearRadius ?? 0) : [])];
     },
     within: (dome, offset) => circle(dome.at, dome.radiusAt(z, offset)),
     prism(place, outline, from, to) {
-      if (z < 0) return [];
       const { source } = place;
       return rectangle(place, outline === 'outer' ? source.outerHalfAt(z) : source.clearHalfAt(z), from, to);
     },
-    disc: (centre, radius, bottomZ) => (z < 0 && z > bottomZ ? circle(centre, radius) : []),
-    box: (place, half, from, to, bottomZ) => (z < 0 && z > bottomZ ? rectangle(place, half, from, to) : []),
+    disc: (centre, radius, bottomZ) => (z > bottomZ ? circle(centre, radius) : []),
+    box: (place, half, from, to, bottomZ) => (z > bottomZ ? rectangle(place, half, from, to) : []),
   };
 }
 
@@ -171,6 +177,8 @@ function uprightLine(at: Vec2): Line {
     return [dot2(from, place.across), dot2(from, place.along)];
   };
   return {
+    above: true,
+    under: true,
     body(dome) {
       const r = distance(dome.at);
       if (r >= outerOf(dome)) return [];
