@@ -7,7 +7,7 @@ import { sectionPolygon } from './sections.js';
 import type { Site } from './site.js';
 
 /** Cutting bodies run past what they cut by this much (mm), so that no two faces coincide. */
-export const OVERRUN = 100;
+export const OVERRUN = 10;
 
 export const frameOf = ({ dome, along, across }: ArchSetout): PlanFrame => ({ at: dome.at, along, across });
 
@@ -39,11 +39,16 @@ export function barrelPrism(
   return scope.prism(`${arch.id}: barrel`, outline, frameOf(arch), [0, arch.faceV ?? 0], ['axis', `face:${arch.id}`]);
 }
 
-/** The clear space of an opening or niche from level `from` up. */
-export function clearSpace(scope: SolidScope, arch: ArchSetout, facets: DomeFacets, from: number): Solid {
+/** The clear space of an opening or niche from a level up whose face is named: its sill, or the floor at a door. */
+export function clearSpace(
+  scope: SolidScope,
+  arch: ArchSetout,
+  facets: DomeFacets,
+  [from, bottom]: readonly [level: number, name: string],
+): Solid {
   const { section, clear, id } = arch;
   const name = `opening:${id}`;
-  const outline = sectionPolygon(section, 0, from, facets.sagitta, { bottom: name, sides: name });
+  const outline = sectionPolygon(section, 0, from, facets.sagitta, { bottom, sides: name });
   const back = `niche-back:${id}`;
   const part = `${id}: clear space`;
   if (clear.kind === 'plane') return scope.prism(part, outline, frameOf(arch), [0, clear.v], [name, back]);
@@ -61,7 +66,7 @@ export function clearSpace(scope: SolidScope, arch: ArchSetout, facets: DomeFace
 export function archPart(scope: SolidScope, arch: ArchSetout, site: Site): Solid {
   const part = `arch:${arch.id}`;
   const { sagitta } = site.facets;
-  const clear = site.clear(arch, -OVERRUN);
+  const clear = site.clear(arch, [-OVERRUN, 'base']);
   // The small cut first: the large one then meets no more than it must.
   const hollowed = (solid: Solid) => scope.subtract(part, scope.subtract(part, solid, [clear]), [site.openRoom()]);
   if (arch.faceV !== null) return hollowed(barrelPrism(scope, arch, [0, 'base'], sagitta));

@@ -52,7 +52,11 @@ function wholeDome(scope: SolidScope, site: Site): Solid {
     site.outer(),
     ...ground.barrels.map((arch) => barrelPrism(scope, arch, [bottom, `arch:${arch.id}`], facets.sagitta)),
   ];
-  const threshold = footing || slab ? 0 : -OVERRUN;
+  const threshold = slab
+    ? ([0, 'floor'] as const)
+    : footing
+      ? ([0, 'footing-top'] as const)
+      : ([-OVERRUN, 'base'] as const);
   const hollow = arches.map((arch) => site.clear(arch, threshold));
   if (footing) {
     solid.push(site.footingPlate());

@@ -21,8 +21,8 @@ export interface Site {
   /** The room and its bore, open well below everything that it trims. */
   openRoom(): Solid;
   footingPlate(): Solid;
-  /** An arch's clear space; a sill on the floor is cut to `floor`. */
-  clear(arch: ArchSetout, floor: number): Solid;
+  /** An arch's clear space; a sill on the floor is cut to the threshold's level, where its face has that name. */
+  clear(arch: ArchSetout, threshold: readonly [level: number, name: string]): Solid;
 }
 
 export function siteOf(scope: SolidScope, setout: HouseSetout, dome: DomeSetout, surface: number): Site {
@@ -53,9 +53,10 @@ export function siteOf(scope: SolidScope, setout: HouseSetout, dome: DomeSetout,
     outer: () => turned('outside', outerBody(facets, bottom)),
     openRoom: () => turned('room', roomBody(facets, ...openFloor(dome), boreTop(dome))),
     footingPlate: () => once('footing', () => footingPlate(scope, ground)),
-    clear(arch, floor) {
-      const from = arch.section.sill > 0 ? arch.section.sill : floor;
-      return once(`${arch.id} from ${from}`, () => clearSpace(scope, arch, facets, from));
+    clear(arch, threshold) {
+      const { sill } = arch.section;
+      const from = sill > 0 ? ([sill, `opening:${arch.id}`] as const) : threshold;
+      return once(`${arch.id} from ${from[0]}`, () => clearSpace(scope, arch, facets, from));
     },
   };
 }
