@@ -1,8 +1,9 @@
 import type { Primitive } from '../documents/drawing.js';
 import { lineEdge } from '../math/curves.js';
+import { uniteIntervals } from '../math/intervals.js';
 import type { Vec2 } from '../math/vec.js';
 import type { HouseSetout } from '../setout/house.js';
-import { baseReach, masonryReach } from './extent.js';
+import { baseReaches, masonryReach } from './extent.js';
 import { aboveGround } from './ground.js';
 import { levelFigure } from './level-figure.js';
 import { levelSight, rightOf } from './sight.js';
@@ -22,19 +23,19 @@ export function elevationFigure(house: HouseSetout, look: Vec2): Primitive[] {
   ];
 }
 
-/** Footing and slab below ground: their outer outline, dashed. */
+/** Footing and slab below ground: the outer outline of each that stands apart, dashed. */
 function hiddenBase(house: HouseSetout, right: Vec2, ground: number): Primitive[] {
-  const reach = baseReach(house, right);
   const bottom = Math.min(...house.footings.map((f) => f.bottomZ), ...house.slabs.map((s) => s.bottomZ));
   const top = Math.min(0, ground);
-  if (!reach || !(bottom < top)) return [];
-  const [a, b] = reach;
-  const corners: Vec2[] = [
-    [a, top],
-    [a, bottom],
-    [b, bottom],
-    [b, top],
-  ];
-  const segments = corners.slice(1).map((p, i) => lineEdge(corners[i] as Vec2, p));
-  return [{ kind: 'path', layer: 'hidden', segments, closed: false }];
+  if (!(bottom < top)) return [];
+  return uniteIntervals(house.domes.flatMap((d) => baseReaches(house, d, right))).map(([a, b]) => {
+    const corners: Vec2[] = [
+      [a, top],
+      [a, bottom],
+      [b, bottom],
+      [b, top],
+    ];
+    const segments = corners.slice(1).map((p, i) => lineEdge(corners[i] as Vec2, p));
+    return { kind: 'path', layer: 'hidden', segments, closed: false };
+  });
 }

@@ -53,7 +53,7 @@ export function elevationView(house: HouseSetout, side: Side, options: Elevation
     const from = (z: number) => sideAt(house, right, z, 1);
     const upright = (values: readonly number[], prefix = '') =>
       placeChain(layout, { angleDeg: 90, places: places(values), from, prefix }, columns);
-    upright([ground, 0, ...house.domes.flatMap((d) => [d.springingZ, d.topZ])]);
+    for (const d of house.domes) upright([...(d === house.domes[0] ? [ground] : []), 0, d.springingZ, d.topZ]);
     for (const { section, id } of facing) upright([section.sill, section.crownZ], `${id} `);
     upright([ground, top]);
     placeLevels(layout, [...mainLevels(house), ...facing.flatMap(openingLevels)], left - GROUND_BEYOND, (z) =>

@@ -1,27 +1,30 @@
 import { dot2, type Vec2 } from '../math/vec.js';
-import type { HouseSetout } from '../setout/house.js';
+import type { DomeSetout } from '../setout/dome.js';
+import { archesOf, type HouseSetout } from '../setout/house.js';
 import { baseHalf } from '../setout/material.js';
 import { fromArchFrame } from './arch-places.js';
 
 /** From where to where the masonry above the floor reaches along a plan direction, mm. */
-export function masonryReach(house: HouseSetout, along: Vec2): Vec2 {
-  return reach(
-    house,
-    along,
-    house.domes.map((d) => d.springingRadius + d.thickness),
-    () => 0,
-  );
-}
+export const masonryReach = (house: HouseSetout, along: Vec2): Vec2 =>
+  hull(house.domes.map((d) => reach(house, d, along, d.springingRadius + d.thickness, 0)));
 
 /** The same for footing and slab; `null` when there is neither. */
 export function baseReach(house: HouseSetout, along: Vec2): Vec2 | null {
-  const footing = (id: string) => house.footings.find((f) => f.domeId === id);
-  const radii = house.domes.map(
-    (d) => footing(d.id)?.outerRadius ?? house.slabs.find((s) => s.domeId === d.id)?.radius ?? 0,
-  );
-  if (!radii.some((r) => r > 0)) return null;
-  return reach(house, along, radii, (id) => footing(id)?.projection ?? 0);
+  const each = house.domes.flatMap((d) => baseReaches(house, d, along));
+  return each.length > 0 ? hull(each) : null;
 }
+
+/** From where to where a dome's footing or slab reaches; nothing when it has neither. */
+export function baseReaches(house: HouseSetout, dome: DomeSetout, along: Vec2): Vec2[] {
+  const footing = house.footings.find((f) => f.domeId === dome.id);
+  const radius = footing?.outerRadius ?? house.slabs.find((s) => s.domeId === dome.id)?.radius;
+  return radius === undefined ? [] : [reach(house, dome, along, radius, footing?.projection ?? 0)];
+}
+
+const hull = (reaches: readonly Vec2[]): Vec2 => [
+  Math.min(...reaches.map((r) => r[0])),
+  Math.max(...reaches.map((r) => r[1])),
+];
 
 /**
  * Outermost place of the house at a level as a level look sees it, on the side that `away` says: where a line to a
@@ -42,15 +45,12 @@ export function sideAt(house: HouseSetout, right: Vec2, z: number, away: 1 | -1)
   return outermost([...round, ...barrels]);
 }
 
-function reach(house: HouseSetout, along: Vec2, radii: readonly number[], beyond: (domeId: string) => number): Vec2 {
-  const places = house.domes.flatMap((d, i) => {
-    const middle = dot2(d.at, along);
-    const r = radii[i] as number;
-    return [middle - r, middle + r];
-  });
-  for (const arch of house.arches) {
+/** A dome's circle and its barrels, these wider and longer by `more`. */
+function reach(house: HouseSetout, dome: DomeSetout, along: Vec2, radius: number, more: number): Vec2 {
+  const middle = dot2(dome.at, along);
+  const places = [middle - radius, middle + radius];
+  for (const arch of archesOf(house, dome)) {
     if (arch.faceV === null) continue;
-    const more = beyond(arch.dome.id);
     const half = baseHalf(arch, more);
     for (const u of [half, -half]) places.push(dot2(fromArchFrame(arch, u, arch.faceV + more), along));
   }

@@ -2,15 +2,15 @@ import type { WrittenUnits } from '../base/measures.js';
 import { dimensionLineEnds, expandDimension } from '../documents/dimensioning.js';
 import type { Primitive, View } from '../documents/drawing.js';
 import { type Bounds2, ellipseAt, ellipseTurn, viewBounds } from '../documents/drawing-bounds.js';
-import { boxCorners, type Expansion, textBox } from '../documents/expansion.js';
+import { boxCorners, type Expansion, type TextBox, textBox } from '../documents/expansion.js';
 import { expandLeader, expandLevel } from '../documents/marks.js';
 import { segmentAt } from '../documents/segments.js';
 import { circleEdge, type Edge, edgeLength } from '../math/curves.js';
 import { lerp2, type Vec2 } from '../math/vec.js';
 import { type Bounded, bounded, meet } from './overlap.js';
 
-/** Room that is left free round a text, paper mm. */
-const AIR = 0.3;
+/** Room that is left free before and after a text, paper mm. */
+const AIR = 0.5;
 
 /** How much a group of second choice counts in itself. */
 const DISLIKE = 20;
@@ -158,7 +158,7 @@ export function shapesOf(p: Primitive, scale: number, units: WrittenUnits): Shap
     }
     case 'text':
       return {
-        texts: [quad(boxCorners(textBox(p.text, p.at, p.anchor, p.heightMm * scale, p.rotationDeg)), AIR * scale)],
+        texts: [airy(textBox(p.text, p.at, p.anchor, p.heightMm * scale, p.rotationDeg), scale)],
         lines: [],
       };
     case 'dimension':
@@ -171,20 +171,16 @@ export function shapesOf(p: Primitive, scale: number, units: WrittenUnits): Shap
 }
 
 const expanded = (e: Expansion, scale: number): Shapes => ({
-  texts: e.texts.map((t) => bounded(boxCorners(t))),
+  texts: e.texts.map((t) => airy(t, scale)),
   lines: e.strokes.flatMap((s) => pieces(s.segment, scale)),
 });
 
-/** A text's corners with air round them. */
-const quad = (corners: readonly Vec2[], air: number): Bounded => {
-  const [cx, cy] = middle(bounded(corners));
-  return bounded(
-    corners.map(([x, y]) => {
-      const l = Math.hypot(x - cx, y - cy);
-      return [cx + ((x - cx) * (l + air)) / l, cy + ((y - cy) * (l + air)) / l];
-    }),
-  );
-};
+/** Corners of a text with air before and after it. */
+function airy(box: TextBox, scale: number): Bounded {
+  const [a, b, c, d] = boxCorners(box) as [Vec2, Vec2, Vec2, Vec2];
+  const more = (AIR * scale) / box.width;
+  return bounded([lerp2(a, b, -more), lerp2(a, b, 1 + more), lerp2(d, c, 1 + more), lerp2(d, c, -more)]);
+}
 
 function pieces(e: Edge, scale: number): Bounded[] {
   // Chords of at most 3 mm on paper: their sagitta doesn't matter beside a text's height.

@@ -8,7 +8,7 @@ const RADIUS = 7;
 
 /** North point beside a plan: its needle points to true north, project north is up. */
 export function northPoint(layout: Layout, centre: Vec2, northDeg: number): Primitive[] {
-  const { mm } = { mm: (paper: number) => layout.mm(paper) };
+  const mm = (paper: number) => layout.mm(paper);
   const tip = alongBearing(northDeg * DEG);
   const side: Vec2 = [tip[1], -tip[0]];
   const at = (along: number, aside: number): Vec2 => [
@@ -29,7 +29,10 @@ export function northPoint(layout: Layout, centre: Vec2, northDeg: number): Prim
   const notes =
     northDeg === 0
       ? ['project north is', 'true north']
-      : ['project north is up,', `true north ${formatAngle(northDeg)} clockwise`];
+      : [
+          'project north is up,',
+          `true north ${northDeg > 180 ? `${formatAngle(360 - northDeg)} anticlockwise` : `${formatAngle(northDeg)} clockwise`}`,
+        ];
   return [
     { kind: 'circle', layer: 'text', centre, radius: mm(RADIUS) },
     {

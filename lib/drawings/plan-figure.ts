@@ -31,7 +31,7 @@ export function planFigure(house: HouseSetout, cutZ: number): PlanFigure {
   book.take(cut.borders.map((b) => b.edge));
   const edges = houseEdges(house).filter((f) => f.kind === 'edge');
   for (const f of edges) book.write('visible', seenParts(f, sight));
-  for (const f of edges) if (f.dashed) book.write('hidden', hiddenParts(f, sight));
+  if (cutZ > 0) for (const f of edges) if (f.dashed) book.write('hidden', hiddenParts(f, sight));
   book.write('hidden', hiddenBase(house));
   book.write('overhead', overhead(house, cutZ));
   book.write(

@@ -30,13 +30,12 @@ export function sectionView(house: HouseSetout, options: SectionViewOptions = {}
   const { dome } = plane;
   const { primitives, cut } = sectionFigure(house, plane);
   const { ground } = house.house.site;
-  const masonry = figureBox((['blocks', 'arch'] as const).flatMap((part) => cut.loops(part)));
   const all = figureBox(cut.loops());
   const openings = archesOf(house, dome).flatMap((arch) => {
     const off = (arch.opening.bearingDeg - plane.bearingDeg) * DEG;
     const reach = arch.faceV ?? dome.springingRadius + dome.thickness;
     if (Math.abs(Math.sin(off)) * reach >= arch.section.width / 2) return [];
-    return [{ arch, side: Math.cos(off) > 0 ? ('right' as const) : ('left' as const) }];
+    return [{ arch, cos: Math.cos(off), side: Math.cos(off) > 0 ? ('right' as const) : ('left' as const) }];
   });
   const on = (side: 'left' | 'right'): ArchSetout[] => openings.filter((o) => o.side === side).map((o) => o.arch);
   const footing = house.footings.find((f) => f.domeId === dome.id);
@@ -53,12 +52,13 @@ export function sectionView(house: HouseSetout, options: SectionViewOptions = {}
       const ends = places([bare * footing.innerRadius, bare * footing.outerRadius]);
       placeChain(layout, { angleDeg: 0, places: ends, from: () => below, prefix: 'footing ' }, under);
     }
-    const faces = (side: 1 | -1): number[] => {
-      const barrel = on(side > 0 ? 'right' : 'left').find((a) => a.faceV !== null);
-      return [side * r, side * (barrel ? (side > 0 ? masonry.max[0] : -masonry.min[0]) : r + t)];
-    };
-    placeChain(layout, { angleDeg: 0, places: places([...faces(-1), ...faces(1)]), from: () => below }, under);
-    placeChain(layout, { angleDeg: 0, places: places([masonry.min[0], masonry.max[0]]), from: () => below }, under);
+    const faces = ([-1, 1] as const).map((s) => {
+      const barrel = openings.find((o) => o.arch.faceV !== null && (o.side === 'right') === s > 0);
+      const face = barrel ? (barrel.arch.faceV as number) / Math.abs(barrel.cos) : r + t;
+      return [s * r, s * face];
+    });
+    placeChain(layout, { angleDeg: 0, places: places(faces.flat()), from: () => below }, under);
+    placeChain(layout, { angleDeg: 0, places: places(faces.map((f) => f[1] as number)), from: () => below }, under);
     if (dome.curb) {
       const above = dome.topZ + layout.mm(1);
       const bore = places([-dome.curb.clearRadius, dome.curb.clearRadius]);

@@ -4,6 +4,7 @@ import { dot2, sub2, type Vec2 } from '../math/vec.js';
 import type { HouseSetout } from '../setout/house.js';
 import { spanPoint } from '../setout/span.js';
 import { type Cut, cutOf } from './cut.js';
+import { baseReach, masonryReach } from './extent.js';
 import { CHANGE, OUTLINE } from './fineness.js';
 import { underRoof } from './ground.js';
 import { bedsOf, spanOf } from './joints.js';
@@ -26,7 +27,9 @@ export interface UprightCut extends Cut {
 export function uprightCut(house: HouseSetout, plane: CutPlane): UprightCut {
   const lines = sliceUpright(house, plane);
   const box = uniteBoxes(lines.map(edgeBox));
-  const ground: Vec2 = [box.min[0] - GROUND_BEYOND, box.max[0] + GROUND_BEYOND];
+  const middle = dot2(plane.through, plane.right);
+  const reach = [masonryReach(house, plane.right), baseReach(house, plane.right)].flatMap((r) => r ?? []);
+  const ground: Vec2 = [Math.min(...reach) - middle - GROUND_BEYOND, Math.max(...reach) - middle + GROUND_BEYOND];
   const { ground: level } = house.house.site;
   const floor = -Math.max(0, ...house.slabs.map((s) => -s.bottomZ));
   const part = (p: Vec2): Part | null => partAt(house, onPlane(plane, p));

@@ -67,7 +67,7 @@ const [path] = process.argv.slice(2);
 if (path !== undefined) {
   console.log(JSON.stringify(await timeSample(path)));
 } else {
-  const samples = readdirSync('samples').filter((name) => name.endsWith('.yaml'));
+  const samples = readdirSync('samples').filter((name) => /^[a-z-]+\.yaml$/.test(name));
   const results = samples.map((name) => {
     const self = fileURLToPath(import.meta.url);
     return JSON.parse(execFileSync(process.execPath, [self, `samples/${name}`], { encoding: 'utf8' }));
