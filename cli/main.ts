@@ -3,11 +3,15 @@ import { EXIT } from './exit.js';
 import { run } from './run.js';
 import { terminalOn } from './terminal.js';
 
-// A reader that has seen enough (`| head`) closes the pipe: no trouble of ours.
+let lost = false;
 for (const stream of [process.stdout, process.stderr]) {
   stream.on('error', (error: NodeJS.ErrnoException) => {
-    if (error.code !== 'EPIPE') process.exitCode = EXIT.fault;
+    // A reader that has seen enough (`| head`) closes the pipe: no trouble of ours. A full disk is.
+    if (error.code === 'EPIPE') return;
+    lost = true;
+    process.exitCode = EXIT.file;
   });
 }
 
-process.exitCode = await run(process.argv.slice(2), terminalOn(process.stdout, process.stderr, process.env));
+const code = await run(process.argv.slice(2), terminalOn(process.stdout, process.stderr, process.env));
+if (!lost) process.exitCode = code;

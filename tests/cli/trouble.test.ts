@@ -43,6 +43,11 @@ describe('the program', () => {
     expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
   });
 
+  it('tells by its exit code that its results were lost on a full disk', () => {
+    const { status } = spawnSync('bash', ['-c', `"${process.execPath}" "${MAIN}" schema > /dev/full`]);
+    expect(status).toBe(5);
+  });
+
   it.each(['SIGINT', 'SIGTERM'] as const)('stopped by %s while it computes leaves nothing behind', async (signal) => {
     writeFileSync(join(temporary.path, 'house.yaml'), HOUSE);
     const child = spawn(process.execPath, [MAIN, 'build', 'house.yaml', '-o', 'deep/out'], { cwd: temporary.path });

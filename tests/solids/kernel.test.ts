@@ -6,7 +6,7 @@ import { layBlocks } from '../../lib/masonry/lay.js';
 import { setOutHouse } from '../../lib/setout/house.js';
 import { blockSolids } from '../../lib/solids/block-solids.js';
 import { houseSolids } from '../../lib/solids/house-solids.js';
-import { type Kernel, loadKernel } from '../../lib/solids/kernel.js';
+import { type Kernel, loadKernel, type SolidScope } from '../../lib/solids/kernel.js';
 import { outlineOf, rectangle } from '../../lib/solids/outline.js';
 import { houseOf, openingOf } from '../tools/house.js';
 import { nodeKernel } from '../tools/kernel.js';
@@ -121,6 +121,50 @@ describe('the kernel', () => {
     for (let i = 0; i < 5; i++) build();
     const settled = bytes();
     for (let i = 0; i < 100; i++) build();
+    expect(bytes()).toBe(settled);
+  });
+
+  // A house's own peak hides small leaks: here the peak is small and the steps are many.
+  const roundOf = (corners: number) =>
+    outlineOf([
+      'side',
+      Array.from({ length: corners }, (_, i) => {
+        const a = (i / corners) * 2 * Math.PI;
+        return [20 + 10 * Math.cos(a), 10 * Math.sin(a)] as const;
+      }),
+    ]);
+  const fine = roundOf(2000);
+  const coarse = roundOf(80);
+  const rod = (scope: SolidScope, outline = coarse) => scope.prism('rod', outline, FRAME, [0, 5], ['n', 'f']);
+  const box = (scope: SolidScope) => scope.prism('box', rectangle([0, 0], [20, 20], ONE), FRAME, [-9, 3], ['n', 'f']);
+  const STEPS: Record<string, readonly [times: number, step: (scope: SolidScope) => unknown]> = {
+    prism: [500, (scope) => rod(scope, fine)],
+    revolve: [500, (scope) => scope.revolve('ring', fine, 3, [1, 1])],
+    bend: [
+      500,
+      (scope) =>
+        scope.bend(
+          'bent',
+          fine,
+          1,
+          (x, y, k) => [x, 9 * k, -y],
+          () => 'face',
+        ),
+    ],
+    union: [1000, (scope) => scope.union('sum', [rod(scope), box(scope)])],
+    subtract: [1000, (scope) => scope.subtract('rest', rod(scope), [box(scope)])],
+    intersect: [1000, (scope) => scope.intersect('common', [rod(scope), box(scope)])],
+    pieces: [1000, (scope) => scope.pieces(rod(scope))],
+    gap: [1000, (scope) => scope.gap(rod(scope), [40, 0, 0])],
+    mesh: [1000, (scope) => scope.mesh('rod', rod(scope))],
+    scope: [1000, (scope) => scope.scope((inner) => rod(inner))],
+  };
+  it.each(Object.keys(STEPS))('%s: done many times, it leaves no memory behind', async (name) => {
+    const { kernel: watched, bytes } = await watchedKernel();
+    const [times, step] = STEPS[name] as (typeof STEPS)[string];
+    for (let i = 0; i < 20; i++) watched.scope(step);
+    const settled = bytes();
+    for (let i = 0; i < times; i++) watched.scope(step);
     expect(bytes()).toBe(settled);
   });
 
