@@ -6,11 +6,11 @@ import type { Cutter } from './cutter.js';
 
 /** Order of the rule on smooth stretches; analytic integrands reach float64's precision with it. */
 const SMOOTH_ORDER = 16;
-const DEPTH_PANELS = 3;
+const DEPTH_PANELS = 2;
 const DEPTH_ORDER = 4;
-const STRETCH_ORDER = 10;
+const STRETCH_ORDER = 8;
 /** Stretches of the scan for kinks along i. */
-const SCAN = 16;
+const SCAN = 12;
 
 /** Volume of a body that nothing cuts, mm³. */
 export function wholeVolume(body: ColumnBody): number {

@@ -3,20 +3,37 @@ export type Intervals = readonly (readonly [number, number])[];
 
 const NONE: Intervals = [];
 
-/** Sorts and joins intervals; empty and NaN ones fall out. */
+/** Sorts and joins intervals; empty and NaN ones fall out. What is in order already is given back as it is. */
 export function uniteIntervals(parts: Intervals): Intervals {
-  const first = parts[0];
-  // Most lines meet nothing or one thing, and this is asked millions of times.
-  if (first === undefined) return NONE;
-  if (parts.length === 1) return first[1] > first[0] ? parts : NONE;
-  const sorted = parts.filter(([a, b]) => b > a).sort((p, q) => p[0] - q[0]);
-  const joined: [number, number][] = [];
-  for (const [from, to] of sorted) {
-    const last = joined[joined.length - 1];
-    if (last && from <= last[1]) last[1] = Math.max(last[1], to);
-    else joined.push([from, to]);
+  let end = Number.NEGATIVE_INFINITY;
+  for (const part of parts) {
+    if (!(part[1] > part[0]) || part[0] <= end) return joined(parts);
+    end = part[1];
   }
-  return joined;
+  return parts;
+}
+
+function joined(parts: Intervals): Intervals {
+  // A handful at most: sorted by insertion, which makes nothing but the list.
+  const sorted: (readonly [number, number])[] = [];
+  for (const part of parts) {
+    if (!(part[1] > part[0])) continue;
+    let k = sorted.length;
+    sorted.push(part);
+    for (; k > 0 && (sorted[k - 1] as readonly [number, number])[0] > part[0]; k--) {
+      sorted[k] = sorted[k - 1] as readonly [number, number];
+    }
+    sorted[k] = part;
+  }
+  let last = 0;
+  for (let k = 1; k < sorted.length; k++) {
+    const before = sorted[last] as readonly [number, number];
+    const part = sorted[k] as readonly [number, number];
+    if (part[0] > before[1]) sorted[++last] = part;
+    else if (part[1] > before[1]) sorted[last] = [before[0], part[1]];
+  }
+  sorted.length = Math.min(sorted.length, last + 1);
+  return sorted;
 }
 
 /** What of `parts` lies outside all of `holes`. */

@@ -1,40 +1,35 @@
+import { hypot } from '../math/elementary.js';
 import { type Intervals, intersectIntervals, subtractIntervals, uniteIntervals } from '../math/intervals.js';
-import { cross2, dot2, sub2, type Vec2, type Vec3 } from '../math/vec.js';
+import { dot2, sub2, type Vec2, type Vec3 } from '../math/vec.js';
 import type { ArchSetout } from './arch.js';
 import type { DomeSetout } from './dome.js';
 import { archesOf, earlierThan, type HouseSetout } from './house.js';
 import type { PassageSetout } from './passage.js';
 
+type Span = readonly [number, number];
+
 /**
  * Where a straight line runs through masonry, footing and slab: exact on the analytic house, no mesh.
  * Level lines serve plans, elevations and sections; upright lines serve roof plans and headroom.
- * Each kind of line only has to say where it runs through the house's elementary bodies.
+ * Each kind of line only has to say where it runs through the house's elementary bodies; it adds that to a list,
+ * since hidden lines ask this some hundred thousand times.
  */
 interface Line {
   /** Whether it runs above the floor, and under it. */
   readonly above: boolean;
   readonly under: boolean;
   /** Full body of a dome, from the floor to its top, room included. */
-  body(dome: DomeSetout): Intervals;
+  body(dome: DomeSetout, into: Span[]): void;
   /** Room of a dome, with the bore of its oculus. */
-  room(dome: DomeSetout): Intervals;
+  room(dome: DomeSetout, into: Span[]): void;
   /** Inside the surface `offset` outside a dome's intrados. */
-  within(dome: DomeSetout, offset: number): Intervals;
+  within(dome: DomeSetout, offset: number, into: Span[]): void;
   /** Between two planes across a section, v from `from` to `to`, inside its outer or clear outline. */
-  prism(place: Place, outline: 'outer' | 'clear', from: number, to: number): Intervals;
+  prism(source: ArchSetout | PassageSetout, outline: 'outer' | 'clear', from: number, to: number, into: Span[]): void;
   /** Upright disc under the floor down to `bottomZ`. */
-  disc(centre: Vec2, radius: number, bottomZ: number): Intervals;
-  /** Upright box under the floor, |u| ≤ half, v from `from` to `to`. */
-  box(place: Place, half: number, from: number, to: number, bottomZ: number): Intervals;
-}
-
-/** Plan frame and section that an arch and a passage share. */
-interface Place {
-  readonly origin: Vec2;
-  readonly along: Vec2;
-  readonly across: Vec2;
-  readonly source: ArchSetout | PassageSetout;
-  readonly baseZ: number;
+  disc(centre: Vec2, radius: number, bottomZ: number, into: Span[]): void;
+  /** Upright box under the floor, |u| ≤ half, v from 0 to `to`. */
+  box(source: ArchSetout | PassageSetout, half: number, to: number, bottomZ: number, into: Span[]): void;
 }
 
 /** Stretches [from, to] of `origin + t · direction` (a unit plan vector) at height `z` that lie in material. */
@@ -50,69 +45,110 @@ export function inMaterial(house: HouseSetout, point: Vec3): boolean {
 }
 
 function material(house: HouseSetout, line: Line): Intervals {
-  if (!line.above) return uniteIntervals(base(house, line));
-  const walls = house.domes.flatMap((dome) => wall(house, dome, line));
-  const passages = house.passages.flatMap((p) => passageMasonry(house, p, line));
-  const clear = house.passages.flatMap((p) => line.prism(placeOf(p), 'clear', 0, p.distance));
-  const masonry = subtractIntervals([...walls, ...passages], clear);
-  return line.under ? uniteIntervals([...masonry, ...base(house, line)]) : masonry;
+  const parts: Span[] = [];
+  if (line.above) {
+    for (const dome of house.domes) wall(house, dome, line, parts);
+    if (house.passages.length > 0) passages(house, line, parts);
+  }
+  if (line.under) base(house, line, parts);
+  return uniteIntervals(parts);
 }
 
 /** A dome with its barrels, less its room, its openings and the earlier domes that it abuts. */
-function wall(house: HouseSetout, dome: DomeSetout, line: Line): Intervals {
+function wall(house: HouseSetout, dome: DomeSetout, line: Line, into: Span[]): void {
   const arches = archesOf(house, dome);
-  const barrels = arches.flatMap((a) => (a.faceV === null ? [] : line.prism(placeOf(a), 'outer', 0, a.faceV)));
-  const solid = [...line.body(dome), ...barrels];
-  if (solid.length === 0) return solid;
-  const hollow = [...line.room(dome), ...earlierThan(house, dome).flatMap((earlier) => line.body(earlier))];
-  for (const arch of arches) {
-    const place = placeOf(arch);
-    if (arch.clear.kind === 'plane') hollow.push(...line.prism(place, 'clear', 0, arch.clear.v));
-    else {
-      const clear = line.prism(place, 'clear', 0, arch.faceV ?? dome.springingRadius + dome.thickness);
-      if (arch.clear.kind === 'through') hollow.push(...clear);
-      else hollow.push(...intersectIntervals(clear, line.within(dome, arch.clear.depth)));
-    }
-  }
-  return subtractIntervals(solid, hollow);
+  const solid: Span[] = [];
+  line.body(dome, solid);
+  for (const arch of arches) if (arch.faceV !== null) line.prism(arch, 'outer', 0, arch.faceV, solid);
+  if (solid.length === 0) return;
+  const hollow: Span[] = [];
+  line.room(dome, hollow);
+  for (const earlier of earlierThan(house, dome)) line.body(earlier, hollow);
+  for (const arch of arches) opening(dome, arch, line, hollow);
+  for (const part of subtractIntervals(solid, hollow)) into.push(part);
 }
 
-function passageMasonry(house: HouseSetout, passage: PassageSetout, line: Line): Intervals {
-  const rooms = passage.domes.flatMap((dome) =>
-    subtractIntervals(
-      line.room(dome),
-      earlierThan(house, dome).flatMap((earlier) => line.body(earlier)),
-    ),
-  );
-  return subtractIntervals(line.prism(placeOf(passage), 'outer', 0, passage.distance), rooms);
+/** An opening's clear space, out to its face or to the dome's widest circle. */
+function opening(dome: DomeSetout, arch: ArchSetout, line: Line, into: Span[]): void {
+  if (arch.clear.kind === 'plane') line.prism(arch, 'clear', 0, arch.clear.v, into);
+  else {
+    const out = arch.faceV ?? outerOf(dome);
+    if (arch.clear.kind === 'through') line.prism(arch, 'clear', 0, out, into);
+    else {
+      const clear: Span[] = [];
+      line.prism(arch, 'clear', 0, out, clear);
+      if (clear.length === 0) return;
+      const limit: Span[] = [];
+      line.within(dome, arch.clear.depth, limit);
+      for (const part of intersectIntervals(clear, limit)) into.push(part);
+    }
+  }
+}
+
+/** Adds the vaults between domes to the walls, then takes their clear spaces from all. */
+function passages(house: HouseSetout, line: Line, into: Span[]): void {
+  const clear: Span[] = [];
+  for (const passage of house.passages) {
+    const solid: Span[] = [];
+    line.prism(passage, 'outer', 0, passage.distance, solid);
+    if (solid.length === 0) continue;
+    line.prism(passage, 'clear', 0, passage.distance, clear);
+    const rooms = passage.domes.flatMap((dome) => roomLeft(house, dome, line));
+    for (const part of subtractIntervals(solid, rooms)) into.push(part);
+  }
+  if (clear.length === 0) return;
+  const rest = subtractIntervals(into, clear);
+  into.length = 0;
+  for (const part of rest) into.push(part);
+}
+
+/** A room less the earlier domes that stand in it. */
+function roomLeft(house: HouseSetout, dome: DomeSetout, line: Line): Intervals {
+  const room: Span[] = [];
+  const earlier: Span[] = [];
+  line.room(dome, room);
+  for (const other of earlierThan(house, dome)) line.body(other, earlier);
+  return subtractIntervals(room, earlier);
 }
 
 /** Footing under all walls, jambs and passages; slab in what they enclose, or under all where there is no footing. */
-function base(house: HouseSetout, line: Line): Intervals {
+function base(house: HouseSetout, line: Line, into: Span[]): void {
   const [footing] = house.footings;
   const [slab] = house.slabs;
   const projection = footing?.projection ?? 0;
-  const boxes = (bottomZ: number) => [
-    ...house.arches.flatMap((a) =>
-      a.faceV === null ? [] : line.box(placeOf(a), baseHalf(a, projection), 0, a.faceV + projection, bottomZ),
-    ),
-    ...house.passages.flatMap((p) => line.box(placeOf(p), baseHalf(p, projection), 0, p.distance, bottomZ)),
-  ];
+  const boxes = (bottomZ: number, list: Span[]) => {
+    for (const a of house.arches) {
+      if (a.faceV !== null) line.box(a, baseHalf(a, projection), a.faceV + projection, bottomZ, list);
+    }
+    for (const p of house.passages) line.box(p, baseHalf(p, projection), p.distance, bottomZ, list);
+  };
   if (!footing) {
-    if (!slab) return [];
-    return [...boxes(slab.bottomZ), ...house.domes.flatMap((d) => line.disc(d.at, outerOf(d), slab.bottomZ))];
+    if (!slab) return;
+    boxes(slab.bottomZ, into);
+    for (const dome of house.domes) line.disc(dome.at, outerOf(dome), slab.bottomZ, into);
+    return;
   }
-  const discs = (bottomZ: number, radius: 'innerRadius' | 'outerRadius', domes = house.domes) =>
-    domes.flatMap((d) => line.disc(d.at, house.footings.find((f) => f.domeId === d.id)?.[radius] ?? 0, bottomZ));
-  const enclosed = (bottomZ: number) =>
-    house.domes.flatMap((dome) =>
-      subtractIntervals(discs(bottomZ, 'innerRadius', [dome]), discs(bottomZ, 'outerRadius', earlierThan(house, dome))),
-    );
-  const under = subtractIntervals(
-    [...discs(footing.bottomZ, 'outerRadius'), ...boxes(footing.bottomZ)],
-    enclosed(footing.bottomZ),
-  );
-  return slab ? [...under, ...enclosed(slab.bottomZ)] : under;
+  const footings = new Map(house.footings.map((f) => [f.domeId, f]));
+  const enclosed = (bottomZ: number): Span[] => {
+    const all: Span[] = [];
+    for (const dome of house.domes) {
+      const inside: Span[] = [];
+      const earlier: Span[] = [];
+      line.disc(dome.at, footings.get(dome.id)?.innerRadius ?? 0, bottomZ, inside);
+      for (const other of earlierThan(house, dome)) {
+        line.disc(other.at, footings.get(other.id)?.outerRadius ?? 0, bottomZ, earlier);
+      }
+      for (const part of subtractIntervals(inside, earlier)) all.push(part);
+    }
+    return all;
+  };
+  const under: Span[] = [];
+  for (const dome of house.domes) {
+    line.disc(dome.at, footings.get(dome.id)?.outerRadius ?? 0, footing.bottomZ, under);
+  }
+  boxes(footing.bottomZ, under);
+  for (const part of subtractIntervals(under, enclosed(footing.bottomZ))) into.push(part);
+  if (slab) for (const part of enclosed(slab.bottomZ)) into.push(part);
 }
 
 const outerOf = (dome: DomeSetout): number => dome.springingRadius + dome.thickness;
@@ -121,90 +157,109 @@ const outerOf = (dome: DomeSetout): number => dome.springingRadius + dome.thickn
 export const baseHalf = ({ section, ring }: ArchSetout | PassageSetout, projection: number): number =>
   section.width / 2 + ring + projection;
 
-const placeOf = (source: ArchSetout | PassageSetout): Place => {
-  const { along, across } = source;
-  return 'dome' in source
-    ? { origin: source.dome.at, along, across, source, baseZ: source.baseZ }
-    : { origin: source.domes[0].at, along, across, source, baseZ: 0 };
-};
+const originOf = (source: ArchSetout | PassageSetout): Vec2 => ('dome' in source ? source.dome.at : source.domes[0].at);
 
 function levelLine(z: number, origin: Vec2, direction: Vec2): Line {
-  const circle = (centre: Vec2, radius: number): Intervals => {
-    if (!(radius > 0)) return [];
-    const to = sub2(centre, origin);
-    const middle = dot2(to, direction);
-    const half = Math.sqrt(radius * radius - cross2(direction, to) ** 2);
-    return half > 0 ? [[middle - half, middle + half]] : [];
+  const [ox, oy] = origin;
+  const [dx, dy] = direction;
+  const circle = (centre: Vec2, radius: number, into: Span[]): void => {
+    if (!(radius > 0)) return;
+    const tx = centre[0] - ox;
+    const ty = centre[1] - oy;
+    const aside = dx * ty - dy * tx;
+    const rest = radius * radius - aside * aside;
+    if (!(rest > 0)) return;
+    const middle = tx * dx + ty * dy;
+    const half = Math.sqrt(rest);
+    into.push([middle - half, middle + half]);
   };
-  const rectangle = (place: Place, half: number, from: number, to: number): Intervals => {
-    if (!(half > 0)) return [];
-    const start = sub2(origin, place.origin);
-    return intersectIntervals(
-      between(dot2(start, place.across), dot2(direction, place.across), -half, half),
-      between(dot2(start, place.along), dot2(direction, place.along), from, to),
-    );
+  const rectangle = (
+    source: ArchSetout | PassageSetout,
+    half: number,
+    from: number,
+    to: number,
+    into: Span[],
+  ): void => {
+    if (!(half > 0)) return;
+    const { across, along } = source;
+    const at = originOf(source);
+    const sx = ox - at[0];
+    const sy = oy - at[1];
+    let low = Number.NEGATIVE_INFINITY;
+    let high = Number.POSITIVE_INFINITY;
+    /** Narrows to where bottom ≤ c0 + t·c1 ≤ top. */
+    const narrow = (c0: number, c1: number, bottom: number, top: number): void => {
+      if (c1 === 0) {
+        if (!(c0 > bottom && c0 < top)) high = low;
+        return;
+      }
+      const a = (bottom - c0) / c1;
+      const b = (top - c0) / c1;
+      low = Math.max(low, Math.min(a, b));
+      high = Math.min(high, Math.max(a, b));
+    };
+    narrow(sx * across[0] + sy * across[1], dx * across[0] + dy * across[1], -half, half);
+    narrow(sx * along[0] + sy * along[1], dx * along[0] + dy * along[1], from, to);
+    if (high > low) into.push([low, high]);
   };
   return {
     above: z >= 0,
     under: z < 0,
-    body: (dome) => circle(dome.at, dome.outerRadiusAt(z)),
-    room(dome) {
-      const bored = dome.curb !== null && z > dome.springingZ;
-      return [...circle(dome.at, dome.radiusAt(z)), ...(bored ? circle(dome.at, dome.curb?.clearRadius ?? 0) : [])];
+    body: (dome, into) => circle(dome.at, dome.outerRadiusAt(z), into),
+    room(dome, into) {
+      circle(dome.at, dome.radiusAt(z), into);
+      if (dome.curb && z > dome.springingZ) circle(dome.at, dome.curb.clearRadius, into);
     },
-    within: (dome, offset) => circle(dome.at, dome.radiusAt(z, offset)),
-    prism(place, outline, from, to) {
-      const { source } = place;
-      return rectangle(place, outline === 'outer' ? source.outerHalfAt(z) : source.clearHalfAt(z), from, to);
+    within: (dome, offset, into) => circle(dome.at, dome.radiusAt(z, offset), into),
+    prism: (source, outline, from, to, into) =>
+      rectangle(source, outline === 'outer' ? source.outerHalfAt(z) : source.clearHalfAt(z), from, to, into),
+    disc(centre, radius, bottomZ, into) {
+      if (z > bottomZ) circle(centre, radius, into);
     },
-    disc: (centre, radius, bottomZ) => (z > bottomZ ? circle(centre, radius) : []),
-    box: (place, half, from, to, bottomZ) => (z > bottomZ ? rectangle(place, half, from, to) : []),
+    box(source, half, to, bottomZ, into) {
+      if (z > bottomZ) rectangle(source, half, 0, to, into);
+    },
   };
 }
 
-/** Values low ≤ c0 + t·c1 ≤ high as an interval of t. */
-function between(c0: number, c1: number, low: number, high: number): Intervals {
-  if (c1 === 0) return c0 > low && c0 < high ? [[Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY]] : [];
-  const a = (low - c0) / c1;
-  const b = (high - c0) / c1;
-  return [[Math.min(a, b), Math.max(a, b)]];
-}
-
 function uprightLine(at: Vec2): Line {
-  const distance = (centre: Vec2) => Math.hypot(at[0] - centre[0], at[1] - centre[1]);
-  const inFrame = (place: Place): Vec2 => {
-    const from = sub2(at, place.origin);
-    return [dot2(from, place.across), dot2(from, place.along)];
+  const distance = (centre: Vec2) => hypot(at[0] - centre[0], at[1] - centre[1]);
+  const inFrame = (source: ArchSetout | PassageSetout): Vec2 => {
+    const from = sub2(at, originOf(source));
+    return [dot2(from, source.across), dot2(from, source.along)];
   };
   return {
     above: true,
     under: true,
-    body(dome) {
+    body(dome, into) {
       const r = distance(dome.at);
-      if (r >= outerOf(dome)) return [];
+      if (r >= outerOf(dome)) return;
       const curbed = dome.curb !== null && r <= dome.curb.bedOuter[0];
-      return [[0, curbed ? dome.topZ : dome.heightAt(r, dome.thickness)]];
+      into.push([0, curbed ? dome.topZ : dome.heightAt(r, dome.thickness)]);
     },
-    room(dome) {
+    room(dome, into) {
       const r = distance(dome.at);
-      if (dome.curb && r < dome.curb.clearRadius) return [[0, dome.topZ]];
-      return r < dome.springingRadius ? [[0, dome.heightAt(r)]] : [];
+      if (dome.curb && r < dome.curb.clearRadius) into.push([0, dome.topZ]);
+      else if (r < dome.springingRadius) into.push([0, dome.heightAt(r)]);
     },
-    within(dome, offset) {
+    within(dome, offset, into) {
       const r = distance(dome.at);
-      return r < dome.springingRadius + offset ? [[0, dome.heightAt(r, offset)]] : [];
+      if (r < dome.springingRadius + offset) into.push([0, dome.heightAt(r, offset)]);
     },
-    prism(place, outline, from, to) {
-      const [u, v] = inFrame(place);
-      if (v <= from || v >= to) return [];
-      const { section, ring } = place.source;
+    prism(source, outline, from, to, into) {
+      const [u, v] = inFrame(source);
+      if (v <= from || v >= to) return;
+      const { section, ring } = source;
       const top = section.topAt(u, outline === 'outer' ? ring : 0);
-      return top > 0 ? [[outline === 'outer' ? place.baseZ : section.sill, top]] : [];
+      const bottom = outline === 'clear' ? section.sill : 'dome' in source ? source.baseZ : 0;
+      if (top > bottom) into.push([bottom, top]);
     },
-    disc: (centre, radius, bottomZ) => (distance(centre) < radius ? [[bottomZ, 0]] : []),
-    box(place, half, from, to, bottomZ) {
-      const [u, v] = inFrame(place);
-      return v > from && v < to && Math.abs(u) < half ? [[bottomZ, 0]] : [];
+    disc(centre, radius, bottomZ, into) {
+      if (distance(centre) < radius) into.push([bottomZ, 0]);
+    },
+    box(source, half, to, bottomZ, into) {
+      const [u, v] = inFrame(source);
+      if (v > 0 && v < to && Math.abs(u) < half) into.push([bottomZ, 0]);
     },
   };
 }
