@@ -71,10 +71,60 @@ export const CODES = {
   'stem-wall-low': doc('A stem wall lower than half a course.', 'No stem wall, or one of half a course and more.'),
   'oculus-too-large': doc('Oculus and curb take more than 0.8 of the dome’s radius.', 'A smaller oculus or curb.'),
 
+  // Domes among one another
+  'domes-same-place': doc('Two domes whose axes stand in one place, or nearly.', 'Give each its own `at`.'),
+  'domes-nested': doc('A dome that stands wholly within another.', 'Move it out, or remove it.'),
+  'overlap-too-deep': doc(
+    'Two domes overlap so far that an axis, a curb or a crown plug of one lies in the other.',
+    'Set their axes further apart.',
+  ),
+  'domes-nearly-touch': doc(
+    'Two domes leave too narrow a gap, or graze so that thin shells of wall would be left.',
+    'Set them further apart, or let them overlap more.',
+  ),
+  'dome-cut-away': doc(
+    'Less than a quarter of a dome’s wall stands on the ground beside the earlier domes that it abuts.',
+    'Move it away from them, or list it before one of them.',
+  ),
+  'room-parted': doc('Two earlier domes meet inside a later one and part its room.', 'Move it away from them.'),
+
   // Openings and passages
   'opening-too-high': doc('An arch reaches into the curb or the crown.', 'Lower the opening or raise the dome.'),
   'opening-too-wide': doc('An arch takes more than 0.9 of the dome’s width at some height.', 'Narrow or lower it.'),
   'openings-meet': doc('Two arches of one dome leave no piece of wall between them.', 'Move them apart.'),
+  'opening-meets-dome': doc(
+    'The arch or barrel of an opening runs into another dome, or leaves no piece of wall beside it.',
+    'Turn the opening away, or set the domes further apart.',
+  ),
+  'opening-blocked': doc(
+    'Another dome, barrel or passage stands right in front of an opening.',
+    'Turn the opening, or move what stands in its way.',
+  ),
+  'barrels-meet': doc('Barrels of two domes, or a barrel and a passage, meet outside.', 'Turn an opening away.'),
+  'passage-too-high': doc(
+    'A passage’s vault reaches into the curb or the crown of one of its domes.',
+    'Lower the passage or raise the dome.',
+  ),
+  'passage-too-wide': doc(
+    'A passage’s vault takes more than 0.9 of the width of one of its domes at some height.',
+    'Narrow or lower it.',
+  ),
+  'passage-not-through': doc(
+    'A passage that doesn’t come out in the rooms of both its domes.',
+    'Move apart the domes that stand in its way.',
+  ),
+  'passage-crosses-dome': doc(
+    'A passage that runs into a third dome, or nearly.',
+    'Join each dome to that one, or move it away.',
+  ),
+  'passage-meets-opening': doc(
+    'A passage and an arch of one dome leave no piece of wall between them.',
+    'Turn the opening away.',
+  ),
+  'passages-meet': doc(
+    'Two passages cross, or leave no piece of wall between them.',
+    'Make them narrower, move their domes, or remove one.',
+  ),
   'sill-of-door': doc('A door with a sill.', 'Remove the sill or make it a window.'),
   'sill-too-low': doc(
     'A window, vent or niche whose sill is nearly on the floor.',
@@ -99,6 +149,10 @@ export const CODES = {
   'plot-crossing': doc(
     'A plot whose sides cross, or that encloses no area.',
     'List the corners in order round the plot.',
+  ),
+  'outside-plot': doc(
+    'A dome, barrel or passage with its footing crosses the boundary of the plot.',
+    'Move it inward, or mend the plot.',
   ),
   'price-currency': doc('Prices without a currency, or one not of three capitals.', 'Add `currency: EUR` or another.'),
   'price-item': doc('A price item whose name or value is not one.', 'Write `cement: { per: 25 kg, price: 6.20 }`.'),

@@ -1,5 +1,6 @@
 import type { Draft } from './draft.js';
 import type { ProblemList } from './problem-list.js';
+import { checkClusters } from './rules/clusters.js';
 import { checkDomes } from './rules/domes.js';
 import { checkFit } from './rules/fit.js';
 import { checkGround } from './rules/ground.js';
@@ -13,6 +14,7 @@ export function checkRules(draft: Draft, problems: ProblemList): void {
   checkMasonry(draft, problems);
   checkGround(draft, problems);
   const domes = checkDomes(draft, problems);
-  const openings = checkOpenings(draft, problems);
-  checkFit(draft, domes, openings, problems);
+  const { openings, passages } = checkOpenings(draft, problems);
+  checkFit(draft, domes, openings, passages, problems);
+  checkClusters(draft, domes, openings, passages, problems);
 }

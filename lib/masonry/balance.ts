@@ -1,17 +1,15 @@
 import type { HouseSetout } from '../setout/house.js';
-import { archesOf } from '../setout/house.js';
+import { type ArchVolumes, archVolumes, passageVolumes } from './arch-volumes.js';
 import type { LaidHouse } from './block.js';
+import { envelopeVolume } from './envelope.js';
 import { cuttersOf } from './lay.js';
 import {
-  type ArchVolumes,
-  archEnvelope,
-  archVolumes,
   bedJointVolume,
   blockRingVolume,
   curbVolume,
+  cutJointVolume,
   perpendVolume,
   plugVolume,
-  shellOfRevolution,
   skewbackVolume,
 } from './volumes.js';
 
@@ -21,7 +19,8 @@ export interface Balance {
   readonly slivers: number;
   readonly bedJoints: number;
   readonly perpends: number;
-  readonly archJoints: number;
+  /** Where courses meet arches, passages and earlier domes. */
+  readonly cutJoints: number;
   readonly skewbacks: number;
   readonly plugs: number;
   readonly curbs: number;
@@ -29,6 +28,7 @@ export interface Balance {
   readonly jambs: number;
   readonly spandrels: number;
   readonly nicheBacks: number;
+  readonly passages: number;
   /** What flat faces leave between the block and the curved envelope (render fills it); 0 for curved faces. */
   readonly faceFill: number;
   readonly envelope: number;
@@ -37,13 +37,12 @@ export interface Balance {
 }
 
 /**
- * Each part of the masonry computed by itself, held against shells less voids plus barrels.
+ * Each part of the masonry computed by itself, held against shells less voids plus barrels and passages.
  * Within 1e-6 where nothing is cut and 1e-4 with cuts.
  */
 export function balanceOf(house: HouseSetout, laid: LaidHouse): Balance {
   const { joint, faces } = house.house.blocks;
-  const sum = { bedJoints: 0, perpends: 0, skewbacks: 0, plugs: 0, curbs: 0, envelope: 0 };
-  const arches: ArchVolumes[] = [];
+  const sum = { bedJoints: 0, perpends: 0, cutJoints: 0, skewbacks: 0, plugs: 0, curbs: 0 };
   let curved = 0;
   for (const dome of house.domes) {
     const cutters = cuttersOf(house, dome);
@@ -53,34 +52,28 @@ export function balanceOf(house: HouseSetout, laid: LaidHouse): Balance {
       sum.perpends += perpends;
       if (faces === 'flat') curved += blockRingVolume(dome, course.index, cutters) - perpends;
     }
+    sum.cutJoints += cutJointVolume(dome, cuttersOf(house, dome, 0), cutters);
     sum.skewbacks += skewbackVolume(dome, cutters);
     sum.plugs += plugVolume(dome);
     sum.curbs += curbVolume(dome);
-    sum.envelope += shellOfRevolution(dome);
-    for (const arch of archesOf(house, dome)) {
-      arches.push(archVolumes(arch, joint));
-      const { barrel, voidInShell } = archEnvelope(arch);
-      sum.envelope += barrel - voidInShell;
-    }
   }
+  const arches = house.arches.map(archVolumes);
+  const passages = house.passages.map(passageVolumes).reduce((all, p) => all + p.head + p.jambs, 0);
+  const envelope = envelopeVolume(house);
   const total = (pick: (a: ArchVolumes) => number) => arches.reduce((all, a) => all + pick(a), 0);
   const blocks = laid.blocks.reduce((all, b) => all + b.volume, 0);
   const slivers = laid.slivers.reduce((all, s) => all + s.volume, 0);
   const parts = {
     blocks,
     slivers,
-    bedJoints: sum.bedJoints,
-    perpends: sum.perpends,
-    archJoints: total((a) => a.joint),
-    skewbacks: sum.skewbacks,
-    plugs: sum.plugs,
-    curbs: sum.curbs,
+    ...sum,
     heads: total((a) => a.head),
     jambs: total((a) => a.jambs),
     spandrels: total((a) => a.spandrel),
     nicheBacks: total((a) => a.back),
+    passages,
     faceFill: faces === 'flat' ? curved - blocks - slivers : 0,
   };
   const filled = Object.values(parts).reduce((all, v) => all + v, 0);
-  return { ...parts, envelope: sum.envelope, error: filled / sum.envelope - 1 };
+  return { ...parts, envelope, error: filled / envelope - 1 };
 }

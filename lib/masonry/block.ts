@@ -4,7 +4,7 @@ import type { Vec3 } from '../math/vec.js';
  * One block, or what a cut leaves of it, in its place. In the dome's own coordinates it is the box
  * `bed ≤ s ≤ top` (arc length along the intrados of its span), `0 ≤ depth ≤ thickness` (along the outward
  * normal), `startRad ≤ bearing ≤ endRad` (clockwise, joints already taken off; `endRad` may pass 2π),
- * less the grown outer sections of the arches that cut it.
+ * less the grown outer sections of arches and passages, and the grown extradoses of earlier domes, that cut it.
  */
 export interface Block {
   /** dome-course-number, e.g. `hall-3-12`; a block that a cut divides in two adds a letter. */
@@ -19,7 +19,7 @@ export interface Block {
   readonly top: number;
   readonly startRad: number;
   readonly endRad: number;
-  /** Ids of the arches that cut it; empty for a whole block. */
+  /** Ids of the openings, passages and earlier domes that cut it; empty for a whole block. */
   readonly cutBy: readonly string[];
   /** A point inside this piece, where a cut leaves the block in more than one; `null` when it is in one. */
   readonly seed: Vec3 | null;

@@ -1,8 +1,9 @@
-import { asin, cos, sin, tan } from '../math/elementary.js';
+import { SAME_ANGLE_RAD } from '../base/tolerances.js';
+import { cos, sin, tan } from '../math/elementary.js';
 import { type Intervals, subtractIntervals } from '../math/intervals.js';
-import { turnSigned, type Vec3 } from '../math/vec.js';
-import type { ArchSetout } from '../setout/arch.js';
+import { turnPositive, turnSigned, type Vec3 } from '../math/vec.js';
 import type { MeridianSpan } from '../setout/span.js';
+import type { Cutter } from './cutter.js';
 
 /**
  * A body is measured as a bundle of columns: for each pair (i, j) in the unit square a level run of material
@@ -23,14 +24,6 @@ export interface Column {
 }
 
 export type ColumnBody = (i: number, j: number) => Column;
-
-/** An arch's outer section grown by the joint, as the thing that cuts courses. */
-export interface Cutter {
-  readonly arch: ArchSetout;
-  readonly grow: number;
-}
-
-export const cutterHalf = (cutter: Cutter, z: number): number => cutter.arch.outerHalfAt(z, cutter.grow);
 
 /** Box in (arc length, depth, bearing) of a figure of revolution. */
 export function revolvedBox(
@@ -62,10 +55,9 @@ export function bearingColumn(r: number, z: number, weight: number, bearing: rea
     unit: r,
     place: (t) => [r * sin(t), r * cos(t), z],
     cut(cutter) {
-      const half = cutterHalf(cutter, z);
-      if (!(half > 0)) return null;
-      const spread = asin(Math.min(1, half / r));
-      const centre = middle + turnSigned(cutter.arch.bearingRad - middle);
+      const spread = cutter.spreadAt(r, z);
+      if (!(spread > 0)) return null;
+      const centre = middle + turnSigned(cutter.bearingRad - middle);
       return [centre - spread, centre + spread];
     },
   };
@@ -101,42 +93,42 @@ export function flatBlock(
       high: p * tan(half),
       unit: 1,
       place: (x) => [p * sin(middle) + x * cos(middle), p * cos(middle) - x * sin(middle), z],
-      cut(cutter) {
-        const halfWidth = cutterHalf(cutter, z);
-        const turn = turnSigned(middle - cutter.arch.bearingRad);
-        if (!(halfWidth > 0) || cos(turn) <= 0) return null;
-        // Across the block at x the arch's lateral coordinate is p sin(turn) + x cos(turn).
-        const at0 = p * sin(turn);
-        return [(-halfWidth - at0) / cos(turn), (halfWidth - at0) / cos(turn)];
-      },
+      cut: (cutter) => cutter.chordAt(p, middle, z),
     };
   };
 }
 
 /** Quick test on bearings alone whether a cutter can come near a box at all; `narrowest` is its least radius. */
-export function comesNear({ arch, grow }: Cutter, narrowest: number, bearing: readonly [number, number]): boolean {
-  const half = arch.section.width / 2 + arch.ring + grow;
-  const spread = asin(Math.min(1, half / narrowest));
+export function comesNear(cutter: Cutter, narrowest: number, bearing: readonly [number, number]): boolean {
   const middle = (bearing[0] + bearing[1]) / 2;
-  return Math.abs(turnSigned(middle - arch.bearingRad)) < spread + (bearing[1] - bearing[0]) / 2;
+  const reach = cutter.widestSpread(narrowest) + (bearing[1] - bearing[0]) / 2;
+  return Math.abs(turnSigned(middle - cutter.bearingRad)) < reach;
 }
 
-/** A full turn of bearings that begins between two arches, so that no cut straddles its ends. */
-export function fullTurn(cutters: readonly Cutter[]): readonly [number, number] {
-  const bearings = cutters.map((c) => c.arch.bearingRad).sort((a, b) => a - b);
+/** A full turn of bearings that begins where nothing is cut, so that no cut straddles its ends. */
+export function fullTurn(cutters: readonly Cutter[], narrowest: number): readonly [number, number] {
+  const arcs = cutters.map((c) => ({ at: c.bearingRad, half: c.widestSpread(narrowest) }));
   let start = 0;
-  let widest = -1;
-  for (const [k, bearing] of bearings.entries()) {
-    const gap = (bearings[k + 1] ?? (bearings[0] as number) + 2 * Math.PI) - bearing;
-    if (gap <= widest) continue;
-    widest = gap;
-    start = bearing + gap / 2;
+  let widest = Number.NEGATIVE_INFINITY;
+  for (const { at, half } of arcs) {
+    const edge = at + half;
+    // Free stretch from this edge clockwise to the nearest beginning of another arc.
+    const free = Math.min(...arcs.map((a) => turnPositive(a.at - a.half - edge)));
+    const covered = arcs.some((a) => Math.abs(turnSigned(edge - a.at)) < a.half - SAME_ANGLE_RAD);
+    if (covered || free <= widest) continue;
+    widest = free;
+    start = edge + free / 2;
   }
   return [start, start + 2 * Math.PI];
 }
 
 /** Runs of the column that the cutters leave. */
 export function columnRuns(column: Column, cutters: readonly Cutter[]): Intervals {
-  const cuts = cutters.map((c) => column.cut(c)).filter((c) => c !== null);
-  return subtractIntervals([[column.low, column.high]], cuts);
+  const cuts: (readonly [number, number])[] = [];
+  for (const cutter of cutters) {
+    const cut = column.cut(cutter);
+    if (cut && cut[0] < column.high && cut[1] > column.low) cuts.push(cut);
+  }
+  const whole: Intervals = [[column.low, column.high]];
+  return cuts.length === 0 ? whole : subtractIntervals(whole, cuts);
 }

@@ -2,8 +2,9 @@ import { bearingOf, turnPositive, type Vec3 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
 import type { Block, LaidBlock, Sliver } from './block.js';
-import { type ColumnBody, type Cutter, flatBlock, revolvedBox } from './column.js';
-import { cutVolume } from './measure.js';
+import { type ColumnBody, flatBlock, revolvedBox } from './column.js';
+import type { Cutter } from './cutter.js';
+import { cutVolume, measureColumns } from './measure.js';
 import { piecesOf } from './pieces.js';
 
 /** A remnant whose longest run at mid-thickness is shorter than this (mm) is left to mortar, */
@@ -36,12 +37,12 @@ export function cutBlock(
   if (volume >= uncut) return { kept: [whole], slivers: [] };
 
   const touching = near.length === 1 ? near : near.filter((c) => cutVolume(body, [c]) < uncut);
-  const cutBy = touching.map((c) => c.arch.id);
+  const cutBy = touching.map((c) => c.id);
   const found = piecesOf(body, near);
-  const pieces = found.map(({ longestRun, seed, share }) => ({
+  const pieces = found.map(({ longestRun, seed, measure }) => ({
     longestRun,
     seed,
-    volume: found.length === 1 ? volume : cutVolume(body, near, share),
+    volume: found.length === 1 ? volume : measureColumns(body, near, measure),
   }));
   const keeps = (p: (typeof pieces)[number]) => p.longestRun >= SLIVER_RUN && p.volume >= whole.volume * SLIVER_SHARE;
   // Letters run clockwise like numbers.

@@ -1,10 +1,13 @@
+import { sub2 } from '../math/vec.js';
 import type { Course } from '../setout/courses.js';
 import type { DomeSetout } from '../setout/dome.js';
-import { archesOf, type HouseSetout } from '../setout/house.js';
+import { archesOf, earlierThan, type HouseSetout, passagesOf } from '../setout/house.js';
+import { seenFrom } from '../setout/passage.js';
 import { spanPoint } from '../setout/span.js';
 import type { Block, LaidBlock, LaidHouse, Sliver } from './block.js';
-import { type Cutter, comesNear } from './column.js';
+import { comesNear } from './column.js';
 import { blockBody, cutBlock } from './cut.js';
+import { type Cutter, sectionCutter, shellCutter } from './cutter.js';
 import { wholeVolume } from './measure.js';
 
 /** Lays every course with its equal blocks in running bond and cuts them at the arches. */
@@ -13,9 +16,14 @@ export function layBlocks(house: HouseSetout): LaidHouse {
   return { blocks: laid.flatMap((c) => c.blocks), slivers: laid.flatMap((c) => c.slivers) };
 }
 
-/** Arches that meet a dome's masonry, as cutters of its courses. */
-export const cuttersOf = (house: HouseSetout, dome: DomeSetout): Cutter[] =>
-  archesOf(house, dome).map((arch) => ({ arch, grow: house.house.blocks.joint }));
+/** All that cuts a dome's courses: its arches, its passages, and the earlier domes that it abuts. */
+export function cuttersOf(house: HouseSetout, dome: DomeSetout, grow = house.house.blocks.joint): Cutter[] {
+  return [
+    ...archesOf(house, dome).map((arch) => sectionCutter(arch, grow)),
+    ...passagesOf(house, dome).map((passage) => sectionCutter(seenFrom(passage, dome), grow)),
+    ...earlierThan(house, dome).map((earlier) => shellCutter(earlier, sub2(earlier.at, dome.at), grow)),
+  ];
+}
 
 function layCourse(house: HouseSetout, dome: DomeSetout, course: Course): LaidHouse {
   const cutters = cuttersAt(house, dome, course);
@@ -41,9 +49,7 @@ function cuttersAt(house: HouseSetout, dome: DomeSetout, course: Course): Cutter
   const span = dome[course.part];
   const low = span.at(course.bed).z;
   const high = spanPoint(span, course.to, dome.thickness)[1];
-  return cuttersOf(house, dome).filter(
-    ({ arch, grow }) => arch.baseZ < high && arch.section.topZ(arch.ring + grow) > low,
-  );
+  return cuttersOf(house, dome).filter(({ lowZ, highZ }) => lowZ < high && highZ > low);
 }
 
 /** The whole ring's blocks, numbered clockwise from the first past bearing 0. */

@@ -1,11 +1,12 @@
 import type { Intervals } from '../math/intervals.js';
 import type { Vec3 } from '../math/vec.js';
-import { type ColumnBody, type Cutter, columnRuns } from './column.js';
-import type { RunShare } from './measure.js';
+import { type ColumnBody, columnRuns } from './column.js';
+import type { Cutter } from './cutter.js';
+import type { ColumnMeasure } from './measure.js';
 
-/** Samples along i and j. A bridge between two pieces thinner than a cell (some 8 mm) would break in the hand. */
-const ROWS = 32;
-const DEPTHS = 8;
+/** Samples along i and j. A bridge between two pieces thinner than a cell (some 12 mm) would break in the hand. */
+const ROWS = 20;
+const DEPTHS = 4;
 
 /** One of the pieces that cuts leave of a body. */
 export interface Piece {
@@ -14,7 +15,7 @@ export interface Piece {
   /** Middle of the longest run, from the foot of the dome's axis. */
   readonly seed: Vec3;
   /** Counts only this piece's runs. */
-  readonly share: RunShare;
+  readonly measure: ColumnMeasure;
 }
 
 interface Cell {
@@ -48,7 +49,7 @@ export function piecesOf(body: ColumnBody, cutters: readonly Cutter[]): Piece[] 
   }
   for (const cell of cells.flat()) for (const [k, label] of cell.labels.entries()) cell.labels[k] = find(label);
   const roots = [...new Set(cells.flat().flatMap((cell) => cell.labels))];
-  return roots.map((root) => ({ ...longest(body, cells, root), share: shareOf(cells, root) }));
+  return roots.map((root) => ({ ...longest(body, cells, root), measure: measureOf(cells, cutters, root) }));
 }
 
 function longest(
@@ -75,11 +76,11 @@ function longest(
   return { longestRun: best.longestRun, seed: best.seed };
 }
 
-function shareOf(cells: readonly (readonly Cell[])[], root: number): RunShare {
-  return (runs, i, j) => {
+function measureOf(cells: readonly (readonly Cell[])[], cutters: readonly Cutter[], root: number): ColumnMeasure {
+  return (column, i, j) => {
     const cell = (cells[Math.round(i * ROWS)] as readonly Cell[])[Math.round(j * DEPTHS)] as Cell;
     let sum = 0;
-    for (const run of runs) if (labelOf(run, cell) === root) sum += run[1] - run[0];
+    for (const run of columnRuns(column, cutters)) if (labelOf(run, cell) === root) sum += run[1] - run[0];
     return sum;
   };
 }

@@ -1,22 +1,47 @@
 /** Sorted, disjoint, non-empty closed intervals on a line. */
 export type Intervals = readonly (readonly [number, number])[];
 
-/** Sorts and joins intervals; empty and NaN ones fall out. */
+const NONE: Intervals = [];
+
+/** Sorts and joins intervals; empty and NaN ones fall out. What is in order already is given back as it is. */
 export function uniteIntervals(parts: Intervals): Intervals {
-  const sorted = parts.filter(([a, b]) => b > a).sort((p, q) => p[0] - q[0]);
-  const joined: [number, number][] = [];
-  for (const [from, to] of sorted) {
-    const last = joined[joined.length - 1];
-    if (last && from <= last[1]) last[1] = Math.max(last[1], to);
-    else joined.push([from, to]);
+  let end = Number.NEGATIVE_INFINITY;
+  for (const part of parts) {
+    if (!(part[1] > part[0]) || part[0] <= end) return joined(parts);
+    end = part[1];
   }
-  return joined;
+  return parts;
+}
+
+function joined(parts: Intervals): Intervals {
+  // A handful at most: sorted by insertion, which makes nothing but the list.
+  const sorted: (readonly [number, number])[] = [];
+  for (const part of parts) {
+    if (!(part[1] > part[0])) continue;
+    let k = sorted.length;
+    sorted.push(part);
+    for (; k > 0 && (sorted[k - 1] as readonly [number, number])[0] > part[0]; k--) {
+      sorted[k] = sorted[k - 1] as readonly [number, number];
+    }
+    sorted[k] = part;
+  }
+  let last = 0;
+  for (let k = 1; k < sorted.length; k++) {
+    const before = sorted[last] as readonly [number, number];
+    const part = sorted[k] as readonly [number, number];
+    if (part[0] > before[1]) sorted[++last] = part;
+    else if (part[1] > before[1]) sorted[last] = [before[0], part[1]];
+  }
+  sorted.length = Math.min(sorted.length, last + 1);
+  return sorted;
 }
 
 /** What of `parts` lies outside all of `holes`. */
 export function subtractIntervals(parts: Intervals, holes: Intervals): Intervals {
   let rest = uniteIntervals(parts);
-  for (const [from, to] of uniteIntervals(holes)) {
+  if (rest.length === 0) return rest;
+  for (const [from, to] of holes) {
+    if (!(to > from) || !rest.some(([a, b]) => b > from && a < to)) continue;
     const next: [number, number][] = [];
     for (const [a, b] of rest) {
       if (b <= from || a >= to) next.push([a, b]);
@@ -31,6 +56,7 @@ export function subtractIntervals(parts: Intervals, holes: Intervals): Intervals
 }
 
 export function intersectIntervals(one: Intervals, other: Intervals): Intervals {
+  if (one.length === 0 || other.length === 0) return NONE;
   const common: [number, number][] = [];
   for (const [a, b] of one) {
     for (const [c, d] of other) {
@@ -42,4 +68,8 @@ export function intersectIntervals(one: Intervals, other: Intervals): Intervals 
   return uniteIntervals(common);
 }
 
-export const intervalsLength = (parts: Intervals): number => parts.reduce((sum, [a, b]) => sum + (b - a), 0);
+export function intervalsLength(parts: Intervals): number {
+  let sum = 0;
+  for (const part of parts) sum += part[1] - part[0];
+  return sum;
+}

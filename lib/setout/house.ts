@@ -1,6 +1,8 @@
 import type { House } from '../description/house.js';
+import { hypot } from '../math/elementary.js';
 import { type ArchSetout, setOutArch } from './arch.js';
 import { type DomeSetout, setOutDome } from './dome.js';
+import { type PassageSetout, setOutPassage } from './passage.js';
 
 /** Ring footing under a dome's wall; its top is the finished floor's level. */
 export interface FootingSetout {
@@ -24,6 +26,7 @@ export interface HouseSetout {
   readonly house: House;
   readonly domes: readonly DomeSetout[];
   readonly arches: readonly ArchSetout[];
+  readonly passages: readonly PassageSetout[];
   readonly footings: readonly FootingSetout[];
   readonly slabs: readonly SlabSetout[];
 }
@@ -36,6 +39,12 @@ export function setOutHouse(house: House): HouseSetout {
     if (!dome) throw new Error(`opening ${opening.id} names no dome of the house`);
     return setOutArch(opening, dome);
   });
+  const passages = house.passages.map((passage) => {
+    const at = passage.between.map((id) => domes.findIndex((d) => d.id === id));
+    const [first, second] = at.map((k) => domes[k]);
+    if (!first || !second) throw new Error(`passage ${passage.id} names no two domes of the house`);
+    return setOutPassage(passage, [first, second], (at[0] as number) < (at[1] as number) ? 1 : 0);
+  });
   const footings = house.footing
     ? domes.map((d) => setOutFooting(d, house.footing as NonNullable<House['footing']>))
     : [];
@@ -47,11 +56,45 @@ export function setOutHouse(house: House): HouseSetout {
         bottomZ: -slab.thickness,
       }))
     : [];
-  return { house, domes, arches, footings, slabs };
+  return { house, domes, arches, passages, footings, slabs };
 }
 
-export function archesOf(house: HouseSetout, dome: DomeSetout): ArchSetout[] {
-  return house.arches.filter((arch) => arch.dome.id === dome.id);
+/** What of a house concerns one dome. */
+interface Concerns {
+  readonly arches: readonly ArchSetout[];
+  readonly passages: readonly PassageSetout[];
+  readonly earlier: readonly DomeSetout[];
+}
+
+/** Asked for at every line that is followed through the house, so found once. */
+const concerns = new WeakMap<HouseSetout, Map<string, Concerns>>();
+
+function concernsOf(house: HouseSetout, dome: DomeSetout): Concerns {
+  const known = concerns.get(house) ?? new Map<string, Concerns>();
+  concerns.set(house, known);
+  const found = known.get(dome.id) ?? {
+    arches: house.arches.filter((arch) => arch.dome.id === dome.id),
+    passages: house.passages.filter((passage) => passage.domes.some((d) => d.id === dome.id)),
+    earlier: house.domes.slice(0, house.domes.indexOf(dome)).filter((other) => overlap(other, dome)),
+  };
+  known.set(dome.id, found);
+  return found;
+}
+
+export const archesOf = (house: HouseSetout, dome: DomeSetout): readonly ArchSetout[] => concernsOf(house, dome).arches;
+
+/** Passages that end in a dome. */
+export const passagesOf = (house: HouseSetout, dome: DomeSetout): readonly PassageSetout[] =>
+  concernsOf(house, dome).passages;
+
+/** Earlier domes that a dome abuts: listed before it, and overlapping it in plan. */
+export const earlierThan = (house: HouseSetout, dome: DomeSetout): readonly DomeSetout[] =>
+  concernsOf(house, dome).earlier;
+
+/** Walls only lean inward, so domes overlap where they do so at the floor. */
+function overlap(one: DomeSetout, other: DomeSetout): boolean {
+  const between = hypot(one.at[0] - other.at[0], one.at[1] - other.at[1]);
+  return between < one.outerRadiusAt(0) + other.outerRadiusAt(0);
 }
 
 function setOutFooting(dome: DomeSetout, footing: NonNullable<House['footing']>): FootingSetout {

@@ -1,3 +1,5 @@
+import { hypot } from '../math/elementary.js';
+import { dot2, sub2, type Vec2 } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
 import { type DomeFacets, filledTo } from './dome-outlines.js';
 import type { PlanFrame } from './faces.js';
@@ -8,6 +10,9 @@ import type { Site } from './site.js';
 
 /** Cutting bodies run past what they cut by this much (mm), so that no two faces coincide. */
 export const OVERRUN = 10;
+
+/** A level and the name of the face that lies on it. */
+export type Level = readonly [z: number, name: string];
 
 export const frameOf = ({ dome, along, across }: ArchSetout): PlanFrame => ({ at: dome.at, along, across });
 
@@ -29,23 +34,13 @@ export function archCutter(
 }
 
 /** A barrel's full prism with its jambs down to a level whose face is named, from the axis to the flat face. */
-export function barrelPrism(
-  scope: SolidScope,
-  arch: ArchSetout,
-  [from, bottom]: readonly [level: number, name: string],
-  sagitta: number,
-): Solid {
+export function barrelPrism(scope: SolidScope, arch: ArchSetout, [from, bottom]: Level, sagitta: number): Solid {
   const outline = sectionPolygon(arch.section, arch.ring, from, sagitta, { bottom, sides: `arch:${arch.id}` });
   return scope.prism(`${arch.id}: barrel`, outline, frameOf(arch), [0, arch.faceV ?? 0], ['axis', `face:${arch.id}`]);
 }
 
 /** The clear space of an opening or niche from a level up whose face is named: its sill, or the floor at a door. */
-export function clearSpace(
-  scope: SolidScope,
-  arch: ArchSetout,
-  facets: DomeFacets,
-  [from, bottom]: readonly [level: number, name: string],
-): Solid {
+export function clearSpace(scope: SolidScope, arch: ArchSetout, facets: DomeFacets, [from, bottom]: Level): Solid {
   const { section, clear, id } = arch;
   const name = `opening:${id}`;
   const outline = sectionPolygon(section, 0, from, facets.sagitta, { bottom, sides: name });
@@ -61,30 +56,47 @@ export function clearSpace(
 
 /**
  * One arch as a part. A barrel: its prism less the room and its clear space, solid under the sill.
- * A flush ring: its section within the masonry.
+ * A flush ring: its section within the masonry. Both give way to earlier domes.
  */
 export function archPart(scope: SolidScope, arch: ArchSetout, site: Site): Solid {
   const part = `arch:${arch.id}`;
   const { sagitta } = site.facets;
   const clear = site.clear(arch, [-OVERRUN, 'base']);
-  // The small cut first: the large one then meets no more than it must.
-  const hollowed = (solid: Solid) => scope.subtract(part, scope.subtract(part, solid, [clear]), [site.openRoom()]);
+  const half = arch.section.width / 2 + arch.ring;
+  const earlier = site.giveWay({
+    radius: hypot(half, reach(arch)),
+    heights: [-OVERRUN, arch.topZ + OVERRUN],
+    name: () => part,
+    meets: (dome) => distanceToStrip(frameOf(arch), half, reach(arch), dome.at) < dome.outerRadiusAt(0),
+  });
+  // The small cut first: the large ones then meet no more than they must.
+  const hollowed = (solid: Solid) =>
+    scope.subtract(part, scope.subtract(part, solid, [clear]), [site.fullRoom(), ...earlier]);
   if (arch.faceV !== null) return hollowed(barrelPrism(scope, arch, [0, 'base'], sagitta));
   const outline = sectionPolygon(arch.section, arch.ring, arch.baseZ, sagitta, { bottom: part, sides: part });
   const section = scope.prism(part, outline, frameOf(arch), [0, reach(arch)], [part, part]);
   return hollowed(scope.intersect(part, [section, site.outer()]));
 }
 
-/** Ground plan under a barrel, `margin` wider than its jambs on each side and longer than its flat face. */
+/** Distance in plan of a point from a strip that is `half` wide to each side, from its frame's origin out. */
+function distanceToStrip({ at, along, across }: PlanFrame, half: number, to: number, point: Vec2): number {
+  const from = sub2(point, at);
+  const [u, v] = [Math.abs(dot2(from, across)), dot2(from, along)];
+  return hypot(Math.max(0, u - half), Math.max(0, -v, v - to));
+}
+
+/** Ground plan of a prism that is `half` wide to each side, from its origin out, between two levels. */
 export function groundUnder(
   scope: SolidScope,
-  arch: ArchSetout,
-  margin: number,
+  {
+    id,
+    frame,
+    half,
+    to,
+  }: { readonly id: string; readonly frame: PlanFrame; readonly half: number; readonly to: number },
   z: readonly [number, number],
   name: string,
 ): Solid {
-  const half = arch.section.width / 2 + arch.ring + margin;
   const outline = rectangle([-half, z[0]], [half, z[1]], { bottom: name, side: name, top: name });
-  const to = (arch.faceV ?? 0) + margin;
-  return scope.prism(`${arch.id}: ground`, outline, frameOf(arch), [0, to], [name, name]);
+  return scope.prism(`${id}: ground`, outline, frame, [0, to], [name, name]);
 }

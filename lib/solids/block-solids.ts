@@ -4,7 +4,7 @@ import type { Block } from '../masonry/block.js';
 import { hypot } from '../math/elementary.js';
 import { alongBearing, bearingOf, turnSigned, type Vec2, type Vec3 } from '../math/vec.js';
 import type { HouseSetout } from '../setout/house.js';
-import { archCutter } from './arch-bodies.js';
+import { blockCutters } from './block-cutters.js';
 import { type BlockGrid, blockGrid, gridFaces, gridMesh, gridOutline, placeAt } from './block-grid.js';
 import type { SolidOptions } from './house-solids.js';
 import type { Kernel, Solid, SolidScope } from './kernel.js';
@@ -12,9 +12,9 @@ import { rectangle } from './outline.js';
 
 /**
  * Every block as its own closed solid, in its place. Faces: `intrados`, `extrados`, `bed-lower`, `bed-upper`,
- * `perpend-start`, `perpend-end` (clockwise), and `cut:<arch>`. Uncut blocks need no kernel; cut ones lose
- * the arch's outer section grown by the joint, and remnants that are left to mortar. Meshes come in the blocks'
- * order, named by their marks. Throws an `Error` naming the block when a cut leaves nothing.
+ * `perpend-start`, `perpend-end` (clockwise), and `cut:<id>` along an arch, a passage or an earlier dome. Uncut blocks
+ * need no kernel; cut ones lose what cuts them grown by the joint, and remnants that are left to mortar. Meshes come
+ * in the blocks' order, named by their marks. Throws an `Error` naming the block when a cut leaves nothing.
  */
 export function blockSolids(
   kernel: Kernel,
@@ -23,29 +23,28 @@ export function blockSolids(
   options: SolidOptions = {},
 ): Mesh[] {
   const { surface = DEFAULT_SURFACE } = options;
-  const { faces, joint } = setout.house.blocks;
+  const { faces } = setout.house.blocks;
   const domes = new Map(setout.domes.map((dome) => [dome.id, dome]));
+  const siblings = siblingsOf(blocks);
   return kernel.scope((scope) => {
-    const cutters = new Map<string, Solid>();
-    const cutterOf = (id: string): Solid => {
-      const known = cutters.get(id);
-      if (known) return known;
-      const arch = setout.arches.find((a) => a.id === id);
-      if (!arch) throw new Error(`no arch ${id} to cut blocks with`);
-      const cutter = archCutter(scope, arch, { grow: joint, sagitta: surface / 2, name: `cut:${id}` });
-      cutters.set(id, cutter);
-      return cutter;
-    };
+    const cutterOf = blockCutters(scope, setout, surface);
     return blocks.map((block) => {
       const dome = domes.get(block.domeId);
       if (!dome) throw new Error(`block ${block.mark} stands in no dome of the house`);
       const grid = blockGrid(dome, block, { faces, surface });
       if (block.cutBy.length === 0) return gridMesh(block.mark, grid);
-      const by = block.cutBy.map(cutterOf);
-      const siblings = block.seed ? blocks.filter((b) => b !== block && isSibling(b, block)) : [];
-      return scope.scope((inner) => inner.mesh(block.mark, cut(inner, block, grid, by, siblings)));
+      const by = block.cutBy.map((id) => cutterOf(id, block, dome));
+      return scope.scope((inner) => inner.mesh(block.mark, cut(inner, block, grid, by, siblings(block))));
     });
   });
+}
+
+/** Finds the other pieces of a divided block. */
+function siblingsOf(blocks: readonly Block[]): (block: Block) => readonly Block[] {
+  const keyOf = ({ domeId, course, number }: Block) => `${domeId} ${course} ${number}`;
+  const divided = new Map<string, Block[]>();
+  for (const block of blocks) if (block.seed) divided.set(keyOf(block), [...(divided.get(keyOf(block)) ?? []), block]);
+  return (block) => (divided.get(keyOf(block)) ?? []).filter((other) => other !== block);
 }
 
 function cut(
@@ -77,9 +76,6 @@ function nearest(scope: SolidScope, pieces: readonly Solid[], point: Vec3): Soli
   const gaps = pieces.map((piece) => scope.gap(piece, point));
   return pieces[gaps.indexOf(Math.min(...gaps))] as Solid;
 }
-
-const isSibling = (a: Block, b: Block): boolean =>
-  a.domeId === b.domeId && a.course === b.course && a.number === b.number;
 
 /** All that lies on the other seed's side of the upright plane through the axis midway between two seeds. */
 function beyond(scope: SolidScope, mark: string, at: Vec2, seed: Vec3, other: Vec3): Solid {

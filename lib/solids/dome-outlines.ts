@@ -83,20 +83,29 @@ export function filledTo(facets: DomeFacets, offset: number, bottom: number, nam
   return outlineOf(['base', [[0, bottom]]], [name, face], ['axis', tip(facets, offset)]);
 }
 
-/** The whole dome outside, filled to the axis: stem wall, shoulder, extrados or curb. */
-export function outerBody(facets: DomeFacets, bottom: number): Outline {
+/** The outside from `bottom` up to the axis: stem wall, shoulder, extrados, and the curb where there is one. */
+export function outside(facets: DomeFacets, bottom: number): Stretch[] {
   const { dome } = facets;
   const { curb, thickness } = dome;
-  if (!curb) return filledTo(facets, thickness, bottom, 'extrados');
-  const foot: Vec2 = [dome.springingRadius + thickness, bottom];
-  const face = [foot, ...shoulder(facets, thickness), ...meridian(facets, thickness, 0, curb.bedS).slice(0, -1)];
-  return outlineOf(
-    ['base', [[0, bottom]]],
-    ['extrados', face],
+  const wall: Vec2[] = [[dome.springingRadius + thickness, bottom], ...shoulder(facets, thickness)];
+  if (!curb) {
+    const face = [...wall, ...meridian(facets, thickness, 0, crownS(facets)), ...tip(facets, thickness)];
+    return [
+      ['extrados', face.slice(0, -1)],
+      ['axis', face.slice(-1)],
+    ];
+  }
+  return [
+    ['extrados', [...wall, ...meridian(facets, thickness, 0, curb.bedS).slice(0, -1)]],
     ['curb-side', [curb.bedOuter]],
     ['curb-top', [[curb.bedOuter[0], curb.topZ]]],
     ['axis', [[0, curb.topZ]]],
-  );
+  ];
+}
+
+/** The whole dome outside, filled to the axis from `bottom` up. */
+export function outerBody(facets: DomeFacets, bottom: number): Outline {
+  return outlineOf(['base', [[0, bottom]]], ...outside(facets, bottom));
 }
 
 /**

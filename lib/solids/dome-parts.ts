@@ -1,24 +1,36 @@
 import type { Mesh } from '../documents/mesh.js';
-import { archCutter, archPart } from './arch-bodies.js';
+import type { PassageSetout } from '../setout/passage.js';
+import { archCutter, archPart, OVERRUN } from './arch-bodies.js';
 import { crownPiece, shellRing, skewbackRing, stemWall, wallAndShell } from './dome-outlines.js';
-import { footingPart, slabPart } from './ground-bodies.js';
 import type { Solid, SolidScope } from './kernel.js';
 import type { Outline } from './outline.js';
+import { passageCutter } from './passage-bodies.js';
 import type { Site } from './site.js';
 
-/** The parts of one dome, each by its own booleans; see `HouseSolids.parts` for their names. */
-export function domeParts(scope: SolidScope, site: Site): Mesh[] {
-  const { dome, facets, arches, ground } = site;
-  const cutters = arches.map((arch) => ({
-    arch,
-    solid: archCutter(scope, arch, { grow: 0, sagitta: facets.sagitta, name: `arch:${arch.id}` }),
-  }));
-  /** A ring of the masonry less the arches that reach its height. */
+/** The parts of one dome and its arches, each by its own booleans; see `HouseSolids.parts` for their names. */
+export function domeParts(scope: SolidScope, site: Site, passages: readonly PassageSetout[]): Mesh[] {
+  const { dome, facets, arches } = site;
+  const { sagitta } = facets;
+  const cutters = [
+    ...arches.map((arch) => ({
+      low: arch.baseZ,
+      high: arch.topZ,
+      solid: archCutter(scope, arch, { grow: 0, sagitta, name: `arch:${arch.id}` }),
+    })),
+    ...passages.map((passage) => ({
+      low: 0,
+      high: passage.topZ,
+      solid: passageCutter(scope, passage, { grow: 0, sagitta, name: `passage:${passage.id}` }),
+    })),
+  ];
+  /** A ring of the masonry less the arches and passages that reach its height, and the earlier domes in its way. */
   const ring = (outline: Outline, part: string): Solid => {
     const heights = outline.points.map((p) => p[1]);
     const [low, high] = [Math.min(...heights), Math.max(...heights)];
-    const near = cutters.filter(({ arch }) => arch.baseZ < high && arch.topZ > low).map((c) => c.solid);
-    return scope.subtract(part, scope.revolve(part, outline, facets.segments, dome.at), near);
+    const near = cutters.filter((c) => c.low < high && c.high > low).map((c) => c.solid);
+    const radius = Math.max(...outline.points.map((p) => p[0]));
+    const earlier = site.giveWay({ radius, heights: [low - OVERRUN, high + OVERRUN], name: ({ id }) => `dome:${id}` });
+    return scope.subtract(part, scope.revolve(part, outline, facets.segments, dome.at), [...near, ...earlier]);
   };
   const outlines: [string, Outline | null][] = dome.skewback
     ? [
@@ -36,7 +48,5 @@ export function domeParts(scope: SolidScope, site: Site): Mesh[] {
     if (outline) add(`${dome.id}:${name}`, ring(outline, `${dome.id}:${name}`));
   }
   for (const arch of arches) add(`arch:${arch.id}`, archPart(scope, arch, site));
-  if (ground.footing) add(`${dome.id}:footing`, footingPart(scope, ground, ground.footing, site.footingPlate()));
-  if (ground.slab) add(`${dome.id}:slab`, slabPart(scope, ground, ground.slab));
   return parts;
 }

@@ -1,28 +1,45 @@
 import { hypot } from '../math/elementary.js';
-import type { Vec2 } from '../math/vec.js';
-import type { ArchSetout } from '../setout/arch.js';
-import type { DomeSetout } from '../setout/dome.js';
-import type { FootingSetout, SlabSetout } from '../setout/house.js';
-import { groundUnder, OVERRUN } from './arch-bodies.js';
+import type { HouseSetout } from '../setout/house.js';
+import { baseHalf } from '../setout/material.js';
+import { frameOf, groundUnder, OVERRUN } from './arch-bodies.js';
 import type { Solid, SolidScope } from './kernel.js';
 import { type Outline, outlineOf, rectangle } from './outline.js';
+import { passageFrame } from './passage-bodies.js';
+import type { Site } from './site.js';
 
-/** A dome's ground: what it stands on, and the facets of its circles. */
+/** What the whole house stands on, in bodies taller than what they make: levels are cut once, by `level`. */
 export interface Ground {
-  readonly dome: DomeSetout;
-  readonly barrels: readonly ArchSetout[];
-  readonly footing: FootingSetout | null;
-  readonly slab: SlabSetout | null;
-  readonly segments: number;
+  readonly footing: { readonly bottomZ: number } | null;
+  readonly slab: { readonly bottomZ: number } | null;
+  /** Under all walls, jambs and passages with what they enclose, as wide as the footing or, without it, the walls. */
+  plate(part: GroundPart): Solid;
+  /** What the footing encloses under each dome: inside its ring, outside the footings of earlier domes. */
+  enclosed(side: string): Solid[];
+  /** The solid between two levels. */
+  level(part: string, solid: Solid, levels: readonly [bottom: number, top: number], names: FaceNames): Solid;
+  /** All of the ground between two levels, whether built upon or not. */
+  everywhere(part: string, levels: readonly [bottom: number, top: number], names: FaceNames): Solid;
+}
+
+export type GroundPart = 'footing' | 'slab';
+
+export interface FaceNames {
+  readonly bottom: string;
+  readonly side: string;
+  readonly top: string;
+}
+
+const allOf = (name: string): FaceNames => ({ bottom: name, side: name, top: name });
+
+/** Down to where walls, barrels and passages run before the ground is joined to them: to the middle of a footing that
+ * is wider than the wall; without footing past the level where all is cut. */
+export function bottomOf({ footings: [footing], slabs: [slab] }: HouseSetout): number {
+  if (!footing) return (slab?.bottomZ ?? 0) - OVERRUN;
+  return footing.projection > 0 ? Math.max(footing.bottomZ, slab?.bottomZ ?? footing.bottomZ) / 2 : 0;
 }
 
 /** An upright cylinder from `bottom` to `top`. */
-export function disc(
-  radius: number,
-  bottom: number,
-  top: number,
-  names: { readonly bottom: string; readonly side: string; readonly top: string },
-): Outline {
+export function disc(radius: number, bottom: number, top: number, names: FaceNames): Outline {
   return outlineOf(
     [names.bottom, [[0, bottom]]],
     [names.side, [[radius, bottom]]],
@@ -31,58 +48,84 @@ export function disc(
   );
 }
 
-/** A disc and the rectangles under the barrels, `margin` wider than these, between two levels. */
-function plate(
-  scope: SolidScope,
-  ground: Ground,
-  part: 'footing' | 'slab',
-  size: { readonly radius: number; readonly margin: number; readonly bottom: number },
-): Solid {
-  const { dome, barrels, segments } = ground;
-  const { radius, margin, bottom } = size;
-  const names = { bottom: `${part}-bottom`, side: `${part}-side`, top: part === 'slab' ? 'floor' : 'footing-top' };
-  const label = `${dome.id}:${part}`;
-  if (barrels.length === 0) return scope.revolve(label, disc(radius, bottom, 0, names), segments, dome.at);
-  // Taller than the plate, then cut level once: their tops and bottoms would coincide otherwise.
-  const tall = [bottom - OVERRUN, OVERRUN] as const;
-  const round = scope.revolve(label, disc(radius, ...tall, names), segments, dome.at);
-  const arms = barrels.map((arch) => groundUnder(scope, arch, margin, tall, names.side));
-  const level = levelBox(scope, label, ground, [bottom, 0], names);
-  return scope.intersect(label, [scope.union(label, [round, ...arms]), level]);
+export function groundOf(scope: SolidScope, setout: HouseSetout, sites: readonly Site[]): Ground {
+  const { footings, slabs, arches, passages } = setout;
+  const [footing = null] = footings;
+  const [slab = null] = slabs;
+  const projection = footing?.projection ?? 0;
+  const lowest = Math.min(0, footing?.bottomZ ?? 0, slab?.bottomZ ?? 0);
+  const radiiOf = ({ dome }: Site) => {
+    const outer = dome.springingRadius + dome.thickness;
+    return footings.find((f) => f.domeId === dome.id) ?? { innerRadius: outer, outerRadius: outer };
+  };
+  const cylinder = (site: Site, radius: number, past: number, name: string): Solid => {
+    const outline = disc(radius, lowest - past, past, allOf(name));
+    return scope.revolve(`${site.dome.id}: ground`, outline, site.facets.segments, site.dome.at);
+  };
+  const level = (part: string, solid: Solid, levels: readonly [number, number], names: FaceNames): Solid =>
+    scope.intersect(part, [solid, everywhere(part, levels, names)]);
+  const everywhere = (part: string, [bottom, top]: readonly [number, number], names: FaceNames): Solid => {
+    const { min, max } = planBox(setout);
+    const frame = { at: [0, 0], along: [0, 1], across: [1, 0] } as const;
+    const outline = rectangle([min[0], bottom], [max[0], top], names);
+    return scope.prism(part, outline, frame, [min[1], max[1]], [names.side, names.side]);
+  };
+  return {
+    footing,
+    slab,
+    level,
+    everywhere,
+    plate(part) {
+      const name = `${part}-side`;
+      const z = [lowest - OVERRUN, OVERRUN] as const;
+      const strip = (from: Parameters<typeof groundUnder>[1]) => groundUnder(scope, from, z, name);
+      return scope.union(part, [
+        ...sites.map((site) => cylinder(site, radiiOf(site).outerRadius, OVERRUN, name)),
+        ...arches.flatMap((a) => {
+          if (a.faceV === null) return [];
+          return [strip({ id: a.id, frame: frameOf(a), half: baseHalf(a, projection), to: a.faceV + projection })];
+        }),
+        ...passages.map((p) =>
+          strip({ id: p.id, frame: passageFrame(p), half: baseHalf(p, projection), to: p.distance }),
+        ),
+      ]);
+    },
+    enclosed: (side) =>
+      sites.map((site) =>
+        scope.subtract(`${site.dome.id}: ground`, cylinder(site, radiiOf(site).innerRadius, 2 * OVERRUN, side), [
+          ...site.earlier.map((earlier) => cylinder(earlier, radiiOf(earlier).outerRadius, 3 * OVERRUN, side)),
+        ]),
+      ),
+  };
 }
 
-/** A box over everything that a dome's house covers in plan, between two levels. */
-export function levelBox(
-  scope: SolidScope,
-  part: string,
-  { dome, barrels, footing }: Ground,
-  [bottom, top]: Vec2,
-  names: { readonly bottom: string; readonly side: string; readonly top: string },
-): Solid {
-  const margin = footing?.projection ?? 0;
-  const reaches = barrels.map((a) => hypot(a.section.width / 2 + a.ring + margin, (a.faceV ?? 0) + margin));
-  const far = OVERRUN + Math.max(dome.springingRadius + dome.thickness, footing?.outerRadius ?? 0, ...reaches);
-  const frame = { at: dome.at, along: [0, 1], across: [1, 0] } as const;
-  return scope.prism(part, rectangle([-far, bottom], [far, top], names), frame, [-far, far], [names.side, names.side]);
+/** The one footing of the house: its plate less what it encloses. */
+export function footingPart(scope: SolidScope, ground: Ground): Solid {
+  const part = 'footing';
+  const { bottomZ } = ground.footing as NonNullable<Ground['footing']>;
+  const ring = scope.subtract(part, ground.plate(part), ground.enclosed('footing-side'));
+  return ground.level(part, ring, [bottomZ, 0], { bottom: 'footing-bottom', side: 'footing-side', top: 'footing-top' });
 }
 
-/** The footing's plate without its inner hole. */
-export function footingPlate(scope: SolidScope, ground: Ground): Solid {
-  const { footing } = ground;
-  if (!footing) throw new Error(`${ground.dome.id}: there is no footing`);
-  const { outerRadius, projection, bottomZ } = footing;
-  return plate(scope, ground, 'footing', { radius: outerRadius, margin: projection, bottom: bottomZ });
+/** The one slab of the house: in what the footing encloses, or under everything where there is no footing. */
+export function slabPart(scope: SolidScope, ground: Ground): Solid {
+  const part = 'slab';
+  const { bottomZ } = ground.slab as NonNullable<Ground['slab']>;
+  const area = ground.footing ? scope.union(part, ground.enclosed('slab-side')) : ground.plate(part);
+  return ground.level(part, area, [bottomZ, 0], { bottom: 'slab-bottom', side: 'slab-side', top: 'floor' });
 }
 
-export function footingPart(scope: SolidScope, ground: Ground, footing: FootingSetout, whole: Solid): Solid {
-  const names = { bottom: 'footing-side', side: 'footing-side', top: 'footing-side' };
-  const outline = disc(footing.innerRadius, footing.bottomZ - OVERRUN, OVERRUN, names);
-  const part = `${ground.dome.id}:footing`;
-  return scope.subtract(part, whole, [scope.revolve(part, outline, ground.segments, ground.dome.at)]);
-}
-
-/** Inside the footing's ring, or under walls and barrels where there is no footing. */
-export function slabPart(scope: SolidScope, ground: Ground, slab: SlabSetout): Solid {
-  const barrels = ground.footing ? [] : ground.barrels;
-  return plate(scope, { ...ground, barrels }, 'slab', { radius: slab.radius, margin: 0, bottom: slab.bottomZ });
+/** A box in plan over everything that stands or lies in the ground. */
+function planBox({ domes, arches, footings: [footing] }: HouseSetout): {
+  min: [number, number];
+  max: [number, number];
+} {
+  const projection = footing?.projection ?? 0;
+  const reaches = [
+    ...domes.map((d) => ({ at: d.at, far: d.springingRadius + d.thickness + Math.max(0, projection) })),
+    ...arches.map((a) => ({ at: a.dome.at, far: hypot(baseHalf(a, projection), (a.faceV ?? 0) + projection) })),
+  ];
+  const side = (axis: 0 | 1, sign: 1 | -1) =>
+    sign * Math.max(...reaches.map(({ at, far }) => sign * at[axis] + far)) + sign * OVERRUN;
+  return { min: [side(0, -1), side(1, -1)], max: [side(0, 1), side(1, 1)] };
 }

@@ -9,7 +9,7 @@ const PARTS: readonly (readonly [Exclude<keyof Balance, 'error' | 'envelope'>, s
   ['blocks', 'blocks'],
   ['bedJoints', 'bed joints'],
   ['perpends', 'perpends'],
-  ['archJoints', 'joints at arches'],
+  ['cutJoints', 'joints at arches, passages and earlier domes'],
   ['slivers', 'remnants left to mortar'],
   ['faceFill', 'make-up of flat faces'],
   ['skewbacks', 'skewback rings'],
@@ -19,6 +19,7 @@ const PARTS: readonly (readonly [Exclude<keyof Balance, 'error' | 'envelope'>, s
   ['jambs', 'jambs'],
   ['spandrels', 'spandrels'],
   ['nicheBacks', 'niche backs'],
+  ['passages', 'passages'],
 ];
 
 /** Volumes of the masonry by part, and the envelope that they fill. */
@@ -44,7 +45,7 @@ export function volumeTable(house: HouseSetout, balance: Balance): Table {
       ...PARTS.filter(([key]) => balance[key] !== 0).map(([key, label]) =>
         row(label, balance[key], key === 'blocks' ? dryDensity : null),
       ),
-      row('masonry envelope: shells less voids, plus barrels and curbs', balance.envelope, null),
+      row('masonry envelope: shells less voids, plus barrels, passages and curbs', balance.envelope, null),
     ],
     notes: [
       `Each part is computed by itself; their sum misses the envelope by ${(100 * Math.abs(balance.error)).toExponential(1)} %.`,

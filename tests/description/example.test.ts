@@ -87,7 +87,7 @@ const EXPECTED: House = {
     {
       id: 'bay',
       in: 'hall',
-      bearingDeg: 90,
+      bearingDeg: 300,
       use: 'window',
       width: 1200,
       height: 1100,

@@ -35,5 +35,13 @@ export const codesOf = (given: string | Uint8Array | object): string[] => proble
 export const withHall = (more = '', dome = 'radius: 3.0, stem-wall: 0.6'): string =>
   `format: 1\ndomes: [{ id: hall, ${dome} }]\n${more}`;
 
+/** The hall with its outside 3.25 m from its axis, then more domes and sections. */
+export const withDomes = (domes: string, more = ''): string =>
+  `format: 1\ndomes: [{ id: hall, radius: 3.0, stem-wall: 0.6 }, ${domes}]\n${more}`;
+
+/** A sound passage from the hall in flow style. */
+export const passage = (to: string, more = 'width: 0.9, height: 1.9', id = 'link'): string =>
+  `{ id: ${id}, between: [hall, ${to}], ${more} }`;
+
 /** A sound opening of the hall in flow style; `more` overrides nothing, so leave out what it sets. */
 export const opening = (more: string, id = 'bay'): string => `{ id: ${id}, in: hall, bearing: 90, ${more} }`;

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { CODES, type ProblemCode } from '../../lib/description/codes.js';
-import { marked, opening, problemsOf, withHall } from './helpers.js';
+import { marked, opening, passage, problemsOf, withDomes, withHall } from './helpers.js';
 
 /** One wrong description for each way to be wrong; ‸ stands where the problem must be told. */
 const CASES: readonly (readonly [code: ProblemCode, text: string])[] = [
@@ -104,6 +104,25 @@ const CASES: readonly (readonly [code: ProblemCode, text: string])[] = [
   ['stem-wall-low', withHall('', 'radius: 3, stem-wall: ‸0.1')],
   ['oculus-too-large', withHall('', 'radius: 3, oculus: { radius: ‸2.3, curb: 0.15 }')],
 
+  // Domes among one another
+  ['domes-same-place', 'format: 1\ndomes:\n  - { id: hall, radius: 3 }\n  - ‸{ id: lab, radius: 3.4 }'],
+  ['domes-same-place', withDomes('{ id: lab, radius: 3, at: ‸[0.1, 0.1] }')],
+  ['domes-nested', withDomes('{ id: lab, radius: 1, at: ‸[1, 1] }')],
+  ['domes-nested', withDomes('{ id: barn, radius: 6, at: ‸[2, 0] }')],
+  ['overlap-too-deep', withDomes('{ id: lab, radius: 2, at: ‸[3.2, 0] }')],
+  ['overlap-too-deep', withDomes('{ id: barn, radius: 5, at: ‸[5, 0] }')],
+  ['overlap-too-deep', withDomes('{ id: lab, radius: 2, at: ‸[3.3, 0], oculus: { radius: 0.6 } }')],
+  ['domes-nearly-touch', withDomes('{ id: lab, radius: 2, at: ‸[5.6, 0] }')],
+  ['domes-nearly-touch', withDomes('{ id: lab, radius: 2, at: ‸[5.3, 0] }')],
+  [
+    'dome-cut-away',
+    withDomes('{ id: barn, radius: 3, at: [6.8, 0] }, { id: lobby, radius: 1, stem-wall: 2, at: ‸[3.4, 0] }'),
+  ],
+  [
+    'room-parted',
+    withDomes('{ id: barn, radius: 3, at: [6, 0] }, { id: lab, radius: 2.5, stem-wall: 1, at: ‸[3, 1.8] }'),
+  ],
+
   // Openings and passages
   ['opening-too-high', withHall(`openings: [${opening('use: door, width: 1, height: ‸3.5')}]`)],
   [
@@ -115,6 +134,115 @@ const CASES: readonly (readonly [code: ProblemCode, text: string])[] = [
     'openings-meet',
     withHall(
       `openings: [${opening('width: 1, height: 1')}, { id: vent, in: hall, bearing: ‸110, width: 1, height: 1 }]`,
+    ),
+  ],
+  [
+    'opening-meets-dome',
+    withDomes(
+      '{ id: lab, radius: 2.4, stem-wall: 0.6, at: [5, 0] }',
+      'openings: [{ id: bay, in: lab, bearing: ‸240, width: 0.8, height: 1 }]',
+    ),
+  ],
+  [
+    'opening-meets-dome',
+    withDomes(
+      '{ id: lab, radius: 2.4, stem-wall: 0.6, at: [6.2, 0] }',
+      'openings: [{ id: bay, in: hall, bearing: ‸90, width: 0.8, height: 1, arch: { face: 0.5 } }]',
+    ),
+  ],
+  [
+    'opening-blocked',
+    withDomes(
+      '{ id: lab, radius: 2.4, stem-wall: 0.6, at: [6.6, 0] }',
+      'openings: [{ id: door, in: hall, bearing: ‸90, use: door, width: 0.9, height: 2, arch: { face: flush } }]',
+    ),
+  ],
+  [
+    'opening-blocked',
+    withDomes(
+      '{ id: lab, radius: 3, stem-wall: 0.6, at: [8, 0] }',
+      'openings: [{ id: out, in: hall, bearing: ‸90, use: door, width: 0.9, height: 2 }, { id: far, in: lab, bearing: 270, use: niche, width: 0.9, height: 1, sill: 0.5, depth: 0.4, arch: { face: 0.6 } }]',
+    ),
+  ],
+  [
+    'opening-blocked',
+    withDomes(
+      '{ id: north, radius: 2.4, stem-wall: 0.6, at: [6, 5] }, { id: south, radius: 2.4, stem-wall: 0.6, at: [6, -5] }',
+      `openings: [{ id: out, in: hall, bearing: ‸90, use: door, width: 0.9, height: 2, arch: { face: 1.4 } }]\npassages: [{ id: long, between: [north, south], width: 0.9, height: 1.9 }]`,
+    ),
+  ],
+  [
+    'barrels-meet',
+    withDomes(
+      '{ id: lab, radius: 3, stem-wall: 0.6, at: [8, 0] }',
+      'openings: [{ id: out, in: hall, bearing: 90, use: niche, depth: 0.4, width: 0.9, height: 1, arch: { face: 0.8 } }, { id: far, in: lab, bearing: ‸270, use: niche, width: 0.9, height: 1, depth: 0.4, arch: { face: 0.6 } }]',
+    ),
+  ],
+  [
+    'barrels-meet',
+    withDomes(
+      '{ id: north, radius: 2.4, stem-wall: 0.6, at: [6, 5] }, { id: south, radius: 2.4, stem-wall: 0.6, at: [6, -5] }',
+      `openings: [{ id: out, in: hall, bearing: ‸90, use: niche, depth: 0.4, width: 0.9, height: 1, arch: { face: 2.2 } }]\npassages: [{ id: long, between: [north, south], width: 0.9, height: 1.9 }]`,
+    ),
+  ],
+  [
+    'passage-too-high',
+    withDomes('{ id: lab, radius: 2, at: [4.5, 0] }', `passages: [${passage('lab', 'width: 0.9, height: ‸1.9')}]`),
+  ],
+  [
+    'passage-too-wide',
+    withDomes(
+      '{ id: lab, radius: 2, at: [4.5, 0] }',
+      `passages: [${passage('lab', 'width: ‸3, height: 1.5, head: flat')}]`,
+    ),
+  ],
+  [
+    'passage-not-through',
+    withDomes(
+      '{ id: lab, radius: 2, stem-wall: 1.5, at: [3.3, 0] }',
+      `passages: [{ id: link, between: ‸[lab, hall], width: 0.8, height: 1.4 }]`,
+    ),
+  ],
+  [
+    'passage-not-through',
+    withDomes(
+      '{ id: far, radius: 2.4, stem-wall: 0.6, at: [3.8, 6] }, { id: lab, radius: 2.5, stem-wall: 0.6, at: [3.8, 0] }',
+      `passages: [{ id: link, between: ‸[far, lab], width: 0.9, height: 1.9 }]`,
+    ),
+  ],
+  [
+    'passage-crosses-dome',
+    withDomes(
+      '{ id: mid, radius: 2, stem-wall: 0.6, at: [6.5, 0.5] }, { id: lab, radius: 2.4, stem-wall: 0.6, at: [13, 0] }',
+      `passages: [{ id: link, between: ‸[hall, lab], width: 0.9, height: 1.9 }]`,
+    ),
+  ],
+  [
+    'passage-crosses-dome',
+    withDomes(
+      '{ id: mid, radius: 2, stem-wall: 0.6, at: [6.5, 2.95] }, { id: lab, radius: 2.4, stem-wall: 0.6, at: [13, 0] }',
+      `passages: [{ id: link, between: ‸[hall, lab], width: 0.9, height: 1.9 }]`,
+    ),
+  ],
+  [
+    'passage-meets-opening',
+    withDomes(
+      '{ id: lab, radius: 2.4, stem-wall: 0.6, at: [7, 0] }',
+      `openings: [{ id: bay, in: hall, bearing: ‸70, width: 0.8, height: 1 }]\npassages: [${passage('lab')}]`,
+    ),
+  ],
+  [
+    'passages-meet',
+    withDomes(
+      '{ id: lab, radius: 2.4, stem-wall: 0.6, at: [7, 0] }',
+      `passages: [${passage('lab')}, { id: again, between: ‸[lab, hall], width: 0.9, height: 1.5 }]`,
+    ),
+  ],
+  [
+    'passages-meet',
+    withDomes(
+      '{ id: east, radius: 2.4, stem-wall: 0.6, at: [14, 0] }, { id: north, radius: 2.4, stem-wall: 0.6, at: [7, 7] }, { id: south, radius: 2.4, stem-wall: 0.6, at: [7, -7] }',
+      `passages: [${passage('east')}, { id: over, between: ‸[north, south], width: 0.9, height: 1.9 }]`,
     ),
   ],
   ['sill-of-door', withHall(`openings: [${opening('use: door, width: 1, height: 2, sill: ‸0.1')}]`)],
@@ -141,6 +269,20 @@ const CASES: readonly (readonly [code: ProblemCode, text: string])[] = [
   ['footing-too-shallow', withHall('footing: { depth: ‸0.1 }')],
   ['plot-crossing', withHall('site: { plot: ‸[[0, 0], [9, 9], [9, 0], [0, 9]] }')],
   ['plot-crossing', withHall('site: { plot: ‸[[0, 0], [4, 4], [9, 9]] }')],
+  ['outside-plot', withHall('site: { plot: [[-3, -9], [9, -9], [9, 9], [-3, 9]] }', 'radius: 3, at: ‸[0, 0]')],
+  [
+    'outside-plot',
+    withHall(
+      `site: { plot: [[-9, -9], [3.5, -9], [3.5, 9], [-9, 9]] }\nopenings: [{ id: out, in: hall, bearing: ‸90, use: door, width: 0.9, height: 2 }]`,
+    ),
+  ],
+  [
+    'outside-plot',
+    withDomes(
+      '{ id: lab, radius: 2.4, stem-wall: 0.6, at: [12, 0] }',
+      `site: { plot: [[-9, -9], [5.5, -9], [6, 0], [6.5, -9], [19, -9], [19, 9], [-9, 9]] }\npassages: [{ id: link, between: ‸[hall, lab], width: 0.9, height: 1.9 }]`,
+    ),
+  ],
   ['price-currency', withHall('‸prices: { cement: { per: 25 kg, price: 6 } }')],
   ['price-currency', withHall('prices: { currency: ‸euro }')],
   ['price-item', withHall('prices: { currency: EUR, cement: ‸{ per: 25 kgs, price: 6 } }')],

@@ -89,10 +89,10 @@ describe('what only looks wrong', () => {
       'a passage',
       withHall('passages: [{ id: link, between: [hall, lab], width: 1, height: 2 }]').replace(
         '[{',
-        '[{ id: lab, radius: 2, at: [4.5, 0] }, {',
+        '[{ id: lab, radius: 2.4, stem-wall: 0.6, at: [5, 0] }, {',
       ),
     ],
-    ['overlapping domes', 'format: 1\ndomes: [{ id: a, radius: 3 }, { id: b, radius: 3, at: [2, 0] }]'],
+    ['overlapping domes', 'format: 1\ndomes: [{ id: a, radius: 3 }, { id: b, radius: 3, at: [4, 0] }]'],
     [
       'a flush vent above a flush window',
       withHall(

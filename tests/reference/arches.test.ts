@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { archEnvelope } from '../../lib/masonry/volumes.js';
+import { archEnvelope } from '../../lib/masonry/envelope.js';
 import { integrateSoftEnds } from '../../lib/math/quadrature.js';
 import { type SectionSpec, sectionOf, sectionOutline } from '../../lib/math/section.js';
 import { setOutHouse } from '../../lib/setout/house.js';

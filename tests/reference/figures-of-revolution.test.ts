@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { shellOfRevolution } from '../../lib/masonry/volumes.js';
+import { shellOfRevolution } from '../../lib/masonry/envelope.js';
 import { profileOf } from '../../lib/math/profile.js';
 import { catenaryParameter } from '../../lib/math/profile-catenary.js';
 import { integrate } from '../../lib/math/quadrature.js';

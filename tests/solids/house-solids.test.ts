@@ -103,8 +103,8 @@ describe('parts', () => {
       'hall:shell',
       'hall:plug',
       'arch:entrance',
-      'hall:footing',
-      'hall:slab',
+      'footing',
+      'slab',
     ]);
     const low = domeOf({ shape: 'segmental', rise: 1700, oculus: OCULUS });
     expect(names(houseOf({ domes: [low], footing: null, slab: null }))).toEqual([

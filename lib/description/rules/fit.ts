@@ -1,119 +1,162 @@
+import { SAME_ANGLE_RAD } from '../../base/tolerances.js';
 import { formatLength, formatNumber, type LengthUnit } from '../../base/units.js';
 import { asin } from '../../math/elementary.js';
-import { type Section, sectionOf } from '../../math/section.js';
 import { DEG, turnSigned } from '../../math/vec.js';
 import type { Draft, Placed } from '../draft.js';
-import type { BlockRules, Dome, Opening } from '../house.js';
-import type { Path, ProblemList } from '../problem-list.js';
+import type { BlockRules, Dome } from '../house.js';
+import type { ProblemList } from '../problem-list.js';
+import { type Arch, openingArch, passageEnds } from './arch.js';
+import { heightsBetween } from './runs.js';
 import { type DomeShape, shapeOf } from './shape.js';
 
 /** Half the width over the rings, as part of the inside radius at the same height. */
 const WIDEST_ARCH = 0.9;
-const SAMPLES = 96;
 
-/** An opening's arch as it stands in its dome. */
-interface Arch {
-  readonly path: Path;
-  readonly opening: Opening;
-  readonly section: Section;
-  readonly ring: number;
-  /** Ring and jambs begin here: a barrel's at the floor, a flush ring's at the sill. */
-  readonly baseZ: number;
-  readonly topZ: number;
+/** An arch in its dome. */
+interface Seat {
+  readonly arch: Arch;
+  readonly dome: Dome;
+  readonly shape: DomeShape;
 }
 
-/** Openings fit their dome, and arches of one dome leave a piece of wall between them. */
+/** Openings and passages fit their domes, and in one dome they leave a piece of wall between them. */
 export function checkFit(
   draft: Draft,
   domes: readonly Placed<Dome>[],
   openings: Draft['openings'],
+  passages: Draft['passages'],
   problems: ProblemList,
 ): void {
   const { blocks, units } = draft;
   if (!blocks) return;
-  for (const { value: dome } of domes) {
-    const shape = shapeOf(dome);
-    const arches = openings
-      .filter(({ value }) => value.in === dome.id)
-      .map(archOf)
-      .filter((arch) => fits(arch, dome, shape, blocks, units, problems));
-    for (const [i, a] of arches.entries())
-      for (const b of arches.slice(i + 1)) checkApart(a, b, shape, blocks.shortestPiece, units, problems);
+  const shapes = new Map(domes.map(({ value }) => [value, shapeOf(value)]));
+  const placeOf = (id: string) => draft.domes.find(({ value }) => value.id === id)?.value.at;
+  const sound = domes.map(({ value }) => value);
+  const seatOf = (arch: Arch, dome: Dome): Seat => ({ arch, dome, shape: shapes.get(dome) as DomeShape });
+  const fits = (ends: readonly Seat[]) => fitsUnder(ends, blocks, units, problems) && fitsIn(ends, units, problems);
+  const seats = [
+    ...openings.map((placed) =>
+      sound.filter((d) => d.id === placed.value.in).map((dome) => seatOf(openingArch(placed), dome)),
+    ),
+    ...passages.map((placed) => passageEnds(placed, placeOf, sound).map(({ arch, dome }) => seatOf(arch, dome))),
+  ]
+    .filter((ends) => ends.length > 0 && fits(ends))
+    .flat();
+  for (const dome of sound) {
+    const own = seats.filter((seat) => seat.dome === dome);
+    for (const [i, a] of own.entries())
+      for (const b of own.slice(i + 1)) checkApart(a, b, blocks.shortestPiece, units, problems);
   }
 }
 
-function archOf({ path, value: opening }: Placed<Opening>): Arch {
-  const section = sectionOf(opening);
-  const { ring, face } = opening.arch;
-  const baseZ = face === 'flush' ? opening.sill : 0;
-  return { path, opening, section, ring, baseZ, topZ: section.topZ(ring) };
-}
-
-function fits(
-  arch: Arch,
-  dome: Dome,
-  shape: DomeShape,
-  blocks: BlockRules,
-  units: LengthUnit,
-  problems: ProblemList,
-): boolean {
-  const { opening, section, ring, path, topZ } = arch;
+/** The arch stays under the curb or crown, at each end of a passage. */
+function fitsUnder(ends: readonly Seat[], blocks: BlockRules, units: LengthUnit, problems: ProblemList): boolean {
   const say = (mm: number) => formatLength(mm, units);
-  const limit = shape.archLimit(blocks);
-  if (topZ > limit) {
-    const under = dome.oculus ? 'the curb of its oculus' : 'its crown';
-    const message = `The arch of "${opening.id}" reaches ${say(topZ)} above the floor (sill ${say(opening.sill)}, height ${say(opening.height)}, ring ${say(ring)}); under ${under} the dome "${dome.id}" leaves room up to ${say(limit)}.`;
-    const mend = `Lower the opening by ${say(Math.ceil(topZ - limit))} or more, or make the dome higher.`;
-    problems.add('opening-too-high', [...path, 'height'], message, mend);
-    return false;
-  }
-  let worst = { ratio: 0, z: 0, half: 0, radius: 0 };
-  for (const z of heights(arch, Math.max(0, arch.baseZ), topZ, ring)) {
-    const half = section.halfWidthAt(z, ring, arch.baseZ);
-    const radius = shape.radiusAt(z);
-    if (half / radius > worst.ratio) worst = { ratio: half / radius, z, half, radius };
-  }
-  if (worst.ratio <= WIDEST_ARCH) return true;
-  const message = `The arch of "${opening.id}" is ${say(2 * worst.half)} wide over its ring at ${say(worst.z)} above the floor, where the dome "${dome.id}" is ${say(2 * worst.radius)} wide inside; at most 0.9 of that (${say(2 * WIDEST_ARCH * worst.radius)}) is possible.`;
-  problems.add(
-    'opening-too-wide',
-    [...path, 'width'],
-    message,
-    'Make the opening narrower or lower, or the dome larger.',
-  );
+  const limits = ends.map((seat) => ({ ...seat, limit: seat.shape.archLimit(blocks) }));
+  const { arch, dome, limit } = limits.reduce((a, b) => (b.limit < a.limit ? b : a));
+  const { opening, section, ring, path, topZ, id } = arch;
+  if (topZ <= limit) return true;
+  const under = dome.oculus ? 'the curb of its oculus' : 'its crown';
+  const sizes = `${opening ? `sill ${say(opening.sill)}, ` : ''}height ${say(section.height)}, ring ${say(ring)}`;
+  const message = `The ${wordOf(arch)} of "${id}" reaches ${say(topZ)} above the floor (${sizes}); under ${under} the dome "${dome.id}" leaves room up to ${say(limit)}.`;
+  const mend = `Lower the ${opening ? 'opening' : 'passage'} by ${say(Math.ceil(topZ - limit))} or more, or make the dome higher.`;
+  problems.add(opening ? 'opening-too-high' : 'passage-too-high', [...path, 'height'], message, mend);
   return false;
 }
 
-/** Heights between two levels: evenly, and where the outline turns. */
-function heights(arch: Arch, from: number, to: number, grow: number): number[] {
-  const even = Array.from({ length: SAMPLES + 1 }, (_, i) => from + ((to - from) * i) / SAMPLES);
-  const turns = [arch.baseZ, arch.section.springingZ, arch.section.shoulderZ(grow), arch.topZ];
-  return [...even, ...turns.filter((z) => z > from && z < to)];
+/** The arch leaves wall to both sides at every height, at each end of a passage. */
+function fitsIn(ends: readonly Seat[], units: LengthUnit, problems: ProblemList): boolean {
+  const say = (mm: number) => formatLength(mm, units);
+  let worst = { seat: ends[0] as Seat, ratio: 0, z: 0, half: 0, radius: 0 };
+  for (const seat of ends) {
+    const { arch, shape } = seat;
+    for (const z of heightsBetween(Math.max(0, arch.baseZ), arch.topZ, turnsOf(arch, arch.ring))) {
+      const half = arch.section.halfWidthAt(z, arch.ring, arch.baseZ);
+      const radius = shape.radiusAt(z);
+      if (half / radius > worst.ratio) worst = { seat, ratio: half / radius, z, half, radius };
+    }
+  }
+  if (worst.ratio <= WIDEST_ARCH) return true;
+  const { arch, dome } = worst.seat;
+  const thing = arch.opening ? 'opening' : 'passage';
+  const message = `The ${wordOf(arch)} of "${arch.id}" is ${say(2 * worst.half)} wide over its ring at ${say(worst.z)} above the floor, where the dome "${dome.id}" is ${say(2 * worst.radius)} wide inside; at most 0.9 of that (${say(2 * WIDEST_ARCH * worst.radius)}) is possible.`;
+  const mend = `Make the ${thing} narrower or lower, or the dome larger.`;
+  problems.add(arch.opening ? 'opening-too-wide' : 'passage-too-wide', [...arch.path, 'width'], message, mend);
+  return false;
 }
 
+export const wordOf = (arch: Arch): string => (arch.opening ? 'arch' : 'vault');
+
+export const turnsOf = ({ baseZ, section, topZ }: Arch, grow: number): number[] => [
+  baseZ,
+  section.springingZ,
+  section.shoulderZ(grow),
+  topZ,
+];
+
 /** The outlines grown by half the least piece each don't meet at any height, on the intrados. */
-function checkApart(a: Arch, b: Arch, shape: DomeShape, piece: number, units: LengthUnit, problems: ProblemList): void {
+function checkApart(a: Seat, b: Seat, piece: number, units: LengthUnit, problems: ProblemList): void {
   const grow = piece / 2;
-  const angle = Math.abs(turnSigned((a.opening.bearingDeg - b.opening.bearingDeg) * DEG));
-  const from = Math.max(0, a.baseZ - grow, b.baseZ - grow);
-  const to = Math.min(a.section.topZ(a.ring + grow), b.section.topZ(b.ring + grow));
+  const angle = Math.abs(turnSigned(a.arch.bearingRad - b.arch.bearingRad));
+  const arches = [a.arch, b.arch] as const;
+  const from = Math.max(0, ...arches.map((arch) => arch.baseZ - grow));
+  const to = Math.min(...arches.map(({ section, ring }) => section.topZ(ring + grow)));
   if (from > to) return;
   let lacking = 0;
   let worstZ = from;
-  for (const z of [...heights(a, from, to, a.ring + grow), ...heights(b, from, to, b.ring + grow)]) {
-    const radius = shape.radiusAt(z);
-    const halfAngle = (arch: Arch) => {
-      const half = arch.section.halfWidthAt(z, arch.ring + grow, arch.baseZ - grow);
+  const turns = arches.flatMap((arch) => turnsOf(arch, arch.ring + grow));
+  for (const z of heightsBetween(from, to, turns)) {
+    const radius = a.shape.radiusAt(z);
+    const halfAngle = ({ section, ring, baseZ }: Arch) => {
+      const half = section.halfWidthAt(z, ring + grow, baseZ - grow);
       return asin(Math.min(1, half / radius));
     };
-    const [one, other] = [halfAngle(a), halfAngle(b)];
+    const [one, other] = [halfAngle(a.arch), halfAngle(b.arch)];
     if (one === 0 || other === 0 || !(one + other - angle > lacking)) continue;
     lacking = one + other - angle;
     worstZ = z;
   }
-  if (lacking < 1e-9) return;
-  const turn = formatNumber(Math.ceil(lacking / DEG / 0.1) * 0.1, 3);
-  const message = `The arches of "${a.opening.id}" and "${b.opening.id}" leave less than the shortest piece of ${formatLength(piece, units)} between them at ${formatLength(worstZ, units)} above the floor.`;
-  const mend = `Turn one ${turn} deg away from the other, or make them narrower.`;
-  problems.add('openings-meet', [...b.path, 'bearing'], message, mend);
+  if (lacking >= 1e-9) tellApart(a, b, lacking, worstZ, piece, units, problems);
+}
+
+function tellApart(
+  a: Seat,
+  b: Seat,
+  lacking: number,
+  z: number,
+  piece: number,
+  units: LengthUnit,
+  problems: ProblemList,
+): void {
+  const turn = `${formatNumber(Math.ceil(lacking / DEG / 0.1) * 0.1, 3)} deg`;
+  const names = `"${a.arch.id}" and "${b.arch.id}"`;
+  const left = `leave less than the shortest piece of ${formatLength(piece, units)} between them at ${formatLength(z, units)} above the floor`;
+  if (b.arch.opening)
+    problems.add(
+      'openings-meet',
+      [...b.arch.path, 'bearing'],
+      `The arches of ${names} ${left}.`,
+      `Turn one ${turn} away from the other, or make them narrower.`,
+    );
+  else if (a.arch.opening)
+    problems.add(
+      'passage-meets-opening',
+      [...a.arch.path, 'bearing'],
+      `The arch of "${a.arch.id}" and the vault of the passage "${b.arch.id}" ${left}.`,
+      `Turn "${a.arch.id}" ${turn} away from the passage, or make one of them narrower.`,
+    );
+  else if (Math.abs(turnSigned(a.arch.bearingRad - b.arch.bearingRad)) < SAME_ANGLE_RAD)
+    problems.add(
+      'passages-meet',
+      [...b.arch.path, 'between'],
+      `The passages ${names} leave "${a.dome.id}" on the same line.`,
+      'Remove one of them, or let it lead to another dome.',
+    );
+  else
+    problems.add(
+      'passages-meet',
+      [...b.arch.path, 'between'],
+      `The vaults of the passages ${names} ${left} in "${a.dome.id}".`,
+      `Make them narrower, move the domes that they lead to ${turn} apart as seen from "${a.dome.id}", or remove one.`,
+    );
 }

@@ -37,7 +37,7 @@ export function checkGround(draft: Draft, problems: ProblemList): void {
 }
 
 /** Whether a closed polygon has an area and no two sides that cross or touch beside their common corner. */
-function isSimple(corners: readonly Vec2[]): boolean {
+export function isSimple(corners: readonly Vec2[]): boolean {
   const n = corners.length;
   const corner = (i: number) => corners[i % n] as Vec2;
   const area = corners.reduce((sum, p, i) => sum + cross2(p, corner(i + 1)), 0) / 2;

@@ -12,17 +12,18 @@ const LOWEST_HEAD = 1 / 20;
 
 /**
  * Rules within one opening or passage.
- * @returns the openings whose section holds, by their paths, so that they can be held against their domes
+ * @returns those whose section holds, so that they can be held against their domes
  */
-export function checkOpenings(draft: Draft, problems: ProblemList): Draft['openings'] {
+export function checkOpenings(draft: Draft, problems: ProblemList): Pick<Draft, 'openings' | 'passages'> {
   const { units, wall } = draft;
-  for (const { path, value } of draft.passages) headHolds(value, path, units, problems);
-  return draft.openings.filter(({ path, value }) => {
+  const openings = draft.openings.filter(({ path, value }) => {
     checkUse(value, path, units, problems);
     checkRing(value, path, units, problems);
     if (wall && value.depth !== null && value.use === 'niche') checkNiche(value, wall.thickness, path, units, problems);
     return headHolds(value, path, units, problems);
   });
+  const passages = draft.passages.filter(({ path, value }) => headHolds(value, path, units, problems));
+  return { openings, passages };
 }
 
 interface Headed {

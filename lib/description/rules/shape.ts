@@ -9,6 +9,8 @@ export interface DomeShape {
   radiusAt(z: number): number;
   /** Arc length from the springing to the curb, or to the crown. */
   readonly shellLength: number;
+  /** Inside radius out to which the crown is no course of blocks: the curb's, or a bound of the crown plug's. */
+  crownRadius(blocks: BlockRules): number;
   /** The highest that an arch may reach: curb or crown plug lie a course further in. */
   archLimit(blocks: BlockRules): number;
 }
@@ -22,8 +24,9 @@ export function shapeOf(dome: Dome): DomeShape {
     profile,
     radiusAt: (z) => (z <= stemWall ? dome.radius : Math.min(dome.radius, profile.radiusAt(z - stemWall))),
     shellLength: oculus ? monotoneRoot((s) => profile.at(s).r - curbRadius, 0, profile.length) : profile.length,
+    // A crown plug is at most about one and a half course heights in radius, as shortest-piece is at most half a block.
+    crownRadius: (blocks) => (oculus ? curbRadius : Math.min(dome.radius, 2 * blocks.courseHeight)),
     archLimit(blocks) {
-      // A crown plug is at most about one and a half course heights in radius, as shortest-piece is at most half a block.
       const radius = oculus ? curbRadius + blocks.courseHeight : 2 * blocks.courseHeight;
       return radius < dome.radius ? stemWall + profile.heightAt(radius) : stemWall;
     },

@@ -1,0 +1,173 @@
+import { formatLength, type LengthUnit } from '../../base/units.js';
+import { hypot } from '../../math/elementary.js';
+import { alongBearing, bearingOf, DEG, sub2, turnSigned } from '../../math/vec.js';
+import type { BlockRules, OpeningUse } from '../house.js';
+import type { ProblemList } from '../problem-list.js';
+import type { DomeBody } from './body.js';
+import { type Neighbours, standoffOf } from './neighbours.js';
+import { nearest, type Run, type Strip, stripsApart } from './runs.js';
+import { archRun, barrelStrip, faceOf, type Opened, type Passed, passageStrip, wayRun } from './ways.js';
+import { atLeast, levelOf, turnOf } from './words.js';
+
+/**
+ * Clear space in front of an opening, outside: a step and a door's swing, or air and light.
+ * Common practice, no source.
+ */
+const WAY_OUT: Readonly<Record<OpeningUse, number>> = {
+  door: 900,
+  'egress window': 900,
+  window: 300,
+  vent: 300,
+  niche: 0,
+};
+
+/** Openings keep away from the other domes, and from the barrels and passages that don't start from their own. */
+export function checkClearance(
+  neighbours: Neighbours,
+  opened: readonly Opened[],
+  passed: readonly Passed[],
+  problems: ProblemList,
+): void {
+  const { bodies, blocks, units } = neighbours;
+  for (const opening of opened) {
+    const met = bodies.filter(
+      (body) =>
+        body !== opening.body &&
+        (neighbours.standing(body, opening.body) !== 'sound' || tellMeetsDome(opening, body, blocks, units, problems)),
+    );
+    const free = bodies.filter((body) => body !== opening.body && !met.includes(body));
+    tellBlocked(opening, free, opened, passed, units, problems);
+  }
+  checkStrips(opened, passed, blocks, units, problems);
+}
+
+/** Turns a run about its dome's axis until it keeps the distance from a body; `null` when no turn helps. */
+function turnAway(run: Run, body: DomeBody, least: number): { readonly deg: number; readonly way: string } | null {
+  const towards = bearingOf(sub2(body.at, run.at));
+  const off = turnSigned(bearingOf(run.along) - towards);
+  const side = off < 0 ? -1 : 1;
+  const keeps = (turn: number) => nearest({ ...run, along: alongBearing(towards + side * turn) }, body).gap >= least;
+  let [low, high] = [Math.abs(off), Math.PI];
+  if (!keeps(high)) return null;
+  while (high - low > 1e-4) {
+    const middle = (low + high) / 2;
+    if (keeps(middle)) high = middle;
+    else low = middle;
+  }
+  return { deg: (high - Math.abs(off)) / DEG, way: side > 0 ? 'clockwise' : 'counter-clockwise' };
+}
+
+function turnMend(opened: Opened, run: Run, body: DomeBody, least: number): string {
+  const turn = turnAway(run, body, least);
+  const how = turn ? `Turn it ${turnOf(turn.deg)} or more ${turn.way}, m` : 'M';
+  return `${how}ake it narrower, or set "${opened.body.dome.id}" and "${body.dome.id}" further apart.`;
+}
+
+function tellMeetsDome(
+  opened: Opened,
+  body: DomeBody,
+  blocks: BlockRules,
+  units: LengthUnit,
+  problems: ProblemList,
+): boolean {
+  const least = standoffOf(blocks);
+  if (!withinReach(opened, body, least)) return false;
+  const run = archRun(opened);
+  const { gap, z } = nearest(run, body);
+  if (gap >= least) return false;
+  const { id } = opened.opening;
+  const where = levelOf(z, units);
+  const what = faceOf(opened) === null ? 'arch' : 'barrel';
+  const message =
+    gap > 0
+      ? `The ${what} of "${id}" comes within ${formatLength(gap, units)} of the dome "${body.dome.id}" ${where}; a piece of wall with its joint, ${formatLength(least, units)}, must stay between them.`
+      : `The ${what} of "${id}" runs into the dome "${body.dome.id}" ${where}.`;
+  problems.add('opening-meets-dome', [...opened.path, 'bearing'], message, turnMend(opened, run, body, least));
+  return true;
+}
+
+/** Quick test whether an opening with all that stands before it can come near a body. */
+function withinReach(opened: Opened, body: DomeBody, more: number): boolean {
+  const away = sub2(body.at, opened.body.at);
+  const half = opened.arch.section.width / 2 + opened.arch.ring;
+  const reach = hypot(faceOf(opened) ?? opened.body.footRadius, half) + more;
+  return hypot(...away) < reach + body.footRadius;
+}
+
+/** What stands in the way in front of a door, window or vent. */
+function tellBlocked(
+  opened: Opened,
+  bodies: readonly DomeBody[],
+  all: readonly Opened[],
+  passed: readonly Passed[],
+  units: LengthUnit,
+  problems: ProblemList,
+): void {
+  const { id, use } = opened.opening;
+  const reach = WAY_OUT[use];
+  if (reach === 0) return;
+  const tell = (what: string, mend: string) =>
+    problems.add(
+      'opening-blocked',
+      [...opened.path, 'bearing'],
+      `${what} stands in the way of the ${use} "${id}": ${formatLength(reach, units)} in front of it must stay free.`,
+      mend,
+    );
+  const run = wayRun(opened, reach);
+  for (const body of bodies)
+    if (withinReach(opened, body, reach) && nearest(run, body).gap < 0) {
+      tell(`The dome "${body.dome.id}"`, turnMend(opened, run, body, 0));
+      return;
+    }
+  const { section, along } = opened.arch;
+  const from = faceOf(opened) ?? opened.body.footRadius;
+  const way: Strip = { at: opened.body.at, along, half: section.width / 2, from, to: from + reach };
+  const crosses = (strip: Strip | null, topZ: number) =>
+    strip !== null && topZ > section.sill && stripsApart(way, strip) <= 0;
+  const barrel = all.find((other) => other.body !== opened.body && crosses(barrelStrip(other), other.arch.topZ));
+  if (barrel) tell(`The barrel of "${barrel.opening.id}"`, 'Turn one of them, or set their domes further apart.');
+  const passage = passed.find(
+    (other) => !other.ends.includes(opened.body) && crosses(passageStrip(other), other.arch.topZ),
+  );
+  if (passage) tell(`The passage "${passage.passage.id}"`, 'Turn the opening, or move its dome away from the passage.');
+}
+
+/** Barrels and passages of different domes stay apart; those of one dome run outward and are held apart at its wall. */
+function checkStrips(
+  opened: readonly Opened[],
+  passed: readonly Passed[],
+  blocks: BlockRules,
+  units: LengthUnit,
+  problems: ProblemList,
+): void {
+  const least = blocks.shortestPiece;
+  const close = (a: Strip | null, b: Strip | null) => a !== null && b !== null && stripsApart(a, b) < least;
+  const room = `at least ${atLeast(least, units)}`;
+  for (const [i, a] of opened.entries())
+    for (const b of opened.slice(i + 1))
+      if (a.body !== b.body && close(barrelStrip(a), barrelStrip(b)))
+        problems.add(
+          'barrels-meet',
+          [...b.path, 'bearing'],
+          `The barrels of "${a.opening.id}" and "${b.opening.id}" meet outside their domes, or leave less than ${formatLength(least, units)} between them.`,
+          `Turn one of them until ${room} stays free, or give it a smaller "face".`,
+        );
+  for (const a of opened)
+    for (const b of passed)
+      if (!b.ends.includes(a.body) && close(barrelStrip(a), passageStrip(b)))
+        problems.add(
+          'barrels-meet',
+          [...a.path, 'bearing'],
+          `The barrel of "${a.opening.id}" meets the passage "${b.passage.id}", or leaves less than ${formatLength(least, units)} beside it.`,
+          `Turn it until ${room} stays free, or give it a smaller "face".`,
+        );
+  for (const [i, a] of passed.entries())
+    for (const b of passed.slice(i + 1))
+      if (!a.ends.some((end) => b.ends.includes(end)) && close(passageStrip(a), passageStrip(b)))
+        problems.add(
+          'passages-meet',
+          [...b.path, 'between'],
+          `The passages "${a.passage.id}" and "${b.passage.id}" cross, or leave less than ${formatLength(least, units)} between them.`,
+          'Join other domes, or put a dome where they cross.',
+        );
+}

@@ -1,0 +1,209 @@
+import { formatApart, formatLength, type LengthUnit } from '../../base/units.js';
+import { acos, square } from '../../math/elementary.js';
+import { intervalsLength, uniteIntervals } from '../../math/intervals.js';
+import { bearingOf, length2, sub2, turnPositive, type Vec2 } from '../../math/vec.js';
+import type { BlockRules } from '../house.js';
+import type { ProblemList } from '../problem-list.js';
+import { between, type DomeBody } from './body.js';
+import { atLeast, atMost, levelOf } from './words.js';
+
+/** Part of its wall that an abutting dome keeps on the ground. */
+const LEAST_WALL = 1 / 4;
+const SAMPLES = 64;
+
+/** Least length of wall between two things that cut it: a piece of block and the joint beside it. */
+export const standoffOf = ({ shortestPiece, joint }: BlockRules): number => shortestPiece + joint;
+
+/** Two domes in the order of the list, with how near their axes may come. */
+interface Pair {
+  readonly earlier: DomeBody;
+  readonly later: DomeBody;
+  readonly distance: number;
+  /** From here on they stand apart, with a gap that can be pointed and rendered. */
+  readonly apart: number;
+  /** From here down the walls cut through one another, and not merely graze. */
+  readonly abutting: number;
+  /** Down to here the later dome keeps its axis and crown, and the earlier one's axis stays outside it. */
+  readonly deepest: number;
+}
+
+/** How two domes stand to one another: soundly, overlapping too deeply, or one where the other is. */
+type Standing = 'sound' | 'too deep' | 'within';
+
+/** Domes stand apart or abut soundly; what follows from it when they don't is not told again. */
+export class Neighbours {
+  readonly #standing = new Map<string, Standing>();
+
+  constructor(
+    readonly bodies: readonly DomeBody[],
+    readonly blocks: BlockRules,
+    readonly units: LengthUnit,
+  ) {}
+
+  standing(one: DomeBody, other: DomeBody): Standing {
+    return this.#standing.get(keyOf(one, other)) ?? 'sound';
+  }
+
+  check(problems: ProblemList): void {
+    const { bodies, units } = this;
+    const { joint } = this.blocks;
+    for (const [i, earlier] of bodies.entries())
+      for (const later of bodies.slice(i + 1)) {
+        const pair = pairOf(earlier, later, this.blocks);
+        const standing =
+          tellSamePlace(pair, units, problems) || tellNested(pair, units, problems)
+            ? 'within'
+            : tellTooDeep(pair, joint, units, problems)
+              ? 'too deep'
+              : 'sound';
+        this.#standing.set(keyOf(earlier, later), standing);
+        if (standing === 'sound') tellGrazing(pair, units, problems);
+      }
+    for (const later of bodies) {
+      const cut = bodies.filter((b) => b.order < later.order && abuts(b, later) && this.standing(b, later) === 'sound');
+      tellCutAway(later, cut, joint, problems);
+      for (const [i, one] of cut.entries())
+        for (const other of cut.slice(i + 1)) tellSplit(later, one, other, joint, units, problems);
+    }
+  }
+}
+
+const keyOf = (one: DomeBody, other: DomeBody): string =>
+  one.order < other.order ? `${one.order} ${other.order}` : `${other.order} ${one.order}`;
+
+const abuts = (one: DomeBody, other: DomeBody): boolean => between(one, other) < one.footRadius + other.footRadius;
+
+function pairOf(earlier: DomeBody, later: DomeBody, blocks: BlockRules): Pair {
+  const { joint, shortestPiece } = blocks;
+  const sum = earlier.footRadius + later.footRadius;
+  const thickness = later.footRadius - later.dome.radius;
+  const beside = earlier.outerRadiusAt(later.crown.fromZ) + later.crown.radius + standoffOf(blocks);
+  return {
+    earlier,
+    later,
+    distance: between(earlier, later),
+    apart: sum + shortestPiece + 2 * joint,
+    abutting: sum - thickness - shortestPiece,
+    deepest: Math.max(earlier.footRadius + joint, later.footRadius + joint, beside || 0),
+  };
+}
+
+/** Where a builder may set the axes. */
+function advice({ apart, abutting, deepest }: Pair, units: LengthUnit): string {
+  const gap = `Set their axes ${atLeast(apart, units)} or more apart to keep a gap`;
+  if (deepest > abutting) return `${gap}.`;
+  return `${gap}, or ${atLeast(deepest, units)} to ${atMost(abutting, units)} apart to let them abut.`;
+}
+
+function tellSamePlace(pair: Pair, units: LengthUnit, problems: ProblemList): boolean {
+  const { earlier, later, distance } = pair;
+  if (distance > later.footRadius - later.dome.radius) return false;
+  const where = distance === 0 ? 'in the same place' : `only ${formatLength(distance, units)} apart`;
+  problems.add(
+    'domes-same-place',
+    [...later.path, 'at'],
+    `The axes of "${earlier.dome.id}" and "${later.dome.id}" stand ${where}.`,
+    `Give each dome its own "at" (east and north of its axis). ${advice(pair, units)}`,
+  );
+  return true;
+}
+
+function tellNested(pair: Pair, units: LengthUnit, problems: ProblemList): boolean {
+  const { earlier, later, distance } = pair;
+  const [small, large] = earlier.footRadius < later.footRadius ? [earlier, later] : [later, earlier];
+  if (distance + small.footRadius > large.footRadius) return false;
+  const message = `The dome "${small.dome.id}" stands wholly within "${large.dome.id}": its axis is ${formatLength(distance, units)} from that of "${large.dome.id}", which is ${formatLength(large.footRadius, units)} in radius outside.`;
+  problems.add('domes-nested', [...later.path, 'at'], message, advice(pair, units));
+  return true;
+}
+
+function tellTooDeep(pair: Pair, joint: number, units: LengthUnit, problems: ProblemList): boolean {
+  const { earlier, later, distance, deepest } = pair;
+  if (distance >= deepest) return false;
+  const covers = (over: DomeBody, under: DomeBody) =>
+    `the outside of "${over.dome.id}", ${formatLength(over.footRadius, units)} from its axis, covers the axis of "${under.dome.id}", which is ${formatApart(distance, over.footRadius, units)[0]} away`;
+  const crown = later.dome.oculus ? 'the curb' : 'the crown plug';
+  const why =
+    earlier.footRadius + joint > distance
+      ? covers(earlier, later)
+      : later.footRadius + joint > distance
+        ? covers(later, earlier)
+        : `"${earlier.dome.id}" comes too near to ${crown} of "${later.dome.id}" ${levelOf(later.crown.fromZ, units)}`;
+  const message = `The domes "${earlier.dome.id}" and "${later.dome.id}" overlap too deeply: ${why}.`;
+  problems.add('overlap-too-deep', [...later.path, 'at'], message, advice(pair, units));
+  return true;
+}
+
+function tellGrazing(pair: Pair, units: LengthUnit, problems: ProblemList): void {
+  const { earlier, later, distance, apart, abutting } = pair;
+  if (distance >= apart || distance <= abutting) return;
+  const gap = distance - earlier.footRadius - later.footRadius;
+  const how =
+    gap >= 0
+      ? `only ${formatLength(gap, units)} of air between them, too little to point and render`
+      : `an overlap of only ${formatLength(-gap, units)}, which leaves thin shells instead of blocks`;
+  const message = `The walls of "${earlier.dome.id}" and "${later.dome.id}" nearly touch: there is ${how}.`;
+  problems.add('domes-nearly-touch', [...later.path, 'at'], message, advice(pair, units));
+}
+
+/** Wall at the floor, by bearing at mid-thickness, that the earlier domes leave. */
+function tellCutAway(later: DomeBody, cut: readonly DomeBody[], joint: number, problems: ProblemList): void {
+  const full = 2 * Math.PI;
+  const middle = (later.dome.radius + later.footRadius) / 2;
+  const lost = cut.flatMap((earlier): (readonly [number, number])[] => {
+    const distance = between(earlier, later);
+    const cosine = (square(middle) + square(distance) - square(earlier.footRadius + joint)) / (2 * middle * distance);
+    if (cosine >= 1) return [];
+    const half = acos(Math.max(-1, cosine));
+    const from = turnPositive(bearingOf(sub2(earlier.at, later.at)) - half);
+    const to = from + 2 * half;
+    return to > full
+      ? [
+          [from, full],
+          [0, to - full],
+        ]
+      : [[from, to]];
+  });
+  const left = 1 - intervalsLength(uniteIntervals(lost)) / full;
+  if (left >= LEAST_WALL) return;
+  const names = cut.map((b) => `"${b.dome.id}"`).join(', ');
+  const message = `Of the wall of "${later.dome.id}" only ${Math.floor(left * 100)} % stands on the ground; the rest gives way to ${names}. At least a quarter must stand.`;
+  const mend = `Move "${later.dome.id}" further from them, make it larger, or list it before one of them.`;
+  problems.add('dome-cut-away', [...later.path, 'at'], message, mend);
+}
+
+/** Two earlier domes that meet inside a later one's room part it, or leave a pocket that nobody can reach. */
+function tellSplit(
+  later: DomeBody,
+  one: DomeBody,
+  other: DomeBody,
+  joint: number,
+  units: LengthUnit,
+  problems: ProblemList,
+): void {
+  const top = Math.min(...[later, one, other].map((b) => b.turns.at(-1) as number));
+  for (let k = 0; k < SAMPLES; k++) {
+    const z = (top * k) / SAMPLES;
+    const corners = circlesMeet(one.at, one.outerRadiusAt(z) + joint, other.at, other.outerRadiusAt(z) + joint);
+    const radius = later.shape.radiusAt(z);
+    if (corners.length === 0 || !corners.every((p) => length2(sub2(p, later.at)) < radius)) continue;
+    const message = `"${one.dome.id}" and "${other.dome.id}" meet inside "${later.dome.id}" and part its room in two ${levelOf(z, units)}.`;
+    const mend = `Move "${later.dome.id}" away from the line between them, or move them apart.`;
+    problems.add('room-parted', [...later.path, 'at'], message, mend);
+    return;
+  }
+}
+
+/** The two points in which circles cross; none where they don't. */
+function circlesMeet(a: Vec2, ra: number, b: Vec2, rb: number): Vec2[] {
+  const away = sub2(b, a);
+  const distance = length2(away);
+  const along = (square(distance) + square(ra) - square(rb)) / (2 * distance);
+  const rest = square(ra) - square(along);
+  if (!(rest > 0)) return [];
+  const across = Math.sqrt(rest);
+  return [1, -1].map((side) => [
+    a[0] + (away[0] * along - side * away[1] * across) / distance,
+    a[1] + (away[1] * along + side * away[0] * across) / distance,
+  ]);
+}

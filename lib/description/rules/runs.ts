@@ -1,0 +1,106 @@
+import { hypot } from '../../math/elementary.js';
+import { cross2, dot2, sub2, type Vec2 } from '../../math/vec.js';
+import type { DomeBody } from './body.js';
+
+const SAMPLES = 96;
+const ACROSS = 8;
+
+/** A straight stretch of masonry or clear space as it runs out from a dome's axis; u across it, v along. */
+export interface Run {
+  readonly at: Vec2;
+  readonly along: Vec2;
+  readonly lowZ: number;
+  readonly highZ: number;
+  /** Heights at which its outline turns. */
+  readonly turns: readonly number[];
+  halfAt(z: number): number;
+  /** From where to where it runs at (u, z); nowhere when the first exceeds the second. */
+  stretchAt(u: number, z: number): readonly [number, number];
+}
+
+export interface Nearness {
+  /** Plan distance from the run to the body's outside, negative inside; Infinity when they share no height. */
+  readonly gap: number;
+  readonly z: number;
+}
+
+/** Heights between two levels: evenly, and where something turns. */
+export function heightsBetween(from: number, to: number, turns: readonly number[]): number[] {
+  const even = Array.from({ length: SAMPLES + 1 }, (_, i) => from + ((to - from) * i) / SAMPLES);
+  return [...even, ...turns.filter((z) => z > from && z < to)];
+}
+
+/** Half chord of a circle at distance u from its centre; 0 where it doesn't reach, or there is none. */
+export function chordAt(radius: number, u: number): number {
+  const square = radius * radius - u * u;
+  return square > 0 ? Math.sqrt(square) : 0;
+}
+
+/** How near a run comes to a body, and at what height. */
+export function nearest(run: Run, body: DomeBody): Nearness {
+  const away = sub2(body.at, run.at);
+  const u0 = -cross2(run.along, away);
+  const v0 = dot2(run.along, away);
+  let best: Nearness = { gap: Number.POSITIVE_INFINITY, z: run.lowZ };
+  for (const z of heightsBetween(run.lowZ, run.highZ, [...run.turns, ...body.turns])) {
+    const radius = body.outerRadiusAt(z);
+    const half = run.halfAt(z);
+    if (!(radius >= 0) || !(half > 0)) continue;
+    for (let i = 0; i <= ACROSS + 1; i++) {
+      const u = i > ACROSS ? Math.min(half, Math.max(-half, u0)) : half * ((2 * i) / ACROSS - 1);
+      const [from, to] = run.stretchAt(u, z);
+      if (!(from <= to)) continue;
+      const gap = hypot(u - u0, Math.min(to, Math.max(from, v0)) - v0) - radius;
+      if (gap < best.gap) best = { gap, z };
+    }
+  }
+  return best;
+}
+
+/** A rectangle in plan. */
+export interface Strip {
+  readonly at: Vec2;
+  readonly along: Vec2;
+  readonly from: number;
+  readonly to: number;
+  readonly half: number;
+}
+
+export function cornersOf({ at, along, from, to, half }: Strip): Vec2[] {
+  const corner = (u: number, v: number): Vec2 => [
+    at[0] + along[0] * v + along[1] * u,
+    at[1] + along[1] * v - along[0] * u,
+  ];
+  return [corner(-half, from), corner(half, from), corner(half, to), corner(-half, to)];
+}
+
+/** Distance between two strips; 0 where they overlap. */
+export function stripsApart(one: Strip, other: Strip): number {
+  const [a, b] = [cornersOf(one), cornersOf(other)];
+  const within = (p: Vec2, { at, along, from, to, half }: Strip) => {
+    const away = sub2(p, at);
+    const v = dot2(along, away);
+    return Math.abs(cross2(along, away)) <= half && v >= from && v <= to;
+  };
+  if (a.some((p) => within(p, other)) || b.some((p) => within(p, one))) return 0;
+  let least = Number.POSITIVE_INFINITY;
+  for (const [i, p] of a.entries())
+    for (const [j, q] of b.entries())
+      least = Math.min(least, segmentsApart(p, a[(i + 1) % 4] as Vec2, q, b[(j + 1) % 4] as Vec2));
+  return least;
+}
+
+/** Distance between two segments; 0 where they cross. */
+export function segmentsApart(a: Vec2, b: Vec2, c: Vec2, d: Vec2): number {
+  const side = (p: Vec2, q: Vec2, r: Vec2) => cross2(sub2(q, p), sub2(r, p));
+  if (side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0) return 0;
+  return Math.min(pointApart(a, c, d), pointApart(b, c, d), pointApart(c, a, b), pointApart(d, a, b));
+}
+
+/** Distance from a point to a segment. */
+export function pointApart(p: Vec2, a: Vec2, b: Vec2): number {
+  const along = sub2(b, a);
+  const square = dot2(along, along);
+  const t = square > 0 ? Math.min(1, Math.max(0, dot2(sub2(p, a), along) / square)) : 0;
+  return hypot(p[0] - a[0] - along[0] * t, p[1] - a[1] - along[1] * t);
+}

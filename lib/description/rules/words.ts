@@ -1,0 +1,23 @@
+import { formatLength, formatNumber, type LengthUnit } from '../../base/units.js';
+
+/** Lengths and angles that are offered as a mend are rounded to the side on which they help. */
+
+/** The step in which a length is written in the reader's units. */
+const stepOf = (units: LengthUnit): number => (units === 'ft' || units === 'in' ? 25.4 / 16 : 1);
+
+export function atLeast(mm: number, units: LengthUnit): string {
+  const step = stepOf(units);
+  return formatLength(Math.ceil(mm / step - 1e-6) * step, units);
+}
+
+export function atMost(mm: number, units: LengthUnit): string {
+  const step = stepOf(units);
+  return formatLength(Math.floor(mm / step + 1e-6) * step, units);
+}
+
+/** Degrees rounded up to a tenth. */
+export const turnOf = (deg: number): string => `${formatNumber(Math.ceil(deg / 0.1 - 1e-6) * 0.1, 4)} deg`;
+
+/** Where in height something happens. */
+export const levelOf = (z: number, units: LengthUnit): string =>
+  z < 0.5 ? 'at the floor' : `at ${formatLength(z, units)} above the floor`;

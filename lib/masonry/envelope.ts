@@ -1,0 +1,139 @@
+import { acos, hypot, square } from '../math/elementary.js';
+import { type Intervals, intersectIntervals, intervalsLength, subtractIntervals } from '../math/intervals.js';
+import { integrateSoftEnds } from '../math/quadrature.js';
+import { monotoneRoot } from '../math/roots.js';
+import type { ArchSetout } from '../setout/arch.js';
+import type { DomeSetout } from '../setout/dome.js';
+import { archesOf, earlierThan, type HouseSetout } from '../setout/house.js';
+import type { PassageSetout } from '../setout/passage.js';
+import { nicheBack } from './arch-volumes.js';
+import { type Depth, domeBreaks, type HalfWidth, onSurface, prismVolume, sectionBreaks } from './prism.js';
+
+/**
+ * The masonry envelope, mm³: shells less voids, plus barrels, passages and curbs. It is cut up otherwise than
+ * the parts are, so that it can tell when a part is wrong.
+ */
+export function envelopeVolume(house: HouseSetout): number {
+  let sum = 0;
+  for (const dome of house.domes) {
+    sum += shellOfRevolution(dome);
+    for (const earlier of earlierThan(house, dome)) sum -= lostTo(dome, earlier);
+    for (const arch of archesOf(house, dome)) {
+      const { barrel, voidInShell } = archEnvelope(arch);
+      sum += barrel - voidInShell;
+    }
+  }
+  for (const passage of house.passages) sum += passageEnvelope(passage);
+  return sum;
+}
+
+const NOTHING: HalfWidth = () => 0;
+
+/** Masonry of an arch outside the extrados, and what its clear space takes from the shell. */
+export function archEnvelope(arch: ArchSetout): { readonly barrel: number; readonly voidInShell: number } {
+  const { dome, section, ring, faceV } = arch;
+  const inner = onSurface(dome, 0);
+  const extrados = onSurface(dome, dome.thickness);
+  const clear: HalfWidth = (z) => section.halfWidthAt(z);
+  const breaks = [...sectionBreaks(section, [0, ring]), ...domeBreaks(dome)];
+  const inClear = (depth: Depth) => prismVolume([section.sill, section.crownZ], [NOTHING, clear], depth, breaks);
+  const back = nicheBack(arch);
+  const voidInShell = inClear((u, z) => Math.min(back(u, z), extrados(u, z)) - inner(u, z));
+  if (faceV === null) return { barrel: 0, voidInShell };
+  const outside: HalfWidth = (z) => arch.outerHalfAt(z);
+  const gross = prismVolume([arch.baseZ, arch.topZ], [NOTHING, outside], (u, z) => faceV - extrados(u, z), breaks);
+  const open = inClear((u, z) => Math.max(0, Math.min(back(u, z), faceV) - extrados(u, z)));
+  return { barrel: gross - open, voidInShell };
+}
+
+/** What a passage adds outside the two shells, less what its clear space takes from them. */
+function passageEnvelope(passage: PassageSetout): number {
+  const { domes, distance, later, section, ring } = passage;
+  const inShells: Depth = (u, z) => {
+    const at = (dome: DomeSetout, offset: number) => onSurface(dome, offset)(u, z);
+    const [first, second] = domes;
+    const walls: Intervals[] = [
+      [[at(first, 0), at(first, first.thickness)]],
+      [[distance - at(second, second.thickness), distance - at(second, 0)]],
+    ];
+    const bodies: Intervals[] = [
+      [[Number.NEGATIVE_INFINITY, at(first, first.thickness)]],
+      [[distance - at(second, second.thickness), Number.POSITIVE_INFINITY]],
+    ];
+    const whole = walls[1 - later] as Intervals;
+    const abutting = subtractIntervals(walls[later] as Intervals, bodies[1 - later] as Intervals);
+    return intervalsLength(intersectIntervals([...whole, ...abutting], [passage.stretchAt(u, z)]));
+  };
+  const beside: Depth = (u, z) => {
+    const [start, end] = passage.stretchAt(u, z);
+    return end - start - inShells(u, z);
+  };
+  const clear: HalfWidth = (z) => passage.clearHalfAt(z);
+  const outside: HalfWidth = (z) => passage.outerHalfAt(z);
+  const breaks = [...sectionBreaks(section, [0, ring]), ...domes.flatMap(domeBreaks)];
+  return (
+    prismVolume([0, passage.topZ], [clear, outside], beside, breaks) -
+    prismVolume([0, section.crownZ], [NOTHING, clear], inShells, breaks)
+  );
+}
+
+/** A dome's shell, stem wall, skewback and curb as one figure of revolution, less the room and the bore. */
+export function shellOfRevolution(dome: DomeSetout): number {
+  const disc = (radius: (z: number) => number, breaks: readonly number[]) => {
+    let sum = 0;
+    for (let k = 0; k + 1 < breaks.length; k++) {
+      sum += integrateSoftEnds((z) => Math.PI * square(radius(z)), breaks[k] as number, breaks[k + 1] as number, 32);
+    }
+    return sum;
+  };
+  const { curb } = dome;
+  const outer = [0, ...domeBreaks(dome), ...(curb ? [curb.bedOuter[1]] : []), dome.topZ];
+  const gross = disc((z) => dome.outerRadiusAt(z), outer);
+  if (!curb) return gross - disc((z) => dome.radiusAt(z), [0, dome.springingZ, dome.crownZ]);
+  const boreZ = dome.heightAt(curb.clearRadius);
+  const room = disc((z) => dome.radiusAt(z), [0, dome.springingZ, boreZ]);
+  return gross - room - Math.PI * square(curb.clearRadius) * (dome.topZ - boreZ);
+}
+
+/** What an earlier dome's body takes from a later one's wall, in level slices. */
+function lostTo(dome: DomeSetout, earlier: DomeSetout): number {
+  const distance = hypot(dome.at[0] - earlier.at[0], dome.at[1] - earlier.at[1]);
+  const top = Math.min(dome.topZ, earlier.topZ);
+  const meets = (radius: number, z: number) => radius + earlier.outerRadiusAt(z) - distance;
+  // Both lean inward, so they meet up to one height: their outsides first, the room's edge lower down.
+  const upTo = (radius: (z: number) => number) => {
+    const gap = (z: number) => {
+      const m = meets(radius(z), z);
+      return Number.isNaN(m) ? -distance : m;
+    };
+    return gap(0) <= 0 ? 0 : monotoneRoot(gap, 0, top);
+  };
+  const outer = (z: number) => dome.outerRadiusAt(z);
+  const inner = (z: number) => dome.radiusAt(z);
+  const breaks = [...domeBreaks(dome), ...domeBreaks(earlier), upTo(inner)];
+  const end = upTo(outer);
+  const levels = [...new Set([0, end, ...breaks].filter((z) => z >= 0 && z <= end))].sort((a, b) => a - b);
+  let sum = 0;
+  for (let k = 0; k + 1 < levels.length; k++) {
+    sum += integrateSoftEnds(
+      (z) => {
+        const other = earlier.outerRadiusAt(z);
+        return lens(outer(z), other, distance) - lens(inner(z), other, distance);
+      },
+      levels[k] as number,
+      levels[k + 1] as number,
+      40,
+    );
+  }
+  return sum;
+}
+
+/** Area common to two circles. */
+function lens(r: number, other: number, distance: number): number {
+  if (!(r > 0) || !(other > 0) || distance >= r + other) return 0;
+  if (distance <= Math.abs(r - other)) return Math.PI * square(Math.min(r, other));
+  const segment = (radius: number, x: number) =>
+    radius * radius * acos(x / radius) - x * Math.sqrt(square(radius) - square(x));
+  const x = (square(distance) + square(r) - square(other)) / (2 * distance);
+  return segment(r, x) + segment(other, distance - x);
+}
