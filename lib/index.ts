@@ -9,6 +9,7 @@ export { nearest } from './base/suggest.js';
 export {
   buildPackage,
   checkHouse,
+  groupFiles,
   type HousePackage,
   houseTables,
   OUTPUT_GROUPS,

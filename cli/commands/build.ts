@@ -1,3 +1,4 @@
+import { threads } from '../apart.js';
 import { type Command, FILE } from '../command.js';
 import { EXIT, UsageError } from '../exit.js';
 import { groupOf } from '../folder/carry.js';
@@ -57,7 +58,11 @@ export const build: Command<Arguments> = {
 
     const input = readInput(file);
     const house = readDescription(input.text, input.name);
-    const made = await buildPackage(house, tools, { ...(groups && { only: groups }), progress: tell });
+    const made = await buildPackage(
+      house,
+      { ...tools, ...threads },
+      { ...(groups && { only: groups }), progress: tell },
+    );
     tell(`writing ${output}`);
     const { files, checks, summary, cautions } = made;
     const written = await writeFolder(output, { files, only: groups, description: input.sha256, version, checks });

@@ -30,6 +30,8 @@ export type OutputGroup = (typeof OUTPUT_GROUPS)[number];
 export interface Tools {
   /** The geometry kernel: the manifold-3d package's module and the bytes of its `manifold.wasm`. */
   readonly kernel: () => Promise<KernelSource>;
+  /** Makes one group's files at the same time on another thread, by `groupFiles`; on this one when missing. */
+  readonly apart?: (house: House, group: OutputGroup) => Promise<readonly PackageFile[]>;
 }
 
 export interface PackageFile {
@@ -80,28 +82,48 @@ export const houseTables = (house: House): Table[] => tablesOf(study(house));
  * @throws Error naming the part when a solid isn't closed; nothing is written by the library itself.
  */
 export async function buildPackage(house: House, tools: Tools, options: PackageOptions = {}): Promise<HousePackage> {
-  const wanted = new Set(options.only ?? OUTPUT_GROUPS);
+  const wanted = OUTPUT_GROUPS.filter((group) => options.only?.includes(group) ?? true);
   const tell = options.progress ?? (() => undefined);
+  // Drawings know nothing of blocks and solids, and take as long as both.
+  const aside = wanted.length > 1 && wanted.includes('drawings') ? tools.apart?.(house, 'drawings') : undefined;
+  // Trouble there is told when its files are waited for.
+  aside?.catch(() => undefined);
   tell('laying courses');
   const known = study(house);
-  const files: PackageFile[] = [];
-  if (wanted.has('drawings')) {
-    tell('drawing');
-    for (const view of houseViews(known.setout)) {
-      files.push({ path: `drawings/${view.id}.dxf`, bytes: writeDxf(view) });
-      files.push({ path: `drawings/${view.id}.svg`, bytes: writeSvg(view) });
-    }
+  const made = new Map<OutputGroup, readonly PackageFile[]>();
+  for (const group of wanted) {
+    if (aside && group === 'drawings') continue;
+    tell(STAGES[group]);
+    made.set(group, await filesOf(known, group, tools));
   }
-  if (wanted.has('model')) {
-    tell('making solids');
-    files.push(...(await modelFiles(known, tools)));
+  if (aside) {
+    tell(STAGES.drawings);
+    made.set('drawings', await aside);
   }
-  if (wanted.has('tables')) {
-    tell('writing tables');
-    for (const table of tablesOf(known)) files.push({ path: `tables/${table.id}.csv`, bytes: writeCsv(table) });
-  }
-  return { ...verdict(known), files };
+  return { ...verdict(known), files: wanted.flatMap((group) => made.get(group) ?? []) };
 }
+
+/** The files of one group alone. */
+export const groupFiles = (house: House, group: OutputGroup, tools: Tools): Promise<readonly PackageFile[]> =>
+  group === 'drawings' ? Promise.resolve(drawingFiles(setOutHouse(house))) : filesOf(study(house), group, tools);
+
+const STAGES: Readonly<Record<OutputGroup, string>> = {
+  drawings: 'drawing',
+  model: 'making solids',
+  tables: 'writing tables',
+};
+
+async function filesOf(known: Study, group: OutputGroup, tools: Tools): Promise<readonly PackageFile[]> {
+  if (group === 'drawings') return drawingFiles(known.setout);
+  if (group === 'model') return modelFiles(known, tools);
+  return tablesOf(known).map((table) => ({ path: `tables/${table.id}.csv`, bytes: writeCsv(table) }));
+}
+
+const drawingFiles = (setout: HouseSetout): PackageFile[] =>
+  houseViews(setout).flatMap((view) => [
+    { path: `drawings/${view.id}.dxf`, bytes: writeDxf(view) },
+    { path: `drawings/${view.id}.svg`, bytes: writeSvg(view) },
+  ]);
 
 async function modelFiles({ setout, laid }: Study, tools: Tools): Promise<PackageFile[]> {
   const kernel = await loadKernel(await tools.kernel());
