@@ -1,0 +1,94 @@
+import fc from 'fast-check';
+import { beforeAll, describe, expect, it } from 'vitest';
+import type { House } from '../../lib/description/house.js';
+import { auditMesh } from '../../lib/documents/mesh-audit.js';
+import { meshEuler } from '../../lib/documents/mesh-measure.js';
+import { balanceOf } from '../../lib/masonry/balance.js';
+import type { LaidHouse } from '../../lib/masonry/block.js';
+import { layBlocks } from '../../lib/masonry/lay.js';
+import { earlierThan, type HouseSetout, setOutHouse } from '../../lib/setout/house.js';
+import { houseSolids } from '../../lib/solids/house-solids.js';
+import type { Kernel } from '../../lib/solids/kernel.js';
+import { nodeKernel } from '../tools/kernel.js';
+import { abuts, clusterAttempts, clusters } from './clusters.js';
+import { courtyardsOf, expectedHandles } from './clusters-handles.js';
+import { HEADS, SHAPES } from './houses.js';
+
+const SEED = 20260611;
+const RUNS = 200;
+
+/** What must hold of every cluster. */
+function holds(kernel: Kernel, setout: HouseSetout, laid: LaidHouse): void {
+  expect(Math.abs(balanceOf(setout, laid).error)).toBeLessThan(1e-4);
+  passagesComeOut(setout);
+  solidsClose(kernel, setout);
+}
+
+/** House and parts are closed, and the house has the handles that its description tells. */
+function solidsClose(kernel: Kernel, setout: HouseSetout): void {
+  const { whole, parts } = houseSolids(kernel, setout, { surface: 4 });
+  for (const mesh of [whole, ...parts]) expect(auditMesh(mesh), mesh.name).toEqual([]);
+  const handles = meshEuler(whole).reduce((sum, piece) => sum + 1 - piece.euler / 2, 0);
+  expect(handles).toBe(expectedHandles(setout.house, courtyardsOf(setout)));
+}
+
+/** Every line of a passage runs through masonry from one room to the other, and ends before both axes. */
+function passagesComeOut({ passages }: HouseSetout): void {
+  for (const { topZ, distance, outerHalfAt, stretchAt } of passages)
+    for (let z = 0; z <= topZ; z += topZ / 40)
+      for (let share = -1; share <= 1; share += 0.25) {
+        const [from, to] = stretchAt(share * outerHalfAt(z), z);
+        expect(to - from).toBeGreaterThan(0);
+        expect(from).toBeGreaterThan(0);
+        expect(to).toBeLessThan(distance);
+      }
+}
+
+/** What the clusters show, each thing counted once a house. */
+function featuresOf(house: House, setout: HouseSetout): string[] {
+  const vaults = [...house.openings, ...house.passages];
+  return [
+    ...new Set([
+      ...house.domes.map((d) => d.profile.shape),
+      ...vaults.map((v) => `${v.head.shape} head`),
+      ...house.openings.map((o) => o.use),
+      ...(abuts(house) ? ['abutment'] : []),
+      ...(house.passages.length > 0 ? ['passage'] : []),
+      ...(setout.domes.some((dome) => earlierThan(setout, dome).length > 1) ? ['dome between others'] : []),
+      `${house.domes.length} domes`,
+    ]),
+  ];
+}
+
+describe('random clusters', () => {
+  let kernel: Kernel;
+  beforeAll(async () => {
+    kernel = await nodeKernel();
+  });
+
+  it('the generator seldom makes a cluster that the rules refuse', () => {
+    const made = fc.sample(fc.noBias(clusterAttempts), { seed: SEED, numRuns: 300 });
+    expect(made.filter((h) => h !== null).length / made.length).toBeGreaterThan(0.7);
+  }, 120_000);
+
+  it(`${RUNS} clusters, seed ${SEED}: the masonry balances, passages come out, solids close`, () => {
+    const seen = new Map<string, number>();
+    fc.assert(
+      fc.property(fc.noBias(clusters), (house) => {
+        const setout = setOutHouse(house);
+        for (const feature of featuresOf(house, setout)) seen.set(feature, (seen.get(feature) ?? 0) + 1);
+        holds(kernel, setout, layBlocks(setout));
+      }),
+      { seed: SEED, numRuns: RUNS, endOnFailure: true },
+    );
+    const least = (feature: string, part: number) =>
+      expect(seen.get(feature) ?? 0, feature).toBeGreaterThanOrEqual(RUNS * part);
+    for (const shape of SHAPES) least(shape, 0.25);
+    for (const head of HEADS) least(`${head} head`, 0.25);
+    for (const use of ['door', 'window', 'vent', 'niche']) least(use, 0.25);
+    for (const count of [2, 3, 4]) least(`${count} domes`, 0.2);
+    least('abutment', 0.25);
+    least('passage', 0.25);
+    least('dome between others', 0.03);
+  }, 900_000);
+});
