@@ -37,7 +37,9 @@ describe('balance of clusters', () => {
     'a passage through the common wall of a hall and a %s dome',
     (shape) => {
       const rise = { hemisphere: 2200, segmental: 1500, pointed: 2800, catenary: 2400, elliptical: 1800 }[shape];
-      const b = balance(houseOf({ domes: [hall, lab(5100, { shape, rise })], passages: [passageOf({ height: 1600 })] }));
+      const b = balance(
+        houseOf({ domes: [hall, lab(5100, { shape, rise })], passages: [passageOf({ height: 1600 })] }),
+      );
       expect(Math.abs(b.error)).toBeLessThan(1e-4);
       expect(b.passages).toBeGreaterThan(0);
     },
@@ -56,7 +58,11 @@ describe('balance of clusters', () => {
   });
 
   it('three domes in a row, the middle one cut on both sides', () => {
-    const domes = [domeOf({ id: 'a', at: [-5000, 0] }), domeOf({ id: 'c', at: [5000, 300] }), domeOf({ id: 'b', at: [0, 0], radius: 2400 })];
+    const domes = [
+      domeOf({ id: 'a', at: [-5000, 0] }),
+      domeOf({ id: 'c', at: [5000, 300] }),
+      domeOf({ id: 'b', at: [0, 0], radius: 2400 }),
+    ];
     const passages = [
       passageOf({ id: 'west', between: ['a', 'b'], width: 900, head: { shape: 'pointed', rise: 700 } }),
       passageOf({ id: 'east', between: ['b', 'c'], head: { shape: 'flat', rise: 0 } }),
