@@ -2,7 +2,7 @@ import { arcEdge, type Edge, edgeAt, lineEdge } from '../math/curves.js';
 import { sectionOutline } from '../math/section.js';
 import type { Vec3 } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
-import { fromArchFrame } from './arch-places.js';
+import { fromArchFrame, type Prism } from './arch-places.js';
 import { edgeFeature, type Feature, jointFeature } from './feature.js';
 import { type SpaceCurve, spaceLine, standing } from './space-curve.js';
 
@@ -46,12 +46,12 @@ export function archEdges(arch: ArchSetout): Feature[] {
   return features;
 }
 
-const outlineOf = (arch: ArchSetout, grow: number, from: number): Edge[] =>
+export const outlineOf = (arch: Prism, grow: number, from: number): Edge[] =>
   sectionOutline(arch.section, grow, from).map((p) =>
     p.kind === 'line' ? lineEdge(p.from, p.to) : arcEdge(p.centre, p.radius, p.start, p.end),
   );
 
-const onRadius = (r: number, u: number): number => Math.sqrt(r * r - u * u);
+export const onRadius = (r: number, u: number): number => Math.sqrt(r * r - u * u);
 
 /** The outline in the upright plane at distance v. */
 const inPlane = (arch: ArchSetout, outline: readonly Edge[], v: number): Feature[] =>
@@ -81,11 +81,15 @@ function creases(
   inner: RadiusAt,
   outer: (u: number, z: number) => number,
 ): Feature[] {
-  const { section } = arch;
+  return creasePlaces(arch, grow, from).flatMap(([u, z]) => outward(arch, u, z, onRadius(inner(z), u), outer(u, z)));
+}
+
+/** Where such lines pass a section: (u, z). */
+export function creasePlaces({ section }: Prism, grow: number, from: number): (readonly [number, number])[] {
   const half = section.width / 2 + grow;
   const runsOn = section.arc !== null && section.head.rise >= section.width / 2;
   const corner = section.shoulderZ(grow);
-  const places: (readonly [number, number])[] = [
+  return [
     [half, from],
     [-half, from],
     ...(runsOn
@@ -96,7 +100,6 @@ function creases(
         ] as const)),
     ...(section.arc && section.arc.past > 0 ? ([[0, section.topZ(grow)]] as const) : []),
   ];
-  return places.flatMap(([u, z]) => outward(arch, u, z, onRadius(inner(z), u), outer(u, z)));
 }
 
 /** Along the crown of a barrel whose head is round: no crease, but the uppermost line that a level look sees. */
@@ -107,7 +110,8 @@ export function barrelCrown(arch: ArchSetout): Feature[] {
   return outward(arch, 0, z, dome.outerRadiusAt(z), faceV);
 }
 
-function outward(arch: ArchSetout, u: number, z: number, from: number, to: number): Feature[] {
+/** A line along a prism at (u, z), if it has a length. */
+export function outward(arch: Prism, u: number, z: number, from: number, to: number): Feature[] {
   if (!(to > from)) return [];
   const at = (v: number): Vec3 => {
     const [x, y] = fromArchFrame(arch, u, v);

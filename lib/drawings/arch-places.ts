@@ -1,25 +1,35 @@
 import { dot2, sub2, type Vec2, type Vec3 } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
+import type { PassageSetout } from '../setout/passage.js';
 
-/** A plan point in an arch's frame: u to the right, v out along the bearing. */
-export function inArchFrame(arch: ArchSetout, at: readonly [number, number, ...number[]]): Vec2 {
-  const from = sub2([at[0], at[1]], arch.dome.at);
-  return [dot2(from, arch.across), dot2(from, arch.along)];
+/** What runs level with one section: an opening out from its dome's axis, a passage from the first dome's to the second's. */
+export type Prism = ArchSetout | PassageSetout;
+
+export const originOf = (prism: Prism): Vec2 => ('dome' in prism ? prism.dome.at : prism.domes[0].at);
+
+/** How far from its origin a prism may reach; an opening's clear space cuts all that lies before it. */
+const endOf = (prism: Prism): number => ('dome' in prism ? Number.POSITIVE_INFINITY : prism.distance);
+
+/** A plan point in a prism's frame: u to the right, v out along the bearing. */
+export function inArchFrame(prism: Prism, at: readonly [number, number, ...number[]]): Vec2 {
+  const from = sub2([at[0], at[1]], originOf(prism));
+  return [dot2(from, prism.across), dot2(from, prism.along)];
 }
 
-export function fromArchFrame(arch: ArchSetout, u: number, v: number): Vec2 {
-  const { across, along, dome } = arch;
-  return [dome.at[0] + u * across[0] + v * along[0], dome.at[1] + u * across[1] + v * along[1]];
+export function fromArchFrame(prism: Prism, u: number, v: number): Vec2 {
+  const { across, along } = prism;
+  const at = originOf(prism);
+  return [at[0] + u * across[0] + v * along[0], at[1] + u * across[1] + v * along[1]];
 }
 
 /** Whether a point lies in the clear section, at whatever distance outward. */
-export function inClear(arch: ArchSetout, p: Vec3): boolean {
-  const [u, v] = inArchFrame(arch, p);
-  return v > 0 && Math.abs(u) < arch.clearHalfAt(p[2]);
+export function inClear(prism: Prism, p: Vec3): boolean {
+  const [u, v] = inArchFrame(prism, p);
+  return v > 0 && v < endOf(prism) && Math.abs(u) < prism.clearHalfAt(p[2]);
 }
 
 /** Whether a point lies in the section of ring and jambs, at whatever distance outward. */
-export function inOuter(arch: ArchSetout, p: Vec3): boolean {
-  const [u, v] = inArchFrame(arch, p);
-  return v > 0 && Math.abs(u) < arch.outerHalfAt(p[2]);
+export function inOuter(prism: Prism, p: Vec3): boolean {
+  const [u, v] = inArchFrame(prism, p);
+  return v > 0 && v < endOf(prism) && Math.abs(u) < prism.outerHalfAt(p[2]);
 }

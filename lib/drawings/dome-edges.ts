@@ -1,16 +1,15 @@
 import type { Vec2, Vec3 } from '../math/vec.js';
-import type { ArchSetout } from '../setout/arch.js';
 import type { DomeSetout } from '../setout/dome.js';
-import { inClear, inOuter } from './arch-places.js';
+import { inClear, inOuter, type Prism } from './arch-places.js';
 import { edgeFeature, type Feature } from './feature.js';
 import { levelCircle } from './space-curve.js';
 
-/** Creases of a dome that run round it; openings and barrels interrupt them. */
-export function domeEdges(dome: DomeSetout, arches: readonly ArchSetout[]): Feature[] {
+/** Creases of a dome that run round it; openings, barrels and passages interrupt them. */
+export function domeEdges(dome: DomeSetout, prisms: readonly Prism[]): Feature[] {
   const { at, springingRadius, thickness, skewback, curb, springingZ } = dome;
   const outer = springingRadius + thickness;
-  const outside = (p: Vec3) => !arches.some((a) => (a.faceV === null ? inClear(a, p) : inOuter(a, p)));
-  const inside = (p: Vec3) => !arches.some((a) => inClear(a, p));
+  const outside = (p: Vec3) => !prisms.some((a) => ('faceV' in a && a.faceV === null ? inClear(a, p) : inOuter(a, p)));
+  const inside = (p: Vec3) => !prisms.some((a) => inClear(a, p));
   const out = (r: number, z: number, where: Feature['where']): Feature => round(at, r, z, 'out', where);
   const inn = (r: number, z: number, where: Feature['where']): Feature => round(at, r, z, 'in', where);
   const features: Feature[] = [{ ...inn(springingRadius, 0, inside), dashed: true }, out(outer, 0, outside)];

@@ -1,8 +1,9 @@
 import type { Primitive } from '../documents/drawing.js';
 import { lineEdge } from '../math/curves.js';
 import { uniteIntervals } from '../math/intervals.js';
-import type { Vec2 } from '../math/vec.js';
+import { dot2, type Vec2 } from '../math/vec.js';
 import type { HouseSetout } from '../setout/house.js';
+import type { PassageSetout } from '../setout/passage.js';
 import { baseReaches, masonryReach } from './extent.js';
 import { aboveGround } from './ground.js';
 import { levelFigure } from './level-figure.js';
@@ -25,12 +26,22 @@ export function elevationFigure(house: HouseSetout, look: Vec2): Primitive[] {
   ];
 }
 
+/** Between two domes' axes, where a passage's own base joins theirs. */
+function spanBetween(domes: PassageSetout['domes'], right: Vec2): Vec2 {
+  const [a, b] = [dot2(domes[0].at, right), dot2(domes[1].at, right)];
+  return [Math.min(a, b), Math.max(a, b)];
+}
+
 /** Footing and slab below ground: the outer outline of each that stands apart, dashed. */
 function hiddenBase(house: HouseSetout, right: Vec2, ground: number): Primitive[] {
   const bottom = Math.min(...house.footings.map((f) => f.bottomZ), ...house.slabs.map((s) => s.bottomZ));
   const top = Math.min(0, ground);
   if (!(bottom < top)) return [];
-  return uniteIntervals(house.domes.flatMap((d) => baseReaches(house, d, right))).map(([a, b]) => {
+  const reaches = [
+    ...house.domes.flatMap((d) => baseReaches(house, d, right)),
+    ...house.passages.map((p) => spanBetween(p.domes, right)),
+  ];
+  return uniteIntervals(reaches).map(([a, b]) => {
     const corners: Vec2[] = [
       [a, top],
       [a, bottom],

@@ -7,8 +7,13 @@ import { THIN } from './fineness.js';
 /** Whether a plan point lies within the outer faces of the house. */
 export function underRoof(house: HouseSetout, x: number, y: number): boolean {
   const inDome = house.domes.some((d) => hypot(x - d.at[0], y - d.at[1]) < d.springingRadius + d.thickness);
+  const inPassage = house.passages.some((p) => {
+    const [u, v] = inArchFrame(p, [x, y]);
+    return v > 0 && v < p.distance && Math.abs(u) < p.section.width / 2 + p.ring;
+  });
   return (
     inDome ||
+    inPassage ||
     house.arches.some((a) => {
       const [u, v] = inArchFrame(a, [x, y]);
       return a.faceV !== null && v > 0 && v < a.faceV && Math.abs(u) < a.section.width / 2 + a.ring;

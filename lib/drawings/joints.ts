@@ -1,16 +1,15 @@
 import { edgeAt } from '../math/curves.js';
 import { traceCurve } from '../math/curves-trace.js';
 import { alongBearing, dot2, type Vec2, type Vec3 } from '../math/vec.js';
-import type { ArchSetout } from '../setout/arch.js';
 import type { Course } from '../setout/courses.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { spanPoint } from '../setout/span.js';
-import { inOuter } from './arch-places.js';
+import { inOuter, type Prism } from './arch-places.js';
 import { type Feature, jointFeature } from './feature.js';
 import { TRACE } from './fineness.js';
 import { halfToward, levelCircle, type SpaceCurve } from './space-curve.js';
 
-/** The middles of the joints of a dome's blocks, each as one line; none within the rings and jambs of openings. */
+/** The middles of the joints of a dome's blocks, each as one line; none within the rings and jambs of openings and passages. */
 export interface JointLines {
   /** Bed joints and perpends outside, on the half that faces against `look`. */
   outside(look: Vec2): Feature[];
@@ -32,8 +31,8 @@ export function bedsOf(dome: DomeSetout): { readonly course: Course; readonly s:
 /** Bearing of a perpend's middle. */
 export const perpendRad = (course: Course, k: number): number => course.startRad + (2 * Math.PI * k) / course.count;
 
-export function jointLines(dome: DomeSetout, arches: readonly ArchSetout[]): JointLines {
-  const where = (p: Vec3) => !arches.some((a) => inOuter(a, p));
+export function jointLines(dome: DomeSetout, prisms: readonly Prism[]): JointLines {
+  const where = (p: Vec3) => !prisms.some((a) => inOuter(a, p));
   const beds = (depth: number, toward: Vec2): Feature[] =>
     bedsOf(dome).map(({ course, s }) => {
       const [r, z] = spanPoint(spanOf(dome, course), s, depth);

@@ -1,16 +1,20 @@
 import type { Primitive } from '../documents/drawing.js';
 import type { Edge } from '../math/curves.js';
 import type { Vec2 } from '../math/vec.js';
-import { archesOf, type HouseSetout } from '../setout/house.js';
+import type { DomeSetout } from '../setout/dome.js';
+import { archesOf, type HouseSetout, passagesOf } from '../setout/house.js';
 import { archEdges } from './arch-edges.js';
+import type { Prism } from './arch-places.js';
 import { baseEdges } from './base-edges.js';
 import { domeEdges } from './dome-edges.js';
 import { type Feature, seenParts } from './feature.js';
 import { jointLines } from './joints.js';
 import type { LevelSight } from './sight.js';
+import { passageEdges } from './passage-edges.js';
 import { levelSilhouettes } from './silhouettes.js';
 import { halfToward } from './space-curve.js';
 import { StrokeBook } from './stroke-book.js';
+import { valleys } from './valleys.js';
 
 const known = new WeakMap<HouseSetout, readonly Feature[]>();
 
@@ -19,13 +23,17 @@ export function houseEdges(house: HouseSetout): readonly Feature[] {
   const before = known.get(house);
   if (before) return before;
   const edges = [
-    ...house.domes.flatMap((dome) => domeEdges(dome, archesOf(house, dome))),
+    ...house.domes.flatMap((dome) => domeEdges(dome, prismsOf(house, dome))),
     ...house.arches.flatMap(archEdges),
+    ...house.passages.flatMap(passageEdges),
+    ...valleys(house),
     ...baseEdges(house),
   ];
   known.set(house, edges);
   return edges;
 }
+
+const prismsOf = (house: HouseSetout, dome: DomeSetout): Prism[] => [...archesOf(house, dome), ...passagesOf(house, dome)];
 
 function facingHalf(feature: Feature, look: Vec2): Feature {
   const { curve, turned } = feature;
@@ -44,7 +52,7 @@ export function levelFigure(
   book.take(taken);
   const edges = houseEdges(house).map((f) => facingHalf(f, sight.look));
   const features = [...levelSilhouettes(house, sight.look), ...edges];
-  const joints = house.domes.flatMap((dome) => jointLines(dome, archesOf(house, dome))[face](sight.look));
+  const joints = house.domes.flatMap((dome) => jointLines(dome, prismsOf(house, dome))[face](sight.look));
   for (const f of features) if (f.kind === 'edge') book.write('visible', seenParts(f, sight));
   for (const f of [...features, ...joints]) if (f.kind === 'joint') book.write('joint', seenParts(f, sight));
   return book.primitives();

@@ -13,7 +13,7 @@ import { hiddenParts, seenParts } from './feature.js';
 import { CHANGE } from './fineness.js';
 import { perpendRad, spanOf } from './joints.js';
 import { houseEdges } from './level-figure.js';
-import { partAt } from './parts.js';
+import { inEarlier, partAt } from './parts.js';
 import { quickHouse } from './quick-house.js';
 import { downSight } from './sight.js';
 import { sliceLevel } from './slice-level.js';
@@ -97,7 +97,7 @@ function perpendsAcross(house: HouseSetout, dome: DomeSetout, cutZ: number): Edg
     const at = (r: number): Vec2 => [dome.at[0] + r * along[0], dome.at[1] + r * along[1]];
     const holds = (r: number) => {
       const [x, y] = at(r);
-      return partAt(house, [x, y, cutZ]) === 'blocks';
+      return partAt(house, [x, y, cutZ]) === 'blocks' && !inEarlier(house, dome, [x, y, cutZ]);
     };
     return rangesWhere(holds, inner, outer, 8, near).map(([a, b]) => lineEdge(at(a), at(b)));
   }).flat();

@@ -2,6 +2,7 @@ import { type Edge, edgeEnd, edgeStart } from '../math/curves.js';
 import type { Vec2 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
+import { setOutPassage } from '../setout/passage.js';
 import { extradosMeridian, offsetMeridian } from './meridian.js';
 
 const known = new WeakMap<HouseSetout, HouseSetout>();
@@ -18,7 +19,12 @@ export function quickHouse(house: HouseSetout): HouseSetout {
     const dome = domes.find((d) => d.id === arch.dome.id);
     return dome ? { ...arch, dome } : arch;
   });
-  const quick = { ...house, domes, arches };
+  // Later stages ask which of its domes' list a passage's are, so they are the same objects.
+  const passages = house.passages.map((p) => {
+    const [first, second] = p.domes.map((d) => domes[house.domes.indexOf(d)]);
+    return first && second ? setOutPassage(p.passage, [first, second], p.later) : p;
+  });
+  const quick = { ...house, domes, arches, passages };
   known.set(house, quick);
   return quick;
 }

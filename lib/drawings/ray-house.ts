@@ -4,7 +4,7 @@ import { baseHalf } from '../setout/material.js';
 import { fromArchFrame } from './arch-places.js';
 
 /**
- * What level rays in one direction can meet: for each ray the domes and openings that lie in its way. A ray meets few of
+ * What level rays in one direction can meet: for each ray the domes, openings and passages that lie in its way. A ray meets few of
  * a house's openings, and those that it misses needn't be asked.
  */
 export function rayHouse(house: HouseSetout, direction: Vec2): (through: Vec2) => HouseSetout {
@@ -35,6 +35,13 @@ export function rayHouse(house: HouseSetout, direction: Vec2): (through: Vec2) =
       high: Math.max(middle + radius, ...arches.map((a) => a.high)),
     };
   });
+  const passages = house.passages.map((passage) => {
+    const half = baseHalf(passage, Math.max(0, house.footings[0]?.projection ?? 0));
+    const corners = [half, -half].flatMap((u) =>
+      [0, passage.distance].map((v) => dot2(fromArchFrame(passage, u, v), aside)),
+    );
+    return { passage, low: Math.min(...corners), high: Math.max(...corners) };
+  });
   const known = new Map<string, HouseSetout>();
   return (through) => {
     const at = dot2(through, aside);
@@ -44,12 +51,14 @@ export function rayHouse(house: HouseSetout, direction: Vec2): (through: Vec2) =
       key += met ? 'D' : '-';
       if (met) for (const a of d.arches) key += at >= a.low && at <= a.high ? 'a' : '-';
     }
+    for (const p of passages) key += at >= p.low && at <= p.high ? 'p' : '-';
     const before = known.get(key);
     if (before) return before;
     const met = domes.filter((d) => at >= d.low && at <= d.high);
     const less: HouseSetout = {
       ...house,
       domes: met.map((d) => d.dome),
+      passages: passages.filter((p) => at >= p.low && at <= p.high).map((p) => p.passage),
       arches: met.flatMap((d) => d.arches.filter((a) => at >= a.low && at <= a.high).map((a) => a.arch)),
     };
     known.set(key, less);

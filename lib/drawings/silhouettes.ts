@@ -5,12 +5,13 @@ import { archesOf, type HouseSetout } from '../setout/house.js';
 import { barrelCrown } from './arch-edges.js';
 import { edgeFeature, type Feature } from './feature.js';
 import { atBearing, extradosMeridian } from './meridian.js';
+import { passageCrown } from './passage-edges.js';
 import { spaceLine } from './space-curve.js';
 
 /** Outermost lines of round faces that a level look along `look` sees: the meridians square to it, and round barrels' crowns. */
 export function levelSilhouettes(house: HouseSetout, look: Vec2): Feature[] {
   const side = bearingOf(look) + Math.PI / 2;
-  return house.domes.flatMap((dome) => {
+  const round = house.domes.flatMap((dome) => {
     const upright = extradosMeridian(dome).filter((e) => e.kind === 'arc' || edgeTangent(e, 0)[1] > 0.5);
     const meridians = [side, side + Math.PI].flatMap((b) => upright.map((e) => edgeFeature(atBearing(e, dome, b))));
     const footing = house.footings.find((f) => f.domeId === dome.id);
@@ -28,4 +29,5 @@ export function levelSilhouettes(house: HouseSetout, look: Vec2): Feature[] {
       : [];
     return [...meridians, ...sides, ...archesOf(house, dome).flatMap(barrelCrown)];
   });
+  return [...round, ...house.passages.flatMap(passageCrown)];
 }

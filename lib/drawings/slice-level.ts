@@ -4,17 +4,23 @@ import type { ArchSetout } from '../setout/arch.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { archesOf, type HouseSetout } from '../setout/house.js';
 import { baseHalf } from '../setout/material.js';
-import { fromArchFrame } from './arch-places.js';
+import { fromArchFrame, type Prism } from './arch-places.js';
 
 /**
  * All lines that may bound a part of the house in the level plane at z. More than the true outline: what parts
  * nothing falls out when the regions are made.
  */
 export function sliceLevel(house: HouseSetout, z: number): Edge[] {
-  return house.domes.flatMap((dome) => {
+  const round = house.domes.flatMap((dome) => {
     const arches = archesOf(house, dome);
     return z < 0 ? baseLines(house, dome, arches) : wallLines(dome, arches, z);
   });
+  const projection = house.footings[0]?.projection ?? 0;
+  const between = house.passages.flatMap((passage) => {
+    const halves = z < 0 ? [baseHalf(passage, projection)] : [passage.outerHalfAt(z), passage.clearHalfAt(z)];
+    return halves.flatMap((half) => band(passage, half, passage.distance));
+  });
+  return [...round, ...between];
 }
 
 function wallLines(dome: DomeSetout, arches: readonly ArchSetout[], z: number): Edge[] {
@@ -57,13 +63,14 @@ function baseLines(house: HouseSetout, dome: DomeSetout, arches: readonly ArchSe
 const circles = (dome: DomeSetout, radii: readonly number[]): Edge[] =>
   radii.filter((r) => r > 0).map((r) => circleEdge(dome.at, r));
 
-/** Sides and end of a band along an arch's bearing, from the dome's axis out to v. */
-function band(arch: ArchSetout, half: number, v: number): Edge[] {
+/** Sides and ends of a band along a prism, from its origin to v. */
+function band(prism: Prism, half: number, v: number): Edge[] {
   if (!(half > 0)) return [];
-  const at = (u: number, w: number) => fromArchFrame(arch, u, w);
+  const at = (u: number, w: number) => fromArchFrame(prism, u, w);
   return [
     lineEdge(at(half, 0), at(half, v)),
     lineEdge(at(half, v), at(-half, v)),
     lineEdge(at(-half, v), at(-half, 0)),
+    lineEdge(at(-half, 0), at(half, 0)),
   ];
 }

@@ -7,8 +7,9 @@ import type { ArchSetout } from '../setout/arch.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { archesOf, type HouseSetout } from '../setout/house.js';
 import { baseHalf } from '../setout/material.js';
+import type { PassageSetout } from '../setout/passage.js';
 import { spanPoint } from '../setout/span.js';
-import { inArchFrame } from './arch-places.js';
+import { inArchFrame, type Prism } from './arch-places.js';
 import { TRACE_FINE } from './fineness.js';
 import { extradosMeridian, intradosMeridian, offsetMeridian } from './meridian.js';
 
@@ -26,10 +27,13 @@ export const onPlane = (plane: CutPlane, [x, z]: Vec2): Vec3 => [
 
 /** All lines that may bound a part of the house in the plane; more than the true outline. */
 export function sliceUpright(house: HouseSetout, plane: CutPlane): Edge[] {
-  return house.domes.flatMap((dome) => [
-    ...domeLines(house, dome, plane),
-    ...archesOf(house, dome).flatMap((arch) => archLines(house, arch, plane)),
-  ]);
+  return [
+    ...house.domes.flatMap((dome) => [
+      ...domeLines(house, dome, plane),
+      ...archesOf(house, dome).flatMap((arch) => archLines(house, arch, plane)),
+    ]),
+    ...house.passages.flatMap((passage) => passageLines(house, passage, plane)),
+  ];
 }
 
 function domeLines(house: HouseSetout, dome: DomeSetout, plane: CutPlane): Edge[] {
@@ -114,48 +118,54 @@ function offAxis(edge: Edge, off: number): Edge[] {
 }
 
 function archLines(house: HouseSetout, arch: ArchSetout, plane: CutPlane): Edge[] {
-  const { section, ring: grow, baseZ, faceV, clear, topZ } = arch;
-  const [u0, v0] = inArchFrame(arch, plane.through);
-  const [du, dv] = [dot2(plane.right, arch.across), dot2(plane.right, arch.along)];
-  const farthest = arch.dome.springingRadius + arch.dome.thickness;
-  const reach = faceV ?? farthest;
-  const edges: Edge[] = [];
-
+  const { section, baseZ, faceV, clear, topZ } = arch;
+  const edges = prismLines(arch, faceV ?? arch.dome.springingRadius + arch.dome.thickness, baseZ, plane);
+  const [, v0] = inArchFrame(arch, plane.through);
+  const dv = dot2(plane.right, arch.along);
   const atV = (v: number, low: number, high: number): void => {
     if (Math.abs(dv) < SQUARE) return;
     const x = (v - v0) / dv;
     edges.push(lineEdge([x, low], [x, high]));
   };
-  const outlines = [sectionOutline(section, 0, section.sill), sectionOutline(section, grow, baseZ)];
-  if (Math.abs(du) < SQUARE) {
-    // Along the barrel: level lines where the plane passes the section.
-    const [xa, xb] = [-v0 / dv, (reach - v0) / dv];
-    const levels = [section.topAt(u0), section.sill, section.topAt(u0, grow), baseZ];
-    for (const z of levels) if (Number.isFinite(z)) edges.push(lineEdge([xa, z], [xb, z]));
-  } else {
-    const across = ([u, z]: Vec2): Vec2 => [(u - u0) / du, z];
-    for (const piece of outlines.flat()) {
-      if (piece.kind === 'line') edges.push(lineEdge(across(piece.from), across(piece.to)));
-      else {
-        const whole = arcEdge(piece.centre, piece.radius, piece.start, piece.end);
-        edges.push(...traceCurve((t) => across(edgeAt(whole, t)), 0, 1, TRACE_FINE));
-      }
-    }
-  }
   if (faceV !== null) atV(faceV, 0, topZ);
   if (clear.kind === 'plane') atV(clear.v, section.sill, section.crownZ);
-  if (faceV !== null) edges.push(...baseLines(house, arch, [u0, v0], [du, dv], faceV));
-  return edges;
+  if (faceV === null) return edges;
+  return [...edges, ...baseLines(house, arch, faceV + (house.footings[0]?.projection ?? 0), plane)];
 }
 
-/** Footing or slab under a barrel. */
-function baseLines(house: HouseSetout, arch: ArchSetout, at: Vec2, along: Vec2, faceV: number): Edge[] {
-  const footing = house.footings.find((f) => f.domeId === arch.dome.id);
-  const bottom = footing?.bottomZ ?? house.slabs.find((s) => s.domeId === arch.dome.id)?.bottomZ;
+const passageLines = (house: HouseSetout, passage: PassageSetout, plane: CutPlane): Edge[] => [
+  ...prismLines(passage, passage.distance, 0, plane),
+  ...baseLines(house, passage, passage.distance, plane),
+];
+
+/** Clear and outer outline of a prism that reaches from its origin to v = `reach`. */
+function prismLines(prism: Prism, reach: number, baseZ: number, plane: CutPlane): Edge[] {
+  const { section, ring: grow } = prism;
+  const [u0, v0] = inArchFrame(prism, plane.through);
+  const [du, dv] = [dot2(plane.right, prism.across), dot2(plane.right, prism.along)];
+  if (Math.abs(du) < SQUARE) {
+    // Along the prism: level lines where the plane passes the section.
+    const [xa, xb] = [-v0 / dv, (reach - v0) / dv];
+    const levels = [section.topAt(u0), section.sill, section.topAt(u0, grow), baseZ];
+    return levels.filter(Number.isFinite).map((z) => lineEdge([xa, z], [xb, z]));
+  }
+  const across = ([u, z]: Vec2): Vec2 => [(u - u0) / du, z];
+  const outlines = [sectionOutline(section, 0, section.sill), sectionOutline(section, grow, baseZ)];
+  return outlines.flat().flatMap((piece) => {
+    if (piece.kind === 'line') return [lineEdge(across(piece.from), across(piece.to))];
+    const whole = arcEdge(piece.centre, piece.radius, piece.start, piece.end);
+    return traceCurve((t) => across(edgeAt(whole, t)), 0, 1, TRACE_FINE);
+  });
+}
+
+/** Footing or slab under a barrel or passage, from its origin to v = `end`. */
+function baseLines(house: HouseSetout, prism: Prism, end: number, plane: CutPlane): Edge[] {
+  const [footing] = house.footings;
+  const bottom = footing?.bottomZ ?? house.slabs[0]?.bottomZ;
   if (bottom === undefined) return [];
-  const projection = footing?.projection ?? 0;
-  const half = baseHalf(arch, projection);
-  const end = faceV + projection;
+  const at = inArchFrame(prism, plane.through);
+  const along: Vec2 = [dot2(plane.right, prism.across), dot2(plane.right, prism.along)];
+  const half = baseHalf(prism, footing?.projection ?? 0);
   const xs: number[] = [];
   if (Math.abs(along[0]) >= SQUARE) xs.push((half - at[0]) / along[0], (-half - at[0]) / along[0]);
   if (Math.abs(along[1]) >= SQUARE) xs.push((end - at[1]) / along[1], -at[1] / along[1]);

@@ -8,7 +8,7 @@ import { baseReach, masonryReach } from './extent.js';
 import { CHANGE, OUTLINE } from './fineness.js';
 import { underRoof } from './ground.js';
 import { bedsOf, spanOf } from './joints.js';
-import { type Part, partAt } from './parts.js';
+import { inEarlier, type Part, partAt } from './parts.js';
 import { rectangle } from './paths.js';
 import { quickHouse } from './quick-house.js';
 import { type CutPlane, onPlane, sliceUpright } from './slice-upright.js';
@@ -71,7 +71,7 @@ export function bedsAcross(house: HouseSetout, plane: CutPlane, cut: UprightCut)
           const [r, z] = spanPoint(spanOf(dome, course), s, depth);
           return [x0 + side * Math.sqrt(r * r - off * off), z];
         };
-        const holds = (d: number) => cut.partAt(at(d)) === 'blocks';
+        const holds = (d: number) => cut.partAt(at(d)) === 'blocks' && !inEarlier(house, dome, onPlane(plane, at(d)));
         return rangesWhere(holds, 0, dome.thickness, 12, near).map(([a, b]) => lineEdge(at(a), at(b)));
       }),
     );
