@@ -98,6 +98,8 @@ function passages(house: HouseSetout, line: Line, into: Span[]): void {
   }
   if (clear.length === 0) return;
   const rest = subtractIntervals(into, clear);
+  // Where nothing is taken the list itself comes back.
+  if (rest === into) return;
   into.length = 0;
   for (const part of rest) into.push(part);
 }
