@@ -71,7 +71,11 @@ export function bedsAcross(house: HouseSetout, plane: CutPlane, cut: UprightCut)
           const [r, z] = spanPoint(spanOf(dome, course), s, depth);
           return [x0 + side * Math.sqrt(r * r - off * off), z];
         };
-        const holds = (d: number) => cut.partAt(at(d)) === 'blocks' && !inEarlier(house, dome, onPlane(plane, at(d)));
+        const holds = (d: number) => {
+          const p = at(d);
+          // The plane may pass a dome's side, where it doesn't reach its higher beds.
+          return Number.isFinite(p[0]) && cut.partAt(p) === 'blocks' && !inEarlier(house, dome, onPlane(plane, p));
+        };
         return rangesWhere(holds, 0, dome.thickness, 12, near).map(([a, b]) => lineEdge(at(a), at(b)));
       }),
     );
