@@ -3,15 +3,19 @@ import { dot2, type Vec2 } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
 import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
+import { onRadius } from './arch-edges.js';
+import { fromArchFrame } from './arch-places.js';
 import { uprightAxis } from './axes.js';
 import { placeChain, places, rowsFrom } from './dims.js';
 import { elevationFigure } from './elevation-figure.js';
 import { masonryReach, sideAt } from './extent.js';
 import { atFittingScale } from './fit.js';
 import { addFoot } from './foot.js';
+import { aboveGround } from './ground.js';
 import { Layout } from './layout.js';
 import { type LevelNote, placeLevels } from './levels.js';
-import { rightOf } from './sight.js';
+import { quickHouse } from './quick-house.js';
+import { type LevelSight, levelSight, rightOf } from './sight.js';
 import { GROUND_BEYOND } from './upright-cut.js';
 import { wallWords, writtenUnits } from './words.js';
 
@@ -35,7 +39,8 @@ export function elevationView(house: HouseSetout, side: Side, options: Elevation
   const top = Math.max(...house.domes.map((d) => d.topZ));
   const { ground } = house.house.site;
   const bottom = Math.min(ground, 0, ...house.footings.map((f) => f.bottomZ), ...house.slabs.map((s) => s.bottomZ));
-  const facing = house.arches.filter((a) => dot2(a.along, look) < -FACING);
+  const sight = levelSight(quickHouse(house), look, { shows: aboveGround(house) });
+  const facing = house.arches.filter((a) => dot2(a.along, look) < -FACING && shown(a, sight));
 
   const build = (scale: number): View => {
     const layout = new Layout(scale, writtenUnits(house.house));
@@ -54,7 +59,11 @@ export function elevationView(house: HouseSetout, side: Side, options: Elevation
     const from = (z: number) => sideAt(house, right, z, 1);
     const upright = (values: readonly number[], prefix = '') =>
       placeChain(layout, { angleDeg: 90, places: places(values), from, prefix }, columns);
-    for (const d of house.domes) upright([...(d === house.domes[0] ? [ground] : []), 0, d.springingZ, d.topZ]);
+    // Domes of one height are measured once.
+    const heights = new Map(house.domes.map((d) => [`${d.springingZ} ${d.topZ.toFixed(1)}`, d]));
+    [...heights.values()].forEach((d, i) => {
+      upright([...(i === 0 ? [ground] : []), 0, d.springingZ, d.topZ]);
+    });
     for (const { section, id } of facing) upright([section.sill, section.crownZ], `${id} `);
     upright([ground, top]);
     placeLevels(
@@ -77,23 +86,37 @@ export function elevationView(house: HouseSetout, side: Side, options: Elevation
 /** Openings within 45 degrees of square to the view are measured in it; each falls in at least one elevation. */
 const FACING = Math.SQRT1_2 - 1e-9;
 
+/** Whether a view sees something of an opening's head: one on a courtyard's far side may lie behind other domes. */
+function shown(arch: ArchSetout, sight: LevelSight): boolean {
+  const { section, dome, faceV } = arch;
+  return [0.2, 0.5, 0.8].some((share) => {
+    const z = section.sill + share * (section.crownZ - section.sill);
+    return [1, -1].some((side) => {
+      const u = side * (arch.clearHalfAt(z) + arch.ring / 2);
+      const v = faceV ?? (onRadius(dome.outerRadiusAt(z), u) || 0);
+      const [x, y] = fromArchFrame(arch, u, v);
+      return sight.seesFace([x, y, z]);
+    });
+  });
+}
+
 /** Levels of ground and floor, and of the domes that a view is about. */
 export function mainLevels(house: HouseSetout, domes: readonly DomeSetout[]): LevelNote[] {
-  const many = domes.length > 1;
+  const same = (of: (d: DomeSetout) => number) => domes.every((d) => Math.abs(of(d) - of(domes[0] ?? d)) < 0.5);
+  /** One label without names where it holds for all. */
+  const each = (label: string, of: (d: DomeSetout) => number): LevelNote[] =>
+    same(of)
+      ? domes.slice(0, 1).map((d) => ({ z: of(d), label }))
+      : domes.map((d) => ({ z: of(d), label, about: d.id }));
   return [
     { z: house.house.site.ground, label: 'ground' },
     { z: 0, label: 'finished floor' },
-    ...domes.flatMap((d) => {
-      const of = many ? ` ${d.id}` : '';
-      return [
-        { z: d.springingZ, label: `springing${of}` },
-        { z: d.topZ, label: `top of masonry${of}` },
-      ];
-    }),
+    ...each('springing', (d) => d.springingZ),
+    ...each('top of masonry', (d) => d.topZ),
   ];
 }
 
 export const openingLevels = (arch: ArchSetout): LevelNote[] => [
-  { z: arch.section.sill, label: `sill ${arch.id}` },
-  { z: arch.section.crownZ, label: `head ${arch.id}` },
+  { z: arch.section.sill, label: 'sill', about: arch.id },
+  { z: arch.section.crownZ, label: 'head', about: arch.id },
 ];

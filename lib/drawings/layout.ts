@@ -79,6 +79,16 @@ export class Layout {
     this.add(...best);
   }
 
+  /** Adds the first of the groups that disturbs nothing, and says whether there was one. */
+  placeFree(groups: Iterable<readonly Primitive[]>): boolean {
+    for (const group of groups) {
+      if (this.faults(group) > 0) continue;
+      this.add(...group);
+      return true;
+    }
+    return false;
+  }
+
   /** How much a group would disturb what is there, or itself: a text that is crossed counts most. */
   faults(group: readonly Primitive[]): number {
     let clashes = 0;

@@ -9,8 +9,8 @@ import { baseEdges } from './base-edges.js';
 import { domeEdges } from './dome-edges.js';
 import { type Feature, seenParts } from './feature.js';
 import { jointLines } from './joints.js';
-import type { LevelSight } from './sight.js';
 import { passageEdges } from './passage-edges.js';
+import type { LevelSight } from './sight.js';
 import { levelSilhouettes } from './silhouettes.js';
 import { halfToward } from './space-curve.js';
 import { StrokeBook } from './stroke-book.js';
@@ -33,7 +33,10 @@ export function houseEdges(house: HouseSetout): readonly Feature[] {
   return edges;
 }
 
-const prismsOf = (house: HouseSetout, dome: DomeSetout): Prism[] => [...archesOf(house, dome), ...passagesOf(house, dome)];
+const prismsOf = (house: HouseSetout, dome: DomeSetout): Prism[] => [
+  ...archesOf(house, dome),
+  ...passagesOf(house, dome),
+];
 
 function facingHalf(feature: Feature, look: Vec2): Feature {
   const { curve, turned } = feature;

@@ -5,6 +5,8 @@ import type { Layout } from './layout.js';
 export interface LevelNote {
   readonly z: number;
   readonly label: string;
+  /** Whose level it is; follows the label. */
+  readonly about?: string;
 }
 
 /** Columns in which level marks are tried, and the steps between them, paper mm. */
@@ -42,14 +44,22 @@ export function placeLevels(
 }
 
 function joined(notes: readonly LevelNote[]): LevelNote[] {
-  const sorted = [...notes].sort((a, b) => b.z - a.z);
-  const marks: LevelNote[] = [];
-  for (const note of sorted) {
-    const last = marks[marks.length - 1];
-    if (last && Math.abs(last.z - note.z) < 0.5) {
-      if (!last.label.split(', ').includes(note.label))
-        marks[marks.length - 1] = { z: last.z, label: `${last.label}, ${note.label}` };
-    } else marks.push(note);
+  const groups: LevelNote[][] = [];
+  for (const note of [...notes].sort((a, b) => b.z - a.z)) {
+    const last = groups[groups.length - 1];
+    if (last?.[0] && Math.abs(last[0].z - note.z) < 0.5) last.push(note);
+    else groups.push([note]);
   }
-  return marks;
+  return groups.map((group) => ({ z: (group[0] as LevelNote).z, label: labelsOf(group).join(', ') }));
+}
+
+/** "springing hall" and "springing bath" are told as "springing hall, bath". */
+function labelsOf(group: readonly LevelNote[]): string[] {
+  const told = new Map<string, string[]>();
+  for (const { label, about } of group) {
+    const abouts = told.get(label) ?? [];
+    told.set(label, abouts);
+    if (about !== undefined && !abouts.includes(about)) abouts.push(about);
+  }
+  return [...told].map(([label, abouts]) => (abouts.length > 0 ? `${label} ${abouts.join(', ')}` : label));
 }

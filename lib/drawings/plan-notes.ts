@@ -1,13 +1,16 @@
-import type { AlignedDimension, Anchor, Primitive } from '../documents/drawing.js';
+import type { AlignedDimension, Anchor, Primitive, TextPrimitive } from '../documents/drawing.js';
+import { textWidth } from '../documents/text-size.js';
 import { type Edge, lineEdge } from '../math/curves.js';
-import { square } from '../math/elementary.js';
-import { alongBearing, DEG, type Vec2 } from '../math/vec.js';
+import { hypot, square } from '../math/elementary.js';
+import { add2, alongBearing, DEG, length2, perp2, scale2, sub2, type Vec2 } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
 import type { DomeSetout } from '../setout/dome.js';
-import { archesOf, type HouseSetout } from '../setout/house.js';
-import { fromArchFrame } from './arch-places.js';
+import { archesOf, earlierThan, type HouseSetout, passagesOf } from '../setout/house.js';
+import type { PassageSetout } from '../setout/passage.js';
+import { fromArchFrame, inArchFrame } from './arch-places.js';
 import { TEXT } from './foot.js';
 import type { Layout } from './layout.js';
+import { inEarlier } from './parts.js';
 import type { SectionPlane } from './section-plane.js';
 import { bearingWords, openingName } from './words.js';
 
@@ -35,8 +38,11 @@ export function openingAxis(house: HouseSetout, arch: ArchSetout, layout: Layout
   );
 }
 
-/** Clear width, name and bearing of an opening. Widths stand where the opening is open: a niche's in the room. */
-export function addOpeningNotes(house: HouseSetout, arch: ArchSetout, layout: Layout): void {
+/**
+ * Clear width, name and bearing of an opening. Widths stand where the opening is open: a niche's in the room. A name
+ * that finds no free place is told by a number, and goes to `keys`.
+ */
+export function addOpeningNotes(house: HouseSetout, arch: ArchSetout, layout: Layout, keys: string[]): void {
   const { dome, faceV, clear } = arch;
   const half = arch.section.width / 2;
   const outer = outermost(house, arch);
@@ -62,11 +68,14 @@ export function addOpeningNotes(house: HouseSetout, arch: ArchSetout, layout: La
     ),
   );
   const lines = [openingName(arch), bearingWords(arch.opening.bearingDeg)];
-  layout.place(
+  const beside = (words: readonly string[], from: number) =>
     rows.flatMap((more) =>
-      namesBeside(fromArchFrame(arch, 0, outer + layout.mm(NAME_AT + more)), arch.along, lines, layout),
-    ),
-  );
+      namesBeside(fromArchFrame(arch, 0, outer + layout.mm(from + more)), arch.along, words, layout),
+    );
+  if (layout.placeFree(beside(lines, NAME_AT))) return;
+  keys.push(lines.join(', '));
+  const key = [`(${keys.length})`];
+  layout.place([...beside(key, NAME_AT), ...beside(key, 2)]);
 }
 
 /** Two lines of text at the end of an axis that runs in `direction`: beyond its end, else beside it. */
@@ -97,13 +106,14 @@ function namesBeside(end: Vec2, direction: Vec2, lines: readonly string[], layou
 
 /** Inside radius of a dome at the floor, where its text lies free. */
 export function addRadius(house: HouseSetout, dome: DomeSetout, layout: Layout): void {
-  const closed = archesOf(house, dome);
+  const closed = [...archesOf(house, dome), ...passagesOf(house, dome)];
   const free = Array.from({ length: 24 }, (_, i) => (52.5 + i * 15) % 360).filter((deg) => {
     const along = alongBearing(deg * DEG);
+    const on: Vec2 = [dome.at[0] + dome.springingRadius * along[0], dome.at[1] + dome.springingRadius * along[1]];
+    if (inEarlier(house, dome, [on[0], on[1], 0])) return false;
     return !closed.some((a) => {
-      const u = along[0] * a.across[0] + along[1] * a.across[1];
-      const v = along[0] * a.along[0] + along[1] * a.along[1];
-      return v > 0 && Math.abs(u) * dome.springingRadius < a.section.width / 2 + a.ring;
+      const [u, v] = inArchFrame(a, on);
+      return v > 0 && ('dome' in a || v < a.distance) && Math.abs(u) < a.section.width / 2 + a.ring;
     });
   });
   layout.place(
@@ -121,23 +131,89 @@ export function addRoomNames(house: HouseSetout, layout: Layout): void {
     const rooms = house.house.rooms.filter((r) => r.in === dome.id);
     const names = rooms.length > 0 ? rooms.map((r) => r.name) : [dome.id];
     names.forEach((name, i) => {
-      const tries = [7, -10, 13, -16, 19, -22, 25, -28].flatMap((dy) =>
-        [0, 12, -12, 22, -22].map((dx) => [dx, dy] as const),
+      const tries = [7, -10, 4, -7, 13, -16, 19, -22, 25, -28].flatMap((dy) =>
+        [0, 12, -12, 6, -6, 22, -22].map((dx) => [dx, dy] as const),
       );
-      layout.place(
-        tries.map(([dx, dy]): Primitive[] => [
-          {
+      const groups = [3.5, TEXT].flatMap((heightMm) =>
+        tries.map(
+          ([dx, dy]): TextPrimitive => ({
             kind: 'text',
             layer: 'text',
             at: [dome.at[0] + layout.mm(dx), dome.at[1] + layout.mm(dy - i * 6)],
             text: name,
-            heightMm: 3.5,
+            heightMm,
             anchor: 'centre',
             rotationDeg: 0,
-          },
-        ]),
+          }),
+        ),
       );
+      const inside = groups.filter((t) => withinRoom(house, dome, t, layout));
+      layout.place((inside.length > 0 ? inside : groups).map((t) => [t]));
     });
+  }
+}
+
+/** Whether a centred text lies in a dome's room at the floor. */
+function withinRoom(house: HouseSetout, dome: DomeSetout, text: TextPrimitive, layout: Layout): boolean {
+  const half = layout.mm(textWidth(text.text, text.heightMm)) / 2;
+  return [-half, half].every((dx) =>
+    [0, layout.mm(text.heightMm)].every((dy) => {
+      const [x, y] = [text.at[0] + dx, text.at[1] + dy];
+      const r = hypot(x - dome.at[0], y - dome.at[1]);
+      return r < dome.springingRadius && !inEarlier(house, dome, [x, y, 0]);
+    }),
+  );
+}
+
+/** Clear width of a passage: in one of its rooms, before its end. */
+export function addPassageWidth(passage: PassageSetout, layout: Layout): void {
+  const half = passage.section.width / 2;
+  const [start, end] = passage.stretchAt(half, 0);
+  const rows = [4, 7, 10, 13, 17, 21, 26].flatMap((more) => [
+    { edge: start, line: start - layout.mm(more) },
+    { edge: end, line: end + layout.mm(more) },
+  ]);
+  layout.place(
+    [{ edge: (start + end) / 2, line: (start + end) / 2 }, ...rows].flatMap(({ edge, line }) =>
+      (['to', 'from'] as const).map((spill): AlignedDimension[] => [
+        {
+          kind: 'dimension',
+          type: 'aligned',
+          from: fromArchFrame(passage, -half, edge),
+          to: fromArchFrame(passage, half, edge),
+          line: fromArchFrame(passage, 0, line),
+          prefix: 'clear ',
+          spill,
+        },
+      ]),
+    ),
+  );
+}
+
+/** Distances between the axes of neighbours, joined by a passage or abutting, where no chain along the view tells them. */
+export function addAxisDistances(house: HouseSetout, layout: Layout): void {
+  const pairs = new Map<string, readonly [DomeSetout, DomeSetout]>();
+  const key = (a: DomeSetout, b: DomeSetout) => [a.id, b.id].sort().join(' ');
+  for (const { domes } of house.passages) pairs.set(key(...domes), domes);
+  for (const later of house.domes) for (const d of earlierThan(house, later)) pairs.set(key(d, later), [d, later]);
+  for (const [from, to] of pairs.values()) {
+    const between = sub2(to.at, from.at);
+    if (Math.min(Math.abs(between[0]), Math.abs(between[1])) < 0.5) continue;
+    const across = perp2(scale2(between, 1 / length2(between)));
+    const middle = scale2(add2(from.at, to.at), 0.5);
+    const rows = [4, 7, 10, 14, 18, 23, 28].flatMap((off) => [off, -off]);
+    layout.place(
+      rows.map((off): AlignedDimension[] => [
+        {
+          kind: 'dimension',
+          type: 'aligned',
+          from: from.at,
+          to: to.at,
+          line: add2(middle, scale2(across, layout.mm(off))),
+          prefix: 'axes ',
+        },
+      ]),
+    );
   }
 }
 

@@ -13,7 +13,15 @@ import { Layout } from './layout.js';
 import { northPoint } from './north-point.js';
 import { PATTERN_OF, type Part, partAt } from './parts.js';
 import { planFigure } from './plan-figure.js';
-import { addOpeningNotes, addRadius, addRoomNames, addSectionMarks, openingAxis } from './plan-notes.js';
+import {
+  addAxisDistances,
+  addOpeningNotes,
+  addPassageWidth,
+  addRadius,
+  addRoomNames,
+  addSectionMarks,
+  openingAxis,
+} from './plan-notes.js';
 import { sectionPlane } from './section-plane.js';
 import { baseWords, wallWords, writtenUnits } from './words.js';
 
@@ -52,9 +60,15 @@ export function planView(house: HouseSetout, options: PlanOptions = {}): View {
     });
     layout.add(...axisPrimitives([...crosses, ...house.arches.map((a) => openingAxis(house, a, layout))]));
 
-    for (const arch of house.arches) addOpeningNotes(house, arch, layout);
+    const many = house.domes.length > 1;
+    // In a cluster's small rooms names go before what can stand elsewhere.
+    if (many) addRoomNames(house, layout);
+    const keys: string[] = [];
+    for (const passage of house.passages) addPassageWidth(passage, layout);
+    for (const arch of house.arches) addOpeningNotes(house, arch, layout, keys);
     for (const dome of house.domes) addRadius(house, dome, layout);
-    addRoomNames(house, layout);
+    if (!many) addRoomNames(house, layout);
+    addAxisDistances(house, layout);
 
     const axes = (d: Vec2) => house.domes.map((dome) => dot2(dome.at, d));
     const walls = house.domes.length === 1 ? house.domes.flatMap(wallPlaces) : [];
@@ -83,6 +97,7 @@ export function planView(house: HouseSetout, options: PlanOptions = {}): View {
       title,
       notes: [
         `Cut ${formatLength(height, layout.units)} above finished floor; dashed: floor line and footing hidden by masonry or ground; dashed with two dots: overhead. Bearings clockwise from project north.`,
+        ...(keys.length > 0 ? [`Openings: ${keys.map((k, i) => `(${i + 1}) ${k}`).join('; ')}.`] : []),
         wallWords(house.house, layout.units),
         baseWords(house.house, layout.units),
       ],

@@ -96,7 +96,8 @@ export function sectionView(house: HouseSetout, options: SectionViewOptions = {}
     });
     return layout.view('section-a', TITLE);
   };
-  return atFittingScale(build, { min: [cut.ground[0], all.min[1]], max: [cut.ground[1], dome.topZ] }, options.scale);
+  const top = Math.max(...house.domes.map((d) => d.topZ));
+  return atFittingScale(build, { min: [cut.ground[0], all.min[1]], max: [cut.ground[1], top] }, options.scale);
 }
 
 const TITLE = 'Section A-A';
