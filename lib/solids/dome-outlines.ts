@@ -78,9 +78,7 @@ const crownS = ({ dome }: DomeFacets): number => dome.shell.length;
 
 /** Everything within the surface `offset` outside the intrados, from `bottom` up, filled to the axis. */
 export function filledTo(facets: DomeFacets, offset: number, bottom: number, name: string): Outline {
-  const outer = facets.dome.springingRadius + offset;
-  const face = [[outer, bottom] as Vec2, ...shoulder(facets, offset), ...meridian(facets, offset, 0, crownS(facets))];
-  return outlineOf(['base', [[0, bottom]]], [name, face], ['axis', tip(facets, offset)]);
+  return outlineOf(['base', [[0, bottom]]], ...surface(facets, offset, bottom, name));
 }
 
 /** The outside from `bottom` up to the axis: stem wall, shoulder, extrados, and the curb where there is one. */
@@ -108,23 +106,59 @@ export function outerBody(facets: DomeFacets, bottom: number): Outline {
   return outlineOf(['base', [[0, bottom]]], ...outside(facets, bottom));
 }
 
+/** The surface `offset` outside the intrados, from `bottom` up to the axis. */
+export function surface(facets: DomeFacets, offset: number, bottom: number, name: string): Stretch[] {
+  const outer = facets.dome.springingRadius + offset;
+  const face: Vec2[] = [[outer, bottom], ...shoulder(facets, offset), ...meridian(facets, offset, 0, crownS(facets))];
+  return [
+    [name, face],
+    ['axis', tip(facets, offset)],
+  ];
+}
+
+/** The intrados from the springing up to the axis or to the oculus' bore. */
+const inside = (facets: DomeFacets): Vec2[] => [
+  ...shoulder(facets, 0),
+  ...meridian(facets, 0, 0, facets.bore ?? crownS(facets)),
+];
+
 /**
- * The room, and above it the oculus' bore up to `boreTop`. `under` runs from the axis to the wall's `foot`.
+ * The room, and above it the oculus' bore up to `boreTop`. `under` runs from the axis to the wall's `foot`. With
+ * `seam` it goes on just past that level.
  */
-export function roomBody(facets: DomeFacets, under: readonly Stretch[], foot: Vec2, boreTop: number): Outline {
-  const { dome, bore } = facets;
-  const wall = (to: number): Vec2[] => [foot, ...shoulder(facets, 0), ...meridian(facets, 0, 0, to)];
-  if (!dome.curb || bore === null) {
-    const inner = wall(crownS(facets));
-    return outlineOf(...under, ['intrados', inner.slice(0, -1)], ['axis', inner.slice(-1)]);
+export function roomBody(
+  facets: DomeFacets,
+  under: readonly Stretch[],
+  foot: Vec2,
+  { boreTop, seam }: { readonly boreTop: number; readonly seam: number | null },
+): Outline {
+  const { curb } = facets.dome;
+  const wall = [foot, ...inside(facets)];
+  if (seam !== null) {
+    const past = wall.findIndex((p) => p[1] > seam);
+    const [, z] = wall[past] as Vec2;
+    return outlineOf(...under, ['intrados', wall.slice(0, past + 1)], ['axis', [[0, z]]]);
   }
-  const inner = wall(bore);
+  if (!curb) return outlineOf(...under, ['intrados', wall.slice(0, -1)], ['axis', wall.slice(-1)]);
   return outlineOf(
     ...under,
-    ['intrados', inner.slice(0, -1)],
-    ['bore', inner.slice(-1)],
-    ['bore-end', [[dome.curb.clearRadius, boreTop]]],
+    ['intrados', wall.slice(0, -1)],
+    ['bore', wall.slice(-1)],
+    ['bore-end', [[curb.clearRadius, boreTop]]],
     ['axis', [[0, boreTop]]],
+  );
+}
+
+/** All of a dome's masonry from the floor up: outside, bore and intrados. */
+export function wholeWall(facets: DomeFacets): Outline {
+  const { springingRadius, curb } = facets.dome;
+  const outer = outside(facets, 0);
+  const inner = inside(facets).reverse();
+  return outlineOf(
+    ['base', [[springingRadius, 0]]],
+    ...(curb ? outer.slice(0, -1) : outer),
+    ...(curb ? [['bore', [[curb.clearRadius, curb.topZ]]] as const] : []),
+    ['intrados', inner],
   );
 }
 

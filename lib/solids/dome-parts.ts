@@ -1,11 +1,12 @@
 import type { Mesh } from '../documents/mesh.js';
 import type { PassageSetout } from '../setout/passage.js';
 import { archCutter, archPart, OVERRUN } from './arch-bodies.js';
+import { withCaps } from './cap.js';
 import { crownPiece, shellRing, skewbackRing, stemWall, wallAndShell } from './dome-outlines.js';
 import type { Solid, SolidScope } from './kernel.js';
 import type { Outline } from './outline.js';
 import { passageCutter } from './passage-bodies.js';
-import type { Site } from './site.js';
+import { belowSeam, capOf, type Site } from './site.js';
 
 /** The parts of one dome and its arches, each by its own booleans; see `HouseSolids.parts` for their names. */
 export function domeParts(scope: SolidScope, site: Site, passages: readonly PassageSetout[]): Mesh[] {
@@ -43,10 +44,13 @@ export function domeParts(scope: SolidScope, site: Site, passages: readonly Pass
   outlines.push([dome.curb ? 'curb' : 'plug', crownPiece(facets)]);
 
   const parts: Mesh[] = [];
-  const add = (part: string, solid: Solid) => parts.push(scope.mesh(part, solid));
   for (const [name, outline] of outlines) {
-    if (outline) add(`${dome.id}:${name}`, ring(outline, `${dome.id}:${name}`));
+    if (!outline) continue;
+    const part = `${dome.id}:${name}`;
+    const cap = name === 'shell' ? capOf(site, outline) : null;
+    const lower = cap ? belowSeam(outline, site.seam, cap.seam) : outline;
+    parts.push(withCaps(scope.mesh(part, ring(lower, part)), cap ? [cap] : []));
   }
-  for (const arch of arches) add(`arch:${arch.id}`, archPart(scope, arch, site));
+  for (const arch of arches) parts.push(scope.mesh(`arch:${arch.id}`, archPart(scope, arch, site)));
   return parts;
 }

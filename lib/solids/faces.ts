@@ -8,6 +8,9 @@ export type FaceNamer = (x: number, y: number, z: number, nx: number, ny: number
 /** Name of the edge that a point of a swept surface projects to, with the normal in the outline's plane. */
 type EdgeFinder = (x: number, y: number, nx: number, ny: number) => string;
 
+/** The one name that all edges at a height have; `null` where they have several. */
+type OnlyName = (y: number) => string | null;
+
 /** A triangle's centroid lies on its edge's line to rounding (mm). */
 const ON_LINE = 1e-6;
 /** Weight, in mm, of a turned normal: decides between edges at whose common end a triangle lies. */
@@ -15,7 +18,7 @@ const TURN = 1e-3;
 const BANDS = 64;
 
 /** Finds edges by bands of height, since a house asks for some hundred thousand triangles. */
-export function edgeFinder({ points, names }: Outline): EdgeFinder {
+export function edgeFinder({ points, names }: Outline): EdgeFinder & { readonly only: OnlyName } {
   const count = points.length;
   const ends = points.map((p, i) => [p, points[(i + 1) % count] as Vec2] as const);
   const low = Math.min(...points.map((p) => p[1]));
@@ -36,7 +39,11 @@ export function edgeFinder({ points, names }: Outline): EdgeFinder {
     const dy = a[1] + t * ey - y;
     return Math.sqrt(dx * dx + dy * dy) + TURN * Math.max(0, 1 - Math.abs(nx * ey - ny * ex) / length);
   };
-  return (x, y, nx, ny) => {
+  const onlyNames = bands.map((band) => {
+    const [first, ...others] = new Set(band.map((i) => names[i] as string));
+    return others.length === 0 ? (first ?? null) : null;
+  });
+  const find: EdgeFinder = (x, y, nx, ny) => {
     let best = Infinity;
     let found = 0;
     for (const i of bands[bandOf(y)] as number[]) {
@@ -48,6 +55,7 @@ export function edgeFinder({ points, names }: Outline): EdgeFinder {
     }
     return names[found] as string;
   };
+  return Object.assign(find, { only: (y: number) => onlyNames[bandOf(y)] as string | null });
 }
 
 /**
@@ -58,6 +66,8 @@ export function revolvedFaces(outline: Outline, segments: number, at: Vec2): Fac
   const half = Math.PI / segments;
   const find = edgeFinder(outline);
   return (x, y, z, nx, ny, nz) => {
+    const only = find.only(z);
+    if (only !== null) return only;
     const facet = Math.floor(atan2(y - at[1], x - at[0]) / (2 * half));
     const middle = (2 * facet + 1) * half;
     const c = cos(middle);

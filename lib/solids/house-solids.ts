@@ -2,10 +2,10 @@ import { DEFAULT_SURFACE } from '../base/tolerances.js';
 import type { Mesh } from '../documents/mesh.js';
 import { type HouseSetout, passagesOf } from '../setout/house.js';
 import { domeParts } from './dome-parts.js';
-import { bottomOf, footingPart, groundOf, slabPart } from './ground-bodies.js';
+import { footingPart, groundOf, slabPart } from './ground-bodies.js';
 import type { Kernel } from './kernel.js';
-import { passagePart } from './passage-bodies.js';
-import { type Site, sitesOf } from './site.js';
+import { linkOf, passagePart } from './passage-bodies.js';
+import { sitesOf } from './site.js';
 import { wholeHouse } from './whole-house.js';
 
 export interface SolidOptions {
@@ -33,20 +33,17 @@ export interface HouseSolids {
 export function houseSolids(kernel: Kernel, setout: HouseSetout, options: SolidOptions = {}): HouseSolids {
   const { surface = DEFAULT_SURFACE } = options;
   return kernel.scope((scope) => {
-    const sites = sitesOf(scope, setout, surface, bottomOf(setout));
+    const sites = sitesOf(scope, setout, surface);
+    const links = setout.passages.map((passage) => linkOf(passage, sites));
     const ground = groundOf(scope, setout, sites);
-    const whole = scope.scope((inner) => inner.mesh('house', wholeHouse(inner, setout, sites, ground)));
-    const siteOf = (id: string) => sites.find((site) => site.dome.id === id) as Site;
+    const whole = scope.scope((inner) => wholeHouse(inner, sites, links, ground));
     const parts = sites.flatMap((site) =>
       scope.scope((inner) => domeParts(inner, site, passagesOf(setout, site.dome))),
     );
-    for (const passage of setout.passages) {
-      const [first, second] = passage.domes;
-      const ends = [siteOf(first.id), siteOf(second.id)] as const;
-      parts.push(scope.scope((inner) => inner.mesh(`passage:${passage.id}`, passagePart(inner, passage, ends))));
-    }
+    for (const link of links)
+      parts.push(scope.scope((inner) => inner.mesh(`passage:${link.passage.id}`, passagePart(inner, link))));
     if (ground.footing) parts.push(scope.scope((inner) => inner.mesh('footing', footingPart(inner, ground))));
-    if (ground.slab) parts.push(scope.scope((inner) => inner.mesh('slab', slabPart(inner, ground))));
+    if (ground.slab) parts.push(scope.scope((inner) => inner.mesh('slab', slabPart(ground))));
     return { whole, parts };
   });
 }

@@ -1,6 +1,6 @@
-import type { Manifold } from 'manifold-3d';
 import type { Mesh } from '../documents/mesh.js';
 import type { Vec2, Vec3 } from '../math/vec.js';
+import { type Bindings, type Body, CornerMover, type List, type Owned, type Point } from './bindings.js';
 import { type FaceNamer, type PlanFrame, prismFaces, revolvedFaces } from './faces.js';
 import type { Outline } from './outline.js';
 
@@ -20,29 +20,7 @@ export interface Kernel {
 /** A closed solid inside a scope, named for messages after the part that it makes. */
 export interface Solid {
   readonly part: string;
-  readonly body: Manifold;
-}
-
-interface Owned {
-  delete(): void;
-}
-interface List<T> extends Owned {
-  push_back(item: T): void;
-}
-type Point = { readonly x: number; readonly y: number };
-/**
- * What we use of the kernel. Outlines go to its bindings directly: its public extrude and revolve pass them
- * through a plane union that rounds to 1e-8 and leave the point lists undeleted.
- */
-interface Bindings {
-  setup(): void;
-  readonly Vector_vec2: new () => List<Point>;
-  readonly Vector2_vec2: new () => List<List<Point>>;
-  _Revolve(outline: List<List<Point>>, segments: number, degrees: number): Manifold;
-  _Extrude(outline: List<List<Point>>, height: number, divisions: number, twist: number, top: Point): Manifold;
-  readonly Manifold: Record<'union' | 'difference' | 'intersection', (solids: readonly Manifold[]) => Manifold> & {
-    cube(size: number, centred: boolean): Manifold;
-  };
+  readonly body: Body;
 }
 
 /** Edge of the cube that stands for a point, and how far it looks; mm. */
@@ -59,17 +37,23 @@ export function loadKernel(source: KernelSource): Promise<Kernel> {
   const fresh = source.factory({ locateFile: () => 'manifold.wasm', wasmBinary: source.wasm }).then((module) => {
     const bindings = module as Bindings;
     bindings.setup();
-    return { scope: <T>(work: (scope: SolidScope) => T) => runScope(bindings, new Map(), work) };
+    const mover = new CornerMover(bindings);
+    return { scope: <T>(work: (scope: SolidScope) => T) => runScope(bindings, mover, new Map(), work) };
   });
   loaded.set(source.factory, fresh);
   fresh.catch(() => loaded.delete(source.factory));
   return fresh;
 }
 
-function runScope<T>(bindings: Bindings, faces: Map<number, FaceNamer>, work: (scope: SolidScope) => T): T {
+function runScope<T>(
+  bindings: Bindings,
+  mover: CornerMover,
+  faces: Map<number, FaceNamer>,
+  work: (scope: SolidScope) => T,
+): T {
   const owned: Owned[] = [];
   try {
-    return work(new SolidScope(bindings, faces, owned));
+    return work(new SolidScope(bindings, mover, faces, owned));
   } finally {
     for (const item of owned) item.delete();
   }
@@ -79,13 +63,14 @@ function runScope<T>(bindings: Bindings, faces: Map<number, FaceNamer>, work: (s
 export class SolidScope {
   constructor(
     private readonly bindings: Bindings,
+    private readonly mover: CornerMover,
     private readonly faces: Map<number, FaceNamer>,
     private readonly owned: Owned[],
   ) {}
 
   /** A scope inside this one: it sees these solids, and its own die before them. */
   scope<T>(work: (scope: SolidScope) => T): T {
-    return runScope(this.bindings, this.faces, work);
+    return runScope(this.bindings, this.mover, this.faces, work);
   }
 
   /** An outline in (r, z) turned about the upright axis at `at` in equal facets; one corner lies due east. */
@@ -114,7 +99,7 @@ export class SolidScope {
       ...[0, 0, 1, 0],
       ...[-along[0], -along[1], 0, 0],
       ...[at[0] + along[0] * v[1], at[1] + along[1] * v[1], 0, 1],
-    ] as Parameters<Manifold['transform']>[0]);
+    ]);
     return this.checked(part, 'pushing its outline along', this.own(placed));
   }
 
@@ -129,7 +114,7 @@ export class SolidScope {
     const straight = this.withPoints(outline, (points) =>
       this.bindings._Extrude(points, count, count - 1, 0, { x: 1, y: 1 }),
     );
-    const bent = straight.warpBatch((corners) => {
+    const bent = this.mover.move(straight, (corners) => {
       for (let i = 0; i < corners.length; i += 3) {
         corners.set(place(corners[i] as number, corners[i + 1] as number, Math.round(corners[i + 2] as number)), i);
       }
@@ -176,7 +161,7 @@ export class SolidScope {
   /** The solid as a mesh in float64, in an order that depends on its making alone. */
   mesh(name: string, solid: Solid): Mesh {
     const { triVerts, runIndex, runOriginalID, vertProperties } = solid.body.getMesh();
-    const triangles = Uint32Array.from(triVerts);
+    const triangles = triVerts.slice();
     const positions = this.exactPositions(solid, vertProperties);
     const faceNames: string[] = [];
     const indexOf = new Map<string, number>();
@@ -198,8 +183,8 @@ export class SolidScope {
   private exactPositions(solid: Solid, rounded: Float32Array): Float64Array {
     let exact = new Float64Array();
     this.own(
-      solid.body.warpBatch((corners) => {
-        exact = Float64Array.from(corners);
+      this.mover.move(solid.body, (corners) => {
+        exact = corners.slice();
       }),
     );
     if (!sameRounded(exact, rounded)) {
@@ -208,7 +193,7 @@ export class SolidScope {
     return exact;
   }
 
-  private withPoints(outline: Outline, make: (points: List<List<Point>>) => Manifold): Manifold {
+  private withPoints(outline: Outline, make: (points: List<List<Point>>) => Body): Body {
     const ring = new this.bindings.Vector_vec2();
     const rings = new this.bindings.Vector2_vec2();
     try {
@@ -226,7 +211,7 @@ export class SolidScope {
     return item;
   }
 
-  private checked(part: string, step: string, body: Manifold): Solid {
+  private checked(part: string, step: string, body: Body): Solid {
     const status = body.status();
     if (status !== 'NoError') throw new Error(`${part}: ${step} failed in the geometry kernel (${status})`);
     if (body.isEmpty()) throw new Error(`${part}: ${step} left nothing`);
@@ -244,17 +229,18 @@ function nameTriangle(namer: FaceNamer, positions: Float64Array, triangles: Uint
   const a = 3 * (triangles[3 * t] as number);
   const b = 3 * (triangles[3 * t + 1] as number);
   const c = 3 * (triangles[3 * t + 2] as number);
-  const at = (i: number) => positions[i] as number;
-  const px = at(b) - at(a);
-  const py = at(b + 1) - at(a + 1);
-  const pz = at(b + 2) - at(a + 2);
-  const qx = at(c) - at(a);
-  const qy = at(c + 1) - at(a + 1);
-  const qz = at(c + 2) - at(a + 2);
-  const nx = py * qz - pz * qy;
-  const ny = pz * qx - px * qz;
-  const nz = px * qy - py * qx;
+  const ax = positions[a] as number;
+  const ay = positions[a + 1] as number;
+  const az = positions[a + 2] as number;
+  const bx = positions[b] as number;
+  const by = positions[b + 1] as number;
+  const bz = positions[b + 2] as number;
+  const cx = positions[c] as number;
+  const cy = positions[c + 1] as number;
+  const cz = positions[c + 2] as number;
+  const nx = (by - ay) * (cz - az) - (bz - az) * (cy - ay);
+  const ny = (bz - az) * (cx - ax) - (bx - ax) * (cz - az);
+  const nz = (bx - ax) * (cy - ay) - (by - ay) * (cx - ax);
   const length = Math.sqrt(nx * nx + ny * ny + nz * nz) || 1;
-  const third = (k: number) => (at(a + k) + at(b + k) + at(c + k)) / 3;
-  return namer(third(0), third(1), third(2), nx / length, ny / length, nz / length);
+  return namer((ax + bx + cx) / 3, (ay + by + cy) / 3, (az + bz + cz) / 3, nx / length, ny / length, nz / length);
 }

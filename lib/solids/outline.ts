@@ -14,11 +14,20 @@ export interface Outline {
 /** A run of points whose outgoing edges share one name. */
 export type Stretch = readonly [name: string, points: readonly Vec2[]];
 
+/** A point of an outline with the name of the edge that leaves it. */
+export interface Corner {
+  readonly name: string;
+  readonly point: Vec2;
+}
+
+export const cornersOf = (stretches: readonly Stretch[]): Corner[] =>
+  stretches.flatMap(([name, points]) => points.map((point) => ({ name, point })));
+
 /** Joins stretches into one outline; points nearer than one point are one. Throws when it isn't counter-clockwise. */
 export function outlineOf(...stretches: readonly Stretch[]): Outline {
-  const all = stretches.flatMap(([name, points]) => points.map((point) => ({ name, point })));
+  const all = cornersOf(stretches);
   const kept = all.filter(({ point }, i) => {
-    const next = (all[(i + 1) % all.length] as { point: Vec2 }).point;
+    const next = (all[(i + 1) % all.length] as Corner).point;
     return hypot(next[0] - point[0], next[1] - point[1]) > SAME_POINT;
   });
   const outline = { points: kept.map((k) => k.point), names: kept.map((k) => k.name) };

@@ -1,13 +1,16 @@
 import { hypot } from '../math/elementary.js';
-import type { Vec2 } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { archesOf, earlierThan, type FootingSetout, type HouseSetout } from '../setout/house.js';
 import { type AbutmentOptions, abutment } from './abutment.js';
 import { clearSpace, type Level, OVERRUN } from './arch-bodies.js';
-import { type DomeFacets, domeFacets, outerBody, roomBody } from './dome-outlines.js';
+import type { Cap } from './cap.js';
+import { type DomeFacets, domeFacets, surface as facetsOf, outerBody } from './dome-outlines.js';
 import type { Solid, SolidScope } from './kernel.js';
-import type { Outline } from './outline.js';
+import { cornersOf, type Outline } from './outline.js';
+import { partedAt, seamHeight } from './seam.js';
+import { sector } from './sector.js';
+import { archStrip, distanceToStrip, type Strip, sightOfStrip } from './strip.js';
 
 /** Something of a dome that gives way to earlier domes. */
 export interface GivingWay extends Omit<AbutmentOptions, 'footRadius' | 'name'> {
@@ -28,46 +31,49 @@ export interface Site {
   readonly arches: readonly ArchSetout[];
   readonly earlier: readonly Site[];
   readonly footing: FootingSetout | null;
-  /** The dome outside, filled to the axis, down to where the ground is joined to it. */
-  outer(): Solid;
-  /** The room and its bore, open well below everything that it trims, as if the dome stood alone. */
-  fullRoom(): Solid;
-  /** The same less the earlier domes that reach into it. */
-  openRoom(): Solid;
+  /** Level at which the dome is parted, so that booleans meet its lower part alone; `null` where it isn't. */
+  readonly seam: number | null;
+  /** Greatest distance between a facet and its surface. */
+  readonly surface: number;
+  /** The dome outside, filled to the axis, from a level up to the seam. */
+  outer(bottom: number): Solid;
+  /** Along a strip what lies inside the surface `offset` outside the intrados, open well below what it trims. */
+  within(strip: Strip, offset: number, name: string): Solid;
   /** What earlier domes take away from something of this one. */
   giveWay(what: GivingWay): Solid[];
+  /** The earlier domes that stand in a strip of this one, as far as `radius` from the axis; open below as well. */
+  earlierAlong(strip: Strip, radius?: number): Solid[];
+  stripOf(arch: ArchSetout): Strip;
   /** An arch's clear space; a sill on the floor is cut to the threshold's level, where its face has that name. */
   clear(arch: ArchSetout, threshold: Level): Solid;
 }
 
-/** The sites of all domes; `bottom` is the level down to which walls run before the ground is joined to them. */
-export function sitesOf(scope: SolidScope, setout: HouseSetout, surface: number, bottom: number): Site[] {
+/** The sites of all domes, in their order. */
+export function sitesOf(scope: SolidScope, setout: HouseSetout, surface: number): Site[] {
   const sites: Site[] = [];
   for (const dome of setout.domes) {
-    const earlier = earlierThan(setout, dome);
-    const place = {
-      dome,
-      facets: domeFacets(dome, surface),
-      arches: archesOf(setout, dome),
-      earlier: sites.filter((site) => earlier.includes(site.dome)),
-      footing: setout.footings.find((footing) => footing.domeId === dome.id) ?? null,
-    };
-    sites.push({ ...place, ...bodiesOf(scope, place, bottom) });
+    const facets = domeFacets(dome, surface);
+    const abutted = earlierThan(setout, dome);
+    sites.push(
+      siteOf(scope, {
+        dome,
+        facets,
+        surface,
+        seam: seamHeight(setout, facets),
+        arches: archesOf(setout, dome),
+        earlier: sites.filter((site) => abutted.includes(site.dome)),
+        footing: setout.footings.find((footing) => footing.domeId === dome.id) ?? null,
+      }),
+    );
   }
   return sites;
 }
 
-type Place = Pick<Site, 'dome' | 'facets' | 'earlier'>;
+type Place = Omit<Site, 'outer' | 'within' | 'giveWay' | 'earlierAlong' | 'stripOf' | 'clear'>;
 
-function bodiesOf(scope: SolidScope, { dome, facets, earlier }: Place, bottom: number) {
-  const made = new Map<string, Solid>();
-  const once = (key: string, make: () => Solid): Solid => {
-    const solid = made.get(key) ?? make();
-    made.set(key, solid);
-    return solid;
-  };
-  const turned = (part: string, outline: () => Outline) =>
-    once(part, () => scope.revolve(`${dome.id}: ${part}`, outline(), facets.segments, dome.at));
+function siteOf(scope: SolidScope, place: Place): Site {
+  const { dome, facets, earlier, seam, arches, surface } = place;
+  const strips = new Map(arches.map((arch) => [arch.id, archStrip(arch, surface)]));
   const giveWay = ({ radius, meets, onFooting, name, ...options }: GivingWay): Solid[] =>
     earlier
       .filter((site) => reaches(site.dome, dome, radius, Math.max(0, options.heights[0])))
@@ -84,23 +90,45 @@ function bodiesOf(scope: SolidScope, { dome, facets, earlier }: Place, bottom: n
           },
         ),
       );
-  const fullRoom = () => turned('room', () => roomBody(facets, ...openFloor(dome), boreTop(dome)));
-  return {
-    outer: () => turned('outside', () => outerBody(facets, bottom)),
-    fullRoom,
-    openRoom: () =>
-      once('room left', () => {
-        const heights = [UNDER_ROOMS - OVERRUN, boreTop(dome) + OVERRUN] as const;
-        return scope.subtract(`${dome.id}: room`, fullRoom(), giveWay({ radius: dome.springingRadius, heights }));
-      }),
+  const site: Site = {
+    ...place,
     giveWay,
-    clear(arch: ArchSetout, threshold: Level) {
+    outer(bottom) {
+      const outline = belowSeam(outerBody(facets, bottom), seam, seamName(dome));
+      return scope.revolve(`${dome.id}: outside`, outline, facets.segments, dome.at);
+    },
+    within(strip, offset, name) {
+      const curve = cornersOf(facetsOf(facets, offset, UNDER, name));
+      return sector(scope, `${dome.id}: ${name}`, facets, curve, {
+        heights: [UNDER, strip.topZ + OVERRUN],
+        inner: 0.9 * strip.from,
+        along: strip.frame.along,
+        half: sightOfStrip(strip),
+      });
+    },
+    earlierAlong: (strip, radius = hypot(strip.half, strip.to)) =>
+      giveWay({
+        radius,
+        heights: [UNDER - OVERRUN, strip.topZ + OVERRUN],
+        meets: (other) => distanceToStrip(strip, other.at) < other.outerRadiusAt(0),
+      }),
+    stripOf: (arch) => strips.get(arch.id) as Strip,
+    clear(arch, threshold) {
       const { sill } = arch.section;
-      const from = sill > 0 ? ([sill, `opening:${arch.id}`] as const) : threshold;
-      return once(`${arch.id} from ${from[0]}`, () => clearSpace(scope, arch, facets, from));
+      return clearSpace(scope, arch, sill > 0 ? [sill, `opening:${arch.id}`] : threshold, site);
     },
   };
+  return site;
 }
+
+/** Down to where bodies run that are open below. */
+const UNDER = -2 * OVERRUN;
+
+export const seamName = ({ id }: DomeSetout): string => `seam:${id}`;
+
+/** An outline, or what of it lies below a seam, closed there by an edge of the given name. */
+export const belowSeam = (outline: Outline, seam: number | null, name: string): Outline =>
+  seam === null ? outline : partedAt(outline, seam, name).below;
 
 /** Whether an earlier dome comes within a distance of another's axis at some height from `z` up: both lean inward. */
 function reaches(earlier: DomeSetout, dome: DomeSetout, radius: number, z: number): boolean {
@@ -110,9 +138,9 @@ function reaches(earlier: DomeSetout, dome: DomeSetout, radius: number, z: numbe
 
 export const boreTop = (dome: DomeSetout): number => dome.topZ + OVERRUN;
 
-/** Where open rooms end below. */
-const UNDER_ROOMS = -2 * OVERRUN;
-
-function openFloor({ springingRadius }: DomeSetout): [under: [string, Vec2[]][], foot: Vec2] {
-  return [[['base', [[0, UNDER_ROOMS]]]], [springingRadius, UNDER_ROOMS]];
+/** What is put on the part below a dome's seam of a figure of revolution with this outline. */
+export function capOf({ dome, facets, seam }: Site, outline: Outline): Cap | null {
+  if (seam === null) return null;
+  const name = seamName(dome);
+  return { seam: name, at: dome.at, segments: facets.segments, profile: partedAt(outline, seam, name).above };
 }

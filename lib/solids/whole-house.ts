@@ -1,32 +1,39 @@
-import type { HouseSetout } from '../setout/house.js';
+import type { Mesh } from '../documents/mesh.js';
 import { barrelPrism, type Level, OVERRUN } from './arch-bodies.js';
-import { roomBody } from './dome-outlines.js';
-import { bottomOf, type Ground } from './ground-bodies.js';
+import { withCaps } from './cap.js';
+import { roomBody, wholeWall } from './dome-outlines.js';
+import type { Ground } from './ground-bodies.js';
 import type { Solid, SolidScope } from './kernel.js';
 import type { Stretch } from './outline.js';
-import { passageClear, passagePrism } from './passage-bodies.js';
-import { boreTop, type Site } from './site.js';
+import { type Link, passageClear, passagePrism } from './passage-bodies.js';
+import { boreTop, capOf, type Site } from './site.js';
 
 /** Outsides, barrels, passages and ground in one, less rooms and clear spaces. */
-export function wholeHouse(scope: SolidScope, setout: HouseSetout, sites: readonly Site[], ground: Ground): Solid {
+export function wholeHouse(scope: SolidScope, sites: readonly Site[], links: readonly Link[], ground: Ground): Mesh {
+  const lower = scope.mesh('house', lowerHouse(scope, sites, links, ground));
+  const caps = sites.flatMap((site) => capOf(site, wholeWall(site.facets)) ?? []);
+  return withCaps(lower, caps);
+}
+
+/** The house up to its domes' seams. */
+function lowerHouse(scope: SolidScope, sites: readonly Site[], links: readonly Link[], ground: Ground): Solid {
   const part = 'house';
-  const bottom = bottomOf(setout);
+  const { bottom } = ground;
   const threshold = thresholdOf(ground);
-  const { sagitta } = (sites[0] as Site).facets;
-  const solid = sites.map((site) => site.outer());
+  const solid = sites.map((site) => site.outer(bottom));
   const hollow: Solid[] = [];
   for (const site of sites) {
     for (const arch of site.arches) {
-      hollow.push(site.clear(arch, threshold));
-      if (arch.faceV !== null) solid.push(barrelPrism(scope, arch, [bottom, `arch:${arch.id}`], sagitta));
+      // An earlier dome beside the arch stays whole.
+      hollow.push(scope.subtract(part, site.clear(arch, threshold), site.earlierAlong(site.stripOf(arch))));
+      if (arch.faceV !== null) solid.push(barrelPrism(scope, arch, [bottom, `arch:${arch.id}`], site));
     }
   }
-  for (const passage of setout.passages) {
-    const name = `passage:${passage.id}`;
-    solid.push(passagePrism(scope, passage, passage.ring, [bottom, name], { sagitta, name }));
-    hollow.push(passageClear(scope, passage, threshold, sagitta));
+  for (const link of links) {
+    solid.push(passagePrism(scope, link, [bottom, `passage:${link.passage.id}`]));
+    hollow.push(passageClear(scope, link, threshold));
   }
-  const { added, removed } = groundOfWhole(scope, ground, bottom);
+  const { added, removed } = groundOfWhole(ground);
   // The small cuts first: it takes half the time of one difference with the rooms among them.
   const pierced = scope.subtract(part, scope.union(part, [...solid, ...added]), [...hollow, ...removed]);
   return scope.subtract(
@@ -43,41 +50,40 @@ const thresholdOf = ({ footing, slab }: Ground): Level => {
 };
 
 /** What the ground adds to all that stands on it, and what is taken away below. */
-function groundOfWhole(scope: SolidScope, ground: Ground, bottom: number): Record<'added' | 'removed', Solid[]> {
-  const { footing, slab } = ground;
+function groundOfWhole(ground: Ground): Record<'added' | 'removed', Solid[]> {
+  const { footing, slab, bottom } = ground;
   if (!footing) {
     const names = { bottom: 'base', side: 'base', top: 'base' };
     return { added: [], removed: [ground.everywhere('house', [bottom - OVERRUN, slab?.bottomZ ?? 0], names)] };
   }
-  const names = { bottom: 'footing-bottom', side: 'footing-side', top: 'footing-top' };
-  const added = [ground.level('footing', ground.plate('footing'), [footing.bottomZ, 0], names)];
-  if (!slab) return { added, removed: [] };
+  const added = [ground.plate('footing')];
+  if (!slab || slab.bottomZ === footing.bottomZ) return { added, removed: [] };
   const under = { bottom: 'slab-bottom', side: 'footing-side', top: 'slab-bottom' };
-  const enclosed = (levels: readonly [number, number]) =>
-    ground.level('slab', scope.union('slab', ground.enclosed('footing-side')), levels, under);
-  if (slab.bottomZ > footing.bottomZ) return { added, removed: [enclosed([footing.bottomZ - OVERRUN, slab.bottomZ])] };
-  return { added: slab.bottomZ < footing.bottomZ ? [...added, enclosed([slab.bottomZ, bottom])] : added, removed: [] };
+  if (slab.bottomZ > footing.bottomZ)
+    return { added, removed: [ground.enclosed('slab', [footing.bottomZ - OVERRUN, slab.bottomZ], under)] };
+  return { added: [...added, ground.enclosed('slab', [slab.bottomZ, bottom], under)], removed: [] };
 }
 
-/** A room down to its floor, or down through what the footing encloses where there is no slab. */
+/** A room down to its floor, down through what the footing encloses where there is no slab, or open below. */
 function roomOf(scope: SolidScope, site: Site, { footing, slab }: Ground): Solid {
-  const { dome, facets } = site;
-  if (!slab && !site.footing) return site.openRoom();
-  const low = (footing?.bottomZ ?? 0) - OVERRUN;
+  const { dome, facets, seam } = site;
+  const low = (footing?.bottomZ ?? 0) - 2 * OVERRUN;
+  const floor: Stretch[] = [['floor', [[0, 0]]]];
+  const open: Stretch[] = [['base', [[0, low]]]];
   const inner = site.footing?.innerRadius ?? dome.springingRadius;
-  const under: Stretch[] = slab
-    ? [['floor', [[0, 0]]]]
-    : [
-        ['footing-bottom', [[0, low]]],
-        ['footing-side', [[inner, low]]],
-        ['footing-top', [[inner, 0]]],
-      ];
-  const outline = roomBody(facets, under, [dome.springingRadius, 0], boreTop(dome));
+  const stepped: Stretch[] = [
+    ['footing-bottom', [[0, low]]],
+    ['footing-side', [[inner, low]]],
+    ['footing-top', [[inner, 0]]],
+  ];
+  const onFooting = !slab && footing !== null;
+  const [under, foot] = slab ? [floor, 0] : onFooting ? [stepped, 0] : [open, low];
+  const outline = roomBody(facets, under, [dome.springingRadius, foot], { boreTop: boreTop(dome), seam });
   const part = `${dome.id}: room`;
   const earlier = site.giveWay({
     radius: Math.max(dome.springingRadius, inner),
     heights: [low - OVERRUN, boreTop(dome) + OVERRUN],
-    onFooting: !slab,
+    onFooting,
   });
   return scope.subtract(part, scope.revolve(part, outline, facets.segments, dome.at), earlier);
 }

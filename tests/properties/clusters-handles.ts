@@ -25,8 +25,8 @@ export function expectedHandles(house: House, courtyards: number): number {
   return edges.length - leader.length + components + courtyards;
 }
 
-/** Side of the squares (mm) that the ground is looked at in. */
-const SQUARE = 25;
+/** Sides of the squares (mm) that the ground is looked at in: what the first encloses is looked at again. */
+const SQUARES = [20, 4];
 /** Free ground about the house. */
 const ROUND = 200;
 
@@ -64,19 +64,23 @@ function coversOf(setout: HouseSetout): Cover[] {
 /** Pieces of ground that the house with its footing encloses, by flood fill of a raster from outside. */
 export function courtyardsOf(setout: HouseSetout): number {
   const covers = coversOf(setout);
+  return SQUARES.reduce((count, square) => (count === 0 ? 0 : enclosedBy(covers, square)), 1);
+}
+
+function enclosedBy(covers: readonly Cover[], square: number): number {
   const least = (k: 0 | 1) => Math.min(...covers.map(({ at, reach }) => at[k] - reach)) - ROUND;
   const most = (k: 0 | 1) => Math.max(...covers.map(({ at, reach }) => at[k] + reach)) + ROUND;
   const origin = [least(0), least(1)] as const;
-  const columns = Math.ceil((most(0) - origin[0]) / SQUARE);
-  const rows = Math.ceil((most(1) - origin[1]) / SQUARE);
+  const columns = Math.ceil((most(0) - origin[0]) / square);
+  const rows = Math.ceil((most(1) - origin[1]) / square);
   const filled = new Uint8Array(columns * rows);
   for (const { at, reach, holds } of covers) {
-    const squares = (k: 0 | 1) => [at[k] - reach, at[k] + reach].map((x) => Math.floor((x - origin[k]) / SQUARE));
+    const squares = (k: 0 | 1) => [at[k] - reach, at[k] + reach].map((x) => Math.floor((x - origin[k]) / square));
     const [west, east] = squares(0) as [number, number];
     const [south, north] = squares(1) as [number, number];
     for (let row = south; row <= north; row++)
       for (let column = west; column <= east; column++)
-        if (holds([origin[0] + (column + 0.5) * SQUARE, origin[1] + (row + 0.5) * SQUARE]))
+        if (holds([origin[0] + (column + 0.5) * square, origin[1] + (row + 0.5) * square]))
           filled[row * columns + column] = 1;
   }
   let pieces = 0;

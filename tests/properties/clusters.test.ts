@@ -7,6 +7,7 @@ import { balanceOf } from '../../lib/masonry/balance.js';
 import type { LaidHouse } from '../../lib/masonry/block.js';
 import { layBlocks } from '../../lib/masonry/lay.js';
 import { earlierThan, type HouseSetout, setOutHouse } from '../../lib/setout/house.js';
+import { houseTopology } from '../../lib/setout/topology.js';
 import { houseSolids } from '../../lib/solids/house-solids.js';
 import type { Kernel } from '../../lib/solids/kernel.js';
 import { nodeKernel } from '../tools/kernel.js';
@@ -24,12 +25,17 @@ function holds(kernel: Kernel, setout: HouseSetout, laid: LaidHouse): void {
   solidsClose(kernel, setout);
 }
 
-/** House and parts are closed, and the house has the handles that its description tells. */
+/** House and parts are closed; the house has the pieces and handles that its rooms and ways tell, counted twice. */
 function solidsClose(kernel: Kernel, setout: HouseSetout): void {
   const { whole, parts } = houseSolids(kernel, setout, { surface: 4 });
   for (const mesh of [whole, ...parts]) expect(auditMesh(mesh), mesh.name).toEqual([]);
-  const handles = meshEuler(whole).reduce((sum, piece) => sum + 1 - piece.euler / 2, 0);
-  expect(handles).toBe(expectedHandles(setout.house, courtyardsOf(setout)));
+  const surfaces = meshEuler(whole);
+  const topology = houseTopology(setout);
+  expect(surfaces).toHaveLength(topology.pieces);
+  expect(surfaces.reduce((sum, piece) => sum + 1 - piece.euler / 2, 0)).toBe(topology.handles);
+  const courtyards = courtyardsOf(setout);
+  expect(topology.courtyards).toBe(courtyards);
+  expect(topology.handles).toBe(expectedHandles(setout.house, courtyards));
 }
 
 /** Every line of a passage runs through masonry from one room to the other, and ends before both axes. */
