@@ -12,7 +12,7 @@ export interface LevelNote {
 /** Columns in which level marks are tried, and the steps between them, paper mm. */
 const FIRST_COLUMN = 5;
 const COLUMN_STEP = 6;
-const COLUMNS = 16;
+const COLUMNS = 26;
 
 /**
  * Level marks to the left of a figure, from `edge` outward, each on a narrow line at its level that begins at the

@@ -1,3 +1,4 @@
+import { formatLength } from '../base/measures.js';
 import type { AlignedDimension, Anchor, Primitive, TextPrimitive } from '../documents/drawing.js';
 import { textWidth } from '../documents/text-size.js';
 import { type Edge, lineEdge } from '../math/curves.js';
@@ -135,7 +136,7 @@ export function addRoomNames(house: HouseSetout, layout: Layout): void {
         [0, 12, -12, 6, -6, 22, -22].map((dx) => [dx, dy] as const),
       );
       const groups = [3.5, TEXT].flatMap((heightMm) =>
-        tries.map(
+        [...tries, ...besideAxis(name, heightMm)].map(
           ([dx, dy]): TextPrimitive => ({
             kind: 'text',
             layer: 'text',
@@ -153,6 +154,10 @@ export function addRoomNames(house: HouseSetout, layout: Layout): void {
   }
 }
 
+/** Places for a name wholly to one side of the upright centre line, paper mm. */
+const besideAxis = (name: string, heightMm: number): (readonly [number, number])[] =>
+  [7, -10, 3, -6].flatMap((dy) => [1, -1].map((side) => [side * (textWidth(name, heightMm) / 2 + 1.5), dy] as const));
+
 /** Whether a centred text lies in a dome's room at the floor. */
 function withinRoom(house: HouseSetout, dome: DomeSetout, text: TextPrimitive, layout: Layout): boolean {
   const half = layout.mm(textWidth(text.text, text.heightMm)) / 2;
@@ -165,16 +170,20 @@ function withinRoom(house: HouseSetout, dome: DomeSetout, text: TextPrimitive, l
   );
 }
 
-/** Clear width of a passage: in one of its rooms, before its end. */
+/** Clear width of a passage: within it, else just before its ends. No word goes before it, for passages are short and narrow. */
 export function addPassageWidth(passage: PassageSetout, layout: Layout): void {
   const half = passage.section.width / 2;
   const [start, end] = passage.stretchAt(half, 0);
-  const rows = [4, 7, 10, 13, 17, 21, 26].flatMap((more) => [
+  const within = [0.5, 0.3, 0.7, 0.15, 0.85].map((share) => {
+    const v = start + share * (end - start);
+    return { edge: v, line: v };
+  });
+  const before = [2, 4, 6, 8, 10].flatMap((more) => [
     { edge: start, line: start - layout.mm(more) },
     { edge: end, line: end + layout.mm(more) },
   ]);
   layout.place(
-    [{ edge: (start + end) / 2, line: (start + end) / 2 }, ...rows].flatMap(({ edge, line }) =>
+    [...within, ...before].flatMap(({ edge, line }) =>
       (['to', 'from'] as const).map((spill): AlignedDimension[] => [
         {
           kind: 'dimension',
@@ -182,7 +191,6 @@ export function addPassageWidth(passage: PassageSetout, layout: Layout): void {
           from: fromArchFrame(passage, -half, edge),
           to: fromArchFrame(passage, half, edge),
           line: fromArchFrame(passage, 0, line),
-          prefix: 'clear ',
           spill,
         },
       ]),
@@ -190,8 +198,12 @@ export function addPassageWidth(passage: PassageSetout, layout: Layout): void {
   );
 }
 
-/** Distances between the axes of neighbours, joined by a passage or abutting, where no chain along the view tells them. */
-export function addAxisDistances(house: HouseSetout, layout: Layout): void {
+/**
+ * Distances between the axes of neighbours, joined by a passage or abutting, where no chain along the view tells them.
+ * Gives back in words those that find no free place.
+ */
+export function addAxisDistances(house: HouseSetout, layout: Layout): string[] {
+  const told: string[] = [];
   const pairs = new Map<string, readonly [DomeSetout, DomeSetout]>();
   const key = (a: DomeSetout, b: DomeSetout) => [a.id, b.id].sort().join(' ');
   for (const { domes } of house.passages) pairs.set(key(...domes), domes);
@@ -202,7 +214,7 @@ export function addAxisDistances(house: HouseSetout, layout: Layout): void {
     const across = perp2(scale2(between, 1 / length2(between)));
     const middle = scale2(add2(from.at, to.at), 0.5);
     const rows = [4, 7, 10, 14, 18, 23, 28].flatMap((off) => [off, -off]);
-    layout.place(
+    const free = layout.placeFree(
       rows.map((off): AlignedDimension[] => [
         {
           kind: 'dimension',
@@ -214,7 +226,9 @@ export function addAxisDistances(house: HouseSetout, layout: Layout): void {
         },
       ]),
     );
+    if (!free) told.push(`${from.id} to ${to.id} ${formatLength(length2(between), layout.units)}`);
   }
+  return told;
 }
 
 /** Marks at both ends of a section's plane: a wide stroke, an arrow the way the section looks, a letter. */

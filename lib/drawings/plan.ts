@@ -53,14 +53,15 @@ export function planView(house: HouseSetout, options: PlanOptions = {}): View {
   const build = (scale: number): View => {
     const layout = new Layout(scale, writtenUnits(house.house), solid);
     layout.add(...primitives);
+    const many = house.domes.length > 1;
     const crosses = house.domes.flatMap((d) => {
-      const arm = d.springingRadius + d.thickness + layout.mm(4);
+      // Whole centre lines leave no room for texts in the small rooms of a cluster.
+      const arm = many ? layout.mm(3) : d.springingRadius + d.thickness + layout.mm(4);
       const [x, y] = d.at;
       return [lineEdge([x - arm, y], [x + arm, y]), lineEdge([x, y - arm], [x, y + arm])];
     });
     layout.add(...axisPrimitives([...crosses, ...house.arches.map((a) => openingAxis(house, a, layout))]));
 
-    const many = house.domes.length > 1;
     // In a cluster's small rooms names go before what can stand elsewhere.
     if (many) addRoomNames(house, layout);
     const keys: string[] = [];
@@ -68,7 +69,7 @@ export function planView(house: HouseSetout, options: PlanOptions = {}): View {
     for (const arch of house.arches) addOpeningNotes(house, arch, layout, keys);
     for (const dome of house.domes) addRadius(house, dome, layout);
     if (!many) addRoomNames(house, layout);
-    addAxisDistances(house, layout);
+    const distances = addAxisDistances(house, layout);
 
     const axes = (d: Vec2) => house.domes.map((dome) => dot2(dome.at, d));
     const walls = house.domes.length === 1 ? house.domes.flatMap(wallPlaces) : [];
@@ -98,6 +99,8 @@ export function planView(house: HouseSetout, options: PlanOptions = {}): View {
       notes: [
         `Cut ${formatLength(height, layout.units)} above finished floor; dashed: floor line and footing hidden by masonry or ground; dashed with two dots: overhead. Bearings clockwise from project north.`,
         ...(keys.length > 0 ? [`Openings: ${keys.map((k, i) => `(${i + 1}) ${k}`).join('; ')}.`] : []),
+        ...(house.passages.length > 0 ? ['Widths of passages are clear.'] : []),
+        ...(distances.length > 0 ? [`Between axes: ${distances.join('; ')}.`] : []),
         wallWords(house.house, layout.units),
         baseWords(house.house, layout.units),
       ],
