@@ -14,8 +14,8 @@ export interface Cut {
   loops(part?: Part): Edge[][];
 }
 
-export function cutOf(edges: readonly Edge[], labelAt: (p: Vec2) => Part | null): Cut {
-  const borders = bordersOf(edges, labelAt, { tolerance: OUTLINE, beside: BESIDE });
+export function cutOf(edges: readonly Edge[], labelAt: (p: Vec2) => Part | null, beside = BESIDE): Cut {
+  const borders = bordersOf(edges, labelAt, { tolerance: OUTLINE, beside });
   return {
     borders,
     loops: (part) => regionOf(borders, (p) => (part ? p === part : p !== 'earth'), OUTLINE),

@@ -18,3 +18,5 @@ export const MEET = 1e-3;
 /** Points of a cut's outline nearer than this are one; what lies beside an outline is asked at `BESIDE`. */
 export const OUTLINE = 2e-4;
 export const BESIDE = 2e-3;
+/** The same where an upright plane grazes domes beside their axes, which makes more of a traced meridian's error. */
+export const BESIDE_GRAZED = 0.02;

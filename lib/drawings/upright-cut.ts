@@ -5,7 +5,7 @@ import type { HouseSetout } from '../setout/house.js';
 import { spanPoint } from '../setout/span.js';
 import { type Cut, cutOf } from './cut.js';
 import { baseReach, masonryReach } from './extent.js';
-import { CHANGE, OUTLINE } from './fineness.js';
+import { BESIDE_GRAZED, CHANGE, OUTLINE } from './fineness.js';
 import { underRoof } from './ground.js';
 import { bedsOf, spanOf } from './joints.js';
 import { inEarlier, type Part, partAt } from './parts.js';
@@ -45,7 +45,11 @@ export function uprightCut(house: HouseSetout, plane: CutPlane): UprightCut {
   const strips = [level, floor].flatMap((top) => rectangle(ground[0], top - EARTH_DEPTH, ground[1], top));
   const deepest = Math.min(box.min[1], level, floor) - EARTH_DEPTH;
   const sides = roofEnds(house, plane, ground).map((x) => lineEdge([x, deepest], [x, box.max[1]]));
-  return { ...cutOf([...lines, ...strips, ...sides], labelAt), ground, partAt: part };
+  return {
+    ...cutOf([...lines, ...strips, ...sides], labelAt, house.domes.length > 1 ? BESIDE_GRAZED : undefined),
+    ground,
+    partAt: part,
+  };
 }
 
 /** Where the plane goes in under the house and out again. */
@@ -69,12 +73,12 @@ export function bedsAcross(house: HouseSetout, plane: CutPlane, cut: UprightCut)
       [1, -1].flatMap((side) => {
         const at = (depth: number): Vec2 => {
           const [r, z] = spanPoint(spanOf(dome, course), s, depth);
-          return [x0 + side * Math.sqrt(r * r - off * off), z];
+          return [x0 + side * Math.sqrt(Math.max(0, r * r - off * off)), z];
         };
         const holds = (d: number) => {
           const p = at(d);
           // The plane may pass a dome's side, where it doesn't reach its higher beds.
-          return Number.isFinite(p[0]) && cut.partAt(p) === 'blocks' && !inEarlier(house, dome, onPlane(plane, p));
+          return p[0] !== x0 && cut.partAt(p) === 'blocks' && !inEarlier(house, dome, onPlane(plane, p));
         };
         return rangesWhere(holds, 0, dome.thickness, 12, near).map(([a, b]) => lineEdge(at(a), at(b)));
       }),
