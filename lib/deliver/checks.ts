@@ -1,10 +1,11 @@
 import type { Check, Figure } from '../base/figures.js';
 import type { House } from '../description/house.js';
+import { hypot } from '../math/elementary.js';
 import type { HouseSetout } from '../setout/house.js';
 
 /** Checks that need no more than the set-out, and what this version doesn't compute. */
 export function setoutChecks(setout: HouseSetout): Check[] {
-  return [...frostCheck(setout.house), printCheck(setout), standingNotice()];
+  return [...clusterChecks(setout), ...frostCheck(setout.house), printCheck(setout), standingNotice()];
 }
 
 const given = (id: string, label: string, value: number, unit: string): Figure => ({
@@ -16,6 +17,27 @@ const given = (id: string, label: string, value: number, unit: string): Figure =
   source: 'the description',
   inputs: {},
 });
+
+/** Passages and meeting domes are read but not built: nobody must take such a package for the house. */
+function clusterChecks({ house, domes }: HouseSetout): Check[] {
+  const missing = house.passages.map((p) => `passage ${p.id}`);
+  for (const [k, a] of domes.entries()) {
+    for (const b of domes.slice(k + 1)) {
+      const apart = hypot(a.at[0] - b.at[0], a.at[1] - b.at[1]);
+      if (apart < a.outerRadiusAt(0) + b.outerRadiusAt(0)) missing.push(`the meeting of ${a.id} and ${b.id}`);
+    }
+  }
+  if (missing.length === 0) return [];
+  return [
+    {
+      id: 'cluster',
+      statement: `Left out of every drawing, solid, table and volume: ${missing.join(', ')}.`,
+      state: 'fails',
+      source: 'not built by this version',
+      advice: 'Set out one dome at a time, or domes that stand apart without passages.',
+    },
+  ];
+}
 
 function frostCheck(house: House): Check[] {
   const { footing, site } = house;

@@ -18,3 +18,6 @@ export const MEET = 1e-3;
 /** Points of a cut's outline nearer than this are one; what lies beside an outline is asked at `BESIDE`. */
 export const OUTLINE = 2e-4;
 export const BESIDE = 2e-3;
+
+/** A level cut keeps this far from crowns, sills and springings, mm: a thousandth of a line's width on paper at 1:50. */
+export const CLEAR_LEVEL = 0.01;
