@@ -15,14 +15,16 @@ export function printChecks(terminal: Terminal, checks: readonly Check[], brief:
   }
 }
 
-/** Past a hundred the number says no more: the capacity is nought, or nearly so. */
-function ratioText(ratio: number | undefined): string {
-  if (ratio === undefined) return '';
-  return ratio > 100 ? ' (far beyond what is allowed)' : ` (${ratio.toFixed(2)} of what is allowed)`;
+/** What is held against what, as far as both are numbers. */
+function figuresText({ demand, capacity }: Check): string {
+  if (!demand || !capacity) return '';
+  const said = ({ label, value, unit }: typeof demand) =>
+    `${label} ${Number(value.toPrecision(3))}${unit === '1' ? '' : ` ${unit}`}`;
+  return ` (${said(demand)}; ${said(capacity)})`;
 }
 
 function printCheck(terminal: Terminal, check: Check): void {
-  terminal.out('  ', [STYLE[check.state], check.state.padEnd(10)], `${check.statement}${ratioText(check.ratio)}`);
+  terminal.out('  ', [STYLE[check.state], check.state.padEnd(10)], `${check.statement}${figuresText(check)}`);
   if (check.state !== 'ok' && check.advice !== '') terminal.out(' '.repeat(12), check.advice);
 }
 

@@ -17,7 +17,7 @@ import { type LevelNote, placeLevels } from './levels.js';
 import { quickHouse } from './quick-house.js';
 import { type LevelSight, levelSight, rightOf } from './sight.js';
 import { GROUND_BEYOND } from './upright-cut.js';
-import { wallWords, writtenUnits } from './words.js';
+import { projectWords, wallWords, writtenUnits } from './words.js';
 
 export type Side = 'north' | 'east' | 'south' | 'west';
 export const SIDES: readonly Side[] = ['north', 'east', 'south', 'west'];
@@ -75,7 +75,7 @@ export function elevationView(house: HouseSetout, side: Side, options: Elevation
 
     addFoot(layout, {
       title: `${side[0]?.toUpperCase()}${side.slice(1)} elevation`,
-      notes: [wallWords(house.house, layout.units)],
+      notes: [projectWords(house.house), wallWords(house.house, layout.units)],
       patterns: [],
     });
     return layout.view(`elevation-${side}`, `${side[0]?.toUpperCase()}${side.slice(1)} elevation`);

@@ -5,6 +5,7 @@ import { dot2, type Vec2 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
 import { axisPrimitives } from './axes.js';
+import { cutLevel } from './cut-level.js';
 import { placeChain, places, rowsFrom } from './dims.js';
 import { baseReach, masonryReach } from './extent.js';
 import { atFittingScale } from './fit.js';
@@ -23,7 +24,7 @@ import {
   openingAxis,
 } from './plan-notes.js';
 import { sectionPlane } from './section-plane.js';
-import { baseWords, wallWords, writtenUnits } from './words.js';
+import { baseWords, projectWords, wallWords, writtenUnits } from './words.js';
 
 export interface PlanOptions {
   /** Level of the cut above the finished floor, mm. */
@@ -38,7 +39,8 @@ export const PLAN_HEIGHT = 1200;
 /** A floor plan: what a level plane cuts, what is seen below it, what lies overhead or in the ground, main sizes. */
 export function planView(house: HouseSetout, options: PlanOptions = {}): View {
   const height = options.height ?? PLAN_HEIGHT;
-  const { primitives, cut } = planFigure(house, height);
+  const level = cutLevel(house, height);
+  const { primitives, cut } = planFigure(house, level);
   const east: Vec2 = [1, 0];
   const north: Vec2 = [0, 1];
   const masonry = [masonryReach(house, east), masonryReach(house, north)] as const;
@@ -48,7 +50,7 @@ export function planView(house: HouseSetout, options: PlanOptions = {}): View {
     return [Math.min(a, base?.[0] ?? a), Math.max(b, base?.[1] ?? b)] as const;
   }) as [Vec2, Vec2];
   const plane = sectionPlane(house);
-  const solid = ([x, y]: Vec2) => partAt(house, [x, y, height]) !== null;
+  const solid = ([x, y]: Vec2) => partAt(house, [x, y, level]) !== null;
 
   const build = (scale: number): View => {
     const layout = new Layout(scale, writtenUnits(house.house), solid);
@@ -97,6 +99,7 @@ export function planView(house: HouseSetout, options: PlanOptions = {}): View {
     addFoot(layout, {
       title,
       notes: [
+        projectWords(house.house),
         `Cut ${formatLength(height, layout.units)} above finished floor; dashed: floor line and footing hidden by masonry or ground; dashed with two dots: overhead. Bearings clockwise from project north.`,
         ...(keys.length > 0 ? [`Openings: ${keys.map((k, i) => `(${i + 1}) ${k}`).join('; ')}.`] : []),
         ...(house.passages.length > 0 ? ['Widths of passages are clear.'] : []),

@@ -15,7 +15,7 @@ import { placeLevels } from './levels.js';
 import { PATTERN_OF, type Part } from './parts.js';
 import { sectionFigure } from './section-figure.js';
 import { type SectionOptions, sectionPlane } from './section-plane.js';
-import { baseWords, profileWords, wallWords, writtenUnits } from './words.js';
+import { baseWords, profileWords, projectWords, wallWords, writtenUnits } from './words.js';
 
 export interface SectionViewOptions extends SectionOptions {
   /** 50 stands for 1:50; default: the largest standard scale at which the view fits A3. */
@@ -87,6 +87,7 @@ export function sectionView(house: HouseSetout, options: SectionViewOptions = {}
     addFoot(layout, {
       title: TITLE,
       notes: [
+        projectWords(house.house),
         `Through the axis of ${dome.id}, to bearing ${formatAngle(plane.bearingDeg)} at the right.`,
         profileWords(dome, layout.units),
         wallWords(house.house, layout.units),

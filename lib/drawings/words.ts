@@ -30,6 +30,20 @@ export function profileWords(dome: DomeSetout, units: WrittenUnits): string {
   return `Intrados of ${id}: ${profile.shape}, radius ${size(arc.radius)} from a centre ${centre}.`;
 }
 
+/** Whose drawing it is: title, number, place, client, author, revision and date as the description gives them. */
+export function projectWords({ project }: House): string {
+  const { title, number, address, client, drawnBy, revision, date } = project;
+  const said = [
+    number && `no. ${number}`,
+    address,
+    client && `for ${client}`,
+    drawnBy && `drawn by ${drawnBy}`,
+    revision && `revision ${revision}`,
+    date ?? 'undated',
+  ].filter((part) => part !== '');
+  return `${title}: ${said.join('; ')}.`;
+}
+
 /** How a wall is made, for a note. */
 export function wallWords(house: House, units: WrittenUnits): string {
   const size = (mm: number) => formatLength(mm, units);

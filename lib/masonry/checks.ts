@@ -6,6 +6,7 @@ import type { Balance } from './balance.js';
 import type { LaidBlock, LaidHouse } from './block.js';
 import { leastLap } from './laps.js';
 import { massKg, wetDensity } from './mass.js';
+import { plugVolume } from './volumes.js';
 
 const DESCRIPTION = 'the description';
 
@@ -13,6 +14,7 @@ const DESCRIPTION = 'the description';
 export function masonryChecks(house: HouseSetout, laid: LaidHouse, balance: Balance): Check[] {
   return [
     heaviestCheck(house, laid),
+    ...plugChecks(house),
     shortestCheck(house, laid),
     ...lapChecks(house),
     ...flatBedCheck(house),
@@ -57,6 +59,32 @@ function heaviestCheck(house: HouseSetout, laid: LaidHouse): Check {
     source: 'limit from the description; HSE CIS 37 names more than 20 kg lifted by one person as high risk',
     advice: 'Shorten the blocks, lower the courses, or plan for two people or a hoist and raise `blocks.heaviest`.',
   };
+}
+
+/** A crown plug is lifted to the highest place of all, over a ring that has just closed. */
+function plugChecks(house: HouseSetout): Check[] {
+  const limit = house.house.blocks.heaviestKg;
+  const { dryDensity } = house.house.material;
+  return house.domes
+    .filter((dome) => dome.plug !== null)
+    .map((dome) => {
+      const volume = plugVolume(dome);
+      const mass = massKg(volume, dryDensity);
+      return {
+        id: `plug-mass.${dome.id}`,
+        statement: `The crown plug of dome ${dome.id} is light enough to lift.`,
+        state: mass <= limit ? 'ok' : 'attention',
+        demand: figure(`plug-mass.${dome.id}.dry`, 'dry mass of the crown plug', mass, 'kg', {
+          formula: 'volume × dry density',
+          source: 'derived',
+          inputs: { 'volume (L)': volume / 1e6, 'dry density (kg/m3)': dryDensity },
+        }),
+        capacity: figure(`plug-mass.${dome.id}.limit`, 'heaviest block', limit, 'kg'),
+        ratio: mass / limit,
+        source: 'limit from the description; HSE CIS 37 names more than 20 kg lifted by one person as high risk',
+        advice: 'Cast it in its place on a form, or in pieces, or lift it with a hoist; never by hand over your head.',
+      };
+    });
 }
 
 function shortestCheck(house: HouseSetout, laid: LaidHouse): Check {
@@ -159,7 +187,10 @@ function balanceCheck(balance: Balance): Check {
       source: 'derived; each part by its own quadrature',
       inputs: { 'envelope (m3)': balance.envelope / 1e9 },
     }),
-    capacity: figure('masonry-balance.limit', 'greatest difference', BALANCE_LIMIT, '1'),
+    capacity: figure('masonry-balance.limit', 'greatest difference', BALANCE_LIMIT, '1', {
+      formula: 'a constant of this program',
+      source: 'accuracy of the quadrature on cut pieces',
+    }),
     ratio: error / BALANCE_LIMIT,
     source: 'derived',
     advice: 'Nothing to change in the description: report this as a fault of the program.',

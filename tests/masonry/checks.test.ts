@@ -4,7 +4,7 @@ import { balanceOf } from '../../lib/masonry/balance.js';
 import { masonryChecks } from '../../lib/masonry/checks.js';
 import { layBlocks } from '../../lib/masonry/lay.js';
 import { setOutHouse } from '../../lib/setout/house.js';
-import { houseOf, openingOf } from '../tools/house.js';
+import { domeOf, houseOf, openingOf } from '../tools/house.js';
 
 const check = (id: string, blocks: Partial<House['blocks']> = {}, part: Partial<House> = {}) => {
   const house = houseOf(part);
@@ -42,5 +42,16 @@ describe('checks of the masonry', () => {
     expect(flat?.state).toBe('fails');
     expect(flat?.ratio).toBeGreaterThan(1);
     expect(check('flat-beds', { faces: 'flat', length: 100, joint: 15, shortestPiece: 30 })?.state).toBe('ok');
+  });
+});
+
+describe('the crown plug', () => {
+  it('is weighed, and told where it is too heavy to lift by hand', () => {
+    const plug = check('plug-mass.hall');
+    expect(plug?.demand?.value).toBeGreaterThan(20);
+    expect(plug?.state).toBe('attention');
+    expect(check('plug-mass.hall', { heaviestKg: 200 })?.state).toBe('ok');
+    const oculus = { radius: 350, curb: 150, upstand: 100 };
+    expect(check('plug-mass.hall', {}, { domes: [{ ...domeOf(), oculus }] })).toBeUndefined();
   });
 });

@@ -151,6 +151,25 @@ export function tryHouse(description: Description): House | null {
   }
 }
 
+/** Sizes as people write them: steps of 100 mm and 15 degrees make levels and lines coincide. */
+function rounded(value: unknown, key = ''): unknown {
+  if (typeof value === 'number') {
+    if (key === 'bearing') return (Math.round(value / 15) * 15) % 360;
+    return ['radius', 'rise', 'stem-wall', 'width', 'height', 'sill', 'face'].includes(key)
+      ? Math.round(value / 100) * 100
+      : value;
+  }
+  if (Array.isArray(value)) return value.map((item) => rounded(item, key));
+  if (value === null || typeof value !== 'object') return value;
+  return Object.fromEntries(Object.entries(value).map(([k, v]) => [k, rounded(v, k)]));
+}
+
+/** Valid random houses in round sizes. */
+export const roundHouses: fc.Arbitrary<House> = houseSeed
+  .map((seed) => rounded(descriptionOf(seed)) as Description)
+  .map(tryHouse)
+  .filter((house) => house !== null);
+
 /** Valid random houses. */
 export const houses: fc.Arbitrary<House> = houseSeed
   .map(descriptionOf)
