@@ -28,7 +28,7 @@ function measured(edges: readonly Edge[], axis: 0 | 1, lengthAt: (t: number) => 
   const stops = [...new Set(edges.map(edgeBox).flatMap((b) => [b.min[axis], b.max[axis]]))].sort((a, b) => a - b);
   return stops.slice(1).reduce((sum, to, i) => {
     const from = stops[i] as number;
-    return to - from < 1e-4 ? sum : sum + integrateSoftEnds(lengthAt, from, to, 16);
+    return to - from < 1e-4 ? sum : sum + integrateSoftEnds(lengthAt, from, to, 24);
   }, 0);
 }
 
