@@ -40,7 +40,7 @@ describe('clusters of domes', () => {
     expect(built.length).toBeGreaterThanOrEqual(2);
   });
 
-  it.each([...built, ...random])('cut level, have the area that level rays measure: %s', (_, house) => {
+  it.each(built)('cut level, have the area that level rays measure: %s', (_, house) => {
     for (const z of [-300.37, -50.3, 300.29, 1200.41, 1873.3]) {
       const cut = cutOf(sliceLevel(house, z), ([x, y]) => partAt(house, [x, y, z]));
       const edges = cut.borders.map((b) => b.edge);
@@ -53,7 +53,7 @@ describe('clusters of domes', () => {
     }
   });
 
-  it.each([...built, ...random])('cut upright, have the area that level rays measure: %s', (_, house) => {
+  it.each(built)('cut upright, have the area that level rays measure: %s', (_, house) => {
     for (const bearingDeg of [sectionPlane(house).bearingDeg, 17, 171.3]) {
       const plane = sectionPlane(house, { bearingDeg });
       const cut = uprightCut(house, plane);
