@@ -38,6 +38,13 @@ export const LAYOUTS: Readonly<Record<string, Part<House>>> = {
       openingOf({ ...SIDE, id: 'south', bearingDeg: 160, arch: { ...openingOf().arch, face: 'flush' } }),
     ],
   },
+  'low dome deep in another, whose wall stands beside the way to its door': {
+    domes: [
+      domeOf({ id: 'a' }),
+      domeOf({ id: 'b', at: [3300, 0], shape: 'segmental', radius: 2600, rise: 1700, stemWall: 0 }),
+    ],
+    openings: [openingOf({ in: 'b', bearingDeg: 0, width: 900, height: 1200, head: { shape: 'flat', rise: 0 } })],
+  },
   'three in a row, the last cut on both sides': {
     domes: [
       domeOf({ id: 'a', at: [-5200, 0] }),
