@@ -100,9 +100,11 @@ class Growing {
 
   /** A band of triangles between two rings, outward when the second lies above the first on the outside. */
   join(name: string, a: Ring, b: Ring): void {
+    const [m, n] = [a.vertices.length, b.vertices.length];
+    // Along the axis there is nothing.
+    if (m === 1 && n === 1) return;
     const known = this.#faceNames.indexOf(name);
     const face = known < 0 ? this.#faceNames.push(name) - 1 : known;
-    const [m, n] = [a.vertices.length, b.vertices.length];
     const [stepsA, stepsB] = [m > 1 ? m : 0, n > 1 ? n : 0];
     const vertex = (ring: Ring, k: number) => ring.vertices[k === ring.vertices.length ? 0 : k] as number;
     const angle = (ring: Ring, k: number) => ring.angles[k] ?? 2 * Math.PI + EAST;

@@ -25,8 +25,8 @@ export function expectedHandles(house: House, courtyards: number): number {
   return edges.length - leader.length + components + courtyards;
 }
 
-/** Sides of the squares (mm) that the ground is looked at in: what the first encloses is looked at again. */
-const SQUARES = [20, 4];
+/** Side of the squares (mm) that the ground is looked at in. */
+const SQUARE = 20;
 /** Free ground about the house. */
 const ROUND = 200;
 
@@ -37,8 +37,8 @@ interface Cover {
   holds(p: Vec2): boolean;
 }
 
-function coversOf(setout: HouseSetout): Cover[] {
-  const margin = setout.footings[0]?.projection ?? 0;
+function coversOf(setout: HouseSetout, grow: number): Cover[] {
+  const margin = (setout.footings[0]?.projection ?? 0) + grow;
   const discs = setout.domes.map(({ at, springingRadius, thickness }): Cover => {
     const reach = springingRadius + thickness + margin;
     return { at, reach, holds: (p) => Math.hypot(p[0] - at[0], p[1] - at[1]) < reach };
@@ -61,10 +61,13 @@ function coversOf(setout: HouseSetout): Cover[] {
   ];
 }
 
-/** Pieces of ground that the house with its footing encloses, by flood fill of a raster from outside. */
-export function courtyardsOf(setout: HouseSetout): number {
-  const covers = coversOf(setout);
-  return SQUARES.reduce((count, square) => (count === 0 ? 0 : enclosedBy(covers, square)), 1);
+/**
+ * Pieces of ground that the house with its footing encloses, by flood fill of a raster from outside; `null` where
+ * that hangs on less than a square.
+ */
+export function courtyardsOf(setout: HouseSetout): number | null {
+  const [less, more] = [-SQUARE, SQUARE].map((grow) => enclosedBy(coversOf(setout, grow), SQUARE));
+  return less === more ? (less as number) : null;
 }
 
 function enclosedBy(covers: readonly Cover[], square: number): number {

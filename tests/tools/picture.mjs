@@ -27,9 +27,9 @@ const COLOURS = {
 const wasm = readFileSync(createRequire(import.meta.url).resolve('manifold-3d/manifold.wasm'));
 const kernel = await loadKernel({ factory: manifold, wasm });
 const setout = setOutHouse(readDescription(readFileSync(file, 'utf8'), file));
-const parts = houseSolids(kernel, setout).parts.filter((p) => !p.name.endsWith(':shell'));
+const parts = houseSolids(kernel, setout).parts.filter((p) => !/:(shell|stem-wall)$/.test(p.name));
 const blocks = blockSolids(kernel, setout, layBlocks(setout).blocks);
-const kindOf = (name) => (name.startsWith('arch:') ? 'arch' : (name.split(':')[1] ?? 'block'));
+const kindOf = (name) => (/^(arch|passage):/.test(name) ? 'arch' : (name.split(':')[1] ?? name));
 const solids = [...parts.map((m) => [m, kindOf(m.name)]), ...blocks.map((m) => [m, 'block'])];
 
 const bearing = (Number(bearingText) * Math.PI) / 180;
