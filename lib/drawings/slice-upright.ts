@@ -136,10 +136,7 @@ function archLines(house: HouseSetout, arch: ArchSetout, plane: CutPlane): Edge[
     const across = ([u, z]: Vec2): Vec2 => [(u - u0) / du, z];
     for (const piece of outlines.flat()) {
       if (piece.kind === 'line') edges.push(lineEdge(across(piece.from), across(piece.to)));
-      else {
-        const whole = arcEdge(piece.centre, piece.radius, piece.start, piece.end);
-        edges.push(...traceCurve((t) => across(edgeAt(whole, t)), 0, 1, TRACE_FINE));
-      }
+      else edges.push(...traceCurve((t) => across(edgeAt(piece, t)), 0, 1, TRACE_FINE));
     }
   }
   if (faceV !== null) atV(faceV, 0, topZ);
