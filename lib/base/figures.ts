@@ -14,6 +14,15 @@ export interface Figure {
   readonly limit?: string;
 }
 
+/** A figure of the description itself, unless `more` tells how it was made. */
+export const givenFigure = (
+  id: string,
+  label: string,
+  value: number,
+  unit: string,
+  more: Partial<Figure> = {},
+): Figure => ({ id, label, value, unit, formula: 'as given', source: 'the description', inputs: {}, ...more });
+
 export type CheckState = 'ok' | 'attention' | 'fails';
 
 /** A figure held against a limit. A check that lacks an input is `attention` and names the input. */

@@ -1,4 +1,4 @@
-import type { Check, Figure } from '../base/figures.js';
+import { type Check, givenFigure } from '../base/figures.js';
 import type { House } from '../description/house.js';
 import type { HouseSetout } from '../setout/house.js';
 
@@ -6,16 +6,6 @@ import type { HouseSetout } from '../setout/house.js';
 export function setoutChecks(setout: HouseSetout): Check[] {
   return [...clusterNotice(setout), ...frostCheck(setout.house), printCheck(setout), standingNotice()];
 }
-
-const given = (id: string, label: string, value: number, unit: string): Figure => ({
-  id,
-  label,
-  value,
-  unit,
-  formula: 'as given',
-  source: 'the description',
-  inputs: {},
-});
 
 /** Solids, blocks and volumes of clusters are held by tests; of their drawings only the cuts are. */
 function clusterNotice({ domes }: HouseSetout): Check[] {
@@ -40,12 +30,11 @@ function frostCheck(house: House): Check[] {
     source: 'common practice, no source; the local code governs',
   };
   const depth = footing.depth + site.ground;
-  const demand: Figure = {
-    ...given('footing-frost.depth', 'depth of the footing below ground', depth, 'mm'),
+  const demand = givenFigure('footing-frost.depth', 'depth of the footing below ground', depth, 'mm', {
     formula: 'footing depth below the floor, less the ground level below the floor',
     source: 'derived',
     inputs: { 'footing depth (mm)': footing.depth, 'ground (mm)': site.ground },
-  };
+  });
   if (site.frostDepth === null) {
     return [{ ...base, state: 'attention', demand, advice: 'Missing input: `site.frost-depth`.' }];
   }
@@ -54,7 +43,7 @@ function frostCheck(house: House): Check[] {
       ...base,
       state: depth >= site.frostDepth ? 'ok' : 'fails',
       demand,
-      capacity: given('footing-frost.frost', 'frost depth below ground', site.frostDepth, 'mm'),
+      capacity: givenFigure('footing-frost.frost', 'frost depth below ground', site.frostDepth, 'mm'),
       ratio: depth > 0 ? site.frostDepth / depth : Number.MAX_VALUE,
       advice: 'Make `footing.depth` larger.',
     },
@@ -68,13 +57,12 @@ function printCheck(setout: HouseSetout): Check {
     id: 'print-thickness',
     statement: `The wall is thick enough to print at 1:${print.scale}.`,
     state: atScale >= print.thinnest ? 'ok' : 'attention',
-    demand: given('print-thickness.least', 'thinnest printed wall', print.thinnest, 'mm'),
-    capacity: {
-      ...given('print-thickness.wall', 'wall at print scale', atScale, 'mm'),
+    demand: givenFigure('print-thickness.least', 'thinnest printed wall', print.thinnest, 'mm'),
+    capacity: givenFigure('print-thickness.wall', 'wall at print scale', atScale, 'mm', {
       formula: 'wall thickness / scale',
       source: 'derived',
       inputs: { 'thickness (mm)': wall.thickness, scale: print.scale },
-    },
+    }),
     ratio: print.thinnest / atScale,
     source: 'the description',
     advice: `Print at 1:${Math.max(1, Math.floor(wall.thickness / print.thinnest))} or larger.`,

@@ -1,9 +1,10 @@
 import { formatAngle, formatLength, type WrittenUnits } from '../base/measures.js';
+import { circlePoint } from '../math/curves.js';
 import { atan2, cos } from '../math/elementary.js';
 import { cross2, DEG, dot2, length2, perp2, scale2, sub2, turnPositive, type Vec2 } from '../math/vec.js';
 import type { AngleDimension, DiameterDimension, DimensionPrimitive, RadiusDimension } from './drawing.js';
 import { type Expansion, middleOf, readableDeg, type Stroke, type TextBox, textBox } from './expansion.js';
-import { direction, line, pointOnCircle, shifted } from './segments.js';
+import { direction, line, shifted } from './segments.js';
 
 /**
  * How dimensions look on paper, mm. Narrow lines, oblique strokes at 45° as the one terminator, figures above the line
@@ -151,7 +152,7 @@ function expandRound(dim: RadiusDimension | DiameterDimension, scale: number, un
 /** Middle of the arc of an angle. */
 export function arcMiddle(dim: AngleDimension): Vec2 {
   const middle = angleOf(dim.centre, dim.from) + angleBetween(dim) / 2;
-  return pointOnCircle(dim.centre, length2(sub2(dim.line, dim.centre)), middle);
+  return circlePoint(dim.centre, length2(sub2(dim.line, dim.centre)), middle);
 }
 
 function expandAngle(dim: AngleDimension, scale: number, units: WrittenUnits): Parts {
@@ -160,9 +161,9 @@ function expandAngle(dim: AngleDimension, scale: number, units: WrittenUnits): P
   const sweep = angleBetween(dim);
   const ends = [start, start + sweep];
   const strokes: Stroke[] = [
-    ...[dim.from, dim.to].flatMap((p, i) => extension(p, pointOnCircle(dim.centre, radius, ends[i] as number), scale)),
+    ...[dim.from, dim.to].flatMap((p, i) => extension(p, circlePoint(dim.centre, radius, ends[i] as number), scale)),
     thin({ kind: 'arc', centre: dim.centre, radius, start, end: start + sweep, ccw: true }),
-    ...ends.map((angle) => tick(pointOnCircle(dim.centre, radius, angle), readableDeg(angle / DEG + 90), scale)),
+    ...ends.map((angle) => tick(circlePoint(dim.centre, radius, angle), readableDeg(angle / DEG + 90), scale)),
   ];
 
   return { strokes, texts: [angleText(dim, radius, start + sweep / 2, scale, units)] };
@@ -184,7 +185,7 @@ function angleText(dim: AngleDimension, radius: number, middle: number, scale: n
     return textBox(text, [at[0] + up[0] * gap, at[1] + up[1] * gap], 'centre', height, reading);
   }
   const reach = radius + (STYLE.beyond + STYLE.margin) * scale + height * Math.abs(outward[1]);
-  const at = pointOnCircle(dim.centre, reach, middle);
+  const at = circlePoint(dim.centre, reach, middle);
   return textBox(text, [at[0], at[1] - height / 2], outward[0] >= 0 ? 'left' : 'right', height);
 }
 

@@ -1,4 +1,4 @@
-import { cos, sin } from '../math/elementary.js';
+import { circlePoint } from '../math/curves.js';
 import { add2, length2, lerp2, perp2, scale2, sub2, type Vec2 } from '../math/vec.js';
 import type { Segment } from './drawing.js';
 
@@ -13,19 +13,14 @@ export function arcSweep(arc: ArcSegment): number {
   return arc.ccw ? sweep : -sweep;
 }
 
-export const pointOnCircle = (centre: Vec2, radius: number, angle: number): Vec2 => [
-  centre[0] + radius * cos(angle),
-  centre[1] + radius * sin(angle),
-];
-
 export const segmentStart = (s: Segment): Vec2 =>
-  s.kind === 'line' ? s.from : pointOnCircle(s.centre, s.radius, s.start);
+  s.kind === 'line' ? s.from : circlePoint(s.centre, s.radius, s.start);
 
-export const segmentEnd = (s: Segment): Vec2 => (s.kind === 'line' ? s.to : pointOnCircle(s.centre, s.radius, s.end));
+export const segmentEnd = (s: Segment): Vec2 => (s.kind === 'line' ? s.to : circlePoint(s.centre, s.radius, s.end));
 
 /** Point at a share `t` in [0, 1] of the segment's length. */
 export const segmentAt = (s: Segment, t: number): Vec2 =>
-  s.kind === 'line' ? lerp2(s.from, s.to, t) : pointOnCircle(s.centre, s.radius, s.start + t * arcSweep(s));
+  s.kind === 'line' ? lerp2(s.from, s.to, t) : circlePoint(s.centre, s.radius, s.start + t * arcSweep(s));
 
 /** Points that bound the segment's box: its ends and, on an arc, the quadrant points that it passes. */
 export function extremePoints(s: Segment): Vec2[] {
@@ -34,7 +29,7 @@ export function extremePoints(s: Segment): Vec2[] {
   const sweep = arcSweep(s);
   const [low, high] = sweep > 0 ? [s.start, s.start + sweep] : [s.start + sweep, s.start];
   for (let q = Math.ceil(low / (Math.PI / 2)); q * (Math.PI / 2) < high; q++)
-    points.push(pointOnCircle(s.centre, s.radius, q * (Math.PI / 2)));
+    points.push(circlePoint(s.centre, s.radius, q * (Math.PI / 2)));
   return points;
 }
 

@@ -1,4 +1,4 @@
-import { arcEdge, type Edge, edgeAt, lineEdge } from '../math/curves.js';
+import { type Edge, edgeAt } from '../math/curves.js';
 import { sectionOutline } from '../math/section.js';
 import type { Vec3 } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
@@ -46,10 +46,7 @@ export function archEdges(arch: ArchSetout): Feature[] {
   return features;
 }
 
-export const outlineOf = (arch: Prism, grow: number, from: number): Edge[] =>
-  sectionOutline(arch.section, grow, from).map((p) =>
-    p.kind === 'line' ? lineEdge(p.from, p.to) : arcEdge(p.centre, p.radius, p.start, p.end),
-  );
+export const outlineOf = (arch: Prism, grow: number, from: number): Edge[] => sectionOutline(arch.section, grow, from);
 
 export const onRadius = (r: number, u: number): number => Math.sqrt(r * r - u * u);
 

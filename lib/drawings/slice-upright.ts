@@ -153,8 +153,7 @@ function prismLines(prism: Prism, reach: number, baseZ: number, plane: CutPlane)
   const outlines = [sectionOutline(section, 0, section.sill), sectionOutline(section, grow, baseZ)];
   return outlines.flat().flatMap((piece) => {
     if (piece.kind === 'line') return [lineEdge(across(piece.from), across(piece.to))];
-    const whole = arcEdge(piece.centre, piece.radius, piece.start, piece.end);
-    return traceCurve((t) => across(edgeAt(whole, t)), 0, 1, TRACE_FINE);
+    return traceCurve((t) => across(edgeAt(piece, t)), 0, 1, TRACE_FINE);
   });
 }
 

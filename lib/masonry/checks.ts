@@ -1,4 +1,4 @@
-import type { Check, Figure } from '../base/figures.js';
+import { type Check, givenFigure } from '../base/figures.js';
 import { cos, sin } from '../math/elementary.js';
 import type { HouseSetout } from '../setout/house.js';
 import { spanPoint } from '../setout/span.js';
@@ -22,17 +22,6 @@ export function masonryChecks(house: HouseSetout, laid: LaidHouse, balance: Bala
   ];
 }
 
-const figure = (id: string, label: string, value: number, unit: string, more: Partial<Figure> = {}): Figure => ({
-  id,
-  label,
-  value,
-  unit,
-  formula: 'as given',
-  source: DESCRIPTION,
-  inputs: {},
-  ...more,
-});
-
 const most = (blocks: readonly LaidBlock[], by: (b: LaidBlock) => number): LaidBlock | undefined =>
   blocks.reduce<LaidBlock | undefined>((best, b) => (best === undefined || by(b) > by(best) ? b : best), undefined);
 
@@ -48,13 +37,13 @@ function heaviestCheck(house: HouseSetout, laid: LaidHouse): Check {
       ? `The heaviest block, ${block.mark}, is light enough to lift freshly demoulded.`
       : 'There are no blocks.',
     state: wet <= rules.heaviestKg ? 'ok' : 'fails',
-    demand: figure('block-mass.wet', 'wet mass of the heaviest block', wet, 'kg', {
+    demand: givenFigure('block-mass.wet', 'wet mass of the heaviest block', wet, 'kg', {
       formula: 'volume × wet density; wet density by absolute volumes',
       source: 'derived; mix balance after ACI 523.3R',
       inputs: { 'volume (L)': volume / 1e6, 'wet density (kg/m3)': fresh },
       limit: 'neat cement, water and foam; no sand',
     }),
-    capacity: figure('block-mass.limit', 'heaviest block', rules.heaviestKg, 'kg'),
+    capacity: givenFigure('block-mass.limit', 'heaviest block', rules.heaviestKg, 'kg'),
     ratio: wet / rules.heaviestKg,
     source: 'limit from the description; HSE CIS 37 names more than 20 kg lifted by one person as high risk',
     advice: 'Shorten the blocks, lower the courses, or plan for two people or a hoist and raise `blocks.heaviest`.',
@@ -74,12 +63,12 @@ function plugChecks(house: HouseSetout): Check[] {
         id: `plug-mass.${dome.id}`,
         statement: `The crown plug of dome ${dome.id} is light enough to lift.`,
         state: mass <= limit ? 'ok' : 'attention',
-        demand: figure(`plug-mass.${dome.id}.dry`, 'dry mass of the crown plug', mass, 'kg', {
+        demand: givenFigure(`plug-mass.${dome.id}.dry`, 'dry mass of the crown plug', mass, 'kg', {
           formula: 'volume × dry density',
           source: 'derived',
           inputs: { 'volume (L)': volume / 1e6, 'dry density (kg/m3)': dryDensity },
         }),
-        capacity: figure(`plug-mass.${dome.id}.limit`, 'heaviest block', limit, 'kg'),
+        capacity: givenFigure(`plug-mass.${dome.id}.limit`, 'heaviest block', limit, 'kg'),
         ratio: mass / limit,
         source: 'limit from the description; HSE CIS 37 names more than 20 kg lifted by one person as high risk',
         advice: 'Cast it in its place on a form, or in pieces, or lift it with a hoist; never by hand over your head.',
@@ -96,12 +85,12 @@ function shortestCheck(house: HouseSetout, laid: LaidHouse): Check {
     id: 'shortest-piece',
     statement: 'No piece beside an opening is shorter than the shortest piece asked for.',
     state: short.length === 0 ? 'ok' : 'attention',
-    demand: figure('shortest-piece.least', 'shortest piece', run, 'mm', {
+    demand: givenFigure('shortest-piece.least', 'shortest piece', run, 'mm', {
       formula: 'longest run of a piece at mid-thickness, least of all pieces',
       source: 'derived',
       inputs: { 'pieces too short': short.length, marks: short.slice(0, 20).join(' ') },
     }),
-    capacity: figure('shortest-piece.limit', 'shortest piece allowed', limit, 'mm'),
+    capacity: givenFigure('shortest-piece.limit', 'shortest piece allowed', limit, 'mm'),
     ratio: run > 0 ? limit / run : Number.MAX_VALUE,
     source: DESCRIPTION,
     advice: `Lay these pieces as one with their neighbour, or move the opening a little: ${short.slice(0, 8).join(', ') || 'none'}.`,
@@ -121,13 +110,13 @@ function lapChecks(house: HouseSetout): Check[] {
       id: `least-lap.${dome.id}`,
       statement: `Perpends of neighbouring courses of dome ${dome.id} keep the least lap.`,
       state: short.length === 0 ? 'ok' : 'attention',
-      demand: figure(`least-lap.${dome.id}.least`, 'least lap', least, 'mm', {
+      demand: givenFigure(`least-lap.${dome.id}.least`, 'least lap', least, 'mm', {
         formula: 'least distance between perpends of neighbouring courses at mid-thickness',
         source: 'derived',
         inputs: { 'courses below the limit': short.length },
         limit: 'between rings of n and m equal blocks no lap is longer than π r / lcm(n, m)',
       }),
-      capacity: figure(`least-lap.${dome.id}.limit`, 'least lap asked for', limit, 'mm'),
+      capacity: givenFigure(`least-lap.${dome.id}.limit`, 'least lap asked for', limit, 'mm'),
       ratio: least > 0 ? limit / least : Number.MAX_VALUE,
       source: DESCRIPTION,
       advice: `Courses with laps too short: ${short.map((s) => s.course).join(', ') || 'none'}. Neighbouring rings with different numbers of blocks can't lap everywhere.`,
@@ -159,12 +148,12 @@ function flatBedCheck(house: HouseSetout): Check[] {
       id: 'flat-beds',
       statement: 'Flat beds of neighbouring courses stay within the joint between them.',
       state: over.length === 0 ? 'ok' : 'fails',
-      demand: figure('flat-beds.miss', `greatest miss of a flat bed, course ${worst.mark}`, worst.miss, 'mm', {
+      demand: givenFigure('flat-beds.miss', `greatest miss of a flat bed, course ${worst.mark}`, worst.miss, 'mm', {
         formula: 'r (1 − cos(head angle / 2)) sin(bed angle) at the upper outer edge',
         source: 'derived',
         inputs: { 'courses over the joint': over.length },
       }),
-      capacity: figure('flat-beds.joint', 'joint', joint, 'mm'),
+      capacity: givenFigure('flat-beds.joint', 'joint', joint, 'mm'),
       ratio: worst.miss / joint,
       source: DESCRIPTION,
       advice: `Use \`blocks.faces: curved\`, shorter blocks or thicker joints; courses that cross: ${over.slice(0, 12).join(', ') || 'none'}.`,
@@ -182,12 +171,12 @@ function balanceCheck(balance: Balance): Check {
     statement:
       'Blocks, joints, rings, barrels and cast pieces fill the masonry envelope: nothing is lost or counted twice.',
     state: error <= BALANCE_LIMIT ? 'ok' : 'fails',
-    demand: figure('masonry-balance.error', 'relative difference', error, '1', {
+    demand: givenFigure('masonry-balance.error', 'relative difference', error, '1', {
       formula: '|sum of the parts / envelope − 1|',
       source: 'derived; each part by its own quadrature',
       inputs: { 'envelope (m3)': balance.envelope / 1e9 },
     }),
-    capacity: figure('masonry-balance.limit', 'greatest difference', BALANCE_LIMIT, '1', {
+    capacity: givenFigure('masonry-balance.limit', 'greatest difference', BALANCE_LIMIT, '1', {
       formula: 'a constant of this program',
       source: 'accuracy of the quadrature on cut pieces',
     }),

@@ -1,7 +1,9 @@
-import { acos, hypot, square } from '../math/elementary.js';
+import { commonArea } from '../math/discs.js';
+import { square } from '../math/elementary.js';
 import { type Intervals, intersectIntervals, intervalsLength, subtractIntervals } from '../math/intervals.js';
 import { integrateSoftEnds } from '../math/quadrature.js';
 import { monotoneRoot } from '../math/roots.js';
+import { length2, sub2 } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { archesOf, earlierThan, type HouseSetout } from '../setout/house.js';
@@ -17,7 +19,7 @@ export function envelopeVolume(house: HouseSetout): number {
   let sum = 0;
   for (const dome of house.domes) {
     sum += shellOfRevolution(dome);
-    for (const earlier of earlierThan(house, dome)) sum -= lostTo(dome, earlier);
+    sum -= lostTo(dome, earlierThan(house, dome));
     for (const arch of archesOf(house, dome)) {
       const { barrel, voidInShell } = archEnvelope(arch);
       sum += barrel - voidInShell;
@@ -95,45 +97,33 @@ export function shellOfRevolution(dome: DomeSetout): number {
   return gross - room - Math.PI * square(curb.clearRadius) * (dome.topZ - boreZ);
 }
 
-/** What an earlier dome's body takes from a later one's wall, in level slices. */
-function lostTo(dome: DomeSetout, earlier: DomeSetout): number {
-  const distance = hypot(dome.at[0] - earlier.at[0], dome.at[1] - earlier.at[1]);
-  const top = Math.min(dome.topZ, earlier.topZ);
-  const meets = (radius: number, z: number) => radius + earlier.outerRadiusAt(z) - distance;
-  // Both lean inward, so they meet up to one height: their outsides first, the room's edge lower down.
-  const upTo = (radius: (z: number) => number) => {
-    const gap = (z: number) => {
-      const m = meets(radius(z), z);
-      return Number.isNaN(m) ? -distance : m;
-    };
-    return gap(0) <= 0 ? 0 : monotoneRoot(gap, 0, top);
+/** What the earlier domes' bodies take together from a later one's wall, in level slices. */
+function lostTo(dome: DomeSetout, earlier: readonly DomeSetout[]): number {
+  if (earlier.length === 0) return 0;
+  const ends = earlier.map((other) => upTo(dome, other, (z) => dome.outerRadiusAt(z)));
+  const breaks = [...domeBreaks(dome), ...earlier.flatMap(domeBreaks)];
+  for (const other of earlier) breaks.push(upTo(dome, other, (z) => dome.radiusAt(z)));
+  for (const [k, one] of earlier.entries())
+    for (const other of earlier.slice(k + 1)) breaks.push(upTo(one, other, (z) => one.outerRadiusAt(z)));
+  const end = Math.max(...ends);
+  const levels = [...new Set([0, ...ends, ...breaks].filter((z) => z >= 0 && z <= end))].sort((a, b) => a - b);
+  const lost = (z: number) => {
+    const others = earlier.map((other) => ({ centre: sub2(other.at, dome.at), radius: other.outerRadiusAt(z) }));
+    const common = (radius: number) => commonArea({ centre: [0, 0], radius }, others);
+    return common(dome.outerRadiusAt(z)) - common(dome.radiusAt(z));
   };
-  const outer = (z: number) => dome.outerRadiusAt(z);
-  const inner = (z: number) => dome.radiusAt(z);
-  const breaks = [...domeBreaks(dome), ...domeBreaks(earlier), upTo(inner)];
-  const end = upTo(outer);
-  const levels = [...new Set([0, end, ...breaks].filter((z) => z >= 0 && z <= end))].sort((a, b) => a - b);
   let sum = 0;
-  for (let k = 0; k + 1 < levels.length; k++) {
-    sum += integrateSoftEnds(
-      (z) => {
-        const other = earlier.outerRadiusAt(z);
-        return lens(outer(z), other, distance) - lens(inner(z), other, distance);
-      },
-      levels[k] as number,
-      levels[k + 1] as number,
-      40,
-    );
-  }
+  for (let k = 0; k + 1 < levels.length; k++)
+    sum += integrateSoftEnds(lost, levels[k] as number, levels[k + 1] as number, 40);
   return sum;
 }
 
-/** Area common to two circles. */
-function lens(r: number, other: number, distance: number): number {
-  if (!(r > 0) || !(other > 0) || distance >= r + other) return 0;
-  if (distance <= Math.abs(r - other)) return Math.PI * square(Math.min(r, other));
-  const segment = (radius: number, x: number) =>
-    radius * radius * acos(x / radius) - x * Math.sqrt(square(radius) - square(x));
-  const x = (square(distance) + square(r) - square(other)) / (2 * distance);
-  return segment(r, x) + segment(other, distance - x);
+/** Height up to which a surface of `one` meets the outside of `other`: both lean inward. */
+function upTo(one: DomeSetout, other: DomeSetout, radius: (z: number) => number): number {
+  const distance = length2(sub2(one.at, other.at));
+  const gap = (z: number) => {
+    const meets = radius(z) + other.outerRadiusAt(z) - distance;
+    return Number.isNaN(meets) ? -distance : meets;
+  };
+  return gap(0) <= 0 ? 0 : monotoneRoot(gap, 0, Math.min(one.topZ, other.topZ));
 }

@@ -4,9 +4,9 @@ import { type ColumnBody, columnRuns } from './column.js';
 import type { Cutter } from './cutter.js';
 import type { ColumnMeasure } from './measure.js';
 
-/** Samples along i and j. A bridge between two pieces thinner than a cell (some 12 mm) would break in the hand. */
-const ROWS = 20;
-const DEPTHS = 4;
+/** Samples along i and j. A bridge between two pieces thinner than a cell (some 8 mm) would break in the hand. */
+const ROWS = 32;
+const DEPTHS = 8;
 
 /** One of the pieces that cuts leave of a body. */
 export interface Piece {

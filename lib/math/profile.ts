@@ -51,8 +51,3 @@ export function profileOf(spec: ProfileSpec): Profile {
       return arcProfile(spec.shape, spec.radius, spec.rise);
   }
 }
-
-/** Arc length along the surface `offset` outside, from the springing's normal to the normal at `s`. */
-export function offsetLength(profile: Profile, s: number, offset: number): number {
-  return s + offset * (profile.at(s).normalRad - profile.at(0).normalRad);
-}

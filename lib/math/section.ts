@@ -1,5 +1,5 @@
+import { arcEdge, type Edge, lineEdge } from './curves.js';
 import { acos, asin, square } from './elementary.js';
-import type { Vec2 } from './vec.js';
 
 export type HeadShape = 'semicircular' | 'segmental' | 'pointed' | 'flat';
 
@@ -85,39 +85,28 @@ function headArc(shape: HeadShape, half: number, rise: number, springingZ: numbe
   return { past: radius - half, centreZ: springingZ, radius };
 }
 
-/** A piece of a section's outline in (u, z). */
-export type OutlinePiece =
-  | { readonly kind: 'line'; readonly from: Vec2; readonly to: Vec2 }
-  | {
-      readonly kind: 'arc';
-      readonly centre: Vec2;
-      readonly radius: number;
-      readonly start: number;
-      readonly end: number;
-    };
-
 /**
  * Outline of the section grown by `grow`, counter-clockwise from the lower right corner at height `from`;
  * arcs run counter-clockwise from `start` to `end` (radians).
  */
-export function sectionOutline(section: Section, grow = 0, from = section.sill): OutlinePiece[] {
+export function sectionOutline(section: Section, grow = 0, from = section.sill): Edge[] {
   const half = section.width / 2 + grow;
   const shoulder = Math.max(from, section.shoulderZ(grow));
-  const pieces: OutlinePiece[] = [];
-  if (shoulder > from) pieces.push({ kind: 'line', from: [half, from], to: [half, shoulder] });
+  const pieces: Edge[] = [];
+  if (shoulder > from) pieces.push(lineEdge([half, from], [half, shoulder]));
   const { arc } = section;
-  if (!arc) pieces.push({ kind: 'line', from: [half, shoulder], to: [-half, shoulder] });
+  if (!arc) pieces.push(lineEdge([half, shoulder], [-half, shoulder]));
   else {
     const radius = arc.radius + grow;
     const low = asin(Math.min(1, Math.max(-1, (shoulder - arc.centreZ) / radius)));
-    if (arc.past === 0) pieces.push({ kind: 'arc', centre: [0, arc.centreZ], radius, start: low, end: Math.PI - low });
+    if (arc.past === 0) pieces.push(arcEdge([0, arc.centreZ], radius, low, Math.PI - low));
     else {
       const high = acos(arc.past / radius);
-      pieces.push({ kind: 'arc', centre: [-arc.past, arc.centreZ], radius, start: low, end: high });
-      pieces.push({ kind: 'arc', centre: [arc.past, arc.centreZ], radius, start: Math.PI - high, end: Math.PI - low });
+      pieces.push(arcEdge([-arc.past, arc.centreZ], radius, low, high));
+      pieces.push(arcEdge([arc.past, arc.centreZ], radius, Math.PI - high, Math.PI - low));
     }
   }
-  if (shoulder > from) pieces.push({ kind: 'line', from: [-half, shoulder], to: [-half, from] });
-  pieces.push({ kind: 'line', from: [-half, from], to: [half, from] });
+  if (shoulder > from) pieces.push(lineEdge([-half, shoulder], [-half, from]));
+  pieces.push(lineEdge([-half, from], [half, from]));
   return pieces;
 }

@@ -69,4 +69,14 @@ describe('balance of clusters', () => {
     ];
     expect(Math.abs(balance(houseOf({ domes, passages })).error)).toBeLessThan(1e-4);
   });
+
+  it.each(['hemisphere', 'pointed', 'catenary'] as const)('three %s domes that share ground in the middle', (shape) => {
+    const place = { shape, rise: { hemisphere: 3000, pointed: 3600, catenary: 3200 }[shape] };
+    const domes = [
+      domeOf({ id: 'a', at: [0, 0], ...place }),
+      domeOf({ id: 'b', at: [5400, 0], ...place }),
+      domeOf({ id: 'c', at: [2700, 4676], ...place }),
+    ];
+    expect(Math.abs(balance(houseOf({ domes })).error)).toBeLessThan(1e-4);
+  });
 });

@@ -41,6 +41,15 @@ describe('random one-dome houses', () => {
     expect(made.filter((h) => h !== null).length / made.length).toBeGreaterThan(0.6);
   });
 
+  it('the generator spreads sizes over their ranges', () => {
+    const radii = fc.sample(fc.noBias(houses), { seed: SEED, numRuns: 200 }).map((h) => h.domes[0]?.radius ?? 0);
+    // Radii run from 1600 to 4200: each quarter of that range holds its share of the houses.
+    for (let quarter = 0; quarter < 4; quarter++) {
+      const from = 1600 + quarter * 650;
+      expect(radii.filter((r) => r >= from && r < from + 650).length, `from ${from}`).toBeGreaterThan(20);
+    }
+  });
+
   it(`${RUNS} houses, seed ${SEED}: all solids closed, handles as predicted, the masonry balances`, () => {
     const seen = new Map<string, number>();
     const count = (key: string) => seen.set(key, (seen.get(key) ?? 0) + 1);
