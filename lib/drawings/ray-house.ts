@@ -1,5 +1,5 @@
 import { dot2, type Vec2 } from '../math/vec.js';
-import { archesOf, type HouseSetout } from '../setout/house.js';
+import { archesOf, type HouseSetout, withSurroundings } from '../setout/house.js';
 import { baseHalf } from '../setout/material.js';
 import { fromArchFrame } from './arch-places.js';
 
@@ -55,12 +55,12 @@ export function rayHouse(house: HouseSetout, direction: Vec2): (through: Vec2) =
     const before = known.get(key);
     if (before) return before;
     const met = domes.filter((d) => at >= d.low && at <= d.high);
-    const less: HouseSetout = {
+    const less = withSurroundings({
       ...house,
       domes: met.map((d) => d.dome),
       passages: passages.filter((p) => at >= p.low && at <= p.high).map((p) => p.passage),
       arches: met.flatMap((d) => d.arches.filter((a) => at >= a.low && at <= a.high).map((a) => a.arch)),
-    };
+    });
     known.set(key, less);
     return less;
   };

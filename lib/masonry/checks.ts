@@ -1,5 +1,5 @@
 import { type Check, givenFigure } from '../base/figures.js';
-import { cos, sin } from '../math/elementary.js';
+import { cos } from '../math/elementary.js';
 import type { HouseSetout } from '../setout/house.js';
 import { spanPoint } from '../setout/span.js';
 import type { Balance } from './balance.js';
@@ -137,7 +137,7 @@ function flatBedCheck(house: HouseSetout): Check[] {
       const sagitta = r * (1 - cos(Math.PI / course.count));
       return {
         mark: `${dome.id}-${course.index}`,
-        miss: sagitta * sin(dome[course.part].at(course.to).normalRad),
+        miss: sagitta * dome[course.part].at(course.to).normal[1],
       };
     }),
   );

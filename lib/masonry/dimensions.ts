@@ -98,8 +98,8 @@ export function blockCentroid(dome: DomeSetout, block: Block): { readonly distan
         const p = span.at(s);
         return integrate(
           (d) => {
-            const r = p.r + d * cos(p.normalRad);
-            return r * (1 + p.curvature * d) * f(r, p.z + d * sin(p.normalRad));
+            const r = p.r + d * p.normal[0];
+            return r * (1 + p.curvature * d) * f(r, p.z + d * p.normal[1]);
           },
           0,
           dome.thickness,

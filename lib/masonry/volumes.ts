@@ -1,4 +1,3 @@
-import { cos, sin } from '../math/elementary.js';
 import { intervalsLength, subtractIntervals } from '../math/intervals.js';
 import { integrate, integrateSoftEnds } from '../math/quadrature.js';
 import type { DomeSetout } from '../setout/dome.js';
@@ -110,7 +109,7 @@ export function plugVolume(dome: DomeSetout): number {
   const { bedS } = dome.plug;
   const p = dome.shell.at(bedS);
   const t = dome.thickness;
-  const outer = [p.r + t * cos(p.normalRad), p.z + t * sin(p.normalRad)] as const;
+  const outer = [p.r + t * p.normal[0], p.z + t * p.normal[1]] as const;
   const over = (from: number, to: number, height: (r: number) => number) =>
     integrateSoftEnds((r) => 2 * Math.PI * r * height(r), from, to, 24);
   const slope = outer[0] > p.r ? (outer[1] - p.z) / (outer[0] - p.r) : 0;
