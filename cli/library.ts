@@ -1,24 +1,29 @@
-/** Where the command line meets the library: by its public door, and here alone. */
+/**
+ * Where the command line meets the library, and here alone. It comes in by the doors behind the public one, so that
+ * a command loads no more than it uses.
+ */
+
+export { DescriptionError } from '../lib/base/problems.js';
+export { nearest } from '../lib/base/suggest.js';
 export {
   buildPackage,
-  type Cell,
-  type Check,
-  type Column,
   checkHouse,
-  DescriptionError,
-  descriptionJsonSchema,
-  groupFiles,
-  type House,
-  type HousePackage,
   houseTables,
-  nearest,
   OUTPUT_GROUPS,
   type OutputGroup,
-  type PackageFile,
-  type Problem,
-  readDescription,
-  starterDescription,
-  type Table,
   type Tools,
-  writeCsv,
+} from '../lib/deliver/package.js';
+export { descriptionJsonSchema } from '../lib/description/json-schema.js';
+export { readDescription } from '../lib/description/read.js';
+export { starterDescription } from '../lib/description/starter.js';
+export type {
+  Cell,
+  Check,
+  Column,
+  House,
+  HousePackage,
+  PackageFile,
+  Problem,
+  Table,
 } from '../lib/index.js';
+export { writeCsv } from '../lib/writers/csv.js';

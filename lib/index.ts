@@ -6,15 +6,15 @@ export { CAUTIONS } from './base/cautions.js';
 export type { Check, CheckState, Figure } from './base/figures.js';
 export { DescriptionError, type Problem, type Where } from './base/problems.js';
 export { nearest } from './base/suggest.js';
+export { drawHouse } from './deliver/drawings.js';
+export type { PackageFile } from './deliver/file.js';
 export {
   buildPackage,
   checkHouse,
-  groupFiles,
   type HousePackage,
   houseTables,
   OUTPUT_GROUPS,
   type OutputGroup,
-  type PackageFile,
   type PackageOptions,
   type Tools,
   type Verdict,

@@ -1,26 +1,20 @@
 import { CAUTIONS } from '../base/cautions.js';
 import type { Check } from '../base/figures.js';
 import type { House } from '../description/house.js';
-import type { Mesh } from '../documents/mesh.js';
 import type { Table } from '../documents/table.js';
-import { houseViews } from '../drawings/house-views.js';
 import { type Balance, balanceOf } from '../masonry/balance.js';
 import type { LaidHouse } from '../masonry/block.js';
 import { masonryChecks } from '../masonry/checks.js';
 import { layBlocks } from '../masonry/lay.js';
 import { type HouseSetout, setOutHouse } from '../setout/house.js';
-import { blockSolids } from '../solids/block-solids.js';
-import { houseSolids } from '../solids/house-solids.js';
-import { type KernelSource, loadKernel } from '../solids/kernel.js';
+import type { KernelSource } from '../solids/kernel.js';
 import { blockTable } from '../tables/blocks.js';
 import { courseTable } from '../tables/courses.js';
 import { openingTable } from '../tables/openings.js';
 import { volumeTable } from '../tables/volumes.js';
 import { writeCsv } from '../writers/csv.js';
-import { writeDxf } from '../writers/dxf.js';
-import { writeStl } from '../writers/stl.js';
-import { writeSvg } from '../writers/svg.js';
 import { setoutChecks } from './checks.js';
+import type { PackageFile } from './file.js';
 
 /** Groups of outputs, each a folder of the package. */
 export const OUTPUT_GROUPS = ['drawings', 'model', 'tables'] as const;
@@ -30,14 +24,8 @@ export type OutputGroup = (typeof OUTPUT_GROUPS)[number];
 export interface Tools {
   /** The geometry kernel: the manifold-3d package's module and the bytes of its `manifold.wasm`. */
   readonly kernel: () => Promise<KernelSource>;
-  /** Makes one group's files at the same time on another thread, by `groupFiles`; on this one when missing. */
-  readonly apart?: (house: House, group: OutputGroup) => Promise<readonly PackageFile[]>;
-}
-
-export interface PackageFile {
-  /** Relative, with forward slashes. */
-  readonly path: string;
-  readonly bytes: Uint8Array;
+  /** Draws on another thread at the same time, by `drawHouse`; drawn on this one when missing. */
+  readonly drawApart?: (house: House) => Promise<readonly PackageFile[]>;
 }
 
 export interface Verdict {
@@ -85,7 +73,7 @@ export async function buildPackage(house: House, tools: Tools, options: PackageO
   const wanted = OUTPUT_GROUPS.filter((group) => options.only?.includes(group) ?? true);
   const tell = options.progress ?? (() => undefined);
   // Drawings know nothing of blocks and solids, and take as long as both.
-  const aside = wanted.length > 1 && wanted.includes('drawings') ? tools.apart?.(house, 'drawings') : undefined;
+  const aside = wanted.length > 1 && wanted.includes('drawings') ? tools.drawApart?.(house) : undefined;
   // Trouble there is told when its files are waited for.
   aside?.catch(() => undefined);
   tell('laying courses');
@@ -103,44 +91,23 @@ export async function buildPackage(house: House, tools: Tools, options: PackageO
   return { ...verdict(known), files: wanted.flatMap((group) => made.get(group) ?? []) };
 }
 
-/** The files of one group alone. */
-export const groupFiles = (house: House, group: OutputGroup, tools: Tools): Promise<readonly PackageFile[]> =>
-  group === 'drawings' ? Promise.resolve(drawingFiles(setOutHouse(house))) : filesOf(study(house), group, tools);
-
 const STAGES: Readonly<Record<OutputGroup, string>> = {
   drawings: 'drawing',
   model: 'making solids',
   tables: 'writing tables',
 };
 
+/** Drawings and solids bring much code with them, which only those wait for who ask for them. */
+const drawings = async (setout: HouseSetout) => (await import('./drawings.js')).drawingFiles(setout);
+
 async function filesOf(known: Study, group: OutputGroup, tools: Tools): Promise<readonly PackageFile[]> {
-  if (group === 'drawings') return drawingFiles(known.setout);
-  if (group === 'model') return modelFiles(known, tools);
+  const { setout, laid } = known;
+  if (group === 'drawings') return drawings(setout);
+  if (group === 'model') {
+    const [{ modelFiles }, kernel] = await Promise.all([import('./model.js'), tools.kernel()]);
+    return modelFiles(setout, laid.blocks, kernel);
+  }
   return tablesOf(known).map((table) => ({ path: `tables/${table.id}.csv`, bytes: writeCsv(table) }));
-}
-
-const drawingFiles = (setout: HouseSetout): PackageFile[] =>
-  houseViews(setout).flatMap((view) => [
-    { path: `drawings/${view.id}.dxf`, bytes: writeDxf(view) },
-    { path: `drawings/${view.id}.svg`, bytes: writeSvg(view) },
-  ]);
-
-async function modelFiles({ setout, laid }: Study, tools: Tools): Promise<PackageFile[]> {
-  const kernel = await loadKernel(await tools.kernel());
-  const { whole, parts } = houseSolids(kernel, setout);
-  const blocks = blockSolids(kernel, setout, laid.blocks);
-  const title = setout.house.project.title;
-  const stl = (path: string, meshes: readonly Mesh[], scale = 1) => ({
-    path: `model/${path}.stl`,
-    bytes: writeStl(meshes, { scale, title }),
-  });
-  const { scale } = setout.house.print;
-  return [
-    stl('house', [whole]),
-    stl(`house-1-${scale}`, [whole], 1 / scale),
-    stl('blocks', blocks),
-    ...parts.map((part) => stl(`parts/${part.name.replaceAll(':', '-')}`, [part])),
-  ];
 }
 
 function tablesOf({ setout, laid, balance }: Study): Table[] {

@@ -1,7 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { tools } from '../../cli/tools.js';
-import { buildPackage, type PackageFile } from '../../lib/deliver/package.js';
+import type { PackageFile } from '../../lib/deliver/file.js';
+import { buildPackage } from '../../lib/deliver/package.js';
 import type { House } from '../../lib/description/house.js';
 import { readDescription } from '../../lib/description/read.js';
 import { measureOf } from '../../lib/documents/dimensioning.js';
