@@ -1,4 +1,5 @@
 import { type Check, givenFigure } from '../base/figures.js';
+import { BALANCE_LIMIT } from '../base/tolerances.js';
 import { cos } from '../math/elementary.js';
 import type { HouseSetout } from '../setout/house.js';
 import { spanPoint } from '../setout/span.js';
@@ -160,9 +161,6 @@ function flatBedCheck(house: HouseSetout): Check[] {
     },
   ];
 }
-
-/** Relative error of the balance that still counts as nothing lost, with cuts. */
-const BALANCE_LIMIT = 1e-4;
 
 function balanceCheck(balance: Balance): Check {
   const error = Math.abs(balance.error);

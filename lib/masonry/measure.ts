@@ -1,3 +1,4 @@
+import { SAME_SHARE } from '../base/tolerances.js';
 import { intervalsLength } from '../math/intervals.js';
 import { gauss, integrate, integrateSoftEnds } from '../math/quadrature.js';
 import { monotoneRoot } from '../math/roots.js';
@@ -103,7 +104,7 @@ function kinks(body: ColumnBody, j: number, cutters: readonly Cutter[], scan: nu
     if (after !== before) breaks.push(changeBetween(body, j, cutters, (k - 1) / scan, k / scan, before));
     before = after;
   }
-  return breaks.sort((a, b) => a - b).filter((b, k, all) => k === 0 || b - (all[k - 1] as number) > 1e-12);
+  return breaks.sort((a, b) => a - b).filter((b, k, all) => k === 0 || b - (all[k - 1] as number) > SAME_SHARE);
 }
 
 /** How each cut lies towards the column's ends, as digits: changes where an integrand of ours has a kink. */

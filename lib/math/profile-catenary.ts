@@ -1,3 +1,4 @@
+import { NOISE, SAME_ANGLE_RAD } from '../base/tolerances.js';
 import { atan2, square } from './elementary.js';
 import { acosh, asinh, cosh, sinh, tanh } from './hyperbolic.js';
 import type { Profile } from './profile.js';
@@ -6,7 +7,7 @@ import { monotoneRoot, steepRoot } from './roots.js';
 /** Parameter a of the hanging chain h = f − a (cosh(r/a) − 1) through the springing. */
 export function catenaryParameter(radius: number, rise: number): number {
   // With x = r/a the rise is r (cosh x − 1)/x, which grows with x.
-  const x = monotoneRoot((v) => (radius * (cosh(v) - 1)) / v - rise, 1e-9, 50, 1e-15);
+  const x = monotoneRoot((v) => (radius * (cosh(v) - 1)) / v - rise, SAME_ANGLE_RAD, 50, NOISE);
   return radius / x;
 }
 

@@ -1,3 +1,4 @@
+import { SAME_ANGLE_RAD } from '../base/tolerances.js';
 import { atan2, cos, hypot, sin, square } from './elementary.js';
 import type { Profile } from './profile.js';
 import { integrate } from './quadrature.js';
@@ -35,7 +36,7 @@ export function ellipticalProfile(radius: number, rise: number): Profile {
     for (let i = 0; i < 8; i++) {
       const change = (integrate(speed, from, u, ORDER) - rest) / speed(u);
       u -= change;
-      if (Math.abs(change) < 1e-12) break;
+      if (Math.abs(change) < SAME_ANGLE_RAD) break;
     }
     return u;
   }
