@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { auditMesh } from '../../lib/documents/mesh-audit.js';
 import { meshBounds, meshEuler, meshVolume, transformMesh } from '../../lib/documents/mesh-measure.js';
 import { boxOf, globeOf, sideBySide, torusOf } from './solids.js';
 
