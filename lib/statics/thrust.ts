@@ -1,0 +1,255 @@
+import { SAME_POINT } from '../base/tolerances.js';
+import { type Convex, clipConvex, dragConvex, farthest, sweepConvex } from '../math/convex.js';
+import { square } from '../math/elementary.js';
+import type { Vec2 } from '../math/vec.js';
+
+/**
+ * Equilibrium of a lune or half arch by the safe theorem: any thrust that stays in the masonry proves that it stands
+ * (Heyman, "The stone skeleton", International Journal of Solids and Structures 2, 1966: no tension, no crushing,
+ * no sliding). Unknowns at every section are the horizontal thrust H and its moment K = sum of each push times its
+ * height; being inside a section is two linear inequalities in (H, K), and hoop compression moves (H, K) along
+ * (1, height). All solutions of the linear programme are therefore a convex region that is carried from the crown
+ * down, section by section. Lengths mm; forces kN, per radian of bearing for a lune.
+ */
+export interface ThrustSection {
+  /** Where the section crosses the middle surface: (r, z). */
+  readonly middle: Vec2;
+  /** From there to the outer face. */
+  readonly half: Vec2;
+  /** Weight above. */
+  readonly weight: number;
+  /** Moment of the weight above about the axis: sum of weight times r, kN mm. */
+  readonly moment: number;
+  /** Whether closed rings carry hoop compression on the stretch that ends here. */
+  readonly hoops: boolean;
+  /** A hoop of steel on the stretch that ends here: its height and the greatest pull per radian. */
+  readonly tie?: { readonly z: number; readonly most: number };
+}
+
+export interface ThrustBody {
+  /** From the crown down. */
+  readonly sections: readonly ThrustSection[];
+  /** Heights between which the crown pushes, when all masonry is cut to `share` of its thickness. */
+  readonly crown: (share: number) => readonly [number, number];
+}
+
+export interface ThrustOptions {
+  /** Where hoop compression acts: anywhere in the section's height, or on the middle surface. */
+  readonly hoopsAt?: 'section' | 'middle';
+  /** Greatest |shear| / compression on a section; unlimited when missing. */
+  readonly friction?: number;
+}
+
+/** A thrust at one section: H, and where its resultant crosses the section. */
+export interface ThrustPoint {
+  readonly r: number;
+  readonly z: number;
+  readonly horizontal: number;
+  readonly vertical: number;
+  /** 0 at the inner face, 1 at the outer. */
+  readonly place: number;
+}
+
+/** Thrusts beyond this many times the weight are told as unlimited. */
+export const GREATEST_THRUST = 1000;
+/** Factors beyond this are told as this. */
+export const GREATEST_FACTOR = 100;
+const LEAST_FACTOR = 0.02;
+/** Relative step at which the search for the factor ends. */
+const FACTOR_STEP = 1e-6;
+const FACTOR_STEPS = 60;
+
+/** A section cut to a share of its thickness: inner and outer point. */
+function band({ middle, half }: ThrustSection, share: number): { readonly inner: Vec2; readonly outer: Vec2 } {
+  return {
+    inner: [middle[0] - share * half[0], middle[1] - share * half[1]],
+    outer: [middle[0] + share * half[0], middle[1] + share * half[1]],
+  };
+}
+
+/** All (H, K) at one section, and how those of the section above were moved to come here. */
+interface Reached {
+  readonly region: Convex;
+  /** Heights of hoop compression on the way. */
+  readonly hoops: readonly [number, number] | null;
+  /** The steel's greatest pull on the way, as a step in (H, K). */
+  readonly tie: Vec2 | null;
+  /** Whether the section lies beyond the axis when cut: it is passed over. */
+  readonly skipped: boolean;
+}
+
+/** The (H, K) that can reach each section with all masonry cut to `share` of its thickness; `null` when none does. */
+function reach(body: ThrustBody, share: number, options: ThrustOptions): Reached[] | null {
+  const { sections } = body;
+  const last = sections[sections.length - 1];
+  if (!last) return null;
+  const most = GREATEST_THRUST * last.weight;
+  const [low, high] = body.crown(share);
+  let region: Convex = sweepConvex([[0, 0]], low, high, most);
+  let above: readonly [number, number] = body.crown(1);
+  const reached: Reached[] = [];
+  for (const section of sections) {
+    const { inner, outer } = band(section, share);
+    let hoops: Reached['hoops'] = null;
+    let tie: Reached['tie'] = null;
+    const skipped = inner[0] < -SAME_POINT;
+    if (!skipped) {
+      const whole = band(section, 1);
+      const here: readonly [number, number] = [whole.inner[1], whole.outer[1]];
+      if (section.tie) {
+        tie = [-section.tie.most, -section.tie.most * section.tie.z];
+        region = dragConvex(region, tie);
+      } else if (section.hoops) {
+        hoops = hoopHeights(above, here, options.hoopsAt ?? 'section');
+        region = sweepConvex(region, hoops[0], hoops[1], most);
+      }
+      region = within(region, section, inner, outer, options.friction);
+      if (region.length === 0) return null;
+      above = here;
+    }
+    reached.push({ region, hoops, tie, skipped });
+  }
+  return reached;
+}
+
+type Heights = readonly [number, number];
+
+function hoopHeights(above: Heights, here: Heights, at: 'section' | 'middle'): Heights {
+  const [low, high] = [(above[0] + here[0]) / 2, (above[1] + here[1]) / 2];
+  const middle = (low + high) / 2;
+  return at === 'middle' ? [middle, middle] : [Math.min(low, high), Math.max(low, high)];
+}
+
+function within(
+  region: Convex,
+  { weight, moment, half }: ThrustSection,
+  inner: Vec2,
+  outer: Vec2,
+  friction: number | undefined,
+): Convex {
+  let kept = clipConvex(region, -inner[1], 1, moment - inner[0] * weight);
+  kept = clipConvex(kept, outer[1], -1, outer[0] * weight - moment);
+  if (friction === undefined) return kept;
+  const size = Math.sqrt(square(half[0]) + square(half[1]));
+  const [c, s] = [half[0] / size, half[1] / size];
+  kept = clipConvex(kept, friction * s - c, 0, weight * (s + friction * c));
+  return clipConvex(kept, c + friction * s, 0, weight * (friction * c - s));
+}
+
+/** Whether a thrust fits into masonry cut to `share` of its thickness. */
+export const stands = (body: ThrustBody, share: number, options: ThrustOptions = {}): boolean =>
+  reach(body, share, options) !== null;
+
+/**
+ * Geometric factor of safety: thickness over the thickness that the thrust needs just to fit, weights unchanged.
+ * Under 1 no thrust fits; 0 when even masonry fifty times as thick holds none.
+ */
+export function geometricFactor(body: ThrustBody, options: ThrustOptions = {}): number {
+  return factorBy((share) => stands(body, share, options));
+}
+
+/** The greatest 1 / share for which a thrust fits. */
+export function factorBy(fits: (share: number) => boolean): number {
+  if (fits(1 / GREATEST_FACTOR)) return GREATEST_FACTOR;
+  let [low, high] = [1 / GREATEST_FACTOR, 1];
+  if (!fits(1)) {
+    [low, high] = [1, 1 / LEAST_FACTOR];
+    if (!fits(high)) return 0;
+  }
+  for (let i = 0; i < FACTOR_STEPS && high - low > FACTOR_STEP * high; i++) {
+    const middle = (low + high) / 2;
+    if (fits(middle)) high = middle;
+    else low = middle;
+  }
+  return 1 / high;
+}
+
+/** Least coefficient of friction with which a thrust fits, from 0 to 2; `null` when none fits with 2. */
+export function frictionNeeded(body: ThrustBody, options: ThrustOptions = {}): number | null {
+  const fits = (friction: number) => stands(body, 1, { ...options, friction });
+  let [low, high] = [0, 2];
+  if (!fits(high)) return null;
+  for (let i = 0; i < 30; i++) {
+    const middle = (low + high) / 2;
+    if (fits(middle)) high = middle;
+    else low = middle;
+  }
+  return high;
+}
+
+export interface ThrustRange {
+  readonly least: number;
+  /** `null` where nothing but crushing limits it. */
+  readonly greatest: number | null;
+}
+
+/** Least and greatest horizontal thrust at the last section; `null` when none fits. */
+export function thrustRange(body: ThrustBody, options: ThrustOptions = {}): ThrustRange | null {
+  const reached = reach(body, 1, options);
+  const end = reached?.[reached.length - 1]?.region;
+  if (!end) return null;
+  const weight = body.sections[body.sections.length - 1]?.weight ?? 0;
+  const greatest = farthest(end, [1, 0])[0];
+  return {
+    least: farthest(end, [-1, 0])[0],
+    greatest: greatest < 0.99 * GREATEST_THRUST * weight ? greatest : null,
+  };
+}
+
+/**
+ * A line of thrust from the crown down: the one of least thrust in masonry cut to `share` of its thickness, with as
+ * little hoop compression as it can do with. Empty when none fits.
+ */
+export function thrustLine(body: ThrustBody, share: number, options: ThrustOptions = {}): ThrustPoint[] {
+  const reached = reach(body, share, options);
+  const end = reached?.[reached.length - 1];
+  if (!reached || !end) return [];
+  let at = farthest(end.region, [-1, 0]);
+  const line: ThrustPoint[] = [];
+  for (let i = reached.length - 1; i >= 0; i--) {
+    const section = body.sections[i] as ThrustSection;
+    const step = reached[i] as Reached;
+    if (step.skipped) continue;
+    const { inner, outer } = band(section, 1);
+    line.unshift(pointAt(section, inner, outer, at));
+    const before = reached[i - 1];
+    if (before) at = comingFrom(before.region, at, step);
+  }
+  return line;
+}
+
+/** The (H, K) of the region above that is moved to `at` with the least pull or push of hoops. */
+function comingFrom(region: Convex, at: Vec2, { hoops, tie }: Reached): Vec2 {
+  const [h, k] = at;
+  if (hoops) {
+    const [low, high] = hoops;
+    let kept = clipConvex(region, -1, 0, h);
+    kept = clipConvex(kept, low, -1, k - low * h);
+    kept = clipConvex(kept, -high, 1, high * h - k);
+    return kept.length > 0 ? farthest(kept, [1, 0]) : nearestCorner(region, at);
+  }
+  if (!tie) return at;
+  let kept: Convex = [at, [h - tie[0], k - tie[1]]];
+  for (let i = 0; i < region.length; i++) {
+    const [p, q] = [region[i] as Vec2, region[(i + 1) % region.length] as Vec2];
+    const [a, b] = [p[1] - q[1], q[0] - p[0]];
+    kept = clipConvex(kept, a, b, -a * p[0] - b * p[1]);
+  }
+  return kept.length > 0 ? farthest(kept, [-1, 0]) : nearestCorner(region, at);
+}
+
+/** Where rounding leaves no way back, the nearest by thrust. */
+const nearestCorner = (region: Convex, [h]: Vec2): Vec2 =>
+  region.reduce((best, p) => (Math.abs(p[0] - h) < Math.abs(best[0] - h) ? p : best));
+
+function pointAt({ weight, moment }: ThrustSection, inner: Vec2, outer: Vec2, [h, k]: Vec2): ThrustPoint {
+  const across = (outer[0] - inner[0]) * weight + (outer[1] - inner[1]) * h;
+  const place = across > 0 ? (moment + k - inner[0] * weight - inner[1] * h) / across : 0.5;
+  return {
+    r: inner[0] + place * (outer[0] - inner[0]),
+    z: inner[1] + place * (outer[1] - inner[1]),
+    horizontal: h,
+    vertical: weight,
+    place,
+  };
+}
