@@ -11,6 +11,8 @@ import type { Vec2 } from '../math/vec.js';
  * (1, height). All solutions of the linear programme are therefore a convex region that is carried from the crown
  * down, section by section. Lengths mm; forces kN, per radian of bearing for a lune.
  */
+export type Heights = readonly [number, number];
+
 export interface ThrustSection {
   /** Where the section crosses the middle surface: (r, z). */
   readonly middle: Vec2;
@@ -20,9 +22,9 @@ export interface ThrustSection {
   readonly weight: number;
   /** Moment of the weight above about the axis: sum of weight times r, kN mm. */
   readonly moment: number;
-  /** Whether closed rings carry hoop compression on the stretch that ends here. */
-  readonly hoops: boolean;
-  /** A hoop of steel on the stretch that ends here: its height and the greatest pull per radian. */
+  /** Heights between which a closed ring just above pushes with hoop compression; `null` for no ring. */
+  readonly hoops: Heights | null;
+  /** A hoop of steel in place of one of masonry: its height and the greatest pull per radian. */
   readonly tie?: { readonly z: number; readonly most: number };
 }
 
@@ -30,12 +32,10 @@ export interface ThrustBody {
   /** From the crown down. */
   readonly sections: readonly ThrustSection[];
   /** Heights between which the crown pushes, when all masonry is cut to `share` of its thickness. */
-  readonly crown: (share: number) => readonly [number, number];
+  readonly crown: (share: number) => Heights;
 }
 
 export interface ThrustOptions {
-  /** Where hoop compression acts: anywhere in the section's height, or on the middle surface. */
-  readonly hoopsAt?: 'section' | 'middle';
   /** Greatest |shear| / compression on a section; unlimited when missing. */
   readonly friction?: number;
 }
@@ -71,7 +71,7 @@ function band({ middle, half }: ThrustSection, share: number): { readonly inner:
 interface Reached {
   readonly region: Convex;
   /** Heights of hoop compression on the way. */
-  readonly hoops: readonly [number, number] | null;
+  readonly hoops: Heights | null;
   /** The steel's greatest pull on the way, as a step in (H, K). */
   readonly tie: Vec2 | null;
   /** Whether the section lies beyond the axis when cut: it is passed over. */
@@ -86,38 +86,21 @@ function reach(body: ThrustBody, share: number, options: ThrustOptions): Reached
   const most = GREATEST_THRUST * last.weight;
   const [low, high] = body.crown(share);
   let region: Convex = sweepConvex([[0, 0]], low, high, most);
-  let above: readonly [number, number] = body.crown(1);
   const reached: Reached[] = [];
   for (const section of sections) {
     const { inner, outer } = band(section, share);
-    let hoops: Reached['hoops'] = null;
-    let tie: Reached['tie'] = null;
+    const { hoops } = section;
+    const tie: Reached['tie'] = section.tie ? [-section.tie.most, -section.tie.most * section.tie.z] : null;
     const skipped = inner[0] < -SAME_POINT;
     if (!skipped) {
-      const whole = band(section, 1);
-      const here: readonly [number, number] = [whole.inner[1], whole.outer[1]];
-      if (section.tie) {
-        tie = [-section.tie.most, -section.tie.most * section.tie.z];
-        region = dragConvex(region, tie);
-      } else if (section.hoops) {
-        hoops = hoopHeights(above, here, options.hoopsAt ?? 'section');
-        region = sweepConvex(region, hoops[0], hoops[1], most);
-      }
+      if (tie) region = dragConvex(region, tie);
+      else if (hoops) region = sweepConvex(region, hoops[0], hoops[1], most);
       region = within(region, section, inner, outer, options.friction);
       if (region.length === 0) return null;
-      above = here;
     }
     reached.push({ region, hoops, tie, skipped });
   }
   return reached;
-}
-
-type Heights = readonly [number, number];
-
-function hoopHeights(above: Heights, here: Heights, at: 'section' | 'middle'): Heights {
-  const [low, high] = [(above[0] + here[0]) / 2, (above[1] + here[1]) / 2];
-  const middle = (low + high) / 2;
-  return at === 'middle' ? [middle, middle] : [Math.min(low, high), Math.max(low, high)];
 }
 
 function within(

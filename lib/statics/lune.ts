@@ -1,0 +1,212 @@
+import { acos, cos, sin } from '../math/elementary.js';
+import { gauss } from '../math/quadrature.js';
+import { monotoneRoot } from '../math/roots.js';
+import type { Vec2 } from '../math/vec.js';
+import type { DomeSetout } from '../setout/dome.js';
+import type { FootingSetout } from '../setout/house.js';
+import type { SpanPoint } from '../setout/span.js';
+import { betweenCurves, layerAt, NO_WEIGHT, ringWeights, sumWeights, type Weights } from './layers.js';
+import type { UnitLoads } from './loads.js';
+import { pressureOf } from './loads.js';
+
+/** A section across a dome's wall normal to its meridian, with what one radian of the masonry above it weighs. */
+export interface LuneSection {
+  readonly part: 'shell' | 'stem' | 'footing';
+  /** Arc length on the shell's intrados; 0 below it. */
+  readonly s: number;
+  readonly middle: Vec2;
+  /** From the middle to the outer face. */
+  readonly half: Vec2;
+  readonly dead: Weights;
+  readonly snow: Weights;
+}
+
+/** One radian of a dome, cut by sections from the crown or curb down to the footing's base. kN, mm. */
+export interface Lune {
+  readonly dome: DomeSetout;
+  readonly sections: readonly LuneSection[];
+  /** Weights above the first section: the curb and what lies on it. */
+  readonly top: { readonly dead: Weights; readonly snow: Weights };
+  readonly crown: (share: number) => readonly [number, number];
+}
+
+export interface LuneOptions {
+  /** Sections of the shell. */
+  readonly sections?: number;
+  readonly renderInside: number;
+  readonly renderOutside: number;
+  readonly footing: FootingSetout | null;
+}
+
+/** At least 200, so that finer sections move no factor by 1e-4. */
+export const SHELL_SECTIONS = 240;
+const STEM_STEP = 100;
+const PANEL_ORDER = 3;
+
+/** Cuts a dome into sections and adds up what lies above each. */
+export function luneOf(dome: DomeSetout, loads: UnitLoads, options: LuneOptions): Lune {
+  const { thickness: t } = dome;
+  const { renderInside, renderOutside } = options;
+  const deadAt = (p: SpanPoint) =>
+    sumWeights(
+      layerAt(p, 0, t, loads.masonry),
+      layerAt(p, -renderInside, 0, loads.render),
+      layerAt(p, t, t + renderOutside, loads.render),
+    );
+  const snowAt = (p: SpanPoint) => snowLayer(p, t + renderOutside, loads);
+  const at = (s: number) => dome.shell.at(s);
+
+  let dead = curbWeights(dome, loads.masonry);
+  let snow = curbSnow(dome, renderOutside, loads);
+  const top = { dead, snow };
+  const sections: LuneSection[] = [];
+  const stations = stationsOf(dome, loads, options);
+  stations.forEach((s, i) => {
+    const before = stations[i - 1];
+    if (before !== undefined) {
+      dead = sumWeights(dead, panel(at, deadAt, s, before));
+      snow = sumWeights(snow, panel(at, snowAt, s, before));
+    }
+    const p = at(s);
+    const [c, up] = [cos(p.normalRad), sin(p.normalRad)];
+    const half: Vec2 = [(t / 2) * c, (t / 2) * up];
+    sections.push({ part: 'shell', s, middle: [p.r + half[0], p.z + half[1]], half, dead, snow });
+  });
+
+  if (dome.skewback) dead = sumWeights(dead, skewbackWeights(dome, loads, renderOutside));
+  const inner = dome.springingRadius;
+  const stem = (z: number): Weights => {
+    const ring = (from: number, to: number, unit: number) => ringWeights([from, to], [z, dome.springingZ], unit);
+    return sumWeights(
+      ring(inner, inner + t, loads.masonry),
+      ring(inner - renderInside, inner, loads.render),
+      ring(inner + t, inner + t + renderOutside, loads.render),
+    );
+  };
+  const steps = Math.max(1, Math.ceil(dome.springingZ / STEM_STEP));
+  for (let i = dome.skewback ? 0 : 1; i <= steps; i++) {
+    const z = dome.springingZ * (1 - i / steps);
+    const all = sumWeights(dead, stem(z));
+    sections.push({ part: 'stem', s: 0, middle: [inner + t / 2, z], half: [t / 2, 0], dead: all, snow });
+    if (dome.springingZ === 0) break;
+  }
+  const { footing } = options;
+  if (footing) {
+    const { innerRadius, outerRadius, bottomZ } = footing;
+    const last = sections[sections.length - 1] as LuneSection;
+    sections.push({
+      part: 'footing',
+      s: 0,
+      middle: [(innerRadius + outerRadius) / 2, bottomZ],
+      half: [(outerRadius - innerRadius) / 2, 0],
+      dead: sumWeights(last.dead, ringWeights([innerRadius, outerRadius], [bottomZ, 0], loads.concrete)),
+      snow,
+    });
+  }
+  return { dome, sections, top, crown: crownOf(dome) };
+}
+
+/** Sum over the panel from `low` to `high` of what `load` gives per unit of arc length. */
+function panel(at: (s: number) => SpanPoint, load: (p: SpanPoint) => Weights, low: number, high: number): Weights {
+  const { nodes, weights } = gauss(PANEL_ORDER);
+  let [weight, moment, height] = [0, 0, 0];
+  for (let k = 0; k < PANEL_ORDER; k++) {
+    const w = load(at(low + (high - low) * (nodes[k] as number)));
+    const share = (weights[k] as number) * (high - low);
+    weight += share * w.weight;
+    moment += share * w.moment;
+    height += share * w.height;
+  }
+  return { weight, moment, height };
+}
+
+function snowLayer(p: SpanPoint, depth: number, { snow }: UnitLoads): Weights {
+  if (snow.kpa === 0 || p.normalRad < snow.leastNormalRad) return NO_WEIGHT;
+  const r = p.r + depth * cos(p.normalRad);
+  if (r <= 0) return NO_WEIGHT;
+  const up = sin(p.normalRad);
+  const weight = pressureOf(snow.kpa) * r * up * (1 + p.curvature * depth);
+  return { weight, moment: weight * r, height: weight * (p.z + depth * up) };
+}
+
+/** Arc lengths from the top down: equal steps, and wherever a load changes its law. */
+function stationsOf(dome: DomeSetout, { snow }: UnitLoads, options: LuneOptions): number[] {
+  const { shell, thickness: t, curb } = dome;
+  const depths = [-options.renderInside, 0, t, t + options.renderOutside];
+  const ends = curb ? [curb.bedS] : depths.map((d) => axisS(dome, d));
+  const top = Math.max(...ends);
+  const count = options.sections ?? SHELL_SECTIONS;
+  const stations = Array.from({ length: count + 1 }, (_, i) => top * (1 - i / count));
+  const breaks = ends.filter((s) => s < top);
+  const snowS = monotoneRoot((s) => shell.at(s).normalRad - snow.leastNormalRad, 0, top);
+  if (snowS > 0 && snowS < top) breaks.push(snowS);
+  return [...new Set([...stations, ...breaks])].sort((a, b) => b - a);
+}
+
+/** Arc length at which the surface `depth` outside the intrados meets the axis; a pointed one's is its own. */
+function axisS({ profile, shell }: DomeSetout, depth: number): number {
+  const { arc } = profile;
+  if (!arc || arc.centre[0] >= 0) return shell.length;
+  const turn = acos(Math.min(1, -arc.centre[0] / (arc.radius + depth)));
+  return shell.length + arc.radius * (turn - shell.at(shell.length).normalRad);
+}
+
+function crownOf(dome: DomeSetout): (share: number) => readonly [number, number] {
+  const { thickness: t, curb } = dome;
+  if (!curb) {
+    return (share) => [dome.heightAt(0, (t / 2) * (1 - share)), dome.heightAt(0, (t / 2) * (1 + share))];
+  }
+  const low = dome.heightAt(curb.clearRadius);
+  const [middle, half] = [(low + curb.topZ) / 2, (curb.topZ - low) / 2];
+  return (share) => [middle - share * half, middle + share * half];
+}
+
+/** The curb from the intrados and its bed up to its level top. */
+function curbWeights(dome: DomeSetout, unit: number): Weights {
+  const { curb } = dome;
+  if (!curb) return NO_WEIGHT;
+  const p = dome.shell.at(curb.bedS);
+  const [outerR, outerZ] = curb.bedOuter;
+  const slope = outerR > p.r ? (outerZ - p.z) / (outerR - p.r) : 0;
+  const top = () => curb.topZ;
+  return sumWeights(
+    betweenCurves([curb.clearRadius, p.r], (r) => dome.heightAt(r), top, unit),
+    betweenCurves([p.r, outerR], (r) => p.z + (r - p.r) * slope, top, unit),
+  );
+}
+
+/** Snow on the skylight, which the curb's middle carries, and on the curb. */
+function curbSnow(dome: DomeSetout, renderOutside: number, { snow }: UnitLoads): Weights {
+  const { curb } = dome;
+  if (!curb) return NO_WEIGHT;
+  const p = dome.shell.at(curb.bedS);
+  const edge = p.r + (dome.thickness + renderOutside) * cos(p.normalRad);
+  const load = pressureOf(snow.kpa);
+  const { clearRadius: bore } = curb;
+  const skylight = (load * bore * bore) / 2;
+  const ring = (load * (edge * edge - bore * bore)) / 2;
+  return {
+    weight: skylight + ring,
+    moment: (skylight * (bore + curb.bedOuter[0])) / 2 + (load * (edge * edge * edge - bore * bore * bore)) / 3,
+    height: (skylight + ring) * curb.topZ,
+  };
+}
+
+/** Between the stem wall's level top and the first conical bed, out to the prolonged extrados and its render. */
+function skewbackWeights(dome: DomeSetout, loads: UnitLoads, renderOutside: number): Weights {
+  const p = dome.shell.at(0);
+  const wedge = (depth: number, unit: number): Weights => {
+    const inner = dome.springingRadius;
+    const bed = p.r + depth * cos(p.normalRad);
+    const slope = (depth * sin(p.normalRad)) / (bed - inner);
+    const floor = () => dome.springingZ;
+    return sumWeights(
+      betweenCurves([inner, bed], floor, (r) => dome.springingZ + (r - inner) * slope, unit),
+      betweenCurves([bed, inner + depth], floor, (r) => dome.heightAt(r, depth), unit),
+    );
+  };
+  return sumWeights(
+    wedge(dome.thickness, loads.masonry - loads.render),
+    wedge(dome.thickness + renderOutside, loads.render),
+  );
+}
