@@ -12,6 +12,8 @@ import { type HouseSetout, setOutHouse } from '../setout/house.js';
 import { blockSolids } from '../solids/block-solids.js';
 import { houseSolids } from '../solids/house-solids.js';
 import { type KernelSource, loadKernel } from '../solids/kernel.js';
+import { staticsChecks } from '../statics/checks.js';
+import { staticsOf } from '../statics/statics.js';
 import { blockTable } from '../tables/blocks.js';
 import { courseTable } from '../tables/courses.js';
 import { openingTable } from '../tables/openings.js';
@@ -152,7 +154,11 @@ function verdict({ setout, laid, balance }: Study): Verdict {
   const { domes, arches } = setout;
   const courses = domes.reduce((n, d) => n + d.courses.length, 0);
   return {
-    checks: [...masonryChecks(setout, laid, balance), ...setoutChecks(setout)],
+    checks: [
+      ...masonryChecks(setout, laid, balance),
+      ...staticsChecks(setout, staticsOf(setout)),
+      ...setoutChecks(setout),
+    ],
     summary: [
       `${count(domes.length, 'dome')}, ${count(courses, 'course')}, ${count(arches.length, 'opening')}`,
       `${count(laid.blocks.length, 'block')}, ${cut} of them cut; ${count(laid.slivers.length, 'remnant')} left to mortar`,

@@ -17,8 +17,12 @@ export interface LuneSection {
   readonly middle: Vec2;
   /** From the middle to the outer face. */
   readonly half: Vec2;
+  /** Elevation of the outward normal; 0 below the shell. */
+  readonly normalRad: number;
   readonly dead: Weights;
   readonly snow: Weights;
+  /** Heights between which the ring of a course, at its middle, can push outward; `null` between such places. */
+  readonly ring: readonly [number, number] | null;
 }
 
 /** One radian of a dome, cut by sections from the crown or curb down to the footing's base. kN, mm. */
@@ -27,6 +31,8 @@ export interface Lune {
   readonly sections: readonly LuneSection[];
   /** Weights above the first section: the curb and what lies on it. */
   readonly top: { readonly dead: Weights; readonly snow: Weights };
+  /** What all of it weighs without footing and snow. */
+  readonly total: { readonly masonry: number; readonly render: number };
   readonly crown: (share: number) => readonly [number, number];
 }
 
@@ -47,47 +53,63 @@ const PANEL_ORDER = 3;
 export function luneOf(dome: DomeSetout, loads: UnitLoads, options: LuneOptions): Lune {
   const { thickness: t } = dome;
   const { renderInside, renderOutside } = options;
-  const deadAt = (p: SpanPoint) =>
-    sumWeights(
-      layerAt(p, 0, t, loads.masonry),
-      layerAt(p, -renderInside, 0, loads.render),
-      layerAt(p, t, t + renderOutside, loads.render),
-    );
+  const masonryAt = (p: SpanPoint) => layerAt(p, 0, t, loads.masonry);
+  const renderAt = (p: SpanPoint) =>
+    sumWeights(layerAt(p, -renderInside, 0, loads.render), layerAt(p, t, t + renderOutside, loads.render));
   const snowAt = (p: SpanPoint) => snowLayer(p, t + renderOutside, loads);
   const at = (s: number) => dome.shell.at(s);
 
-  let dead = curbWeights(dome, loads.masonry);
+  let masonry = curbWeights(dome, loads.masonry);
+  let render = NO_WEIGHT;
   let snow = curbSnow(dome, renderOutside, loads);
-  const top = { dead, snow };
+  const top = { dead: masonry, snow };
   const sections: LuneSection[] = [];
-  const stations = stationsOf(dome, loads, options);
+  const rings = new Set(ringStations(dome));
+  const stations = stationsOf(dome, loads, options, rings);
   stations.forEach((s, i) => {
     const before = stations[i - 1];
     if (before !== undefined) {
-      dead = sumWeights(dead, panel(at, deadAt, s, before));
+      masonry = sumWeights(masonry, panel(at, masonryAt, s, before));
+      render = sumWeights(render, panel(at, renderAt, s, before));
       snow = sumWeights(snow, panel(at, snowAt, s, before));
     }
     const p = at(s);
     const [c, up] = [cos(p.normalRad), sin(p.normalRad)];
     const half: Vec2 = [(t / 2) * c, (t / 2) * up];
-    sections.push({ part: 'shell', s, middle: [p.r + half[0], p.z + half[1]], half, dead, snow });
+    const middle: Vec2 = [p.r + half[0], p.z + half[1]];
+    const ring = rings.has(s) ? ([p.z, p.z + 2 * half[1]] as const) : null;
+    sections.push({
+      part: 'shell',
+      s,
+      normalRad: p.normalRad,
+      middle,
+      half,
+      dead: sumWeights(masonry, render),
+      snow,
+      ring,
+    });
   });
 
-  if (dome.skewback) dead = sumWeights(dead, skewbackWeights(dome, loads, renderOutside));
-  const inner = dome.springingRadius;
-  const stem = (z: number): Weights => {
-    const ring = (from: number, to: number, unit: number) => ringWeights([from, to], [z, dome.springingZ], unit);
-    return sumWeights(
-      ring(inner, inner + t, loads.masonry),
-      ring(inner - renderInside, inner, loads.render),
-      ring(inner + t, inner + t + renderOutside, loads.render),
+  if (dome.skewback) {
+    masonry = sumWeights(masonry, skewbackWedge(dome, dome.thickness, loads.masonry));
+    render = sumWeights(
+      render,
+      skewbackWedge(dome, dome.thickness + renderOutside, loads.render),
+      skewbackWedge(dome, dome.thickness, -loads.render),
     );
-  };
+  }
+  const inner = dome.springingRadius;
+  const wall = (from: number, to: number, z: number, unit: number) =>
+    ringWeights([inner + from, inner + to], [z, dome.springingZ], unit);
+  const stemMasonry = (z: number) => sumWeights(masonry, wall(0, t, z, loads.masonry));
+  const stemRender = (z: number) =>
+    sumWeights(render, wall(-renderInside, 0, z, loads.render), wall(t, t + renderOutside, z, loads.render));
   const steps = Math.max(1, Math.ceil(dome.springingZ / STEM_STEP));
   for (let i = dome.skewback ? 0 : 1; i <= steps; i++) {
     const z = dome.springingZ * (1 - i / steps);
-    const all = sumWeights(dead, stem(z));
-    sections.push({ part: 'stem', s: 0, middle: [inner + t / 2, z], half: [t / 2, 0], dead: all, snow });
+    const dead = sumWeights(stemMasonry(z), stemRender(z));
+    const middle: Vec2 = [inner + t / 2, z];
+    sections.push({ part: 'stem', s: 0, normalRad: 0, middle, half: [t / 2, 0], dead, snow, ring: null });
     if (dome.springingZ === 0) break;
   }
   const { footing } = options;
@@ -97,13 +119,16 @@ export function luneOf(dome: DomeSetout, loads: UnitLoads, options: LuneOptions)
     sections.push({
       part: 'footing',
       s: 0,
+      normalRad: 0,
       middle: [(innerRadius + outerRadius) / 2, bottomZ],
       half: [(outerRadius - innerRadius) / 2, 0],
       dead: sumWeights(last.dead, ringWeights([innerRadius, outerRadius], [bottomZ, 0], loads.concrete)),
       snow,
+      ring: null,
     });
   }
-  return { dome, sections, top, crown: crownOf(dome) };
+  const total = { masonry: stemMasonry(0).weight, render: stemRender(0).weight };
+  return { dome, sections, top, total, crown: crownOf(dome) };
 }
 
 /** Sum over the panel from `low` to `high` of what `load` gives per unit of arc length. */
@@ -130,7 +155,7 @@ function snowLayer(p: SpanPoint, depth: number, { snow }: UnitLoads): Weights {
 }
 
 /** Arc lengths from the top down: equal steps, and wherever a load changes its law. */
-function stationsOf(dome: DomeSetout, { snow }: UnitLoads, options: LuneOptions): number[] {
+function stationsOf(dome: DomeSetout, { snow }: UnitLoads, options: LuneOptions, rings: ReadonlySet<number>): number[] {
   const { shell, thickness: t, curb } = dome;
   const depths = [-options.renderInside, 0, t, t + options.renderOutside];
   const ends = curb ? [curb.bedS] : depths.map((d) => axisS(dome, d));
@@ -140,7 +165,18 @@ function stationsOf(dome: DomeSetout, { snow }: UnitLoads, options: LuneOptions)
   const breaks = ends.filter((s) => s < top);
   const snowS = monotoneRoot((s) => shell.at(s).normalRad - snow.leastNormalRad, 0, top);
   if (snowS > 0 && snowS < top) breaks.push(snowS);
-  return [...new Set([...stations, ...breaks])].sort((a, b) => b - a);
+  return [...new Set([...stations, ...breaks, ...rings])].sort((a, b) => b - a);
+}
+
+/** Rings that a crown plug counts as. */
+const PLUG_RINGS = 4;
+
+/** Arc lengths at the middles of the shell's courses, and of the rings that make up a crown plug. */
+function ringStations({ courses, plug, shell }: DomeSetout): number[] {
+  const middles = courses.filter((c) => c.part === 'shell').map((c) => (c.from + c.to) / 2);
+  if (!plug) return middles;
+  const step = (shell.length - plug.bedS) / PLUG_RINGS;
+  return [...middles, ...Array.from({ length: PLUG_RINGS }, (_, i) => plug.bedS + (i + 0.5) * step)];
 }
 
 /** Arc length at which the surface `depth` outside the intrados meets the axis; a pointed one's is its own. */
@@ -192,21 +228,15 @@ function curbSnow(dome: DomeSetout, renderOutside: number, { snow }: UnitLoads):
   };
 }
 
-/** Between the stem wall's level top and the first conical bed, out to the prolonged extrados and its render. */
-function skewbackWeights(dome: DomeSetout, loads: UnitLoads, renderOutside: number): Weights {
+/** Between the stem wall's level top and the first conical bed, out to the surface `depth` outside the intrados. */
+function skewbackWedge(dome: DomeSetout, depth: number, unit: number): Weights {
   const p = dome.shell.at(0);
-  const wedge = (depth: number, unit: number): Weights => {
-    const inner = dome.springingRadius;
-    const bed = p.r + depth * cos(p.normalRad);
-    const slope = (depth * sin(p.normalRad)) / (bed - inner);
-    const floor = () => dome.springingZ;
-    return sumWeights(
-      betweenCurves([inner, bed], floor, (r) => dome.springingZ + (r - inner) * slope, unit),
-      betweenCurves([bed, inner + depth], floor, (r) => dome.heightAt(r, depth), unit),
-    );
-  };
+  const inner = dome.springingRadius;
+  const bed = p.r + depth * cos(p.normalRad);
+  const slope = (depth * sin(p.normalRad)) / (bed - inner);
+  const floor = () => dome.springingZ;
   return sumWeights(
-    wedge(dome.thickness, loads.masonry - loads.render),
-    wedge(dome.thickness + renderOutside, loads.render),
+    betweenCurves([inner, bed], floor, (r) => dome.springingZ + (r - inner) * slope, unit),
+    betweenCurves([bed, inner + depth], floor, (r) => dome.heightAt(r, depth), unit),
   );
 }

@@ -54,10 +54,11 @@ export interface ThrustPoint {
 export const GREATEST_THRUST = 1000;
 /** Factors beyond this are told as this. */
 export const GREATEST_FACTOR = 100;
-const LEAST_FACTOR = 0.02;
+/** Masonry isn't made thicker than this many times to look for a thrust. */
+const MOST_SHARE = 32;
 /** Relative step at which the search for the factor ends. */
-const FACTOR_STEP = 1e-6;
-const FACTOR_STEPS = 60;
+const FACTOR_STEP = 5e-6;
+const FRICTION_STEP = 0.01;
 
 /** A section cut to a share of its thickness: inner and outer point. */
 function band({ middle, half }: ThrustSection, share: number): { readonly inner: Vec2; readonly outer: Vec2 } {
@@ -125,7 +126,7 @@ export const stands = (body: ThrustBody, share: number, options: ThrustOptions =
 
 /**
  * Geometric factor of safety: thickness over the thickness that the thrust needs just to fit, weights unchanged.
- * Under 1 no thrust fits; 0 when even masonry fifty times as thick holds none.
+ * Under 1 no thrust fits; 0 when even masonry 32 times as thick holds none.
  */
 export function geometricFactor(body: ThrustBody, options: ThrustOptions = {}): number {
   return factorBy((share) => stands(body, share, options));
@@ -133,26 +134,33 @@ export function geometricFactor(body: ThrustBody, options: ThrustOptions = {}): 
 
 /** The greatest 1 / share for which a thrust fits. */
 export function factorBy(fits: (share: number) => boolean): number {
-  if (fits(1 / GREATEST_FACTOR)) return GREATEST_FACTOR;
-  let [low, high] = [1 / GREATEST_FACTOR, 1];
-  if (!fits(1)) {
-    [low, high] = [1, 1 / LEAST_FACTOR];
-    if (!fits(high)) return 0;
+  let high = 1;
+  while (!fits(high)) {
+    high *= 2;
+    if (high > MOST_SHARE) return 0;
   }
-  for (let i = 0; i < FACTOR_STEPS && high - low > FACTOR_STEP * high; i++) {
+  let low = high / 2;
+  if (high === 1) {
+    while (fits(low)) {
+      high = low;
+      low /= 2;
+      if (high <= 1 / GREATEST_FACTOR) return GREATEST_FACTOR;
+    }
+  }
+  while (high - low > FACTOR_STEP * high) {
     const middle = (low + high) / 2;
     if (fits(middle)) high = middle;
     else low = middle;
   }
-  return 1 / high;
+  return Math.min(GREATEST_FACTOR, 1 / high);
 }
 
-/** Least coefficient of friction with which a thrust fits, from 0 to 2; `null` when none fits with 2. */
-export function frictionNeeded(body: ThrustBody, options: ThrustOptions = {}): number | null {
-  const fits = (friction: number) => stands(body, 1, { ...options, friction });
-  let [low, high] = [0, 2];
+/** Least coefficient of friction with which a thrust fits, to a hundredth, at most 1; `null` when 1 isn't enough. */
+export function frictionNeeded(body: ThrustBody): number | null {
+  const fits = (friction: number) => stands(body, 1, { friction });
+  let [low, high] = [0, 1];
   if (!fits(high)) return null;
-  for (let i = 0; i < 30; i++) {
+  while (high - low > FRICTION_STEP) {
     const middle = (low + high) / 2;
     if (fits(middle)) high = middle;
     else low = middle;
@@ -166,7 +174,7 @@ export interface ThrustRange {
   readonly greatest: number | null;
 }
 
-/** Least and greatest horizontal thrust at the last section; `null` when none fits. */
+/** Least and greatest outward thrust at the last section, 0 where a tie can take it all; `null` when none fits. */
 export function thrustRange(body: ThrustBody, options: ThrustOptions = {}): ThrustRange | null {
   const reached = reach(body, 1, options);
   const end = reached?.[reached.length - 1]?.region;
@@ -174,7 +182,7 @@ export function thrustRange(body: ThrustBody, options: ThrustOptions = {}): Thru
   const weight = body.sections[body.sections.length - 1]?.weight ?? 0;
   const greatest = farthest(end, [1, 0])[0];
   return {
-    least: farthest(end, [-1, 0])[0],
+    least: Math.max(0, farthest(end, [-1, 0])[0]),
     greatest: greatest < 0.99 * GREATEST_THRUST * weight ? greatest : null,
   };
 }
