@@ -8,25 +8,44 @@ export type Convex = readonly Vec2[];
 
 /** What of a region lies where a x + b y + c >= 0. */
 export function clipConvex(region: Convex, a: number, b: number, c: number): Convex {
-  const size = region.length;
-  let out = 0;
-  while (out < size && heightOf(region[out] as Vec2, a, b, c) >= 0) out++;
-  // Mostly nothing is cut: programmes clip by thousands of lines.
-  if (out === size) return region;
-  const kept: Vec2[] = [];
-  let p = region[size - 1] as Vec2;
-  let hp = heightOf(p, a, b, c);
-  for (let i = 0; i < size; i++) {
-    const q = region[i] as Vec2;
-    const hq = heightOf(q, a, b, c);
-    if (hp >= 0 !== hq >= 0) {
-      const t = hp / (hp - hq);
-      kept.push([p[0] + (q[0] - p[0]) * t, p[1] + (q[1] - p[1]) * t]);
-    }
-    if (hq >= 0) kept.push(q);
-    [p, hp] = [q, hq];
-  }
+  const kept = [...region];
+  cutConvex(kept, a, b, c);
   return kept;
+}
+
+/** `clipConvex` in the list itself: programmes clip by thousands of lines, of which most take little or nothing. */
+export function cutConvex(region: Vec2[], a: number, b: number, c: number): void {
+  const size = region.length;
+  if (size === 0) return;
+  let first = 0;
+  while (first < size && heightOf(region[first] as Vec2, a, b, c) >= 0) first++;
+  if (first === size) return;
+  // A convex region leaves by one run of corners, which may go round the list's end.
+  let from = first;
+  if (first === 0) {
+    from = size - 1;
+    while (from > 0 && !(heightOf(region[from] as Vec2, a, b, c) >= 0)) from--;
+    if (from === 0) {
+      region.length = 0;
+      return;
+    }
+    from++;
+  }
+  let count = 0;
+  while (!(heightOf(region[(from + count) % size] as Vec2, a, b, c) >= 0)) count++;
+  const enter = crossing(region[from - 1] as Vec2, region[from % size] as Vec2, a, b, c);
+  const last = (from + count - 1) % size;
+  const leave = crossing(region[(last + 1) % size] as Vec2, region[last] as Vec2, a, b, c);
+  const wrapped = Math.max(0, from + count - size);
+  region.splice(from, count - wrapped, enter, leave);
+  if (wrapped > 0) region.splice(0, wrapped);
+}
+
+/** Where the stretch from a point inside to one outside crosses the line. */
+function crossing(p: Vec2, q: Vec2, a: number, b: number, c: number): Vec2 {
+  const hp = heightOf(p, a, b, c);
+  const t = hp / (hp - heightOf(q, a, b, c));
+  return [p[0] + (q[0] - p[0]) * t, p[1] + (q[1] - p[1]) * t];
 }
 
 const heightOf = (p: Vec2, a: number, b: number, c: number): number => a * p[0] + b * p[1] + c;
@@ -43,8 +62,8 @@ export function farthest(region: Convex, direction: Vec2): Vec2 {
 }
 
 /** The region swept by moving it along any direction (1, slope), slope in [low, high], as far as x = `most`. */
-export function sweepConvex(region: Convex, low: number, high: number, most: number): Convex {
-  if (region.length === 0) return region;
+export function sweepConvex(region: Convex, low: number, high: number, most: number): Vec2[] {
+  if (region.length === 0) return [];
   const upper = region.indexOf(farthest(region, [-high, 1]));
   const lower = region.indexOf(farthest(region, [low, -1]));
   const swept: Vec2[] = [];
@@ -61,12 +80,12 @@ export function sweepConvex(region: Convex, low: number, high: number, most: num
 }
 
 /** The region swept by moving it along `path` and no farther. */
-export function dragConvex(region: Convex, path: Vec2): Convex {
+export function dragConvex(region: Convex, path: Vec2): Vec2[] {
   return hullOf([...region, ...region.map(([x, y]): Vec2 => [x + path[0], y + path[1]])]);
 }
 
 /** Smallest convex region that holds all points. */
-export function hullOf(points: readonly Vec2[]): Convex {
+export function hullOf(points: readonly Vec2[]): Vec2[] {
   const sorted = [...points].sort((p, q) => p[0] - q[0] || p[1] - q[1]);
   const chain = (list: readonly Vec2[]): Vec2[] => {
     const hull: Vec2[] = [];

@@ -1,8 +1,5 @@
-import { revolvedBox } from '../masonry/column.js';
-import { wholeVolume } from '../masonry/measure.js';
 import type { DomeSetout } from '../setout/dome.js';
-
-const RING = [0, 2 * Math.PI] as const;
+import { alongArc, layerAt } from './layers.js';
 
 /** Part of a dome's uncut courses that is mortar: bed joints, and perpends as wedges about their mid-thickness. */
 export function jointShare(dome: DomeSetout, joint: number): number {
@@ -10,7 +7,7 @@ export function jointShare(dome: DomeSetout, joint: number): number {
   let all = 0;
   for (const { part, from, bed, to, count, midRadius } of dome.courses) {
     const ring = (low: number, high: number) =>
-      wholeVolume(revolvedBox(dome[part], [low, high], [0, dome.thickness], RING));
+      alongArc(dome[part].at, (p) => layerAt(p, 0, dome.thickness, 1), low, high).weight;
     const blocks = ring(bed, to);
     const bedJoint = ring(from, bed);
     all += blocks + bedJoint;

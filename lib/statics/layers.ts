@@ -45,6 +45,27 @@ export function layerAt(p: SpanPoint, from: number, to: number, unitWeight: numb
   return { weight, moment, height };
 }
 
+const PANEL_ORDER = 3;
+
+/** Sum over arc lengths from `low` to `high` of what `load` gives per unit of arc length. */
+export function alongArc(
+  at: (s: number) => SpanPoint,
+  load: (p: SpanPoint) => Weights,
+  low: number,
+  high: number,
+): Weights {
+  const { nodes, weights } = gauss(PANEL_ORDER);
+  let [weight, moment, height] = [0, 0, 0];
+  for (let k = 0; k < PANEL_ORDER; k++) {
+    const w = load(at(low + (high - low) * (nodes[k] as number)));
+    const share = (weights[k] as number) * (high - low);
+    weight += share * w.weight;
+    moment += share * w.moment;
+    height += share * w.height;
+  }
+  return { weight, moment, height };
+}
+
 /** Weights per radian of a ring with level top and bottom, radii and heights as given. */
 export function ringWeights(
   radii: readonly [number, number],

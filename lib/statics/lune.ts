@@ -1,11 +1,10 @@
 import { acos, cos, sin } from '../math/elementary.js';
-import { gauss } from '../math/quadrature.js';
 import { monotoneRoot } from '../math/roots.js';
 import type { Vec2 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
 import type { FootingSetout } from '../setout/house.js';
 import type { SpanPoint } from '../setout/span.js';
-import { betweenCurves, layerAt, NO_WEIGHT, ringWeights, sumWeights, type Weights } from './layers.js';
+import { alongArc, betweenCurves, layerAt, NO_WEIGHT, ringWeights, sumWeights, type Weights } from './layers.js';
 import type { UnitLoads } from './loads.js';
 import { pressureOf } from './loads.js';
 
@@ -45,9 +44,8 @@ export interface LuneOptions {
 }
 
 /** At least 200, so that finer sections move no factor by 1e-4. */
-export const SHELL_SECTIONS = 240;
+export const SHELL_SECTIONS = 200;
 const STEM_STEP = 100;
-const PANEL_ORDER = 3;
 
 /** Cuts a dome into sections and adds up what lies above each. */
 export function luneOf(dome: DomeSetout, loads: UnitLoads, options: LuneOptions): Lune {
@@ -69,9 +67,9 @@ export function luneOf(dome: DomeSetout, loads: UnitLoads, options: LuneOptions)
   stations.forEach((s, i) => {
     const before = stations[i - 1];
     if (before !== undefined) {
-      masonry = sumWeights(masonry, panel(at, masonryAt, s, before));
-      render = sumWeights(render, panel(at, renderAt, s, before));
-      snow = sumWeights(snow, panel(at, snowAt, s, before));
+      masonry = sumWeights(masonry, alongArc(at, masonryAt, s, before));
+      render = sumWeights(render, alongArc(at, renderAt, s, before));
+      snow = sumWeights(snow, alongArc(at, snowAt, s, before));
     }
     const p = at(s);
     const [c, up] = [cos(p.normalRad), sin(p.normalRad)];
@@ -129,20 +127,6 @@ export function luneOf(dome: DomeSetout, loads: UnitLoads, options: LuneOptions)
   }
   const total = { masonry: stemMasonry(0).weight, render: stemRender(0).weight };
   return { dome, sections, top, total, crown: crownOf(dome) };
-}
-
-/** Sum over the panel from `low` to `high` of what `load` gives per unit of arc length. */
-function panel(at: (s: number) => SpanPoint, load: (p: SpanPoint) => Weights, low: number, high: number): Weights {
-  const { nodes, weights } = gauss(PANEL_ORDER);
-  let [weight, moment, height] = [0, 0, 0];
-  for (let k = 0; k < PANEL_ORDER; k++) {
-    const w = load(at(low + (high - low) * (nodes[k] as number)));
-    const share = (weights[k] as number) * (high - low);
-    weight += share * w.weight;
-    moment += share * w.moment;
-    height += share * w.height;
-  }
-  return { weight, moment, height };
 }
 
 function snowLayer(p: SpanPoint, depth: number, { snow }: UnitLoads): Weights {

@@ -83,14 +83,15 @@ function forcesAt(surface: Surface, load: SurfaceLoad, u: number, above: number)
   let meridian = 0;
   let hoop = 0;
   if (lever > AT_CROWN * size) {
-    meridian = -above / (2 * Math.PI * lever);
-    hoop = -(p.r / steep) * (pressure + meridian * p.curvature);
+    // Taken from 0, so that no load gives no negative zero.
+    meridian = 0 - above / (2 * Math.PI * lever);
+    hoop = 0 - (p.r / steep) * (pressure + meridian * p.curvature);
   } else if (steep < 1e-3 && p.curvature > 0) {
     // A smooth crown: both radii are one, and both forces.
-    meridian = -pressure / (2 * p.curvature);
+    meridian = 0 - pressure / (2 * p.curvature);
     hoop = meridian;
   }
-  const thrust = -meridian * flat;
+  const thrust = 0 - meridian * flat;
   return {
     u,
     r: p.r,

@@ -1,3 +1,4 @@
+import { SAME_POINT } from '../base/tolerances.js';
 import { type Limit, maximise } from '../math/linear-programme.js';
 import type { Vec2 } from '../math/vec.js';
 import { factorBy, type ThrustPoint } from './thrust.js';
@@ -30,6 +31,10 @@ export interface Pair {
 /** A programme that misses by less than this part of the load still fits. */
 const MISS = 1e-9;
 
+/** Whether a section cut to a share of its thickness doesn't reach beyond the axis; others are passed over. */
+const standsClear = ({ middle, half }: PairSection, share: number): boolean =>
+  middle[0] - share * half[0] >= -SAME_POINT;
+
 interface Scale {
   readonly length: number;
   readonly force: number;
@@ -54,26 +59,28 @@ function limitsOf(
   extra: (s: PairSection, at: Vec2, side: 1 | -1) => number,
 ): Limit[] {
   const { length, force } = scale;
-  return half.flatMap((s) => {
-    const sides = [-1, 1] as const;
-    return sides.map((side): Limit => {
-      const x = s.middle[0] + side * share * s.half[0];
-      const z = s.middle[1] + side * share * s.half[1];
-      // side · (moment of all about the point) <= 0: the resultant passes within.
-      const tied = s.tied ? z - tieZ : 0;
-      const miss = x * s.weight + z * s.push - s.moment - s.pushMoment;
-      return {
-        of: [
-          (-side * z) / length,
-          side,
-          (-side * sign * x) / length,
-          (side * tied) / length,
-          extra(s, [x, z], side) / (force * length),
-        ],
-        most: (side * miss) / (force * length),
-      };
+  return half
+    .filter((s) => standsClear(s, share))
+    .flatMap((s) => {
+      const sides = [-1, 1] as const;
+      return sides.map((side): Limit => {
+        const x = s.middle[0] + side * share * s.half[0];
+        const z = s.middle[1] + side * share * s.half[1];
+        // side · (moment of all about the point) <= 0: the resultant passes within.
+        const tied = s.tied ? z - tieZ : 0;
+        const miss = x * s.weight + z * s.push - s.moment - s.pushMoment;
+        return {
+          of: [
+            (-side * z) / length,
+            side,
+            (-side * sign * x) / length,
+            (side * tied) / length,
+            extra(s, [x, z], side) / (force * length),
+          ],
+          most: (side * miss) / (force * length),
+        };
+      });
     });
-  });
 }
 
 function tieLimits({ tie }: Pair, { force }: Scale): Limit[] {
@@ -110,23 +117,25 @@ export function pairLines(pair: Pair): readonly [ThrustPoint[], ThrustPoint[]] {
   const [h, k, s, t] = found as [number, number, number, number];
   const tieZ = pair.tie?.z ?? 0;
   const line = (half: readonly PairSection[], sign: 1 | -1) =>
-    half.map((section): ThrustPoint => {
-      const pull = section.tied ? t : 0;
-      const vertical = section.weight + sign * s;
-      const horizontal = h + section.push - pull;
-      const moment = section.moment + section.pushMoment + k - pull * tieZ;
-      const { middle, half: out } = section;
-      const across = 2 * (out[0] * vertical + out[1] * horizontal);
-      const off = moment - middle[0] * vertical - middle[1] * horizontal;
-      const place = across > 0 ? 0.5 + off / across : 0.5;
-      return {
-        r: middle[0] + (2 * place - 1) * out[0],
-        z: middle[1] + (2 * place - 1) * out[1],
-        horizontal,
-        vertical,
-        place,
-      };
-    });
+    half
+      .filter((s) => standsClear(s, 1))
+      .map((section): ThrustPoint => {
+        const pull = section.tied ? t : 0;
+        const vertical = section.weight + sign * s;
+        const horizontal = h + section.push - pull;
+        const moment = section.moment + section.pushMoment + k - pull * tieZ;
+        const { middle, half: out } = section;
+        const across = 2 * (out[0] * vertical + out[1] * horizontal);
+        const off = moment - middle[0] * vertical - middle[1] * horizontal;
+        const place = across > 0 ? 0.5 + off / across : 0.5;
+        return {
+          r: middle[0] + (2 * place - 1) * out[0],
+          z: middle[1] + (2 * place - 1) * out[1],
+          horizontal,
+          vertical,
+          place,
+        };
+      });
   return [line(pair.halves[0], 1), line(pair.halves[1], -1)];
 }
 

@@ -29,10 +29,11 @@ export function piersOf(lune: Lune, voids: readonly Cutter[]): Pier[] {
 function piersAt(lune: Lune, voids: readonly Cutter[], z: number): Pier[] {
   const { dome, sections } = lune;
   const r = dome.radiusAt(z, dome.thickness / 2);
-  const open = voids
-    .map(({ id, bearingRad, spreadAt }) => ({ id, at: turnPositive(bearingRad), half: spreadAt(r, z + 1) }))
-    .filter(({ half }) => half > 0)
-    .sort((a, b) => a.at - b.at);
+  const open = mergeVoids(
+    voids
+      .map(({ id, bearingRad, spreadAt }) => ({ id, at: turnPositive(bearingRad), half: spreadAt(r, z + 1) }))
+      .filter(({ half }) => half > 0),
+  );
   const dead = atHeight(lune, z, (i) => sections[i]?.dead.weight ?? 0);
   const snow = atHeight(lune, z, (i) => sections[i]?.snow.weight ?? 0);
   return open.map((one, i): Pier => {
@@ -48,4 +49,28 @@ function piersAt(lune: Lune, voids: readonly Cutter[], z: number): Pier[] {
       snow: snow * (width + one.half + next.half),
     };
   });
+}
+
+interface Void {
+  readonly id: string;
+  readonly at: number;
+  readonly half: number;
+}
+
+/** Voids in order round the dome; one that meets another is one with it: a passage and the dome that it leads into. */
+function mergeVoids(voids: readonly Void[]): Void[] {
+  const sorted = [...voids].sort((a, b) => a.at - b.at);
+  for (let i = 0; i < sorted.length && sorted.length > 1; i++) {
+    const j = (i + 1) % sorted.length;
+    const [one, next] = [sorted[i] as Void, sorted[j] as Void];
+    const apart = turnPositive(next.at - one.at);
+    if (apart >= one.half + next.half) continue;
+    const from = Math.min(-one.half, apart - next.half);
+    const to = Math.max(one.half, apart + next.half);
+    const wide = one.half > next.half ? one : next;
+    sorted[i] = { id: wide.id, at: turnPositive(one.at + (from + to) / 2), half: (to - from) / 2 };
+    sorted.splice(j, 1);
+    i = -1;
+  }
+  return sorted;
 }

@@ -1,5 +1,5 @@
 import { SAME_POINT } from '../base/tolerances.js';
-import { type Convex, clipConvex, dragConvex, farthest, sweepConvex } from '../math/convex.js';
+import { type Convex, clipConvex, cutConvex, dragConvex, farthest, sweepConvex } from '../math/convex.js';
 import { square } from '../math/elementary.js';
 import type { Vec2 } from '../math/vec.js';
 
@@ -60,14 +60,6 @@ const MOST_SHARE = 32;
 const FACTOR_STEP = 5e-6;
 const FRICTION_STEP = 0.01;
 
-/** A section cut to a share of its thickness: inner and outer point. */
-function band({ middle, half }: ThrustSection, share: number): { readonly inner: Vec2; readonly outer: Vec2 } {
-  return {
-    inner: [middle[0] - share * half[0], middle[1] - share * half[1]],
-    outer: [middle[0] + share * half[0], middle[1] + share * half[1]],
-  };
-}
-
 /** All (H, K) at one section, and how those of the section above were moved to come here. */
 interface Reached {
   readonly region: Convex;
@@ -79,50 +71,52 @@ interface Reached {
   readonly skipped: boolean;
 }
 
-/** The (H, K) that can reach each section with all masonry cut to `share` of its thickness; `null` when none does. */
-function reach(body: ThrustBody, share: number, options: ThrustOptions): Reached[] | null {
+/**
+ * The (H, K) that can reach the last section with all masonry cut to `share` of its thickness; empty when none does.
+ * `keep` is told those of every section on the way.
+ */
+function reach(body: ThrustBody, share: number, options: ThrustOptions, keep?: (step: Reached) => void): Vec2[] {
   const { sections } = body;
   const last = sections[sections.length - 1];
-  if (!last) return null;
+  if (!last) return [];
   const most = GREATEST_THRUST * last.weight;
   const [low, high] = body.crown(share);
-  let region: Convex = sweepConvex([[0, 0]], low, high, most);
-  const reached: Reached[] = [];
+  let region = sweepConvex([[0, 0]], low, high, most);
   for (const section of sections) {
-    const { inner, outer } = band(section, share);
     const { hoops } = section;
     const tie: Reached['tie'] = section.tie ? [-section.tie.most, -section.tie.most * section.tie.z] : null;
-    const skipped = inner[0] < -SAME_POINT;
+    const skipped = section.middle[0] - share * section.half[0] < -SAME_POINT;
     if (!skipped) {
       if (tie) region = dragConvex(region, tie);
       else if (hoops) region = sweepConvex(region, hoops[0], hoops[1], most);
-      region = within(region, section, inner, outer, options.friction);
-      if (region.length === 0) return null;
+      cutToSection(region, section, share, options.friction);
+      if (region.length === 0) return region;
     }
-    reached.push({ region, hoops, tie, skipped });
+    keep?.({ region: [...region], hoops, tie, skipped });
   }
-  return reached;
+  return region;
 }
 
-function within(
-  region: Convex,
-  { weight, moment, half }: ThrustSection,
-  inner: Vec2,
-  outer: Vec2,
+/** Leaves of a region what passes inside a section. */
+function cutToSection(
+  region: Vec2[],
+  { weight, moment, middle, half }: ThrustSection,
+  share: number,
   friction: number | undefined,
-): Convex {
-  let kept = clipConvex(region, -inner[1], 1, moment - inner[0] * weight);
-  kept = clipConvex(kept, outer[1], -1, outer[0] * weight - moment);
-  if (friction === undefined) return kept;
+): void {
+  const [r, z] = [share * half[0], share * half[1]];
+  cutConvex(region, z - middle[1], 1, moment - (middle[0] - r) * weight);
+  cutConvex(region, middle[1] + z, -1, (middle[0] + r) * weight - moment);
+  if (friction === undefined) return;
   const size = Math.sqrt(square(half[0]) + square(half[1]));
   const [c, s] = [half[0] / size, half[1] / size];
-  kept = clipConvex(kept, friction * s - c, 0, weight * (s + friction * c));
-  return clipConvex(kept, c + friction * s, 0, weight * (friction * c - s));
+  cutConvex(region, friction * s - c, 0, weight * (s + friction * c));
+  cutConvex(region, c + friction * s, 0, weight * (friction * c - s));
 }
 
 /** Whether a thrust fits into masonry cut to `share` of its thickness. */
 export const stands = (body: ThrustBody, share: number, options: ThrustOptions = {}): boolean =>
-  reach(body, share, options) !== null;
+  reach(body, share, options).length > 0;
 
 /**
  * Geometric factor of safety: thickness over the thickness that the thrust needs just to fit, weights unchanged.
@@ -176,9 +170,8 @@ export interface ThrustRange {
 
 /** Least and greatest outward thrust at the last section, 0 where a tie can take it all; `null` when none fits. */
 export function thrustRange(body: ThrustBody, options: ThrustOptions = {}): ThrustRange | null {
-  const reached = reach(body, 1, options);
-  const end = reached?.[reached.length - 1]?.region;
-  if (!end) return null;
+  const end = reach(body, 1, options);
+  if (end.length === 0) return null;
   const weight = body.sections[body.sections.length - 1]?.weight ?? 0;
   const greatest = farthest(end, [1, 0])[0];
   return {
@@ -192,21 +185,20 @@ export function thrustRange(body: ThrustBody, options: ThrustOptions = {}): Thru
  * little hoop compression as it can do with. Empty when none fits.
  */
 export function thrustLine(body: ThrustBody, share: number, options: ThrustOptions = {}): ThrustPoint[] {
-  const reached = reach(body, share, options);
-  const end = reached?.[reached.length - 1];
-  if (!reached || !end) return [];
-  let at = farthest(end.region, [-1, 0]);
+  const reached: Reached[] = [];
+  const end = reach(body, share, options, (step) => reached.push(step));
+  if (end.length === 0) return [];
+  let at = farthest(end, [-1, 0]);
   const line: ThrustPoint[] = [];
   for (let i = reached.length - 1; i >= 0; i--) {
     const section = body.sections[i] as ThrustSection;
     const step = reached[i] as Reached;
     if (step.skipped) continue;
-    const { inner, outer } = band(section, 1);
-    line.unshift(pointAt(section, inner, outer, at));
+    line.push(pointAt(section, at));
     const before = reached[i - 1];
     if (before) at = comingFrom(before.region, at, step);
   }
-  return line;
+  return line.reverse();
 }
 
 /** The (H, K) of the region above that is moved to `at` with the least pull or push of hoops. */
@@ -233,14 +225,14 @@ function comingFrom(region: Convex, at: Vec2, { hoops, tie }: Reached): Vec2 {
 const nearestCorner = (region: Convex, [h]: Vec2): Vec2 =>
   region.reduce((best, p) => (Math.abs(p[0] - h) < Math.abs(best[0] - h) ? p : best));
 
-function pointAt({ weight, moment }: ThrustSection, inner: Vec2, outer: Vec2, [h, k]: Vec2): ThrustPoint {
-  const across = (outer[0] - inner[0]) * weight + (outer[1] - inner[1]) * h;
-  const place = across > 0 ? (moment + k - inner[0] * weight - inner[1] * h) / across : 0.5;
+function pointAt({ middle, half, weight, moment }: ThrustSection, [h, k]: Vec2): ThrustPoint {
+  const across = half[0] * weight + half[1] * h;
+  const off = across > 0 ? (moment + k - middle[0] * weight - middle[1] * h) / across : 0;
   return {
-    r: inner[0] + place * (outer[0] - inner[0]),
-    z: inner[1] + place * (outer[1] - inner[1]),
+    r: middle[0] + off * half[0],
+    z: middle[1] + off * half[1],
     horizontal: h,
     vertical: weight,
-    place,
+    place: (1 + off) / 2,
   };
 }

@@ -38,9 +38,8 @@ function halfOf(lune: Lune, tie: PlacedTie | null, burden: Burden): PairSection[
   const { sections } = lune;
   const step = Math.max(1, Math.ceil(sections.length / MOST_SECTIONS));
   return sections.flatMap((s, i) => {
-    const inner = s.middle[0] - s.half[0];
     const kept = s.part !== 'shell' || i % step === 0 || sections[i + 1]?.part !== 'shell';
-    if (!kept || inner < 0) return [];
+    if (!kept) return [];
     const more = burden(s, i);
     return [
       {

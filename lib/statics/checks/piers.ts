@@ -16,7 +16,7 @@ export function pierChecks(setout: HouseSetout, dome: DomeSetout, found: DomeSta
 const nameOf = ({ between: [one, next], z }: Pier): string =>
   `${one === next ? `beside ${one}` : `between ${one} and ${next}`}, ${(z / 1000).toFixed(2)} m above the floor`;
 
-/** Where the thrust crosses the wall at a height, 0 inside to 1 outside; the middle where none fits. */
+/** Where the thrust crosses the wall at a height, 0 inside to 1 outside. */
 function placeAt(line: readonly ThrustPoint[], z: number): number {
   const below = line.find((p) => p.z <= z) ?? line[line.length - 1];
   return below ? Math.min(1, Math.max(0, below.place)) : 0.5;
@@ -25,6 +25,15 @@ function placeAt(line: readonly ThrustPoint[], z: number): number {
 function stressCheck(setout: HouseSetout, dome: DomeSetout, found: DomeStatics, { strength }: Statics): Check {
   const { combinations } = setout.house.site;
   const id = `piers.${dome.id}`;
+  if (found.thrust.factor < 1) {
+    return {
+      id,
+      statement: `The piers of dome ${dome.id} bear what they gather.`,
+      state: 'attention',
+      source: 'statics',
+      advice: 'No thrust fits into the wall, so nothing tells where the load stands: change the wall first.',
+    };
+  }
   const stressOf = (pier: Pier): number => {
     const place = placeAt(found.thrust.line, pier.z);
     const depth = 2 * Math.max(1e-3, Math.min(place, 1 - place)) * dome.thickness;
