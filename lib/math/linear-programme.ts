@@ -1,3 +1,5 @@
+import { PROGRAMME } from '../base/tolerances.js';
+
 /**
  * Linear programmes of few free unknowns and many limits: greatest c·x with A x <= b. Solved on the dual (least b·y
  * with y A = c, y >= 0), whose basis is only as large as there are unknowns, by the revised simplex method; Bland's
@@ -14,7 +16,6 @@ export type Optimum =
   /** Nothing meets all limits, or they leave the objective without a bound. */
   | { readonly kind: 'none' };
 
-const SMALL = 1e-11;
 const MOST_STEPS = 5000;
 
 /** @throws RangeError where a limit has not as many coefficients as the objective, or the search doesn't end. */
@@ -65,7 +66,7 @@ class Dual {
   solve(first: boolean): boolean {
     for (let step = 0; step < MOST_STEPS; step++) {
       const entering = this.#entering(first, step > MOST_STEPS / 2);
-      if (entering < 0) return !first || this.#leftOver() <= SMALL * 1e3;
+      if (entering < 0) return !first || this.#leftOver() <= PROGRAMME * 1e3;
       const column = this.#times((this.#limits[entering] as Limit).of);
       const row = this.#leaving(column, first);
       if (row < 0) return false;
@@ -86,7 +87,7 @@ class Dual {
   #entering(first: boolean, bland: boolean): number {
     const prices = this.prices(first);
     let best = -1;
-    let least = -SMALL;
+    let least = -PROGRAMME;
     for (let j = 0; j < this.#limits.length; j++) {
       const { of, most } = this.#limits[j] as Limit;
       let reduced = first ? 0 : most;
@@ -109,10 +110,13 @@ class Dual {
       const rate = column[i] as number;
       const artificial = (this.#basis[i] as number) >= this.#limits.length;
       // In the second phase an artificial column that is left at 0 must not grow: it goes first.
-      if (!first && artificial && Math.abs(rate) > SMALL) return i;
-      if (rate <= SMALL) continue;
+      if (!first && artificial && Math.abs(rate) > PROGRAMME) return i;
+      if (rate <= PROGRAMME) continue;
       const ratio = (this.#values[i] as number) / rate;
-      if (ratio < least - SMALL || (ratio < least + SMALL && (this.#basis[i] as number) < (this.#basis[best] ?? 0))) {
+      if (
+        ratio < least - PROGRAMME ||
+        (ratio < least + PROGRAMME && (this.#basis[i] as number) < (this.#basis[best] ?? 0))
+      ) {
         best = i;
         least = ratio;
       }

@@ -1,3 +1,4 @@
+import { AT_CROWN } from '../base/tolerances.js';
 import { cos, sin } from '../math/elementary.js';
 import { integrate } from '../math/quadrature.js';
 import { monotoneRoot } from '../math/roots.js';
@@ -49,9 +50,6 @@ export interface MembraneForces {
   /** Pull of a ring that takes the thrust: thrust times radius, F. */
   readonly ringTension: number;
 }
-
-/** Where r sin(angle from the axis) is less than this part of the shell's size, the crown's limits hold. */
-const AT_CROWN = 1e-9;
 
 /** Forces at each of `stations`, which run from the top down; panels between them are integrated one by one. */
 export function membraneForces(surface: Surface, load: SurfaceLoad, stations: readonly number[]): MembraneForces[] {
@@ -106,7 +104,7 @@ function forcesAt(surface: Surface, load: SurfaceLoad, u: number, above: number)
 }
 
 /**
- * Parameter at which hoop forces turn from compression into tension on the way down, to float64's precision;
+ * Parameter at which hoop forces turn from compression into tension on the way down;
  * `null` when they don't between the stations.
  */
 export function hoopTurn(surface: Surface, load: SurfaceLoad, forces: readonly MembraneForces[]): number | null {
@@ -114,7 +112,7 @@ export function hoopTurn(surface: Surface, load: SurfaceLoad, forces: readonly M
     const [a, b] = [forces[i - 1] as MembraneForces, forces[i] as MembraneForces];
     if (!(a.hoop <= 0 && b.hoop > 0)) continue;
     const hoopAt = (u: number) => forcesAt(surface, load, u, a.above + loadBetween(surface, load, a.u, u)).hoop;
-    return monotoneRoot(hoopAt, a.u, b.u, 1e-13);
+    return monotoneRoot(hoopAt, a.u, b.u);
   }
   return null;
 }

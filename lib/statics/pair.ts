@@ -1,4 +1,4 @@
-import { SAME_POINT } from '../base/tolerances.js';
+import { SAME_POINT, THRUST_MISS } from '../base/tolerances.js';
 import { type Limit, maximise } from '../math/linear-programme.js';
 import type { Vec2 } from '../math/vec.js';
 import { factorBy, type ThrustPoint } from './thrust.js';
@@ -27,9 +27,6 @@ export interface Pair {
   readonly halves: readonly [readonly PairSection[], readonly PairSection[]];
   readonly tie: { readonly z: number; readonly most: number } | null;
 }
-
-/** A programme that misses by less than this part of the load still fits. */
-const MISS = 1e-9;
 
 /** Whether a section cut to a share of its thickness doesn't reach beyond the axis; others are passed over. */
 const standsClear = ({ middle, half }: PairSection, share: number): boolean =>
@@ -102,7 +99,7 @@ function solve(pair: Pair, share: number): readonly number[] | null {
     { of: [0, 0, 0, 0, 1], most: 1 },
   ];
   const best = maximise([0, 0, 0, 0, 1], limits);
-  if (best.kind === 'none' || best.value < -MISS) return null;
+  if (best.kind === 'none' || best.value < -THRUST_MISS) return null;
   const [h, k, s, t] = best.at as [number, number, number, number, number];
   return [h * scale.force, k * slack, s * scale.force, t * scale.force];
 }

@@ -1,4 +1,4 @@
-import { SAME_POINT } from '../base/tolerances.js';
+import { FACTOR_STEP, FRICTION_STEP, SAME_POINT } from '../base/tolerances.js';
 import { type Convex, clipConvex, cutConvex, dragConvex, farthest, sweepConvex } from '../math/convex.js';
 import { square } from '../math/elementary.js';
 import type { Vec2 } from '../math/vec.js';
@@ -56,9 +56,6 @@ export const GREATEST_THRUST = 1000;
 export const GREATEST_FACTOR = 100;
 /** Masonry isn't made thicker than this many times to look for a thrust. */
 const MOST_SHARE = 32;
-/** Relative step at which the search for the factor ends. */
-const FACTOR_STEP = 5e-6;
-const FRICTION_STEP = 0.01;
 
 /** All (H, K) at one section, and how those of the section above were moved to come here. */
 interface Reached {
