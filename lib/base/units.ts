@@ -23,7 +23,8 @@ export interface Unit {
 const FOOT_MM = 304.8;
 const INCH_MM = 25.4;
 const POUND_KG = 0.45359237;
-const GRAVITY = 9.80665;
+/** Standard gravity, m/s2. */
+export const GRAVITY = 9.80665;
 const PSI_KPA = (POUND_KG * GRAVITY * 1000) / (INCH_MM * INCH_MM);
 const PSF_KPA = PSI_KPA / 144;
 const POUND_PER_CUBIC_FOOT = POUND_KG / ((FOOT_MM * FOOT_MM * FOOT_MM) / 1e9);

@@ -72,7 +72,7 @@ function printCheck(setout: HouseSetout): Check {
 function standingNotice(): Check {
   return {
     id: 'standing',
-    statement: 'Stability of shell, arches, ring tie and footing under load, and of the courses while they are laid.',
+    statement: 'Every course stands while it is laid, and until its ring is closed.',
     state: 'attention',
     source: 'not computed by this version',
     advice: 'A licensed engineer must compute it before anything is built.',

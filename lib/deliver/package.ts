@@ -8,6 +8,8 @@ import { masonryChecks } from '../masonry/checks.js';
 import { layBlocks } from '../masonry/lay.js';
 import { type HouseSetout, setOutHouse } from '../setout/house.js';
 import type { KernelSource } from '../solids/kernel.js';
+import { staticsChecks } from '../statics/checks.js';
+import { staticsOf } from '../statics/statics.js';
 import { blockTable } from '../tables/blocks.js';
 import { courseTable } from '../tables/courses.js';
 import { openingTable } from '../tables/openings.js';
@@ -119,7 +121,11 @@ function verdict({ setout, laid, balance }: Study): Verdict {
   const { domes, arches } = setout;
   const courses = domes.reduce((n, d) => n + d.courses.length, 0);
   return {
-    checks: [...masonryChecks(setout, laid, balance), ...setoutChecks(setout)],
+    checks: [
+      ...masonryChecks(setout, laid, balance),
+      ...staticsChecks(setout, staticsOf(setout)),
+      ...setoutChecks(setout),
+    ],
     summary: [
       `${count(domes.length, 'dome')}, ${count(courses, 'course')}, ${count(arches.length, 'opening')}`,
       `${count(laid.blocks.length, 'block')}, ${cut} of them cut; ${count(laid.slivers.length, 'remnant')} left to mortar`,

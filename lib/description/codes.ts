@@ -146,6 +146,11 @@ export const CODES = {
   'footing-too-narrow': doc('A footing narrower than the wall.', 'Widen it.'),
   'footing-too-wide': doc('A footing so wide that no floor is left inside a dome.', 'Narrow it.'),
   'footing-too-shallow': doc('A footing that does not reach into the ground.', 'Deepen it.'),
+  'tie-without-footing': doc(
+    'A tie in the footing of a house without footing.',
+    'Give a footing, or lay the tie above the openings.',
+  ),
+  'tie-too-high': doc('A tie that lies above the crown of a dome.', 'Lower it, or lay it above the openings.'),
   'plot-crossing': doc(
     'A plot whose sides cross, or that encloses no area.',
     'List the corners in order round the plot.',

@@ -14,6 +14,7 @@ import type {
   Room,
   Site,
   Slab,
+  Tie,
   Wall,
 } from './house.js';
 import type { Path } from './problem-list.js';
@@ -42,6 +43,7 @@ export interface Draft {
   readonly rooms: readonly Placed<Room>[];
   readonly footing: Footing | null | undefined;
   readonly slab: Slab | null | undefined;
+  readonly tie: Tie | 'none' | null;
   readonly material: Material | undefined;
   readonly casting: Casting | undefined;
   readonly print: Print | undefined;
@@ -67,6 +69,7 @@ export function houseOf(draft: Draft): House {
     rooms: draft.rooms.map((r) => r.value),
     footing: whole(draft.footing),
     slab: whole(draft.slab),
+    tie: draft.tie,
     material: whole(draft.material),
     casting: whole(draft.casting),
     print: whole(draft.print),

@@ -23,6 +23,8 @@ export interface House {
   /** `null` when the description says `none`. */
   readonly footing: Footing | null;
   readonly slab: Slab | null;
+  /** `null` when the description says nothing of it. */
+  readonly tie: Tie | 'none' | null;
   readonly material: Material;
   readonly casting: Casting;
   readonly print: Print;
@@ -49,6 +51,11 @@ export interface Site {
   readonly windKpa: number | null;
   readonly seismicCoefficient: number | null;
   readonly bearingCapacityKpa: number | null;
+  /** Footing on soil. */
+  readonly soilFriction: number | null;
+  readonly combinations: 'EN 1990' | 'ASCE 7';
+  /** Pressure coefficients: windward springing, crown line, leeward springing. */
+  readonly windCoefficients: readonly [number, number, number] | null;
   readonly frostDepth: number | null;
   readonly plot: readonly (readonly [number, number])[] | null;
   readonly setback: number | null;
@@ -164,11 +171,31 @@ export interface Slab {
   readonly thickness: number;
 }
 
+/** Closed hoop of steel round every dome. */
+export interface Tie {
+  /** In the footing, in the first bed above all openings, or at a height above the floor. */
+  readonly level: 'footing' | 'above openings' | number;
+  readonly bars: number;
+  readonly diameter: number;
+  readonly yieldMpa: number;
+  /** Design bond strength; `null` when not given. */
+  readonly bondMpa: number | null;
+  readonly lap: number | null;
+}
+
 export interface Material {
   readonly dryDensity: number;
   /** `null` when the user hasn't given cube tests. */
   readonly compressiveStrengthMpa: number | null;
   readonly waterCement: number;
+  readonly mortarDensity: number;
+  readonly mortarStrengthMpa: number;
+  readonly renderDensity: number;
+  readonly concreteDensity: number;
+  /** Characteristic over design strength of the masonry. */
+  readonly partialFactor: number;
+  /** Of a bed joint. */
+  readonly friction: number;
 }
 
 export interface Casting {

@@ -14,6 +14,7 @@ import type {
   Room,
   Site,
   Slab,
+  Tie,
   Wall,
 } from './house.js';
 import type { DescriptionOutput } from './schema.js';
@@ -39,6 +40,9 @@ export function siteFrom(site: Output<'site'>): Site {
     windKpa: site.wind ?? null,
     seismicCoefficient: site['seismic-coefficient'] ?? null,
     bearingCapacityKpa: site['bearing-capacity'] ?? null,
+    soilFriction: site['soil-friction'] ?? null,
+    combinations: site.combinations,
+    windCoefficients: site['wind-coefficients'] ?? null,
     frostDepth: site['frost-depth'] ?? null,
     plot: site.plot ?? null,
     setback: site.setback ?? null,
@@ -151,12 +155,31 @@ export function slabFrom(slab: Output<'slab'>): Slab | null {
   return slab === 'none' ? null : slab;
 }
 
+export function tieFrom(tie: Output<'tie'>): Tie | 'none' | null {
+  if (tie === undefined || tie === 'none') return tie ?? null;
+  const bond = tie['bond-strength'];
+  return {
+    level: tie.level,
+    bars: tie.bars,
+    diameter: tie.diameter,
+    yieldMpa: tie['yield-strength'] / 1000,
+    bondMpa: bond === undefined ? null : bond / 1000,
+    lap: tie.lap ?? null,
+  };
+}
+
 export function materialFrom(material: Output<'material'>): Material {
   const strength = material['compressive-strength'];
   return {
     dryDensity: material['dry-density'],
     compressiveStrengthMpa: strength === undefined ? null : strength / 1000,
     waterCement: material['water-cement'],
+    mortarDensity: material['mortar-density'],
+    mortarStrengthMpa: material['mortar-strength'] / 1000,
+    renderDensity: material['render-density'],
+    concreteDensity: material['concrete-density'],
+    partialFactor: material['partial-factor'],
+    friction: material.friction,
   };
 }
 

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { LENGTH_UNITS, type LengthUnit } from '../base/units.js';
 import { domeSchema } from './schema/domes.js';
 import { leavesIn } from './schema/leaves.js';
-import { blocksSchema, footingSchema, slabSchema, wallSchema } from './schema/masonry.js';
+import { blocksSchema, footingSchema, slabSchema, tieSchema, wallSchema } from './schema/masonry.js';
 import { openingSchema, passageSchema, roomSchema } from './schema/openings.js';
 import { projectSchema, siteSchema } from './schema/site.js';
 import { castingSchema, materialSchema, pricesSchema, printSchema } from './schema/works.js';
@@ -59,6 +59,7 @@ function schemaIn(units: LengthUnit) {
       .meta({ description: 'What the domes are used for.' }),
     footing: footingSchema(q).prefault({}),
     slab: slabSchema(q).prefault({}),
+    tie: tieSchema(q).optional(),
     material: materialSchema(q).prefault({}),
     casting: castingSchema(q).prefault({}),
     print: printSchema(q).prefault({}),

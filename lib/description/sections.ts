@@ -16,6 +16,7 @@ import {
   roomFrom,
   siteFrom,
   slabFrom,
+  tieFrom,
   wallFrom,
 } from './normal.js';
 import { pricesFrom } from './prices.js';
@@ -56,6 +57,7 @@ export function readSections(input: unknown, problems: ProblemList): Draft | und
     rooms: reader.list(top, 'rooms', shape.rooms.unwrap().element).map((e) => placed(e, roomFrom)),
     footing: footing === undefined || !wall ? undefined : footingFrom(footing, wall.thickness),
     slab: map(section('slab', shape.slab), slabFrom),
+    tie: tieFrom(section('tie', shape.tie)),
     material: map(section('material', shape.material), materialFrom),
     casting: map(section('casting', shape.casting), castingFrom),
     print: map(section('print', shape.print), printFrom),

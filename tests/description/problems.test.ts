@@ -266,6 +266,12 @@ const CASES: readonly (readonly [code: ProblemCode, text: string])[] = [
   // Footing, site, prices
   ['footing-too-narrow', withHall('footing: { width: ‸0.2 }')],
   ['footing-too-wide', withHall('footing: { width: ‸2.3 }', 'radius: 1')],
+  ['tie-without-footing', withHall('footing: none\ntie: { level: ‸footing, diameter: 10 mm }')],
+  ['tie-too-high', withHall('tie: { level: ‸3.7, diameter: 10 mm }')],
+  ['value-range', withHall('material: { compressive-strength: ‸0 MPa }')],
+  ['value-range', withHall('material: { dry-density: ‸250 kg/m3 }')],
+  ['value-range', withHall('material: { dry-density: ‸1900 kg/m3 }')],
+  ['value-range', withHall('site: { snow: ‸1 MPa }')],
   ['footing-too-shallow', withHall('footing: { depth: ‸0.1 }')],
   ['plot-crossing', withHall('site: { plot: ‸[[0, 0], [9, 9], [9, 0], [0, 9]] }')],
   ['plot-crossing', withHall('site: { plot: ‸[[0, 0], [4, 4], [9, 9]] }')],

@@ -1,7 +1,19 @@
-import type { Dome, Head, House, Opening, ProfileShape } from '../../lib/description/house.js';
+import type { Dome, Head, House, Material, Opening, ProfileShape } from '../../lib/description/house.js';
 
 /** House literals for tests, in millimetres: every part has a plain default, any may be overridden. */
 type Part<T> = { readonly [K in keyof T]?: T[K] };
+
+export const MATERIAL: Material = {
+  dryDensity: 600,
+  compressiveStrengthMpa: 1,
+  waterCement: 0.5,
+  mortarDensity: 1900,
+  mortarStrengthMpa: 2.5,
+  renderDensity: 1900,
+  concreteDensity: 2400,
+  partialFactor: 3,
+  friction: 0.4,
+};
 
 export function domeOf(part: Part<Dome> & { readonly shape?: ProfileShape; readonly rise?: number } = {}): Dome {
   const { shape = 'hemisphere', rise, ...rest } = part;
@@ -47,6 +59,9 @@ export function houseOf(part: Part<House> = {}): House {
       windKpa: null,
       seismicCoefficient: null,
       bearingCapacityKpa: null,
+      soilFriction: null,
+      combinations: 'EN 1990',
+      windCoefficients: null,
       frostDepth: null,
       plot: null,
       setback: null,
@@ -71,7 +86,8 @@ export function houseOf(part: Part<House> = {}): House {
     rooms: [],
     footing: { width: 500, depth: 400 },
     slab: { thickness: 100 },
-    material: { dryDensity: 600, compressiveStrengthMpa: 1, waterCement: 0.5 },
+    tie: null,
+    material: MATERIAL,
     casting: {
       mixerLitresPerMinute: null,
       demouldDays: 1,

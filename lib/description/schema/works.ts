@@ -1,15 +1,29 @@
 import { z } from 'zod';
 import type { Leaves } from './leaves.js';
 
+const HEAVY = { least: 300, most: 2600 };
+
 export const materialSchema = (q: Leaves) =>
   z
     .strictObject({
       'dry-density': q
-        .quantity('density', 'Dry density of the block.', { least: 200, most: 3000 })
+        .quantity('density', 'Dry density of the block.', { least: 300, most: 1800 })
         .prefault('600 kg/m3'),
       'compressive-strength': q
         .quantity('pressure', 'Mean compressive strength found on test cubes.', { least: 50, most: 200_000 })
         .optional(),
+      'mortar-density': q.quantity('density', 'Density of the set mortar.', HEAVY).prefault('1900 kg/m3'),
+      'mortar-strength': q
+        .quantity('pressure', 'Compressive strength of the set mortar.', { least: 200, most: 30_000 })
+        .prefault('2.5 MPa'),
+      'render-density': q.quantity('density', 'Density of the dry render.', HEAVY).prefault('1900 kg/m3'),
+      'concrete-density': q
+        .quantity('density', 'Density of the footing’s concrete.', { least: 1000, most: 3000 })
+        .prefault('2400 kg/m3'),
+      'partial-factor': q
+        .number('Characteristic over design strength of the masonry.', { least: 1, most: 10 })
+        .prefault(3),
+      friction: q.number('Friction that may be counted on in a bed joint.', { least: 0, most: 1 }).prefault(0.4),
       'water-cement': q.number('Water to cement by mass.', { least: 0.2, most: 1.5 }).prefault(0.5),
     })
     .meta({ description: 'What the blocks are cast of.' });
