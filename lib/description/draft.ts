@@ -2,6 +2,7 @@ import type { LengthUnit } from '../base/units.js';
 import type {
   BlockRules,
   Casting,
+  Centering,
   Dome,
   Footing,
   House,
@@ -12,9 +13,11 @@ import type {
   Print,
   Project,
   Room,
+  SettingOut,
   Site,
   Slab,
   Wall,
+  Warmth,
 } from './house.js';
 import type { Path } from './problem-list.js';
 
@@ -44,6 +47,9 @@ export interface Draft {
   readonly slab: Slab | null | undefined;
   readonly material: Material | undefined;
   readonly casting: Casting | undefined;
+  readonly settingOut: SettingOut | undefined;
+  readonly centering: Centering | undefined;
+  readonly warmth: Warmth | undefined;
   readonly print: Print | undefined;
   readonly prices: Prices | undefined;
   /** Every id as written, of sound entries and of others. */
@@ -69,6 +75,9 @@ export function houseOf(draft: Draft): House {
     slab: whole(draft.slab),
     material: whole(draft.material),
     casting: whole(draft.casting),
+    settingOut: whole(draft.settingOut),
+    centering: whole(draft.centering),
+    warmth: whole(draft.warmth),
     print: whole(draft.print),
     prices: whole(draft.prices),
   };

@@ -76,6 +76,6 @@ describe('density of the fresh mix', () => {
     [600, 779.563],
     [800, 1022.751],
   ])('dry %d kg/m3 at water/cement 0.5', (dryDensity, wet) => {
-    expect(wetDensity({ dryDensity, compressiveStrengthMpa: null, waterCement: 0.5 })).toBeCloseTo(wet, 2);
+    expect(wetDensity({ ...houseOf().material, dryDensity })).toBeCloseTo(wet, 2);
   });
 });
