@@ -11,6 +11,8 @@ interface Printed {
 export interface TableUnits {
   /** From mm. */
   readonly length: Printed;
+  /** From mm, for a tape on site: to 1 mm or 1/16 in. */
+  readonly site: Printed;
   /** From mm³, for one block. */
   readonly pieceVolume: Printed;
   /** From mm³, for a part of the house. */
@@ -21,6 +23,7 @@ export interface TableUnits {
 
 const METRIC: TableUnits = {
   length: { unit: 'mm', decimals: 1, of: (mm) => mm },
+  site: { unit: 'mm', decimals: 0, of: (mm) => mm },
   pieceVolume: { unit: 'L', decimals: 3, of: (v) => v / 1e6 },
   volume: { unit: 'm3', decimals: 4, of: (v) => v / 1e9 },
   mass: { unit: 'kg', decimals: 2, of: (kg) => kg },
@@ -31,6 +34,7 @@ const CUBIC_FOOT = 304.8 * 304.8 * 304.8;
 // International foot and pound: 1 ft = 0.3048 m, 1 lb = 0.45359237 kg, exactly.
 const FEET: TableUnits = {
   length: { unit: 'in', decimals: 3, of: (mm) => mm / 25.4 },
+  site: { unit: 'in', decimals: 2, of: (mm) => Math.round((mm / 25.4) * 16) / 16 },
   pieceVolume: { unit: 'ft3', decimals: 4, of: (v) => v / CUBIC_FOOT },
   volume: { unit: 'ft3', decimals: 3, of: (v) => v / CUBIC_FOOT },
   mass: { unit: 'lb', decimals: 2, of: (kg) => kg / 0.45359237 },
