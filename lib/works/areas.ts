@@ -19,7 +19,7 @@ import type { MeridianSpan } from '../setout/span.js';
 
 /** Surfaces of a house that are rendered, meshed, waterproofed, or lose warmth; mm², by quadrature. */
 export interface HouseAreas {
-  /** Intradoses less what openings, passages and earlier domes take. */
+  /** Intradoses less what openings, passages and earlier domes take, and what shows of these in the room. */
   readonly intrados: number;
   /** Jambs and soffits in openings and passages, backs of niches. */
   readonly reveals: number;
@@ -34,7 +34,7 @@ export interface HouseAreas {
 export function areasOf(house: HouseSetout): HouseAreas {
   const sum = { intrados: 0, reveals: 0, extrados: 0, barrels: 0 };
   for (const dome of house.domes) {
-    sum.intrados += intradosArea(house, dome);
+    sum.intrados += intradosArea(house, dome) + extradosInRoom(house, dome);
     sum.extrados += extradosArea(house, dome);
   }
   for (const arch of house.arches) {
@@ -109,9 +109,32 @@ export function intradosArea(house: HouseSetout, dome: DomeSetout): number {
 const abutted = (house: HouseSetout, dome: DomeSetout): Cutter[] =>
   earlierThan(house, dome).map((earlier) => shellCutter(earlier, sub2(earlier.at, dome.at), 0));
 
-/** Extrados of a dome with its stem wall and curb, less barrels, rings' clear spaces, passages, earlier domes. */
+/** Later domes that abut a dome. */
+const laterThan = (house: HouseSetout, dome: DomeSetout): DomeSetout[] =>
+  house.domes.filter((later) => earlierThan(house, later).includes(dome));
+
+/** What shows of a dome's extrados outside: with its curb, less what stands against it or inside other domes. */
 export function extradosArea(house: HouseSetout, dome: DomeSetout): number {
-  const taken = [
+  const later = laterThan(house, dome).map((other) => shellCutter(other, sub2(other.at, dome.at), 0));
+  return extradosLeft(dome, [...besideExtrados(house, dome), ...later]) + curbArea(dome);
+}
+
+/** What shows of earlier domes' extradoses in a later dome's room. */
+export function extradosInRoom(house: HouseSetout, later: DomeSetout): number {
+  return earlierThan(house, later).reduce((sum, dome) => {
+    const taken = besideExtrados(house, dome);
+    const room = shellCutter(
+      { ...later, outerRadiusAt: (z) => later.radiusAt(z), curb: null, topZ: later.crownZ },
+      sub2(later.at, dome.at),
+      0,
+    );
+    return sum + extradosLeft(dome, taken) - extradosLeft(dome, [...taken, room]);
+  }, 0);
+}
+
+/** What takes of a dome's extrados: barrels, clear spaces of flush openings, passages, earlier domes. */
+function besideExtrados(house: HouseSetout, dome: DomeSetout): Cutter[] {
+  return [
     // A niche without a barrel leaves the extrados whole.
     ...archesOf(house, dome)
       .filter((a) => a.faceV !== null || a.clear.kind === 'through')
@@ -122,22 +145,21 @@ export function extradosArea(house: HouseSetout, dome: DomeSetout): number {
     ...passagesOf(house, dome).map((p) => sectionCutter(seenFrom(p, dome), 0)),
     ...abutted(house, dome),
   ];
+}
+
+function extradosLeft(dome: DomeSetout, taken: readonly Cutter[]): number {
   const { stem, shell, thickness, curb, skewback, springingRadius, springingZ } = dome;
   const outer = (s: number) => shell.at(s).r + thickness * cos(shell.at(s).normalRad);
+  const outerZ = (s: number) => shell.at(s).z + thickness * sin(shell.at(s).normalRad);
   // The extrados is prolonged down to the shoulder, and up to the axis or the curb.
   const { arc } = dome.profile;
   const reach = arc ? (arc.radius * Math.PI) / 2 : springingRadius + 4 * thickness;
-  const outerZ = (s: number) => shell.at(s).z + thickness * sin(shell.at(s).normalRad);
   const low = skewback ? monotoneRoot((s) => outerZ(s) - skewback.shoulderZ, -reach, 0) : 0;
   const crown =
     outer(shell.length) > SAME_POINT ? monotoneRoot(outer, shell.length, shell.length + reach) : shell.length;
   const high = curb ? curb.bedS : crown;
   const wall: MeridianSpan = { ...stem, length: skewback?.shoulderZ ?? springingZ };
-  return (
-    revolvedArea(wall, [0, wall.length], thickness, taken) +
-    revolvedArea(shell, [low, high], thickness, taken) +
-    curbArea(dome)
-  );
+  return revolvedArea(wall, [0, wall.length], thickness, taken) + revolvedArea(shell, [low, high], thickness, taken);
 }
 
 function curbArea({ curb }: DomeSetout): number {

@@ -5,7 +5,7 @@ import { meshVolume } from '../../lib/documents/mesh-measure.js';
 import { type HouseSetout, setOutHouse } from '../../lib/setout/house.js';
 import { houseSolids } from '../../lib/solids/house-solids.js';
 import type { Kernel } from '../../lib/solids/kernel.js';
-import { areasOf, extradosArea, intradosArea } from '../../lib/works/areas.js';
+import { areasOf, extradosArea, extradosInRoom, intradosArea } from '../../lib/works/areas.js';
 import { groundAreas } from '../../lib/works/ground-areas.js';
 import { faceArea } from '../solids/support.js';
 import { domeOf, houseOf, openingOf } from '../tools/house.js';
@@ -67,11 +67,15 @@ describe('surfaces and ground against the solids', () => {
     const house = sample(name);
     const { whole, parts } = houseSolids(kernel, house, { surface: 1 });
     const areas = areasOf(house);
-    const near = (area: number, mesh: number) => expect(area / mesh).toBeCloseTo(1, 2);
+    // A solid gives the strips where domes and passages meet to other faces: up to 1 % in a cluster.
+    const near = (area: number, mesh: number) =>
+      expect(Math.abs(area / mesh - 1)).toBeLessThan(house.domes.length > 1 ? 0.01 : 0.003);
     const curbs = faceArea(whole, 'curb-top') + faceArea(whole, 'curb-side');
-    near(areas.intrados, faceArea(whole, 'intrados'));
+    // In solids an extrados keeps its name where it stands in another dome's room.
+    const inRooms = house.domes.reduce((sum, dome) => sum + extradosInRoom(house, dome), 0);
+    near(areas.intrados - inRooms, faceArea(whole, 'intrados'));
     // Without footing the sides of the slab have the extrados' name too.
-    if (house.house.footing) near(areas.extrados, faceArea(whole, 'extrados') + curbs);
+    if (house.house.footing) near(areas.extrados + inRooms, faceArea(whole, 'extrados') + curbs);
     const ground = groundAreas(house);
     const part = (id: string) => parts.filter((p) => p.name === id).reduce((sum, p) => sum + meshVolume(p), 0);
     const { footing, slab } = house.house;
