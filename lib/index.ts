@@ -11,6 +11,7 @@ export {
   checkHouse,
   groupFiles,
   type HousePackage,
+  houseTable,
   houseTables,
   OUTPUT_GROUPS,
   type OutputGroup,
@@ -19,6 +20,7 @@ export {
   type Tools,
   type Verdict,
 } from './deliver/package.js';
+export { TABLES, type TableEntry } from './deliver/tables.js';
 export type { House } from './description/house.js';
 export { descriptionJsonSchema } from './description/json-schema.js';
 export { houseFrom, readDescription } from './description/read.js';
@@ -53,3 +55,4 @@ export { writeCsv } from './writers/csv.js';
 export { writeDxf } from './writers/dxf.js';
 export { auditStl, writeStl } from './writers/stl.js';
 export { writeSvg } from './writers/svg.js';
+export { writeXlsx } from './writers/xlsx.js';

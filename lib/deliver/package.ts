@@ -4,23 +4,20 @@ import type { House } from '../description/house.js';
 import type { Mesh } from '../documents/mesh.js';
 import type { Table } from '../documents/table.js';
 import { houseViews } from '../drawings/house-views.js';
-import { type Balance, balanceOf } from '../masonry/balance.js';
-import type { LaidHouse } from '../masonry/block.js';
 import { masonryChecks } from '../masonry/checks.js';
-import { layBlocks } from '../masonry/lay.js';
 import { type HouseSetout, setOutHouse } from '../setout/house.js';
 import { blockSolids } from '../solids/block-solids.js';
 import { houseSolids } from '../solids/house-solids.js';
 import { type KernelSource, loadKernel } from '../solids/kernel.js';
-import { blockTable } from '../tables/blocks.js';
-import { courseTable } from '../tables/courses.js';
-import { openingTable } from '../tables/openings.js';
-import { volumeTable } from '../tables/volumes.js';
+import { worksChecks } from '../works/works.js';
 import { writeCsv } from '../writers/csv.js';
 import { writeDxf } from '../writers/dxf.js';
 import { writeStl } from '../writers/stl.js';
 import { writeSvg } from '../writers/svg.js';
+import { writeXlsx } from '../writers/xlsx.js';
 import { setoutChecks } from './checks.js';
+import { type Study, study } from './study.js';
+import { TABLES, tablesOf } from './tables.js';
 
 /** Groups of outputs, each a folder of the package. */
 export const OUTPUT_GROUPS = ['drawings', 'model', 'tables'] as const;
@@ -58,24 +55,15 @@ export interface PackageOptions {
   readonly progress?: (stage: string) => void;
 }
 
-/** Everything that is known of a house before solids and drawings are made. */
-interface Study {
-  readonly setout: HouseSetout;
-  readonly laid: LaidHouse;
-  readonly balance: Balance;
-}
-
-function study(house: House): Study {
-  const setout = setOutHouse(house);
-  const laid = layBlocks(setout);
-  return { setout, laid, balance: balanceOf(setout, laid) };
-}
-
 /** Checks a house without making anything; needs no geometry kernel. */
 export const checkHouse = (house: House): Verdict => verdict(study(house));
 
-/** Every table of the house. */
+/** Every table of the house, in the order of `TABLES`. */
 export const houseTables = (house: House): Table[] => tablesOf(study(house));
+
+/** One table of the house by its id; `undefined` where there is none of that id. */
+export const houseTable = (house: House, id: string): Table | undefined =>
+  TABLES.find((table) => table.id === id)?.of(study(house));
 
 /**
  * The whole walk: description to every output. Pure apart from the kernel's bytes: the same house gives the same bytes.
@@ -116,7 +104,11 @@ const STAGES: Readonly<Record<OutputGroup, string>> = {
 async function filesOf(known: Study, group: OutputGroup, tools: Tools): Promise<readonly PackageFile[]> {
   if (group === 'drawings') return drawingFiles(known.setout);
   if (group === 'model') return modelFiles(known, tools);
-  return tablesOf(known).map((table) => ({ path: `tables/${table.id}.csv`, bytes: writeCsv(table) }));
+  const tables = tablesOf(known);
+  return [
+    ...tables.map((table) => ({ path: `tables/${table.id}.csv`, bytes: writeCsv(table) })),
+    { path: 'tables/tables.xlsx', bytes: await writeXlsx(tables) },
+  ];
 }
 
 const drawingFiles = (setout: HouseSetout): PackageFile[] =>
@@ -143,16 +135,12 @@ async function modelFiles({ setout, laid }: Study, tools: Tools): Promise<Packag
   ];
 }
 
-function tablesOf({ setout, laid, balance }: Study): Table[] {
-  return [blockTable(setout, laid), courseTable(setout, laid), openingTable(setout), volumeTable(setout, balance)];
-}
-
-function verdict({ setout, laid, balance }: Study): Verdict {
+function verdict({ setout, laid, balance, works }: Study): Verdict {
   const cut = laid.blocks.filter((b) => b.cutBy.length > 0).length;
   const { domes, arches } = setout;
   const courses = domes.reduce((n, d) => n + d.courses.length, 0);
   return {
-    checks: [...masonryChecks(setout, laid, balance), ...setoutChecks(setout)],
+    checks: [...masonryChecks(setout, laid, balance), ...worksChecks(works()), ...setoutChecks(setout)],
     summary: [
       `${count(domes.length, 'dome')}, ${count(courses, 'course')}, ${count(arches.length, 'opening')}`,
       `${count(laid.blocks.length, 'block')}, ${cut} of them cut; ${count(laid.slivers.length, 'remnant')} left to mortar`,

@@ -71,11 +71,13 @@ function rigNote(dome: DomeSetout): string {
   return `${dome.id}: the pole turns on the axis itself; the mast ends at the pivot.`;
 }
 
-/** Ordinates of the boards that turn on a mast where no pole can; `null` where every dome has its pole. */
-export function templateTable(house: HouseSetout): Table | null {
+const noTemplate = (domes: readonly DomeSetout[]): string[] =>
+  domes.length === 0 ? ['No template is needed: a radius pole reaches every course of this house.'] : [];
+
+/** Ordinates of the boards that turn on a mast where no pole can; without rows where every dome has its pole. */
+export function templateTable(house: HouseSetout): Table {
   const { site } = tableUnits(house.house.units);
   const domes = templated(house);
-  if (domes.length === 0) return null;
   return {
     id: 'meridian-template',
     title: 'Meridian template, ordinates',
@@ -100,6 +102,7 @@ export function templateTable(house: HouseSetout): Table | null {
       })),
     ),
     notes: [
+      ...noTemplate(domes),
       'The working edge touches the intrados. Ordinates are from the axis: take off half the mast where boards are fixed to its face. Points without a course only draw the curve.',
       'Hang the template plumb and turn it once round with nothing laid: its edge must pass every jamb alike.',
       CAUTION.rings,
@@ -108,11 +111,10 @@ export function templateTable(house: HouseSetout): Table | null {
   };
 }
 
-/** What to cut the template from; `null` where every dome has its pole. */
-export function templateBoardTable(house: HouseSetout): Table | null {
+/** What to cut the template from; without rows where every dome has its pole. */
+export function templateBoardTable(house: HouseSetout): Table {
   const { site } = tableUnits(house.house.units);
   const domes = templated(house);
-  if (domes.length === 0) return null;
   return {
     id: 'template-boards',
     title: 'Meridian template, boards to cut',
@@ -141,6 +143,7 @@ export function templateBoardTable(house: HouseSetout): Table | null {
       })),
     ),
     notes: [
+      ...noTemplate(domes),
       'Join the boards with a second layer whose joints are staggered. Bend a strip through the three marks and both ends to draw the curve; then check the ordinates.',
       CAUTION.authority,
     ],

@@ -2,7 +2,7 @@ import type { LengthUnit } from '../description/house.js';
 import type { Column } from '../documents/table.js';
 
 /** One kind of quantity as tables print it: unit in the header, decimals, and the number of it. */
-interface Printed {
+export interface Printed {
   readonly unit: string;
   readonly decimals: number;
   of(value: number): number;
@@ -19,6 +19,14 @@ export interface TableUnits {
   readonly volume: Printed;
   /** From kg. */
   readonly mass: Printed;
+  /** From m2. */
+  readonly area: Printed;
+  /** From m. */
+  readonly run: Printed;
+  /** From litres. */
+  readonly liquid: Printed;
+  /** From kg/m3. */
+  readonly density: Printed;
 }
 
 const METRIC: TableUnits = {
@@ -27,6 +35,10 @@ const METRIC: TableUnits = {
   pieceVolume: { unit: 'L', decimals: 3, of: (v) => v / 1e6 },
   volume: { unit: 'm3', decimals: 4, of: (v) => v / 1e9 },
   mass: { unit: 'kg', decimals: 2, of: (kg) => kg },
+  area: { unit: 'm2', decimals: 2, of: (m2) => m2 },
+  run: { unit: 'm', decimals: 2, of: (m) => m },
+  liquid: { unit: 'L', decimals: 1, of: (l) => l },
+  density: { unit: 'kg/m3', decimals: 0, of: (d) => d },
 };
 
 const CUBIC_FOOT = 304.8 * 304.8 * 304.8;
@@ -38,6 +50,11 @@ const FEET: TableUnits = {
   pieceVolume: { unit: 'ft3', decimals: 4, of: (v) => v / CUBIC_FOOT },
   volume: { unit: 'ft3', decimals: 3, of: (v) => v / CUBIC_FOOT },
   mass: { unit: 'lb', decimals: 2, of: (kg) => kg / 0.45359237 },
+  area: { unit: 'ft2', decimals: 2, of: (m2) => m2 / (0.3048 * 0.3048) },
+  run: { unit: 'ft', decimals: 2, of: (m) => m / 0.3048 },
+  // US gallon of 231 cubic inches.
+  liquid: { unit: 'gal', decimals: 2, of: (l) => l / 3.785411784 },
+  density: { unit: 'lb/ft3', decimals: 1, of: (d) => (d * 0.028316846592) / 0.45359237 },
 };
 
 export const tableUnits = (units: LengthUnit): TableUnits => (units === 'ft' || units === 'in' ? FEET : METRIC);
