@@ -12,6 +12,8 @@ const printedOf = (units: TableUnits, measure: Measure): Printed => {
   switch (measure) {
     case 'm3':
       return { ...units.volume, of: (m3) => units.volume.of(m3 * 1e9) };
+    case 'L':
+      return units.liquid;
     case 'm2':
       return units.area;
     case 'kg':

@@ -1,10 +1,30 @@
 import { CAUTION } from '../base/cautions.js';
+import { formatQuantity } from '../base/units.js';
 import type { Table } from '../documents/table.js';
 import type { HouseSetout } from '../setout/house.js';
 import type { Calendar } from '../works/calendar.js';
 import { countColumn, numberColumn, tableUnits, textColumn } from './units.js';
 
+/** Moulds in a row that are filled as often as each other are told as one stretch. */
+function castText(cast: Calendar['days'][number]['cast']): string | null {
+  const stretches: { first: string; last: string; moulds: number; pieces: number }[] = [];
+  for (const { mould, pieces } of cast) {
+    const now = stretches[stretches.length - 1];
+    if (now?.pieces === pieces) {
+      now.last = mould;
+      now.moulds++;
+    } else stretches.push({ first: mould, last: mould, moulds: 1, pieces });
+  }
+  const texts = stretches.map(({ first, last, moulds, pieces }) => {
+    const all = first === last ? first : moulds === 2 ? `${first} and ${last}` : `${first} to ${last}`;
+    return `${all}: ${pieces}${moulds > 1 ? ' each' : ''}`;
+  });
+  return texts.length > 0 ? texts.join('; ') : null;
+}
+
 const list = (names: readonly string[]): string | null => (names.length > 0 ? names.join(', ') : null);
+
+const days = (count: number): string => formatQuantity(count, 'duration', 'm');
 
 /** What is cast, struck and laid on each day. */
 export function calendarTable(house: HouseSetout, calendar: Calendar): Table {
@@ -17,7 +37,7 @@ export function calendarTable(house: HouseSetout, calendar: Calendar): Table {
     title: 'Casting and laying calendar',
     columns: [
       countColumn('day', 'day'),
-      textColumn('cast', 'cast, by mould'),
+      textColumn('cast', 'cast, pieces by mould'),
       countColumn('pours', 'pours'),
       numberColumn('mix', 'fresh mix, waste included', units.liquid),
       { key: 'mixer', label: 'mixer', kind: 'number', unit: 'min', decimals: 0 },
@@ -28,7 +48,7 @@ export function calendarTable(house: HouseSetout, calendar: Calendar): Table {
     ],
     rows: calendar.days.map((day) => ({
       day: day.day,
-      cast: list(day.cast.map((c) => `${c.mould} × ${c.pieces}`)),
+      cast: castText(day.cast),
       pours: day.cast.length > 0 ? day.cast.reduce((sum, c) => sum + c.pieces, 0) : null,
       mix: day.cast.length > 0 ? units.liquid.of(fresh(day.mix)) : null,
       mixer: day.cast.length > 0 && mixer !== null ? fresh(day.mix) / mixer : null,
@@ -39,7 +59,7 @@ export function calendarTable(house: HouseSetout, calendar: Calendar): Table {
     })),
     notes: [
       `Working days from 1; days without work are left out. At most ${calendar.poursPerDay} pours a day, as the ${calendar.limitedBy} allows.`,
-      `Blocks leave their moulds after ${casting.demouldDays} days, are laid from ${casting.readyToLayDays} days after casting on, and only when their cubes have the strength; centering stands ${casting.archStrikeDays} days.`,
+      `From casting to demoulding ${days(casting.demouldDays)}, to laying ${days(casting.readyToLayDays)} and then only when the cubes have their strength; centering stands ${days(casting.archStrikeDays)}.`,
       'Each arch is cast after the blocks and struck before a course goes past its crown. In the cold everything takes longer: cubes decide, not this calendar.',
       CAUTION.rings,
       CAUTION.cubes,
@@ -51,7 +71,7 @@ export function calendarTable(house: HouseSetout, calendar: Calendar): Table {
 /** How many copies of each mould to make. */
 export function mouldCopyTable(house: HouseSetout, calendar: Calendar): Table {
   const units = tableUnits(house.house.units);
-  const days = calendar.targetDays === null ? '' : `; asked: ${calendar.targetDays}`;
+  const asked = calendar.targetDays === null ? '' : `; asked: ${calendar.targetDays}`;
   return {
     id: 'mould-copies',
     title: 'Copies of moulds',
@@ -68,7 +88,7 @@ export function mouldCopyTable(house: HouseSetout, calendar: Calendar): Table {
       volume: units.pieceVolume.of(volume),
     })),
     notes: [
-      `${calendar.moulds.reduce((sum, m) => sum + m.copies, 0)} copies cast everything in ${calendar.castingDays} days${days}; the least possible with any number of moulds is ${calendar.leastDays}.`,
+      `${calendar.moulds.reduce((sum, m) => sum + m.copies, 0)} copies cast everything in ${calendar.castingDays} days${asked}; the least possible with any number of moulds is ${calendar.leastDays}.`,
       calendar.mouldsProven
         ? 'No smaller number of copies does it in these days: proven by search.'
         : 'A smaller number of copies may do: the search was cut short.',

@@ -39,7 +39,7 @@ export function mixTable(house: House, litres: number): Table {
       ...(material.sandCement > 0 ? [row('sand, dry', units.mass, (a) => a.sandKg)] : []),
       row('water into the mixer', units.liquid, (a) => a.waterLitres),
       row('foam', units.liquid, (a) => a.foamLitres),
-      row('concentrate into the foam generator', units.liquid, (a) => a.concentrateLitres),
+      row('concentrate into the foam generator', units.dose, (a) => a.concentrateLitres),
       row('water into the foam generator', units.liquid, (a) => a.foamWaterLitres),
       row('mixer running', plain('min'), (a) => a.mixerMinutes),
     ],

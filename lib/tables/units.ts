@@ -25,6 +25,8 @@ export interface TableUnits {
   readonly run: Printed;
   /** From litres. */
   readonly liquid: Printed;
+  /** From litres, for what is added by the spoon. */
+  readonly dose: Printed;
   /** From kg/m3. */
   readonly density: Printed;
 }
@@ -38,6 +40,7 @@ const METRIC: TableUnits = {
   area: { unit: 'm2', decimals: 2, of: (m2) => m2 },
   run: { unit: 'm', decimals: 2, of: (m) => m },
   liquid: { unit: 'L', decimals: 1, of: (l) => l },
+  dose: { unit: 'mL', decimals: 0, of: (l) => l * 1000 },
   density: { unit: 'kg/m3', decimals: 0, of: (d) => d },
 };
 
@@ -54,6 +57,8 @@ const FEET: TableUnits = {
   run: { unit: 'ft', decimals: 2, of: (m) => m / 0.3048 },
   // US gallon of 231 cubic inches.
   liquid: { unit: 'gal', decimals: 2, of: (l) => l / 3.785411784 },
+  // US fluid ounce, a 128th of the gallon.
+  dose: { unit: 'fl oz', decimals: 1, of: (l) => (l / 3.785411784) * 128 },
   density: { unit: 'lb/ft3', decimals: 1, of: (d) => (d * 0.028316846592) / 0.45359237 },
 };
 

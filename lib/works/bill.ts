@@ -8,8 +8,8 @@ import type { Measure, Quantity, Stuff } from './quantities.js';
 export const PRICE_ITEMS = {
   cement: 'kg',
   sand: 'kg',
-  water: 'm3',
-  'foam-concentrate': 'm3',
+  water: 'L',
+  'foam-concentrate': 'L',
   mortar: 'm3',
   concrete: 'm3',
   render: 'm3',
@@ -27,6 +27,7 @@ export type PriceItem = keyof typeof PRICE_ITEMS;
 const IN_MEASURE: Readonly<Record<Measure, Readonly<Record<string, number>>>> = {
   kg: { kg: 1, g: 0.001, t: 1000, lb: 0.45359237 },
   m3: { m3: 1, L: 0.001, gal: 0.003785411784, ft3: 0.028316846592, yd3: 0.764554857984 },
+  L: { L: 1, m3: 1000, gal: 3.785411784, ft3: 28.316846592 },
   m2: { m2: 1, ft2: 0.09290304 },
   m: { m: 1, ft: 0.3048 },
   each: { each: 1 },
@@ -90,8 +91,8 @@ function amounts(house: House, quantities: readonly Quantity[]): (readonly [Pric
   const ingredients: (readonly [PriceItem, number])[] = [
     ['cement', mix.cementKg],
     ['sand', mix.sandKg],
-    ['water', (mix.waterLitres + mix.foamWaterLitres) / 1000],
-    ['foam-concentrate', mix.concentrateLitres / 1000],
+    ['water', mix.waterLitres + mix.foamWaterLitres],
+    ['foam-concentrate', mix.concentrateLitres],
   ];
   const rest = Object.entries(BOUGHT) as [Exclude<Stuff, 'mix'>, PriceItem][];
   return [...ingredients, ...rest.map(([stuff, item]) => [item, gross(stuff)] as const)].filter(

@@ -9,8 +9,8 @@ import type { Calendar } from './calendar.js';
 import type { Centre } from './centering.js';
 import { groundAreas } from './ground-areas.js';
 
-/** In which unit a quantity is counted: m3, m2, kg, m, pieces. */
-export type Measure = 'm3' | 'm2' | 'kg' | 'm' | 'each';
+/** In which unit a quantity is counted; `each` are pieces. */
+export type Measure = 'm3' | 'L' | 'm2' | 'kg' | 'm' | 'each';
 
 /** What kind of thing a quantity is made of; one kind is bought or mixed together. */
 export type Stuff =
