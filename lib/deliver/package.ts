@@ -140,7 +140,7 @@ function verdict({ setout, laid, balance, works }: Study): Verdict {
   const { domes, arches } = setout;
   const courses = domes.reduce((n, d) => n + d.courses.length, 0);
   return {
-    checks: [...masonryChecks(setout, laid, balance), ...worksChecks(works()), ...setoutChecks(setout)],
+    checks: [...masonryChecks(setout, laid, balance), ...worksChecks(works), ...setoutChecks(setout)],
     summary: [
       `${count(domes.length, 'dome')}, ${count(courses, 'course')}, ${count(arches.length, 'opening')}`,
       `${count(laid.blocks.length, 'block')}, ${cut} of them cut; ${count(laid.slivers.length, 'remnant')} left to mortar`,

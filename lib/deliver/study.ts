@@ -5,23 +5,37 @@ import { layBlocks } from '../masonry/lay.js';
 import { type HouseSetout, setOutHouse } from '../setout/house.js';
 import { type Works, worksOf } from '../works/works.js';
 
-/** Everything that is known of a house before solids and drawings are made. */
+/** Everything that is known of a house before solids and drawings are made; each part worked out when first asked for. */
 export interface Study {
   readonly setout: HouseSetout;
   readonly laid: LaidHouse;
   readonly balance: Balance;
-  /** Worked out when first asked for. */
-  readonly works: () => Works;
+  readonly works: Works;
 }
 
 export function study(house: House): Study {
   const setout = setOutHouse(house);
-  const laid = layBlocks(setout);
-  const balance = balanceOf(setout, laid);
-  let known: Works | undefined;
-  const works = () => {
-    known ??= worksOf(setout, laid, balance);
-    return known;
+  const laid = once(() => layBlocks(setout));
+  const balance = once(() => balanceOf(setout, laid()));
+  const works = once(() => worksOf(setout, laid(), balance()));
+  return {
+    setout,
+    get laid() {
+      return laid();
+    },
+    get balance() {
+      return balance();
+    },
+    get works() {
+      return works();
+    },
   };
-  return { setout, laid, balance, works };
+}
+
+function once<T extends object>(make: () => T): () => T {
+  let made: T | undefined;
+  return () => {
+    made ??= make();
+    return made;
+  };
 }

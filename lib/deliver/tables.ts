@@ -29,28 +29,28 @@ export const TABLES: readonly TableEntry[] = [
   entry('bearings', 'openings and passages by chord from a mark', (s) => bearingTable(s.setout)),
   entry('openings', 'sizes of openings, rings and faces', (s) => openingTable(s.setout)),
   entry('mix', 'what to weigh for a cubic metre, a batch, the house', (s) =>
-    mixTable(s.setout.house, s.works().mixLitres),
+    mixTable(s.setout.house, s.works.mixLitres),
   ),
   entry('foam-correction', 'foam for the next batch, from a weighed bucket', (s) => foamTable(s.setout.house)),
-  entry('mould-copies', 'how many copies of each mould to make', (s) => mouldCopyTable(s.setout, s.works().calendar)),
+  entry('mould-copies', 'how many copies of each mould to make', (s) => mouldCopyTable(s.setout, s.works.calendar)),
   entry('blocks', 'every block: place, sizes, mass', (s) => blockTable(s.setout, s.laid)),
-  entry('calendar', 'what is cast, struck and laid on each day', (s) => calendarTable(s.setout, s.works().calendar)),
+  entry('calendar', 'what is cast, struck and laid on each day', (s) => calendarTable(s.setout, s.works.calendar)),
   entry('forms', 'which arches share a form, and when each stands', (s) => {
-    const { calendar, centres } = s.works();
+    const { calendar, centres } = s.works;
     return formTable(s.setout, calendar, centres);
   }),
-  entry('centering-ribs', 'ribs to cut for each arch', (s) => ribTable(s.setout, s.works().centres)),
-  entry('centering-tubes', 'the same ribs of bent tube', (s) => tubeTable(s.setout, s.works().centres)),
-  entry('lagging', 'lagging strips to cut for each arch', (s) => laggingTable(s.setout, s.works().centres)),
+  entry('centering-ribs', 'ribs to cut for each arch', (s) => ribTable(s.setout, s.works.centres)),
+  entry('centering-tubes', 'the same ribs of bent tube', (s) => tubeTable(s.setout, s.works.centres)),
+  entry('lagging', 'lagging strips to cut for each arch', (s) => laggingTable(s.setout, s.works.centres)),
   entry('courses', 'levels, radii and laps of each course', (s) => courseTable(s.setout, s.laid)),
   entry('radius-pole', 'how the pole is set for each course', (s) => poleTable(s.setout)),
   entry('meridian-template', 'ordinates of the template where no pole reaches', (s) => templateTable(s.setout)),
   entry('template-boards', 'boards to cut for that template', (s) => templateBoardTable(s.setout)),
   entry('volumes', 'volumes of the masonry by part', (s) => volumeTable(s.setout, s.balance)),
-  entry('quantities', 'what the house takes, waste apart', (s) => quantityTable(s.setout, s.works().quantities)),
-  entry('bill', 'what the materials cost', (s) => billTable(s.setout, s.works().bill)),
-  entry('layers', 'layers of the shell', (s) => layerTable(s.setout, s.works().warmth)),
-  entry('warmth', 'transmittances and heat loss', (s) => warmthTable(s.works().warmth)),
+  entry('quantities', 'what the house takes, waste apart', (s) => quantityTable(s.setout, s.works.quantities)),
+  entry('bill', 'what the materials cost', (s) => billTable(s.setout, s.works.bill)),
+  entry('layers', 'layers of the shell', (s) => layerTable(s.setout, s.works.warmth)),
+  entry('warmth', 'transmittances and heat loss', (s) => warmthTable(s.works.warmth)),
 ];
 
 export const tablesOf = (study: Study): Table[] => TABLES.map((table) => table.of(study));

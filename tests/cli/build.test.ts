@@ -149,8 +149,10 @@ describe('table', () => {
       .trim()
       .split('\n')
       .map((line) => line.split(' ')[0] ?? '');
-    expect(names).toContain('blocks');
-    for (const name of names) {
+    run('build', 'house.yaml', '-o', 'out', '--only', 'tables');
+    const written = readdirSync(at('out/tables')).filter((file) => file.endsWith('.csv'));
+    expect(written.map((file) => file.replace('.csv', '')).sort()).toEqual([...names].sort());
+    for (const name of ['blocks', 'radius-pole', 'bill']) {
       const text = run('table', 'house.yaml', name);
       const csv = run('table', 'house.yaml', name, '--format', 'csv');
       const json = run('table', 'house.yaml', name, '--format', 'json');
@@ -163,9 +165,8 @@ describe('table', () => {
 
   it('prints the same CSV as build writes', () => {
     run('build', 'house.yaml', '-o', 'out', '--only', 'tables');
-    for (const { path } of manifest('out').files) {
-      if (path.endsWith('.xlsx')) continue;
-      const name = path.replace(/^tables\/(.*)\.csv$/, '$1');
+    for (const name of ['blocks', 'calendar']) {
+      const path = `tables/${name}.csv`;
       expect(run('table', 'house.yaml', name, '--format', 'csv').out).toBe(readFileSync(at(`out/${path}`), 'utf8'));
     }
   });
