@@ -3,6 +3,7 @@ import type { Check } from '../base/figures.js';
 import type { House } from '../description/house.js';
 import type { Mesh } from '../documents/mesh.js';
 import type { Table } from '../documents/table.js';
+import { calendarChart } from '../drawings/calendar-chart.js';
 import { houseViews } from '../drawings/house-views.js';
 import { masonryChecks } from '../masonry/checks.js';
 import { type HouseSetout, setOutHouse } from '../setout/house.js';
@@ -108,6 +109,7 @@ async function filesOf(known: Study, group: OutputGroup, tools: Tools): Promise<
   return [
     ...tables.map((table) => ({ path: `tables/${table.id}.csv`, bytes: writeCsv(table) })),
     { path: 'tables/tables.xlsx', bytes: await writeXlsx(tables) },
+    { path: 'tables/calendar.svg', bytes: writeSvg(calendarChart(known.works.calendar)) },
   ];
 }
 
