@@ -25,18 +25,16 @@ const GAP = 3;
 /** The calendar as bars over the days: moulds in use, centering standing, courses laid; drawn in paper mm. */
 export function calendarChart(calendar: Calendar): View {
   const sections: (readonly [string, readonly Bar[]])[] = [
-    ['Casting, by mould', calendar.moulds.map(({ mould }) => mouldBar(mould, calendar.days))],
-    [
-      'Arches cast and centering standing, to the day it is struck',
-      calendar.laying.arches.map((a) => ({ name: a.id, stretches: [[a.day, a.strikeDay]] })),
-    ],
-    ['Courses laid', calendar.laying.stages.map((s) => ({ name: s.id, stretches: [[s.from, s.to]] }))],
-    ['Crown closed', calendar.laying.closes.map((c) => ({ name: c.domeId, stretches: [[c.day, c.day]] }))],
+    ['Casting', calendar.moulds.map(({ mould }) => mouldBar(mould, calendar.days))],
+    ['Centering', calendar.laying.arches.map((a) => ({ name: a.id, stretches: [[a.day, a.strikeDay]] }))],
+    ['Laying', calendar.laying.stages.map((s) => ({ name: s.id, stretches: [[s.from, s.to]] }))],
+    ['Crown', calendar.laying.closes.map((c) => ({ name: c.domeId, stretches: [[c.day, c.day]] }))],
   ];
   const last = Math.max(1, ...calendar.days.map((d) => d.day));
   const day = Math.min(WIDEST_DAY, WIDTH / last);
   const names = sections.flatMap(([, bars]) => bars.map((b) => b.name));
-  const left = Math.max(20, ...names.map((name) => textWidth(name, TEXT))) + GAP;
+  const headings = sections.map(([heading]) => textWidth(heading, HEADING));
+  const left = Math.max(...headings, ...names.map((name) => textWidth(name, TEXT))) + GAP;
   const x = (at: number) => left + at * day;
   const primitives: Primitive[] = [text('Casting and laying calendar, working days', 0, 0, 5)];
   let y = -2 * ROW;
@@ -51,7 +49,12 @@ export function calendarChart(calendar: Calendar): View {
     y -= 1.6 * ROW;
   }
   primitives.push(...days(last, day, x, top, y + ROW));
-  for (const note of [`Days counted from the first casting to day ${last}.`, CAUTION.rings, CAUTION.authority]) {
+  for (const note of [
+    'Casting: days on which a mould is filled. Centering: from the day an arch is cast to the day it is struck.',
+    `Laying and crown: days of laying and closing, the last of them day ${last}.`,
+    CAUTION.rings,
+    CAUTION.authority,
+  ]) {
     y -= ROW;
     primitives.push(text(note, 0, y, TEXT));
   }
