@@ -10,7 +10,7 @@ import type { PassageSetout } from '../setout/passage.js';
 export interface GroundAreas {
   readonly footing: number;
   readonly slab: number;
-  /** Outer edge of the floor that walls and footing enclose, mm. */
+  /** Inside circumference of all rooms at the floor, mm; where domes overlap it is counted whole. */
   readonly perimeter: number;
 }
 
@@ -56,6 +56,5 @@ function box({ along, across }: ArchSetout | PassageSetout, at: Vec2, half: numb
   return corners.map((p, i) => lineEdge(p, corners[(i + 1) % 4] as Vec2));
 }
 
-/** Inside circumference of every room at the floor, as far as it is its own. */
 const floorPerimeter = (house: HouseSetout): number =>
   house.domes.reduce((sum, d) => sum + 2 * Math.PI * d.springingRadius, 0);

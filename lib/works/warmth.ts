@@ -164,7 +164,7 @@ export function warmthOf(house: HouseSetout): Warmth {
         'W/(m2 K)',
         'from B′ = 2 area / perimeter and the equivalent thickness',
         'ISO 13370 (from memory)',
-        'level ground, no edge insulation',
+        'level ground, no edge insulation; domes that overlap are counted whole',
       ),
       figure(
         'shell',
