@@ -12,6 +12,7 @@ export {
   buildPackage,
   checkHouse,
   type HousePackage,
+  houseTable,
   houseTables,
   OUTPUT_GROUPS,
   type OutputGroup,
@@ -19,6 +20,7 @@ export {
   type Tools,
   type Verdict,
 } from './deliver/package.js';
+export { TABLES, type TableEntry } from './deliver/tables.js';
 export type { House } from './description/house.js';
 export { descriptionJsonSchema } from './description/json-schema.js';
 export { houseFrom, readDescription } from './description/read.js';
@@ -52,7 +54,14 @@ export { blockTable } from './tables/blocks.js';
 export { courseTable } from './tables/courses.js';
 export { openingTable } from './tables/openings.js';
 export { volumeTable } from './tables/volumes.js';
+export { type Bill, billOf, PRICE_ITEMS } from './works/bill.js';
+export { type Calendar, calendarOf, type MouldOf } from './works/calendar.js';
+export { type Centre, centresOf } from './works/centering.js';
+export { amountsFor, correctFoam, type FoamCorrection, type MixAmounts } from './works/mix.js';
+export { poleSettings, type Setting } from './works/radius-pole.js';
+export { type Works, type WorksOptions, worksChecks, worksOf } from './works/works.js';
 export { writeCsv } from './writers/csv.js';
 export { writeDxf } from './writers/dxf.js';
 export { auditStl, writeStl } from './writers/stl.js';
 export { writeSvg } from './writers/svg.js';
+export { writeXlsx } from './writers/xlsx.js';

@@ -2,21 +2,15 @@ import { CAUTIONS } from '../base/cautions.js';
 import type { Check } from '../base/figures.js';
 import type { House } from '../description/house.js';
 import type { Table } from '../documents/table.js';
-import { type Balance, balanceOf } from '../masonry/balance.js';
-import type { LaidHouse } from '../masonry/block.js';
 import { masonryChecks } from '../masonry/checks.js';
-import { layBlocks } from '../masonry/lay.js';
-import { type HouseSetout, setOutHouse } from '../setout/house.js';
+import type { HouseSetout } from '../setout/house.js';
 import type { KernelSource } from '../solids/kernel.js';
 import { staticsChecks } from '../statics/checks.js';
-import { staticsOf } from '../statics/statics.js';
-import { blockTable } from '../tables/blocks.js';
-import { courseTable } from '../tables/courses.js';
-import { openingTable } from '../tables/openings.js';
-import { volumeTable } from '../tables/volumes.js';
-import { writeCsv } from '../writers/csv.js';
+import { worksChecks } from '../works/works.js';
 import { setoutChecks } from './checks.js';
 import type { PackageFile } from './file.js';
+import { type Study, study } from './study.js';
+import { TABLES, tablesOf } from './tables.js';
 
 /** Groups of outputs, each a folder of the package. */
 export const OUTPUT_GROUPS = ['drawings', 'model', 'tables'] as const;
@@ -48,24 +42,15 @@ export interface PackageOptions {
   readonly progress?: (stage: string) => void;
 }
 
-/** Everything that is known of a house before solids and drawings are made. */
-interface Study {
-  readonly setout: HouseSetout;
-  readonly laid: LaidHouse;
-  readonly balance: Balance;
-}
-
-function study(house: House): Study {
-  const setout = setOutHouse(house);
-  const laid = layBlocks(setout);
-  return { setout, laid, balance: balanceOf(setout, laid) };
-}
-
 /** Checks a house without making anything; needs no geometry kernel. */
 export const checkHouse = (house: House): Verdict => verdict(study(house));
 
-/** Every table of the house. */
+/** Every table of the house, in the order of `TABLES`. */
 export const houseTables = (house: House): Table[] => tablesOf(study(house));
+
+/** One table of the house by its id; `undefined` where there is none of that id. */
+export const houseTable = (house: House, id: string): Table | undefined =>
+  TABLES.find((table) => table.id === id)?.of(study(house));
 
 /**
  * The whole walk: description to every output. Pure apart from the kernel's bytes: the same house gives the same bytes.
@@ -99,31 +84,27 @@ const STAGES: Readonly<Record<OutputGroup, string>> = {
   tables: 'writing tables',
 };
 
-/** Drawings and solids bring much code with them, which only those wait for who ask for them. */
+/** Drawings, solids and workbooks bring much code with them, which only those wait for who ask for them. */
 const drawings = async (setout: HouseSetout) => (await import('./drawings.js')).drawingFiles(setout);
 
 async function filesOf(known: Study, group: OutputGroup, tools: Tools): Promise<readonly PackageFile[]> {
-  const { setout, laid } = known;
-  if (group === 'drawings') return drawings(setout);
+  if (group === 'drawings') return drawings(known.setout);
   if (group === 'model') {
     const [{ modelFiles }, kernel] = await Promise.all([import('./model.js'), tools.kernel()]);
-    return modelFiles(setout, laid.blocks, kernel);
+    return modelFiles(known.setout, known.laid.blocks, kernel);
   }
-  return tablesOf(known).map((table) => ({ path: `tables/${table.id}.csv`, bytes: writeCsv(table) }));
+  return (await import('./table-files.js')).tableFiles(known);
 }
 
-function tablesOf({ setout, laid, balance }: Study): Table[] {
-  return [blockTable(setout, laid), courseTable(setout, laid), openingTable(setout), volumeTable(setout, balance)];
-}
-
-function verdict({ setout, laid, balance }: Study): Verdict {
+function verdict({ setout, laid, balance, statics, works }: Study): Verdict {
   const cut = laid.blocks.filter((b) => b.cutBy.length > 0).length;
   const { domes, arches } = setout;
   const courses = domes.reduce((n, d) => n + d.courses.length, 0);
   return {
     checks: [
       ...masonryChecks(setout, laid, balance),
-      ...staticsChecks(setout, staticsOf(setout)),
+      ...staticsChecks(setout, statics),
+      ...worksChecks(works),
       ...setoutChecks(setout),
     ],
     summary: [

@@ -2,6 +2,7 @@ import type { LengthUnit } from '../base/units.js';
 import type {
   BlockRules,
   Casting,
+  Centering,
   Dome,
   Footing,
   House,
@@ -12,10 +13,12 @@ import type {
   Print,
   Project,
   Room,
+  SettingOut,
   Site,
   Slab,
   Tie,
   Wall,
+  Warmth,
 } from './house.js';
 import type { Path } from './problem-list.js';
 
@@ -46,6 +49,9 @@ export interface Draft {
   readonly tie: Tie | 'none' | null;
   readonly material: Material | undefined;
   readonly casting: Casting | undefined;
+  readonly settingOut: SettingOut | undefined;
+  readonly centering: Centering | undefined;
+  readonly warmth: Warmth | undefined;
   readonly print: Print | undefined;
   readonly prices: Prices | undefined;
   /** Every id as written, of sound entries and of others. */
@@ -72,6 +78,9 @@ export function houseOf(draft: Draft): House {
     tie: draft.tie,
     material: whole(draft.material),
     casting: whole(draft.casting),
+    settingOut: whole(draft.settingOut),
+    centering: whole(draft.centering),
+    warmth: whole(draft.warmth),
     print: whole(draft.print),
     prices: whole(draft.prices),
   };

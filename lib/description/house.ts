@@ -27,6 +27,9 @@ export interface House {
   readonly tie: Tie | 'none' | null;
   readonly material: Material;
   readonly casting: Casting;
+  readonly settingOut: SettingOut;
+  readonly centering: Centering;
+  readonly warmth: Warmth;
   readonly print: Print;
   readonly prices: Prices;
 }
@@ -187,6 +190,8 @@ export interface Material {
   readonly dryDensity: number;
   /** `null` when the user hasn't given cube tests. */
   readonly compressiveStrengthMpa: number | null;
+  /** What the fresh mix is cast to; `null`: what dries to `dryDensity`. */
+  readonly wetDensity: number | null;
   readonly waterCement: number;
   readonly mortarDensity: number;
   readonly mortarStrengthMpa: number;
@@ -196,15 +201,66 @@ export interface Material {
   readonly partialFactor: number;
   /** Of a bed joint. */
   readonly friction: number;
+  readonly sandCement: number;
+  readonly foamDensity: number;
+  /** Concentrate in the foamed liquid, fraction by volume. */
+  readonly foamConcentrate: number;
+  readonly cementBagKg: number;
 }
 
 export interface Casting {
   readonly mixerLitresPerMinute: number | null;
+  readonly batchLitres: number;
+  readonly bucketLitres: number;
+  readonly measuredWetDensity: number | null;
+  /** Fraction lost on site. */
+  readonly waste: number;
+  readonly crew: number;
+  readonly hoursPerDay: number;
+  /** Of one person. */
+  readonly minutesPerBlock: number;
   readonly demouldDays: number;
   readonly readyToLayDays: number;
   readonly archStrikeDays: number;
   readonly coursesPerDay: number;
   readonly targetDays: number | null;
+}
+
+export interface SettingOut {
+  /** East, north of the two datum pegs; `null`: placed outside the house by the program. */
+  readonly pegs: readonly [readonly [number, number], readonly [number, number]] | null;
+  /** Longest board at hand. */
+  readonly board: number;
+}
+
+export interface Centering {
+  readonly ribSpacing: number;
+  readonly lagging: number;
+  readonly laggingWidth: number;
+  readonly tube: number;
+}
+
+/** Thickness mm, conductivity W/(m K). */
+export interface Layer {
+  readonly name: string;
+  readonly thickness: number;
+  readonly conductivity: number;
+}
+
+/** Conductivities W/(m K), transmittances W/(m2 K). */
+export interface Warmth {
+  /** Of the dry block; `null`: from its density. */
+  readonly conductivity: number | null;
+  readonly moistureFactor: number;
+  readonly renderConductivity: number;
+  readonly slabConductivity: number;
+  readonly groundConductivity: number;
+  readonly outsideLayers: readonly Layer[];
+  readonly insideLayers: readonly Layer[];
+  readonly floorLayers: readonly Layer[];
+  readonly window: number;
+  readonly door: number;
+  readonly airChanges: number;
 }
 
 export interface Print {

@@ -1,6 +1,7 @@
 import type {
   BlockRules,
   Casting,
+  Centering,
   Dome,
   Footing,
   Head,
@@ -12,10 +13,12 @@ import type {
   ProfileShape,
   Project,
   Room,
+  SettingOut,
   Site,
   Slab,
   Tie,
   Wall,
+  Warmth,
 } from './house.js';
 import type { DescriptionOutput } from './schema.js';
 
@@ -173,6 +176,7 @@ export function materialFrom(material: Output<'material'>): Material {
   return {
     dryDensity: material['dry-density'],
     compressiveStrengthMpa: strength === undefined ? null : strength / 1000,
+    wetDensity: material['wet-density'] ?? null,
     waterCement: material['water-cement'],
     mortarDensity: material['mortar-density'],
     mortarStrengthMpa: material['mortar-strength'] / 1000,
@@ -180,17 +184,57 @@ export function materialFrom(material: Output<'material'>): Material {
     concreteDensity: material['concrete-density'],
     partialFactor: material['partial-factor'],
     friction: material.friction,
+    sandCement: material['sand-cement'],
+    foamDensity: material['foam-density'],
+    foamConcentrate: material['foam-concentrate'],
+    cementBagKg: material['cement-bag'],
   };
 }
 
 export function castingFrom(casting: Output<'casting'>): Casting {
   return {
     mixerLitresPerMinute: casting.mixer ?? null,
+    batchLitres: casting.batch,
+    bucketLitres: casting.bucket,
+    measuredWetDensity: casting['measured-wet-density'] ?? null,
+    waste: casting.waste,
+    crew: casting.crew,
+    hoursPerDay: casting['hours-per-day'],
+    minutesPerBlock: casting['minutes-per-block'],
     demouldDays: casting.demould,
     readyToLayDays: casting['ready-to-lay'],
     archStrikeDays: casting['arch-strike'],
     coursesPerDay: casting['courses-per-day'],
     targetDays: casting['target-days'] ?? null,
+  };
+}
+
+export function settingOutFrom(settingOut: Output<'setting-out'>): SettingOut {
+  return { pegs: settingOut.pegs ?? null, board: settingOut.board };
+}
+
+export function centeringFrom(centering: Output<'centering'>): Centering {
+  return {
+    ribSpacing: centering['rib-spacing'],
+    lagging: centering.lagging,
+    laggingWidth: centering['lagging-width'],
+    tube: centering.tube,
+  };
+}
+
+export function warmthFrom(warmth: Output<'warmth'>): Warmth {
+  return {
+    conductivity: warmth.conductivity ?? null,
+    moistureFactor: warmth['moisture-factor'],
+    renderConductivity: warmth['render-conductivity'],
+    slabConductivity: warmth['slab-conductivity'],
+    groundConductivity: warmth['ground-conductivity'],
+    outsideLayers: warmth['outside-layers'],
+    insideLayers: warmth['inside-layers'],
+    floorLayers: warmth['floor-layers'],
+    window: warmth.window,
+    door: warmth.door,
+    airChanges: warmth['air-changes'],
   };
 }
 

@@ -5,7 +5,15 @@ import { leavesIn } from './schema/leaves.js';
 import { blocksSchema, footingSchema, slabSchema, tieSchema, wallSchema } from './schema/masonry.js';
 import { openingSchema, passageSchema, roomSchema } from './schema/openings.js';
 import { projectSchema, siteSchema } from './schema/site.js';
-import { castingSchema, materialSchema, pricesSchema, printSchema } from './schema/works.js';
+import {
+  castingSchema,
+  centeringSchema,
+  materialSchema,
+  pricesSchema,
+  printSchema,
+  settingOutSchema,
+  warmthSchema,
+} from './schema/works.js';
 
 /** How many of each a house has at least and at most. */
 export const LISTS = {
@@ -62,6 +70,9 @@ function schemaIn(units: LengthUnit) {
     tie: tieSchema(q).optional(),
     material: materialSchema(q).prefault({}),
     casting: castingSchema(q).prefault({}),
+    'setting-out': settingOutSchema(q).prefault({}),
+    centering: centeringSchema(q).prefault({}),
+    warmth: warmthSchema(q).prefault({}),
     print: printSchema(q).prefault({}),
     prices: pricesSchema(q).prefault({}),
   });

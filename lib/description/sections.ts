@@ -6,6 +6,7 @@ import { isMapping, subjectOf, tellIssues } from './issues.js';
 import {
   blocksFrom,
   castingFrom,
+  centeringFrom,
   domeFrom,
   footingFrom,
   materialFrom,
@@ -14,10 +15,12 @@ import {
   printFrom,
   projectFrom,
   roomFrom,
+  settingOutFrom,
   siteFrom,
   slabFrom,
   tieFrom,
   wallFrom,
+  warmthFrom,
 } from './normal.js';
 import { pricesFrom } from './prices.js';
 import { type Path, type ProblemList, pathText } from './problem-list.js';
@@ -60,6 +63,9 @@ export function readSections(input: unknown, problems: ProblemList): Draft | und
     tie: tieFrom(section('tie', shape.tie)),
     material: map(section('material', shape.material), materialFrom),
     casting: map(section('casting', shape.casting), castingFrom),
+    settingOut: map(section('setting-out', shape['setting-out']), settingOutFrom),
+    centering: map(section('centering', shape.centering), centeringFrom),
+    warmth: map(section('warmth', shape.warmth), warmthFrom),
     print: map(section('print', shape.print), printFrom),
     prices: map(prices, (p) => pricesFrom(p, problems)),
     ids: idsOf(top),

@@ -3,7 +3,7 @@ import { square } from '../math/elementary.js';
 import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
 import { spanPoint } from '../setout/span.js';
-import { crossedAt } from './voids.js';
+import { crossedAt, cutLevel } from './voids.js';
 
 /** Partial factor of reinforcing steel: EN 1992-1-1:2004, 2.4.2.4 (from memory). */
 export const STEEL_FACTOR = 1.15;
@@ -57,4 +57,26 @@ function closedBed(dome: DomeSetout, cutZ: number): number | null {
     return spanPoint(dome.shell, course.from, dome.thickness / 2)[1];
   }
   return null;
+}
+
+/** Mass of steel, kg/m3: EN 1991-1-1:2002, table A.4 (from memory). */
+const STEEL_DENSITY = 7850;
+
+/**
+ * Steel of all ties of a house, kg, each bar with one lap where that is given: hoops at mid-thickness. 0 where the
+ * description does without; `null` where it says nothing, or a tie finds no place.
+ */
+export function tieSteelKg(house: HouseSetout): number | null {
+  const { tie } = house.house;
+  if (tie === null) return null;
+  if (tie === 'none') return 0;
+  let sum = 0;
+  for (const dome of house.domes) {
+    const placed = placeTie(house, dome, cutLevel(house, dome));
+    if (placed === null) return null;
+    const inside = placed.place === 'footing' ? dome.springingRadius : dome.radiusAt(placed.z);
+    const length = 2 * Math.PI * (inside + dome.thickness / 2) + (tie.lap ?? 0);
+    sum += (length * barArea(tie.bars, tie.diameter) * STEEL_DENSITY) / 1e9;
+  }
+  return sum;
 }

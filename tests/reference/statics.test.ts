@@ -6,7 +6,7 @@ import { designEffect, driftFactor } from '../../lib/statics/loads.js';
 import { staticsOf } from '../../lib/statics/statics.js';
 import { tableStrength } from '../../lib/statics/strength.js';
 import { type ThrustBody, thrustRange } from '../../lib/statics/thrust.js';
-import { barArea, lapLength, steelArea, steelStrength } from '../../lib/statics/tie.js';
+import { barArea, lapLength, steelArea, steelStrength, tieSteelKg } from '../../lib/statics/tie.js';
 import { HEMISPHERE_ON_GROUND, windCoefficient } from '../../lib/statics/unsymmetrical.js';
 import { domeOf, houseOf, MATERIAL } from '../tools/house.js';
 
@@ -134,5 +134,20 @@ describe('arches by statics', () => {
   it('semicircle: H = w R / 2 under a load on the plan, (π/2 − 1) w R under its own', () => {
     expect(thrustRange(threeHinged(1, 1, 1, 0.5))?.least).toBeCloseTo(0.5, 8);
     expect(thrustRange(threeHinged(1, 1, Math.PI / 2, 1))?.least).toBeCloseTo(Math.PI / 2 - 1, 8);
+  });
+});
+
+describe('steel of the ties', () => {
+  const tie = { level: 'footing', bars: 2, diameter: 10, yieldMpa: 500, bondMpa: null, lap: 700 } as const;
+
+  it('weighs 0.617 kg a metre of a bar of 10 mm (handbook table of bars by EN 10080 sizes, from memory)', () => {
+    const kg = tieSteelKg(setOutHouse(houseOf({ tie }))) as number;
+    const metres = 2 * (2 * Math.PI * (3000 + houseOf().wall.thickness / 2) + 700) * 1e-3;
+    expect(kg / metres).toBeCloseTo(0.617, 3);
+  });
+
+  it('is none without a tie, and unknown where nothing is said', () => {
+    expect(tieSteelKg(setOutHouse(houseOf({ tie: 'none' })))).toBe(0);
+    expect(tieSteelKg(setOutHouse(houseOf({ tie: null })))).toBeNull();
   });
 });

@@ -6,6 +6,7 @@ set -euo pipefail
 missing=()
 command -v admesh >/dev/null || missing+=(admesh)
 /usr/bin/python3 -c 'import ezdxf' 2>/dev/null || missing+=(python3-ezdxf)
+/usr/bin/python3 -c 'import openpyxl' 2>/dev/null || missing+=(python3-openpyxl)
 [ -x /usr/bin/chromium ] || missing+=(chromium)
 [ ${#missing[@]} -eq 0 ] && exit 0
 
