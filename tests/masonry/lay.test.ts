@@ -138,6 +138,7 @@ describe('laps', () => {
       to: 1,
       count,
       startRad,
+      leftOut: [],
       midRadius: 1000,
     });
     let best = 0;
