@@ -28,7 +28,7 @@ export function cuttersOf(house: HouseSetout, dome: DomeSetout, grow = house.hou
 function layCourse(house: HouseSetout, dome: DomeSetout, course: Course): LaidHouse {
   const cutters = cuttersAt(house, dome, course);
   const narrowest = dome[course.part].at(course.to).r;
-  const ring = ringOf(dome, course, house.house.blocks.joint);
+  const ring = ringOf(dome, course);
   // Blocks of one length are equal: what is measured of one stands for all.
   const volumes = new Map<number, number>();
   const blocks: LaidBlock[] = [];
@@ -56,10 +56,10 @@ function cuttersAt(house: HouseSetout, dome: DomeSetout, course: Course): Cutter
  * The whole ring's blocks, numbered clockwise from the first past bearing 0. Where perpends are left out, one block
  * takes the place of several and the number of its first.
  */
-function ringOf(dome: DomeSetout, course: Course, joint: number): { modules: number; block: Block }[] {
+function ringOf(dome: DomeSetout, course: Course): { modules: number; block: Block }[] {
   const { count, leftOut } = course;
   const module = (2 * Math.PI) / count;
-  const margin = joint / 2 / course.midRadius;
+  const margin = course.perpend / 2 / course.midRadius;
   return Array.from({ length: count }, (_, k) => k)
     .filter((k) => !leftOut.includes(k))
     .map((k) => {

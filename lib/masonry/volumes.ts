@@ -31,9 +31,9 @@ export function blockRingVolume(dome: DomeSetout, index: number, cutters: readon
 }
 
 /** Perpends of one course, each a wedge between planes through the axis. */
-export function perpendVolume(dome: DomeSetout, index: number, joint: number, cutters: readonly Cutter[]): number {
+export function perpendVolume(dome: DomeSetout, index: number, cutters: readonly Cutter[]): number {
   const course = courseOf(dome, index);
-  const margin = joint / 2 / course.midRadius;
+  const margin = course.perpend / 2 / course.midRadius;
   const span = dome[course.part];
   const narrowest = span.at(course.to).r;
   const wedgeAt = (at: number) =>

@@ -20,6 +20,8 @@ export interface Course {
   readonly startRad: number;
   /** Perpends left out, counted from 0 at the first, where a short piece is one with its neighbour. */
   readonly leftOut: readonly number[];
+  /** Thickness of the perpends in the middle of the blocks' heads. */
+  readonly perpend: number;
   /** Radius at mid-thickness, mid-height of the blocks. */
   readonly midRadius: number;
 }
@@ -85,6 +87,6 @@ function addCourses(courses: Course[], span: MeridianSpan, end: number, thicknes
     const index = courses.length + 1;
     // Running bond: every other course starts half a block on.
     const startRad = index % 2 === 0 ? Math.PI / count : 0;
-    courses.push({ index, part: span.part, from, bed, to, count, startRad, leftOut: [], midRadius });
+    courses.push({ index, part: span.part, from, bed, to, count, startRad, leftOut: [], perpend: blocks.joint, midRadius });
   }
 }

@@ -139,6 +139,7 @@ describe('laps', () => {
       count,
       startRad,
       leftOut: [],
+      perpend: 10,
       midRadius: 1000,
     });
     let best = 0;

@@ -5,6 +5,7 @@ import type { Place } from '../moulds/family.js';
 import { fitLimits } from '../moulds/limits.js';
 import { type MouldPlan, searchMoulds } from '../moulds/search.js';
 import { siteOf } from '../moulds/site.js';
+import { withCourses } from '../with-courses.js';
 import { bandedCounts } from './banded.js';
 import { countList, countsOf } from './counts.js';
 import { bondDome, type CourseBond } from './dome.js';
@@ -26,30 +27,14 @@ export interface BondedHouse {
 /** Chooses numbers of blocks, start bearings and merged pieces of every course. */
 export function bondHouse(setout: HouseSetout, bond: Bond = setout.house.blocks.bond): BondedHouse {
   const { counts, proof } = bond === 'banded' ? { counts: bandedHouse(setout), proof: null } : freeHouse(setout);
-  const rows = setout.domes.map((dome, d) => bondDome(setout, dome, counts[d] as readonly number[]));
-  const domes = setout.domes.map((dome, d) => ({ ...dome, courses: (rows[d] as CourseBond[]).map((r) => r.course) }));
-  const bonded = (dome: DomeSetout) => domes.find((d) => d.id === dome.id) as DomeSetout;
+  const courses = setout.domes.flatMap((dome, d) => bondDome(setout, dome, counts[d] as readonly number[]));
+  const bonded = new Map(courses.map(({ domeId, course }) => [`${domeId} ${course.index}`, course]));
   return {
-    setout: {
-      ...setout,
-      domes,
-      arches: setout.arches.map((arch) => ({ ...arch, dome: bonded(arch.dome) })),
-      passages: setout.passages.map((p) => ({ ...p, domes: [bonded(p.domes[0]), bonded(p.domes[1])] as const })),
-    },
+    setout: withCourses(setout, (dome, course) => bonded.get(`${dome.id} ${course.index}`) ?? course),
     bond,
-    courses: rows.flat(),
+    courses,
     proof,
   };
-}
-
-/** The fewest moulds for the courses as they are bonded. */
-export function planMoulds({ setout, proof }: BondedHouse): MouldPlan {
-  const places = setout.domes.flatMap((dome) =>
-    dome.courses.map((course) => ({ site: siteOf(dome, course), counts: [course.count], ideal: course.count })),
-  );
-  const plan = searchMoulds(places, fitLimits(setout.house.blocks));
-  // The free bond's numbers of blocks were chosen among all: what was proven of all holds.
-  return proof ? { ...plan, ...proof } : plan;
 }
 
 const bandedHouse = ({ house, domes }: HouseSetout): number[][] =>

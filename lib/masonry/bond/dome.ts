@@ -1,4 +1,4 @@
-import { SAME_POINT } from '../../base/tolerances.js';
+import { SAME_ANGLE_RAD, SAME_POINT } from '../../base/tolerances.js';
 import { type Course, perpendBearings } from '../../setout/courses.js';
 import type { DomeSetout } from '../../setout/dome.js';
 import type { HouseSetout } from '../../setout/house.js';
@@ -65,7 +65,7 @@ function bondCourse(house: HouseSetout, dome: DomeSetout, problem: CourseProblem
   const lines = twoBelow ? perpendsInLine(under, perpendBearings(twoBelow), within) : [];
   const kgPerRadian = wetKgPerRadian(house.house, dome, problem.course);
   const ring = { module: (2 * Math.PI) / count, radius, joint, shortestPiece, heaviestKg, kgPerRadian };
-  const { start } = bestStart({ ...ring, leastLap, spans, below: under, lines, home });
+  const start = bestStart({ ...ring, leastLap, spans, below: under, lines, home });
   const merges = mergeShort(ring, start, spans);
   const course: Course = { ...problem.course, startRad: start, leftOut: merges.leftOut };
   const laps = below ? lapsBetween(below, course) : [];
@@ -75,7 +75,7 @@ function bondCourse(house: HouseSetout, dome: DomeSetout, problem: CourseProblem
     lap: below ? Math.min(...laps) : null,
     lapBound: below ? lapBound(below.count, count, radius) : null,
     shortLaps: laps.filter((lap) => lap < leastLap - SAME_POINT).length,
-    lines: perpendsInLine(perpendBearings(course), lines, within).length,
+    lines: perpendsInLine(perpendBearings(course), lines, within - SAME_ANGLE_RAD).length,
     shortest: merges.shortest,
     short: merges.short,
   };

@@ -15,11 +15,11 @@ export interface StartProblem extends RingRules {
   readonly home: number;
 }
 
-/** The objectives of one ring in the order of their weight: a later one counts only between equals of all before. */
+/** What is wrong with a start. */
 export interface StartCost {
   /** What pieces beside cuts lack of the shortest piece that are too heavy to be one with their neighbours, mm. */
   readonly short: number;
-  /** By how much perpends come too near to lines through two courses, mm. */
+  /** By how much perpends come nearer than a joint to lines through two courses, mm. */
   readonly lines: number;
   /** What laps lack of the least lap, mm. */
   readonly laps: number;
@@ -30,15 +30,28 @@ export interface StartCost {
 }
 
 /**
- * Bearing of the first perpend, in [0, module), that is best by the objectives in turn. Each is linear between the
- * bearings at which something begins or stops to count, so that the best stands at one of these: all are tried.
+ * What one of each counts for. A ring that laps nowhere is worse than a closer that is too short, a line through three
+ * courses worse than some short laps, and a block of odd length better than either; common practice, no source.
  */
-export function bestStart(problem: StartProblem): { readonly start: number; readonly cost: StartCost } {
+const WEIGHTS: Readonly<Record<keyof StartCost, number>> = { short: 10, lines: 500, laps: 1, merged: 40, away: 0.001 };
+
+/** The objective: the sum of all that is wrong by its weight. */
+export const weighed = (cost: StartCost): number =>
+  (Object.keys(WEIGHTS) as (keyof StartCost)[]).reduce((sum, key) => sum + WEIGHTS[key] * cost[key], 0);
+
+/**
+ * Bearing of the first perpend, in [0, module), at which the objective is least. It is linear between the bearings at
+ * which something begins or stops to count, so that its least value stands at one of these: all are tried.
+ */
+export function bestStart(problem: StartProblem): number {
   const starts = [...new Set(kinks(problem).map((at) => inModule(at, problem.module)))].sort((a, b) => a - b);
-  let best = { start: 0, cost: startCost(problem, 0) };
+  let best = 0;
+  let least = Number.POSITIVE_INFINITY;
   for (const start of starts) {
-    const cost = startCost(problem, start);
-    if (isBetter(cost, best.cost)) best = { start, cost };
+    const cost = weighed(startCost(problem, start));
+    if (cost >= least - SAME_POINT) continue;
+    least = cost;
+    best = start;
   }
   return best;
 }
@@ -79,14 +92,6 @@ export function startCost(problem: StartProblem, start: number): StartCost {
     merged: leftOut.length,
     away: gap(home),
   };
-}
-
-function isBetter(one: StartCost, other: StartCost): boolean {
-  for (const key of ['short', 'lines', 'laps', 'merged', 'away'] as const) {
-    if (one[key] < other[key] - SAME_POINT) return true;
-    if (one[key] > other[key] + SAME_POINT) return false;
-  }
-  return false;
 }
 
 /** Perpends of `upper` that meet one of `lower`: nearer than `within`, radians. */

@@ -42,22 +42,22 @@ export function seatsOf(site: Site, limits: FitLimits): readonly Seat[] {
   return found;
 }
 
-function makeSeats({ at, thickness }: Site, limits: FitLimits): Seat[] {
+const makeSeats = (site: Site, limits: FitLimits): Seat[] =>
+  edgesFor(limits).flatMap((edge) => [0, site.thickness].map((depth) => seatOf(site, edge, depth)));
+
+/** The point of one edge at a depth. */
+export function seatOf({ at }: Site, edge: EdgeName, depth: number): Seat {
   const { middle } = at;
-  return edgesFor(limits).flatMap((edge) =>
-    [0, thickness].map((depth) => {
-      const { r, z, normal } = at[edge];
-      const dr = r + depth * normal[0] - middle.r;
-      const dz = z + depth * normal[1] - middle.z;
-      return {
-        edge,
-        depth,
-        r: radiusAt(at[edge], depth),
-        up: dz * middle.normal[0] - dr * middle.normal[1],
-        out: dr * middle.normal[0] + dz * middle.normal[1],
-      };
-    }),
-  );
+  const { r, z, normal } = at[edge];
+  const dr = r + depth * normal[0] - middle.r;
+  const dz = z + depth * normal[1] - middle.z;
+  return {
+    edge,
+    depth,
+    r: radiusAt(at[edge], depth),
+    up: dz * middle.normal[0] - dr * middle.normal[1],
+    out: dr * middle.normal[0] + dz * middle.normal[1],
+  };
 }
 
 /** Greatest sine of half a block's angle: a block is less than a third of a ring. */

@@ -99,7 +99,8 @@ class CandidateMoulds {
   }
 }
 
-function fitsIn(mould: Mould, index: number, place: Place, limits: FitLimits): Fit[] {
+/** Ways to lay a place with one mould. */
+export function fitsIn(mould: Mould, index: number, place: Place, limits: FitLimits): Fit[] {
   return windowsIn(mould.parent, place, limits).flatMap((window) => {
     const [low, high] = slopesOf(window, mould.lean);
     if (mould.slope < low || mould.slope > high) return [];

@@ -2,6 +2,7 @@ import { SAME_ANGLE_RAD, SAME_POINT } from '../../base/tolerances.js';
 import { cos, hypot, sin } from '../../math/elementary.js';
 import type { Course } from '../../setout/courses.js';
 import type { DomeSetout } from '../../setout/dome.js';
+import type { MeridianSpan } from '../../setout/span.js';
 
 /** Where the blocks of a course have their lower bed, middle and upper bed. */
 export const EDGES = ['lower', 'middle', 'upper'] as const;
@@ -20,6 +21,7 @@ export interface Station {
 export interface Site {
   readonly domeId: string;
   readonly course: Course;
+  readonly span: MeridianSpan;
   readonly thickness: number;
   readonly at: Readonly<Record<EdgeName, Station>>;
 }
@@ -34,6 +36,7 @@ export function siteOf(dome: DomeSetout, course: Course): Site {
   return {
     domeId: dome.id,
     course,
+    span,
     thickness: dome.thickness,
     at: { lower: station(bed), middle: station((bed + to) / 2), upper: station(to) },
   };

@@ -1,6 +1,6 @@
 import { acos, atan2, cos, hypot, sin } from '../../math/elementary.js';
 import { type FitLimits, thinnestDry } from './limits.js';
-import { type Placement, placedAt, type Seat, seatsOf } from './place.js';
+import { type Placement, placedAt, type Seat, seatOf, seatsOf } from './place.js';
 import { radiusAt, type Site } from './site.js';
 
 /**
@@ -97,12 +97,24 @@ export function jointsOf(mould: Mould, placement: Placement, limits: FitLimits):
   return [Math.min(...joints), Math.max(...joints)];
 }
 
+/** Joint in the middle of the blocks' heads, dry. */
+export function middleJoint(mould: Mould, placement: Placement): number {
+  const { parent, site, count, up, out } = placement;
+  const seat = seatOf(parent, 'middle', parent.thickness / 2);
+  const { distance, across } = perpendAt(mould, seat);
+  const [at] = placedAt(parent, site, seat, distance, up, out);
+  const beta = Math.PI / count;
+  return 2 * (at * sin(beta) - across * cos(beta));
+}
+
 /** Where a mould's perpend meets the circle through a seat: half width, and distance from the parent's axis along the middle plane. */
-export function perpendAt({ parent, slope, lean }: Mould, seat: Seat): { across: number; distance: number } {
-  const { r } = seat;
+export function perpendAt(
+  { parent, slope, lean }: Mould,
+  { r, up }: Pick<Seat, 'r' | 'up'>,
+): { across: number; distance: number; angleRad: number } {
   const [, s] = parent.at.middle.normal;
   // r sin ψ = slope · r cos ψ + lean (up − (r cos ψ − r) s)
   const a = r * (slope - lean * s);
-  const angle = acos(-(lean * (seat.up + r * s)) / hypot(a, r)) - atan2(r, a);
-  return { across: r * sin(angle), distance: r * cos(angle) };
+  const angle = acos(-(lean * (up + r * s)) / hypot(a, r)) - atan2(r, a);
+  return { across: r * sin(angle), distance: r * cos(angle), angleRad: angle };
 }
