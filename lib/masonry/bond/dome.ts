@@ -4,6 +4,7 @@ import type { DomeSetout } from '../../setout/dome.js';
 import type { HouseSetout } from '../../setout/house.js';
 import { lapBound, lapsBetween } from '../laps.js';
 import { cuttersOf } from '../lay.js';
+import { fitLimits } from '../moulds/limits.js';
 import { mergeShort, type ShortPiece } from './merge.js';
 import { wetKgPerRadian } from './ring.js';
 import { laidSpans } from './spans.js';
@@ -57,7 +58,9 @@ interface CourseProblem {
 
 function bondCourse(house: HouseSetout, dome: DomeSetout, problem: CourseProblem): CourseBond {
   const { home, cutters, below, twoBelow } = problem;
-  const { joint, shortestPiece, leastLap, heaviestKg } = house.house.blocks;
+  const { shortestPiece, leastLap, heaviestKg } = house.house.blocks;
+  // What pieces lose to their perpends is known when moulds are; thinner ones only make them longer.
+  const joint = fitLimits(house.house.blocks).thick;
   const { count, midRadius: radius } = problem.course;
   const spans = laidSpans(dome, problem.course, cutters) ?? [];
   const under = below ? perpendBearings(below) : [];

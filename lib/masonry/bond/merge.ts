@@ -38,7 +38,7 @@ export function mergeShort(rules: RingRules, start: number, spans: readonly Laid
   };
 }
 
-function mergeSpan(rules: RingRules, start: number, { from, to }: LaidSpan) {
+function mergeSpan(rules: RingRules, start: number, { from, to, fromRadius, toRadius }: LaidSpan) {
   const { module, radius, joint, shortestPiece, heaviestKg, kgPerRadian } = rules;
   const count = Math.round((2 * Math.PI) / module);
   const half = joint / 2 / radius;
@@ -55,7 +55,8 @@ function mergeSpan(rules: RingRules, start: number, { from, to }: LaidSpan) {
   for (const end of [from, to]) {
     const ahead = end === from;
     const near = perpends.at(ahead ? 0 : -1);
-    const length = radius * (near === undefined ? to - from : Math.abs(at(near) - end) - half);
+    const own = ahead ? fromRadius : toRadius;
+    const length = own * (near === undefined ? to - from : Math.abs(at(near) - end) - half);
     if (near === undefined || !isShort(length)) {
       shortest = Math.min(shortest, length);
       // Without a perpend both ends are the same piece.
@@ -72,7 +73,7 @@ function mergeSpan(rules: RingRules, start: number, { from, to }: LaidSpan) {
     }
     perpends.splice(perpends.indexOf(near), 1);
     leftOut.push(((near % count) + count) % count);
-    shortest = Math.min(shortest, radius * together);
+    shortest = Math.min(shortest, own * together);
   }
   return { leftOut, short, shortest };
 }

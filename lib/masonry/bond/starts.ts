@@ -68,9 +68,11 @@ function kinks(problem: StartProblem): number[] {
   const half = joint / 2 / radius;
   // Piece that with a whole block weighs just what may be lifted.
   const heavy = heaviestKg / kgPerRadian - module;
-  const offsets = [0, half, half + shortestPiece / radius, half + heavy];
   const found = [0, home, home + module / 2];
-  for (const { from, to } of spans) for (const d of offsets) found.push(from + d, to - d);
+  for (const { from, to, fromRadius, toRadius } of spans) {
+    for (const d of [0, half, half + shortestPiece / fromRadius, half + heavy]) found.push(from + d);
+    for (const d of [0, half, half + shortestPiece / toRadius, half + heavy]) found.push(to - d);
+  }
   for (const at of below) found.push(at, at + leastLap / radius, at - leastLap / radius, at + module / 2);
   for (const at of lines) found.push(at + joint / radius, at - joint / radius);
   return found;
