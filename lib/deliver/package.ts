@@ -6,14 +6,19 @@ import type { Table } from '../documents/table.js';
 import { houseViews } from '../drawings/house-views.js';
 import { type Balance, balanceOf } from '../masonry/balance.js';
 import type { LaidHouse } from '../masonry/block.js';
+import { bondHouse } from '../masonry/bond/bond.js';
 import { masonryChecks } from '../masonry/checks.js';
 import { layBlocks } from '../masonry/lay.js';
+import { type MasonryPlan, planMasonry } from '../masonry/plan.js';
+import { planChecks } from '../masonry/plan-checks.js';
 import { type HouseSetout, setOutHouse } from '../setout/house.js';
 import { blockSolids } from '../solids/block-solids.js';
 import { houseSolids } from '../solids/house-solids.js';
 import { type KernelSource, loadKernel } from '../solids/kernel.js';
 import { blockTable } from '../tables/blocks.js';
+import { bondTable } from '../tables/bonds.js';
 import { courseTable } from '../tables/courses.js';
+import { mouldTable } from '../tables/moulds.js';
 import { openingTable } from '../tables/openings.js';
 import { volumeTable } from '../tables/volumes.js';
 import { writeCsv } from '../writers/csv.js';
@@ -60,15 +65,18 @@ export interface PackageOptions {
 
 /** Everything that is known of a house before solids and drawings are made. */
 interface Study {
+  /** In bond, with the perpends that the moulds leave. */
   readonly setout: HouseSetout;
+  readonly plan: MasonryPlan;
   readonly laid: LaidHouse;
   readonly balance: Balance;
 }
 
 function study(house: House): Study {
-  const setout = setOutHouse(house);
+  const plan = planMasonry(setOutHouse(house));
+  const { setout } = plan;
   const laid = layBlocks(setout);
-  return { setout, laid, balance: balanceOf(setout, laid) };
+  return { setout, plan, laid, balance: balanceOf(setout, laid) };
 }
 
 /** Checks a house without making anything; needs no geometry kernel. */
@@ -105,7 +113,9 @@ export async function buildPackage(house: House, tools: Tools, options: PackageO
 
 /** The files of one group alone. */
 export const groupFiles = (house: House, group: OutputGroup, tools: Tools): Promise<readonly PackageFile[]> =>
-  group === 'drawings' ? Promise.resolve(drawingFiles(setOutHouse(house))) : filesOf(study(house), group, tools);
+  group === 'drawings'
+    ? Promise.resolve(drawingFiles(bondHouse(setOutHouse(house)).setout))
+    : filesOf(study(house), group, tools);
 
 const STAGES: Readonly<Record<OutputGroup, string>> = {
   drawings: 'drawing',
@@ -143,19 +153,25 @@ async function modelFiles({ setout, laid }: Study, tools: Tools): Promise<Packag
   ];
 }
 
-function tablesOf({ setout, laid, balance }: Study): Table[] {
-  return [blockTable(setout, laid), courseTable(setout, laid), openingTable(setout), volumeTable(setout, balance)];
-}
+const tablesOf = ({ setout, plan, laid, balance }: Study): Table[] => [
+  blockTable(plan, laid),
+  courseTable(plan, laid),
+  mouldTable(plan, laid),
+  bondTable(plan),
+  openingTable(setout),
+  volumeTable(setout, balance),
+];
 
-function verdict({ setout, laid, balance }: Study): Verdict {
+function verdict({ setout, plan, laid, balance }: Study): Verdict {
   const cut = laid.blocks.filter((b) => b.cutBy.length > 0).length;
   const { domes, arches } = setout;
   const courses = domes.reduce((n, d) => n + d.courses.length, 0);
   return {
-    checks: [...masonryChecks(setout, laid, balance), ...setoutChecks(setout)],
+    checks: [...masonryChecks(setout, laid, balance), ...planChecks(plan), ...setoutChecks(setout)],
     summary: [
       `${count(domes.length, 'dome')}, ${count(courses, 'course')}, ${count(arches.length, 'opening')}`,
       `${count(laid.blocks.length, 'block')}, ${cut} of them cut; ${count(laid.slivers.length, 'remnant')} left to mortar`,
+      `${plan.bond} bond; ${count(plan.moulds.moulds.length, 'mould')}, ${plan.moulds.proven ? 'proven the fewest' : `at least ${plan.moulds.atLeast} needed`}`,
       `masonry ${(balance.envelope / 1e9).toFixed(3)} m3, of it blocks ${(balance.blocks / 1e9).toFixed(3)} m3`,
     ],
     cautions: CAUTIONS,

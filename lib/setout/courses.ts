@@ -87,6 +87,17 @@ function addCourses(courses: Course[], span: MeridianSpan, end: number, thicknes
     const index = courses.length + 1;
     // Running bond: every other course starts half a block on.
     const startRad = index % 2 === 0 ? Math.PI / count : 0;
-    courses.push({ index, part: span.part, from, bed, to, count, startRad, leftOut: [], perpend: blocks.joint, midRadius });
+    courses.push({
+      index,
+      part: span.part,
+      from,
+      bed,
+      to,
+      count,
+      startRad,
+      leftOut: [],
+      perpend: blocks.joint,
+      midRadius,
+    });
   }
 }

@@ -141,7 +141,7 @@ describe('a bonded house', () => {
   const laid = layBlocks(house.setout);
 
   it('has no piece beside an opening that is shorter than the shortest piece', () => {
-    expect(house.courses.flatMap((c) => c.short)).toEqual([]);
+    expect(house.courses.flatMap((c) => c.pieces.short)).toEqual([]);
     const cut = laid.blocks.filter((b) => b.cutBy.length > 0);
     expect(Math.min(...cut.map((b) => b.longestRun))).toBeGreaterThan(120 - 1e-6);
     // The set-out's own bond has short ones.
@@ -190,7 +190,7 @@ describe('a bonded house', () => {
       { openings: windows },
       { heaviestKg: 18.5, shortestPiece: 190, length: 380, leastLap: 150 },
     );
-    const short = courses.flatMap((c) => c.short);
+    const short = courses.flatMap((c) => c.pieces.short);
     expect(short.length).toBeGreaterThan(0);
     for (const { length, togetherKg } of short) {
       expect(length).toBeLessThan(190);

@@ -5,7 +5,7 @@ import type { HouseSetout } from '../../setout/house.js';
 import { lapBound, lapsBetween } from '../laps.js';
 import { cuttersOf } from '../lay.js';
 import { fitLimits } from '../moulds/limits.js';
-import { mergeShort, type ShortPiece } from './merge.js';
+import { type Merges, mergeShort } from './merge.js';
 import { wetKgPerRadian } from './ring.js';
 import { laidSpans } from './spans.js';
 import { bestStart, perpendsInLine } from './starts.js';
@@ -22,10 +22,8 @@ export interface CourseBond {
   readonly shortLaps: number;
   /** Perpends that go on in one line through the two courses below. */
   readonly lines: number;
-  /** Shortest piece beside a cut; `null` where nothing is cut. */
-  readonly shortest: number | null;
-  /** Pieces that stay too short. */
-  readonly short: readonly ShortPiece[];
+  /** Pieces beside cuts, by their longest runs at mid-thickness. */
+  readonly pieces: Merges;
 }
 
 /** Start bearings and merged pieces of a dome's courses from the floor up, with the numbers of blocks given. */
@@ -79,7 +77,6 @@ function bondCourse(house: HouseSetout, dome: DomeSetout, problem: CourseProblem
     lapBound: below ? lapBound(below.count, count, radius) : null,
     shortLaps: laps.filter((lap) => lap < leastLap - SAME_POINT).length,
     lines: perpendsInLine(perpendBearings(course), lines, within - SAME_ANGLE_RAD).length,
-    shortest: merges.shortest,
-    short: merges.short,
+    pieces: merges,
   };
 }

@@ -1,4 +1,4 @@
-import { SAME_POINT } from '../../base/tolerances.js';
+import { SAME_ANGLE_RAD, SAME_POINT } from '../../base/tolerances.js';
 import type { LaidSpan } from './spans.js';
 
 /** A piece beside a cut that stays shorter than the shortest piece. */
@@ -9,6 +9,11 @@ export interface ShortPiece {
 }
 
 export interface Merges {
+  /** Blocks to cast for the ring: whole ones, those to be cut, and those that take in a neighbour. */
+  readonly blocks: number;
+  readonly cut: number;
+  /** What is cut off, in blocks. */
+  readonly waste: number;
   /** Perpends left out, by number. */
   readonly leftOut: readonly number[];
   readonly short: readonly ShortPiece[];
@@ -31,7 +36,12 @@ export interface RingRules {
 export function mergeShort(rules: RingRules, start: number, spans: readonly LaidSpan[]): Merges {
   const ends = spans.map((span) => mergeSpan(rules, start, span));
   const shortest = Math.min(...ends.map((e) => e.shortest));
+  const sum = (pick: (end: (typeof ends)[number]) => number) => ends.reduce((all, e) => all + pick(e), 0);
+  const ring = Math.round((2 * Math.PI) / rules.module);
   return {
+    blocks: spans.length === 0 ? ring : sum((e) => e.blocks),
+    cut: sum((e) => e.cut),
+    waste: sum((e) => e.waste),
     leftOut: ends.flatMap((e) => e.leftOut).sort((a, b) => a - b),
     short: ends.flatMap((e) => e.short),
     shortest: spans.length === 0 ? null : shortest,
@@ -75,5 +85,18 @@ function mergeSpan(rules: RingRules, start: number, { from, to, fromRadius, toRa
     leftOut.push(((near % count) + count) % count);
     shortest = Math.min(shortest, own * together);
   }
-  return { leftOut, short, shortest };
+  // A piece from cut to cut is one; those longer than a block take in their neighbours.
+  const pieces =
+    perpends.length === 0
+      ? [to - from]
+      : [at(perpends[0] as number) - half - from, to - half - at(perpends.at(-1) as number)];
+  const rests = pieces.map((angle) => 1 - angle / (module - 2 * half)).filter((rest) => rest > SAME_ANGLE_RAD);
+  return {
+    leftOut,
+    short,
+    shortest,
+    blocks: perpends.length + 1,
+    cut: rests.length,
+    waste: rests.reduce((all, rest) => all + rest, 0),
+  };
 }
