@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { members } from '../../lib/masonry/moulds/bits.js';
 import { leastCover } from '../../lib/masonry/moulds/cover.js';
 import { type Reach, stabLine } from '../../lib/masonry/moulds/stab.js';
 
@@ -31,13 +32,15 @@ function boxes([thin, thick]: readonly [number, number]): Box[] {
 /** Common points of boxes may be moved to the greatest of their left sides, so lines through those are enough. */
 function fewestMoulds(range: readonly [number, number]) {
   const all = boxes(range);
-  const sets = all.flatMap(({ lower: [at] }) =>
-    stabLine(
-      all
-        .filter((b) => b.lower[0] <= at && b.lower[1] >= at)
-        .map((b): Reach => ({ item: b.item, low: b.upper[0], high: b.upper[1] })),
-    ).map((s) => s.items),
-  );
+  const sets: number[][] = [];
+  for (const {
+    lower: [at],
+  } of all) {
+    const reaches = all
+      .filter((b) => b.lower[0] <= at && b.lower[1] >= at)
+      .map((b): Reach => ({ item: b.item, low: b.upper[0], high: b.upper[1] }));
+    stabLine(reaches, COURSES, (_at, items) => sets.push(members(items)));
+  }
   return leastCover(sets, COURSES);
 }
 

@@ -46,6 +46,9 @@ function homeStart(below: number, lower: number | undefined, upper: number): num
   return (below + lapBound(lower, upper, 1)) % ((2 * Math.PI) / upper);
 }
 
+/** Part of the heaviest mass that a merged piece may have by its run: cuts run aslant, and leave more outside. */
+const KEPT = 0.97;
+
 interface CourseProblem {
   readonly course: Course;
   readonly home: number;
@@ -65,7 +68,14 @@ function bondCourse(house: HouseSetout, dome: DomeSetout, problem: CourseProblem
   const within = joint / radius;
   const lines = twoBelow ? perpendsInLine(under, perpendBearings(twoBelow), within) : [];
   const kgPerRadian = wetKgPerRadian(house.house, dome, problem.course);
-  const ring = { module: (2 * Math.PI) / count, radius, joint, shortestPiece, heaviestKg, kgPerRadian };
+  const ring = {
+    module: (2 * Math.PI) / count,
+    radius,
+    joint,
+    shortestPiece,
+    heaviestKg: heaviestKg * KEPT,
+    kgPerRadian,
+  };
   const start = bestStart({ ...ring, leastLap, spans, below: under, lines, home });
   const merges = mergeShort(ring, start, spans);
   const course: Course = { ...problem.course, startRad: start, leftOut: merges.leftOut };

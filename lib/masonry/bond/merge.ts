@@ -55,47 +55,44 @@ function mergeSpan(rules: RingRules, start: number, { from, to, fromRadius, toRa
   const isShort = (length: number) => length < shortestPiece - SAME_POINT;
   // A perpend nearer to a cut than half a joint is one with the cut's joint.
   const slack = half + SAME_POINT / radius;
-  const first = Math.ceil((from + slack - start) / module);
-  const last = Math.floor((to - slack - start) / module);
-  const perpends = Array.from({ length: Math.max(0, last - first + 1) }, (_, k) => first + k);
+  let first = Math.ceil((from + slack - start) / module);
+  let last = Math.floor((to - slack - start) / module);
   const at = (k: number) => start + k * module;
   const leftOut: number[] = [];
   const short: ShortPiece[] = [];
   let shortest = Number.POSITIVE_INFINITY;
-  for (const end of [from, to]) {
-    const ahead = end === from;
-    const near = perpends.at(ahead ? 0 : -1);
+  for (const ahead of [true, false]) {
+    const end = ahead ? from : to;
     const own = ahead ? fromRadius : toRadius;
-    const length = own * (near === undefined ? to - from : Math.abs(at(near) - end) - half);
-    if (near === undefined || !isShort(length)) {
+    const near = ahead ? first : last;
+    const parted = last >= first;
+    const length = own * (parted ? Math.abs(at(near) - end) - half : to - from);
+    if (!parted || !isShort(length)) {
       shortest = Math.min(shortest, length);
       // Without a perpend both ends are the same piece.
       if (isShort(length) && ahead) short.push({ length, togetherKg: null });
       continue;
     }
-    const next = perpends.at(ahead ? 1 : -2);
-    const far = next === undefined || perpends.length === 1 ? (ahead ? to : from) : at(next) + (ahead ? -half : half);
-    const together = Math.abs(far - end);
-    if (together * radius - (heaviestKg / kgPerRadian) * radius > SAME_POINT) {
+    const next = ahead ? at(near + 1) - half : at(near - 1) + half;
+    const together = Math.abs((first === last ? from + to - end : next) - end);
+    if ((together - heaviestKg / kgPerRadian) * radius > SAME_POINT) {
       short.push({ length, togetherKg: kgPerRadian * together });
       shortest = Math.min(shortest, length);
       continue;
     }
-    perpends.splice(perpends.indexOf(near), 1);
+    if (ahead) first++;
+    else last--;
     leftOut.push(((near % count) + count) % count);
     shortest = Math.min(shortest, own * together);
   }
   // A piece from cut to cut is one; those longer than a block take in their neighbours.
-  const pieces =
-    perpends.length === 0
-      ? [to - from]
-      : [at(perpends[0] as number) - half - from, to - half - at(perpends.at(-1) as number)];
+  const pieces = last < first ? [to - from] : [at(first) - half - from, to - half - at(last)];
   const rests = pieces.map((angle) => 1 - angle / (module - 2 * half)).filter((rest) => rest > SAME_ANGLE_RAD);
   return {
     leftOut,
     short,
     shortest,
-    blocks: perpends.length + 1,
+    blocks: Math.max(0, last - first + 1) + 1,
     cut: rests.length,
     waste: rests.reduce((all, rest) => all + rest, 0),
   };

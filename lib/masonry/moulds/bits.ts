@@ -13,6 +13,10 @@ export function addBit(bits: Bits, member: number): void {
   bits[member >>> 5] = (bits[member >>> 5] as number) | (1 << (member & 31));
 }
 
+export function removeBit(bits: Bits, member: number): void {
+  bits[member >>> 5] = (bits[member >>> 5] as number) & ~(1 << (member & 31));
+}
+
 export const hasBit = (bits: Bits, member: number): boolean =>
   ((bits[member >>> 5] as number) & (1 << (member & 31))) !== 0;
 
@@ -51,4 +55,28 @@ function onesIn(word: number): number {
   let w = word - ((word >>> 1) & 0x55555555);
   w = (w & 0x33333333) + ((w >>> 2) & 0x33333333);
   return (((w + (w >>> 4)) & 0x0f0f0f0f) * 0x01010101) >>> 24;
+}
+
+type Branch = Map<number, Branch | true>;
+
+/** Remembers sets of one size by their words, without making anything for those it knows. */
+export class KnownBits {
+  readonly #root: Branch = new Map();
+
+  /** Whether the set is new. */
+  add(bits: Bits): boolean {
+    let branch = this.#root;
+    const last = bits.length - 1;
+    for (let k = 0; k < last; k++) {
+      const word = bits[k] as number;
+      const found = branch.get(word);
+      const next = found instanceof Map ? found : new Map<number, Branch | true>();
+      if (next !== found) branch.set(word, next);
+      branch = next;
+    }
+    const word = bits[last] as number;
+    if (branch.has(word)) return false;
+    branch.set(word, true);
+    return true;
+  }
 }

@@ -34,16 +34,17 @@ export function shareOut(
 /** Of all moulds that fit every one of the kinds, the one whose blocks come nearest to the asked length. */
 export function nearestMould(parents: readonly Site[], kinds: readonly Kind[], limits: FitLimits): Mould | null {
   let best: Mould | null = null;
+  const size = 1 + Math.max(-1, ...kinds.map(({ item }) => item));
   let least = Number.POSITIVE_INFINITY;
   for (const parent of parents) {
     for (const { lean, reaches } of mouldLines(parent, kinds, limits)) {
-      for (const { at, items } of stabLine(reaches)) {
-        if (items.length < kinds.length) continue;
+      stabLine(reaches, size, (at, _items, number) => {
+        if (number < kinds.length) return;
         const miss = kinds.reduce((sum, kind) => sum + kind.number * leastMiss(kind, reaches, at), 0);
-        if (miss >= least) continue;
+        if (miss >= least) return;
         least = miss;
         best = { parent, slope: at, lean };
-      }
+      });
     }
   }
   return best;

@@ -84,30 +84,29 @@ export function rooms(parent: Site, limits: FitLimits): { bedRoom: { over: numbe
   };
 }
 
+function widen(range: { low: number; high: number }, value: number): void {
+  if (value < range.low) range.low = value;
+  if (value > range.high) range.high = value;
+}
+
 /** The same without a judgement; `null` where the block is too wide to stand there at all. */
 function settle(parent: Site, site: Site, count: number, limits: FitLimits): Placement | null {
   if (parent === site) return { parent, site, count, up: 0, out: 0, faceMiss: 0, bedOver: 0, bedUnder: 0 };
   const half = sin(Math.PI / count);
   const faces = { low: Number.POSITIVE_INFINITY, high: Number.NEGATIVE_INFINITY };
   // Reach of the lower and upper bed into their joints.
-  const beds = { lower: { ...faces }, upper: { ...faces } };
-  const take = (range: { low: number; high: number }, value: number) => {
-    range.low = Math.min(range.low, value);
-    range.high = Math.max(range.high, value);
+  const beds = { lower: { ...faces }, middle: { ...faces }, upper: { ...faces } };
+  const take = (seat: Seat, distance: number, x: number): void => {
+    const [d, z] = placedAt(parent, site, seat, distance, 0, 0);
+    const { up, depth } = seenAt(site.at[seat.edge], Math.sqrt(d * d + x * x), z);
+    widen(faces, depth - seat.depth);
+    widen(beds[seat.edge], seat.edge === 'lower' ? -up : up);
   };
   for (const seat of seatsOf(parent, limits)) {
     const across = radiusAt(site.at[seat.edge], seat.depth) * half;
     if (across > WIDEST * seat.r) return null;
-    const corner = seat.r * cos(asin(across / seat.r));
-    const samples =
-      limits.faces === 'flat' ? [[corner, across] as const] : [[seat.r, 0] as const, [corner, across] as const];
-    for (const [distance, x] of samples) {
-      const place = placedAt(parent, site, seat, distance, 0, 0);
-      const { up, depth } = seenAt(site.at[seat.edge], [Math.sqrt(place[0] * place[0] + x * x), place[1]]);
-      take(faces, depth - seat.depth);
-      if (seat.edge === 'lower') take(beds.lower, -up);
-      if (seat.edge === 'upper') take(beds.upper, up);
-    }
+    take(seat, seat.r * cos(asin(across / seat.r)), across);
+    if (limits.faces === 'curved') take(seat, seat.r, 0);
   }
   // Moved up, the block reaches less into the joint below and more into the one above.
   const up = (beds.lower.high - beds.upper.high) / 2;

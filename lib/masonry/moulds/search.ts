@@ -1,3 +1,4 @@
+import { KnownBits, members } from './bits.js';
 import { leastCover, MOST_NODES } from './cover.js';
 import { type Kind, mouldLines, type Place, windowsIn } from './family.js';
 import type { FitLimits } from './limits.js';
@@ -37,18 +38,13 @@ export interface MouldPlan {
 export function searchMoulds(places: readonly Place[], limits: FitLimits, mostNodes = MOST_NODES): MouldPlan {
   const { kinds, kindAt } = kindsOf(places);
   const parents = parentsOf(kinds);
-  const candidates = new CandidateMoulds();
-  for (const parent of parents) {
-    for (const { lean, reaches } of mouldLines(parent, kinds, limits)) {
-      for (const { at, items } of stabLine(reaches)) candidates.add({ parent, slope: at, lean }, items);
-    }
-  }
+  const candidates = candidateMoulds(kinds, parents, limits);
   const { chosen, atLeast, proven, nodes } = leastCover(
-    candidates.list.map((c) => c.items),
+    candidates.map((c) => c.items),
     kinds.length,
     mostNodes,
   );
-  const covering = chosen.map((k) => (candidates.list[k] as Candidate).mould);
+  const covering = chosen.map((k) => (candidates[k] as Candidate).mould);
   const shares = shareOut(
     kinds,
     covering.map((mould, k) => kinds.map((kind) => fitsIn(mould, k, kind, limits))),
@@ -61,7 +57,7 @@ export function searchMoulds(places: readonly Place[], limits: FitLimits, mostNo
     atLeast,
     proven,
     nodes,
-    candidates: candidates.list.length,
+    candidates: candidates.length,
   };
 }
 
@@ -86,17 +82,18 @@ interface Candidate {
   readonly items: readonly number[];
 }
 
-/** Moulds by the set of kinds that they fit; of moulds alike in that the first stays. */
-class CandidateMoulds {
-  readonly list: Candidate[] = [];
-  readonly #seen = new Set<string>();
-
-  add(mould: Mould, items: readonly number[]): void {
-    const key = items.join();
-    if (this.#seen.has(key)) return;
-    this.#seen.add(key);
-    this.list.push({ mould, items });
+/** Moulds of the family by the set of kinds that they fit; of moulds alike in that the first stays. */
+function candidateMoulds(kinds: readonly Kind[], parents: readonly Site[], limits: FitLimits): Candidate[] {
+  const known = new KnownBits();
+  const found: Candidate[] = [];
+  for (const parent of parents) {
+    for (const { lean, reaches } of mouldLines(parent, kinds, limits)) {
+      stabLine(reaches, kinds.length, (at, items) => {
+        if (known.add(items)) found.push({ mould: { parent, slope: at, lean }, items: members(items) });
+      });
+    }
   }
+  return found;
 }
 
 /** Ways to lay a place with one mould. */

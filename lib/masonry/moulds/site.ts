@@ -49,12 +49,9 @@ export const radiusAt = ({ r, normal }: Station, depth: number): number => r + d
  * A point (r, z) as seen from a station: `up` along the meridian from the bed through the station, and how far it lies
  * outside the intrados; near the station the meridian is its circle of curvature.
  */
-export function seenAt(
-  { r, z, normal, curvature }: Station,
-  at: readonly [number, number],
-): { up: number; depth: number } {
-  const dr = at[0] - r;
-  const dz = at[1] - z;
+export function seenAt({ r, z, normal, curvature }: Station, atR: number, atZ: number): { up: number; depth: number } {
+  const dr = atR - r;
+  const dz = atZ - z;
   const up = dz * normal[0] - dr * normal[1];
   const out = dr * normal[0] + dz * normal[1];
   if (curvature === 0) return { up, depth: out };

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { members } from '../../../lib/masonry/moulds/bits.js';
 import { leastCover } from '../../../lib/masonry/moulds/cover.js';
 import { type Reach, stabLine } from '../../../lib/masonry/moulds/stab.js';
 
@@ -79,8 +80,12 @@ describe('points of a line', () => {
         const fits = (at: number) => [
           ...new Set(reaches.filter((r) => r.low <= at && at <= r.high).map((r) => r.item)),
         ];
-        const stabs = stabLine(reaches);
-        for (const { at, items } of stabs) expect(items).toEqual(fits(at).sort((a, b) => a - b));
+        const stabs: { at: number; items: number[]; number: number }[] = [];
+        stabLine(reaches, 6, (at, items, number) => stabs.push({ at, items: members(items), number }));
+        for (const { at, items, number } of stabs) {
+          expect(items).toEqual(fits(at).sort((a, b) => a - b));
+          expect(number).toBe(items.length);
+        }
         for (let at = 0; at <= 18; at++) {
           const here = fits(at);
           expect(here.length === 0 || stabs.some((s) => here.every((item) => s.items.includes(item)))).toBe(true);
