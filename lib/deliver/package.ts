@@ -18,6 +18,7 @@ import { type KernelSource, loadKernel } from '../solids/kernel.js';
 import { blockTable } from '../tables/blocks.js';
 import { bondTable } from '../tables/bonds.js';
 import { courseTable } from '../tables/courses.js';
+import { cutTable } from '../tables/cuts.js';
 import { mouldTable } from '../tables/moulds.js';
 import { openingTable } from '../tables/openings.js';
 import { volumeTable } from '../tables/volumes.js';
@@ -157,6 +158,7 @@ const tablesOf = ({ setout, plan, laid, balance }: Study): Table[] => [
   blockTable(plan, laid),
   courseTable(plan, laid),
   mouldTable(plan, laid),
+  cutTable(plan, laid),
   bondTable(plan),
   openingTable(setout),
   volumeTable(setout, balance),

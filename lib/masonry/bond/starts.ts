@@ -33,7 +33,7 @@ export interface StartCost {
  * What one of each counts for. A ring that laps nowhere is worse than a closer that is too short, a line through three
  * courses worse than some short laps, and a block of odd length better than either; common practice, no source.
  */
-const WEIGHTS: Readonly<Record<keyof StartCost, number>> = { short: 10, lines: 500, laps: 1, merged: 40, away: 0.001 };
+const WEIGHTS: Readonly<Record<keyof StartCost, number>> = { short: 30, lines: 500, laps: 1, merged: 40, away: 0.001 };
 
 /** The objective: the sum of all that is wrong by its weight. */
 export const weighed = (cost: StartCost): number =>
