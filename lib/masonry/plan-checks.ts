@@ -1,4 +1,5 @@
 import { type Check, givenFigure } from '../base/figures.js';
+import { formatLength, type LengthUnit } from '../base/units.js';
 import type { CourseBond } from './bond/dome.js';
 import { fitLimits } from './moulds/limits.js';
 import type { CourseMould } from './moulds/schedule.js';
@@ -10,7 +11,6 @@ export function planChecks(plan: MasonryPlan): Check[] {
 }
 
 const markOf = (domeId: string, course: number): string => `${domeId}-${course}`;
-const round = (mm: number): number => Math.ceil(mm * 10 - 1e-6) / 10;
 
 function fitCheck({ setout, moulds }: MasonryPlan): Check {
   const unmet = moulds.courses.filter((c) => c.laid === null);
@@ -29,28 +29,38 @@ function fitCheck({ setout, moulds }: MasonryPlan): Check {
     capacity: givenFigure('mould-fit.limit', 'courses that may have none', 0, '1', { formula: 'every block is cast' }),
     ratio: unmet.length,
     source: 'the description',
-    advice:
-      unmet.length === 0
-        ? 'None needed.'
-        : unmet
-            .slice(0, 4)
-            .map((c) => mendOf(setout.house.blocks, c))
-            .join(' '),
+    advice: unmet.length === 0 ? 'Nothing to change.' : mendsOf(setout, unmet),
   };
 }
 
-/** The nearest values that work. */
-function mendOf(blocks: Parameters<typeof fitLimits>[0], { domeId, course, misfit }: CourseMould): string {
-  const name = markOf(domeId, course);
-  if (misfit?.kind === 'perpend')
-    return `Course ${name}: make the thicker end of \`blocks.joint-range\` at least ${round(blocks.jointRange[1] + misfit.lacking)} mm.`;
-  if (misfit?.kind === 'bed') {
-    const { thinnest, thickest } = misfit;
-    if (thinnest > thickest)
-      return `Course ${name}: tolerance and shrinkage use up the joint range; make its thicker end at least ${round(thinnest + blocks.tolerance)} mm, or \`blocks.tolerance\` at most ${Math.max(0, Math.floor((blocks.tolerance - (thinnest - thickest) / 2) * 10) / 10)} mm.`;
-    return `Course ${name}: a bed joint of ${blocks.joint} mm leaves the range when tolerance and shrinkage come off it; give \`blocks.joint\` from ${round(thinnest)} to ${Math.floor(thickest * 10) / 10} mm.`;
+/** The nearest values that work for all of the courses. */
+function mendsOf({ house }: MasonryPlan['setout'], unmet: readonly CourseMould[]): string {
+  const { blocks, units } = house;
+  const named = (list: readonly CourseMould[]) => list.map((c) => markOf(c.domeId, c.course)).join(', ');
+  const step = units === 'ft' || units === 'in' ? 25.4 / 16 : 0.1;
+  const up = (mm: number) => formatLength(Math.ceil(mm / step - 1e-6) * step, units);
+  const down = (mm: number) => formatLength(Math.max(0, Math.floor(mm / step + 1e-6) * step), units);
+  const beds = unmet.flatMap((c) => (c.misfit?.kind === 'bed' ? [c.misfit] : []));
+  const perpends = unmet.filter((c) => c.misfit?.kind === 'perpend');
+  const others = unmet.filter((c) => c.misfit === null);
+  const mends: string[] = [];
+  if (beds.length > 0) {
+    const thinnest = Math.max(...beds.map((b) => b.thinnest));
+    const thickest = Math.min(...beds.map((b) => b.thickest));
+    mends.push(
+      thinnest > thickest
+        ? `Tolerance and shrinkage use up the joint range: make its thicker end at least ${up(thinnest + blocks.tolerance)}, or \`blocks.tolerance\` at most ${down(blocks.tolerance - (thinnest - thickest) / 2)}.`
+        : `Bed joints of ${formatLength(blocks.joint, units)} leave the range when tolerance and shrinkage come off it: give \`blocks.joint\` at least ${up(thinnest)} and at most ${down(thickest)}.`,
+    );
   }
-  return `Course ${name}: change the number of blocks by \`blocks.length\`.`;
+  if (perpends.length > 0) {
+    const lacking = Math.max(...perpends.map((c) => (c.misfit?.kind === 'perpend' ? c.misfit.lacking : 0)));
+    mends.push(
+      `Perpends differ too much between corners in courses ${named(perpends)}: make the thicker end of \`blocks.joint-range\` at least ${up(blocks.jointRange[1] + lacking)}.`,
+    );
+  }
+  if (others.length > 0) mends.push(`Courses ${named(others)}: change their numbers of blocks by \`blocks.length\`.`);
+  return mends.join(' ');
 }
 
 function countCheck({ bond, moulds }: MasonryPlan): Check {
@@ -124,17 +134,17 @@ function shortCheck({ setout, courses }: MasonryPlan): Check[] {
       source: 'the description',
       advice: short
         .slice(0, 6)
-        .map((c) => shortReason(c, heaviestKg))
+        .map((c) => shortReason(c, heaviestKg, setout.house.units))
         .join(' '),
     },
   ];
 }
 
-function shortReason({ domeId, course, pieces }: CourseBond, heaviestKg: number): string {
+function shortReason({ domeId, course, pieces }: CourseBond, heaviestKg: number, units: LengthUnit): string {
   const reasons = pieces.short.map(({ length, togetherKg }) =>
     togetherKg === null
-      ? `a pier of ${Math.floor(length)} mm between two cuts has no neighbour`
-      : `${Math.floor(length)} mm would weigh ${togetherKg.toFixed(1)} kg with its neighbour, more than ${heaviestKg} kg`,
+      ? `a pier of ${formatLength(Math.floor(length), units)} between two cuts has no neighbour`
+      : `${formatLength(Math.floor(length), units)} would weigh ${togetherKg.toFixed(1)} kg with its neighbour, more than ${heaviestKg} kg`,
   );
   return `Course ${markOf(domeId, course.index)}: ${reasons.join('; ')}.`;
 }
