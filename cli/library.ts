@@ -10,6 +10,7 @@ export {
   groupFiles,
   type House,
   type HousePackage,
+  houseTable,
   houseTables,
   nearest,
   OUTPUT_GROUPS,

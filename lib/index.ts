@@ -11,6 +11,7 @@ export {
   checkHouse,
   groupFiles,
   type HousePackage,
+  houseTable,
   houseTables,
   OUTPUT_GROUPS,
   type OutputGroup,

@@ -1,7 +1,7 @@
 import { type Command, FILE } from '../command.js';
 import { EXIT, UsageError } from '../exit.js';
 import { readInput } from '../input.js';
-import { houseTables, readDescription, writeCsv } from '../library.js';
+import { houseTable, houseTables, readDescription, writeCsv } from '../library.js';
 import { printTable } from '../print/table.js';
 import { didYouMean } from '../suggest.js';
 
@@ -14,16 +14,16 @@ export const table: Command<{ file: string; name: string | undefined; csv: boole
   },
   run: async ({ file, name, csv }, terminal) => {
     const input = readInput(file);
-    const tables = houseTables(readDescription(input.text, input.name));
-    if (name === undefined) {
-      const width = Math.max(...tables.map(({ id }) => id.length));
+    const house = readDescription(input.text, input.name);
+    const found = name === undefined ? undefined : houseTable(house, name);
+    if (found === undefined) {
+      const tables = houseTables(house);
+      const names = tables.map(({ id }) => id);
+      if (name !== undefined)
+        throw new UsageError(`There is no table ${name}.`, didYouMean(name, names, `There are: ${names.join(', ')}.`));
+      const width = Math.max(...names.map((id) => id.length));
       for (const { id, title } of tables) terminal.out(`${id.padEnd(width)}  ${title}`);
       return EXIT.fine;
-    }
-    const found = tables.find(({ id }) => id === name);
-    if (found === undefined) {
-      const names = tables.map(({ id }) => id);
-      throw new UsageError(`There is no table ${name}.`, didYouMean(name, names, `There are: ${names.join(', ')}.`));
     }
     if (csv) terminal.raw(writeCsv(found));
     else printTable(terminal, found);

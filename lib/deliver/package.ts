@@ -86,6 +86,12 @@ export const checkHouse = (house: House): Verdict => verdict(study(house));
 /** Every table of the house. */
 export const houseTables = (house: House): Table[] => tablesOf(study(house));
 
+/** One table of the house, without the work that only others need; `undefined` when there is none of that name. */
+export function houseTable(house: House, id: string): Table | undefined {
+  const make = Object.entries(TABLES).find(([name]) => name === id)?.[1];
+  return make?.(study(house));
+}
+
 /**
  * The whole walk: description to every output. Pure apart from the kernel's bytes: the same house gives the same bytes.
  * @throws Error naming the part when a solid isn't closed; nothing is written by the library itself.
@@ -154,15 +160,18 @@ async function modelFiles({ setout, laid }: Study, tools: Tools): Promise<Packag
   ];
 }
 
-const tablesOf = ({ setout, plan, laid, balance }: Study): Table[] => [
-  blockTable(plan, laid),
-  courseTable(plan, laid),
-  mouldTable(plan, laid),
-  cutTable(plan, laid),
-  bondTable(plan),
-  openingTable(setout),
-  volumeTable(setout, balance),
-];
+/** How each table is made, in the order listed. */
+const TABLES = {
+  blocks: ({ plan, laid }: Study) => blockTable(plan, laid),
+  courses: ({ plan, laid }: Study) => courseTable(plan, laid),
+  moulds: ({ plan, laid }: Study) => mouldTable(plan, laid),
+  cuts: ({ plan, laid }: Study) => cutTable(plan, laid),
+  bonds: ({ plan }: Study) => bondTable(plan),
+  openings: ({ setout }: Study) => openingTable(setout),
+  volumes: ({ setout, balance }: Study) => volumeTable(setout, balance),
+};
+
+const tablesOf = (known: Study): Table[] => Object.values(TABLES).map((make) => make(known));
 
 function verdict({ setout, plan, laid, balance }: Study): Verdict {
   const cut = laid.blocks.filter((b) => b.cutBy.length > 0).length;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { checkHouse, houseTables } from '../../lib/deliver/package.js';
+import { checkHouse, houseTable, houseTables } from '../../lib/deliver/package.js';
 import type { House } from '../../lib/description/house.js';
 import type { Table } from '../../lib/documents/table.js';
 import { domeOf, houseOf, openingOf } from '../tools/house.js';
@@ -11,6 +11,11 @@ const numbers = (id: string, key: string) => table(id).rows.map((r) => r[key] as
 const sum = (list: readonly number[]) => list.reduce((a, b) => a + b, 0);
 
 describe('tables of the masonry', () => {
+  it('are each made alone as with all the others', () => {
+    for (const id of ['moulds', 'volumes']) expect(houseTable(house, id)).toEqual(table(id));
+    expect(houseTable(house, 'mouldes')).toBeUndefined();
+  });
+
   it('name a mould for every course and block, and hold each mould once', () => {
     const moulds = table('moulds').rows.map((r) => r.mould);
     expect(new Set(moulds).size).toBe(moulds.length);
