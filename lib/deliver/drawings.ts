@@ -1,5 +1,6 @@
 import type { House } from '../description/house.js';
 import { houseViews } from '../drawings/house-views.js';
+import { bondHouse } from '../masonry/bond/bond.js';
 import { type HouseSetout, setOutHouse } from '../setout/house.js';
 import { writeDxf } from '../writers/dxf.js';
 import { writeSvg } from '../writers/svg.js';
@@ -13,4 +14,4 @@ export const drawingFiles = (setout: HouseSetout): PackageFile[] =>
   ]);
 
 /** The same from the description, for a thread that is given no more than that. */
-export const drawHouse = (house: House): PackageFile[] => drawingFiles(setOutHouse(house));
+export const drawHouse = (house: House): PackageFile[] => drawingFiles(bondHouse(setOutHouse(house)).setout);

@@ -3,6 +3,7 @@ import type { Check } from '../base/figures.js';
 import type { House } from '../description/house.js';
 import type { Table } from '../documents/table.js';
 import { masonryChecks } from '../masonry/checks.js';
+import { planChecks } from '../masonry/plan-checks.js';
 import type { HouseSetout } from '../setout/house.js';
 import type { KernelSource } from '../solids/kernel.js';
 import { staticsChecks } from '../statics/checks.js';
@@ -96,13 +97,14 @@ async function filesOf(known: Study, group: OutputGroup, tools: Tools): Promise<
   return (await import('./table-files.js')).tableFiles(known);
 }
 
-function verdict({ setout, laid, balance, statics, works }: Study): Verdict {
+function verdict({ setout, plan, laid, balance, statics, works }: Study): Verdict {
   const cut = laid.blocks.filter((b) => b.cutBy.length > 0).length;
   const { domes, arches } = setout;
   const courses = domes.reduce((n, d) => n + d.courses.length, 0);
   return {
     checks: [
       ...masonryChecks(setout, laid, balance),
+      ...planChecks(plan),
       ...staticsChecks(setout, statics),
       ...worksChecks(works),
       ...setoutChecks(setout),
@@ -110,6 +112,7 @@ function verdict({ setout, laid, balance, statics, works }: Study): Verdict {
     summary: [
       `${count(domes.length, 'dome')}, ${count(courses, 'course')}, ${count(arches.length, 'opening')}`,
       `${count(laid.blocks.length, 'block')}, ${cut} of them cut; ${count(laid.slivers.length, 'remnant')} left to mortar`,
+      `${plan.bond} bond; ${count(plan.moulds.moulds.length, 'mould')}, ${plan.moulds.proven ? 'proven the fewest' : `at least ${plan.moulds.atLeast} needed`}`,
       `masonry ${(balance.envelope / 1e9).toFixed(3)} m3, of it blocks ${(balance.blocks / 1e9).toFixed(3)} m3`,
     ],
     cautions: CAUTIONS,

@@ -2,14 +2,19 @@ import type { House } from '../description/house.js';
 import { type Balance, balanceOf } from '../masonry/balance.js';
 import type { LaidHouse } from '../masonry/block.js';
 import { layBlocks } from '../masonry/lay.js';
+import { type MasonryPlan, mouldNames, planMasonry } from '../masonry/plan.js';
 import { type HouseSetout, setOutHouse } from '../setout/house.js';
 import type { Statics } from '../statics/results.js';
 import { staticsOf } from '../statics/statics.js';
 import { tieSteelKg } from '../statics/tie.js';
+import { courseMould, type MouldOf } from '../works/calendar.js';
 import { type Works, worksOf } from '../works/works.js';
 
 /** Everything that is known of a house before solids and drawings are made; each part worked out when first asked for. */
 export interface Study {
+  /** Bond and moulds. */
+  readonly plan: MasonryPlan;
+  /** In bond, with the perpends that the moulds leave. */
   readonly setout: HouseSetout;
   readonly laid: LaidHouse;
   readonly balance: Balance;
@@ -18,12 +23,17 @@ export interface Study {
 }
 
 export function study(house: House): Study {
-  const setout = setOutHouse(house);
+  const plan = planMasonry(setOutHouse(house));
+  const { setout } = plan;
+  const nameOf = mouldNames(plan);
+  // A course that no mould of the family fits has one of its own.
+  const mouldOf: MouldOf = (block) => nameOf(block) ?? courseMould(block);
   const laid = once(() => layBlocks(setout));
   const balance = once(() => balanceOf(setout, laid()));
   const statics = once(() => staticsOf(setout));
-  const works = once(() => worksOf(setout, laid(), balance(), { ringSteelKg: tieSteelKg(setout) }));
+  const works = once(() => worksOf(setout, laid(), balance(), { ringSteelKg: tieSteelKg(setout), mouldOf }));
   return {
+    plan,
     setout,
     get laid() {
       return laid();

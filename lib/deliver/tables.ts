@@ -1,10 +1,13 @@
 import type { Table } from '../documents/table.js';
 import { billTable, quantityTable } from '../tables/bill.js';
 import { blockTable } from '../tables/blocks.js';
+import { bondTable } from '../tables/bonds.js';
 import { calendarTable, mouldCopyTable } from '../tables/calendar.js';
 import { formTable, laggingTable, ribTable, tubeTable } from '../tables/centering.js';
 import { courseTable } from '../tables/courses.js';
+import { cutTable } from '../tables/cuts.js';
 import { foamTable, mixTable } from '../tables/mix.js';
+import { mouldTable } from '../tables/moulds.js';
 import { openingTable } from '../tables/openings.js';
 import { poleTable, templateBoardTable, templateTable } from '../tables/radius-pole.js';
 import { bearingTable, circleTable, pegTable } from '../tables/setting-out.js';
@@ -32,8 +35,11 @@ export const TABLES: readonly TableEntry[] = [
     mixTable(s.setout.house, s.works.mixLitres),
   ),
   entry('foam-correction', 'foam for the next batch, from a weighed bucket', (s) => foamTable(s.setout.house)),
+  entry('moulds', 'inner sizes of each mould, and where it serves', (s) => mouldTable(s.plan, s.laid)),
+  entry('bonds', 'moulds against bond and joints: what each choice costs', (s) => bondTable(s.plan)),
   entry('mould-copies', 'how many copies of each mould to make', (s) => mouldCopyTable(s.setout, s.works.calendar)),
-  entry('blocks', 'every block: place, sizes, mass', (s) => blockTable(s.setout, s.laid)),
+  entry('blocks', 'every block: place, sizes, mass', (s) => blockTable(s.plan, s.laid)),
+  entry('cuts', 'where blocks are cut, and which cuts are alike', (s) => cutTable(s.plan, s.laid)),
   entry('calendar', 'what is cast, struck and laid on each day', (s) => calendarTable(s.setout, s.works.calendar)),
   entry('forms', 'which arches share a form, and when each stands', (s) => {
     const { calendar, centres } = s.works;
@@ -42,7 +48,7 @@ export const TABLES: readonly TableEntry[] = [
   entry('centering-ribs', 'ribs to cut for each arch', (s) => ribTable(s.setout, s.works.centres)),
   entry('centering-tubes', 'the same ribs of bent tube', (s) => tubeTable(s.setout, s.works.centres)),
   entry('lagging', 'lagging strips to cut for each arch', (s) => laggingTable(s.setout, s.works.centres)),
-  entry('courses', 'levels, radii and laps of each course', (s) => courseTable(s.setout, s.laid)),
+  entry('courses', 'levels, radii and laps of each course', (s) => courseTable(s.plan, s.laid)),
   entry('radius-pole', 'how the pole is set for each course', (s) => poleTable(s.setout)),
   entry('meridian-template', 'ordinates of the template where no pole reaches', (s) => templateTable(s.setout)),
   entry('template-boards', 'boards to cut for that template', (s) => templateBoardTable(s.setout)),

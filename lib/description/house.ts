@@ -70,6 +70,9 @@ export interface Wall {
   readonly renderOutside: number;
 }
 
+/** `banded`: numbers of blocks constant over bands of courses; `free`: free in each course. */
+export type Bond = 'banded' | 'free';
+
 export interface BlockRules {
   readonly courseHeight: number;
   readonly length: number;
@@ -80,6 +83,7 @@ export interface BlockRules {
   readonly shrinkage: number;
   readonly faceStep: number;
   readonly faces: 'curved' | 'flat';
+  readonly bond: Bond;
   readonly shortestPiece: number;
   readonly leastLap: number;
   readonly heaviestKg: number;

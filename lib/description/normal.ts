@@ -66,6 +66,7 @@ export function blocksFrom(blocks: Output<'blocks'>): BlockRules {
     shrinkage: blocks.shrinkage,
     faceStep: blocks['face-step'],
     faces: blocks.faces,
+    bond: blocks.bond,
     shortestPiece: blocks['shortest-piece'],
     leastLap: blocks['least-lap'],
     heaviestKg: blocks.heaviest,

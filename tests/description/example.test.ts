@@ -53,6 +53,7 @@ const EXPECTED: House = {
     faces: 'curved',
     shortestPiece: 120,
     leastLap: 80,
+    bond: 'banded',
     heaviestKg: 20,
   },
   domes: [

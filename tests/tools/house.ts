@@ -81,6 +81,7 @@ export function houseOf(part: Part<House> = {}): House {
       shrinkage: 0.0025,
       faceStep: 3,
       faces: 'curved',
+      bond: 'banded',
       shortestPiece: 120,
       leastLap: 80,
       heaviestKg: 20,

@@ -35,6 +35,10 @@ export const blocksSchema = (q: Leaves) => {
         .enum(['curved', 'flat'])
         .prefault('curved')
         .meta({ description: 'Faces curved as the dome, or flat with the sagitta stated.' }),
+      bond: z.enum(['banded', 'free']).prefault('banded').meta({
+        description:
+          'How many blocks the courses have: `banded`, constant over bands of courses, with laps of half a block; `free`, chosen in each course for the fewest moulds.',
+      }),
       'shortest-piece': q.length('Shortest closer that is laid.', { least: 20, most: 1000 }).prefault('120 mm'),
       'least-lap': q
         .length('Least distance between perpends of neighbouring courses.', { least: 0, most: 1000 })
