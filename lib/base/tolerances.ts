@@ -42,3 +42,15 @@ export const FACTOR_STEP = 5e-6;
 export const FRICTION_STEP = 0.01;
 /** Part of a shell's size from the axis within which the crown's own formulas hold. */
 export const AT_CROWN = 1e-9;
+/** A thrust nearer to a face than this share of the depth counts as so near: its stress stays a number. */
+export const LEAST_DEPTH = 1e-3;
+/** Where the sine of the slope is smaller, the crown's own formulas hold. */
+export const FLAT_CROWN = 1e-3;
+/** Relative error of a dome's weight that still counts as nothing lost. */
+export const WEIGHT_BALANCE = 1e-9;
+/** Outlines on the ground that come nearer than this meet. */
+export const GROUND_MEETING = 1e-4;
+/** How far beside an outline on the ground it is asked what lies there. */
+export const GROUND_BESIDE = 0.05;
+/** Days nearer than this are one day: finer than any rate of courses a day. */
+export const SAME_DAY = 1e-9;

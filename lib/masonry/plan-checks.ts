@@ -1,4 +1,5 @@
 import { type Check, givenFigure } from '../base/figures.js';
+import { WHOLE } from '../base/tolerances.js';
 import { formatLength, type LengthUnit } from '../base/units.js';
 import type { CourseBond } from './bond/dome.js';
 import { fitLimits } from './moulds/limits.js';
@@ -38,8 +39,8 @@ function mendsOf({ house }: MasonryPlan['setout'], unmet: readonly CourseMould[]
   const { blocks, units } = house;
   const named = (list: readonly CourseMould[]) => list.map((c) => markOf(c.domeId, c.course)).join(', ');
   const step = units === 'ft' || units === 'in' ? 25.4 / 16 : 0.1;
-  const up = (mm: number) => formatLength(Math.ceil(mm / step - 1e-6) * step, units);
-  const down = (mm: number) => formatLength(Math.max(0, Math.floor(mm / step + 1e-6) * step), units);
+  const up = (mm: number) => formatLength(Math.ceil(mm / step - WHOLE) * step, units);
+  const down = (mm: number) => formatLength(Math.max(0, Math.floor(mm / step + WHOLE) * step), units);
   const beds = unmet.flatMap((c) => (c.misfit?.kind === 'bed' ? [c.misfit] : []));
   const perpends = unmet.filter((c) => c.misfit?.kind === 'perpend');
   const others = unmet.filter((c) => c.misfit === null);

@@ -1,3 +1,4 @@
+import { SAME_POINT } from '../base/tolerances.js';
 import type { Lune } from './lune.js';
 import {
   frictionNeeded,
@@ -75,7 +76,7 @@ export const hasSnow = (lune: Lune): boolean => (lune.sections[lune.sections.len
  * One lune's thrust per radian is the pull of the whole ring.
  */
 export function pullAt(lune: Lune, loads: SymmetricalCase, cutZ: number, z: number): number | null {
-  const above = lune.sections.filter((s) => s.middle[1] > z - 1e-6 || s === lune.sections[0]);
+  const above = lune.sections.filter((s) => s.middle[1] > z - SAME_POINT || s === lune.sections[0]);
   return thrustRange(bodyOf({ ...lune, sections: above }, loads, cutZ, null))?.least ?? null;
 }
 

@@ -1,4 +1,4 @@
-import { AT_CROWN } from '../base/tolerances.js';
+import { AT_CROWN, FLAT_CROWN } from '../base/tolerances.js';
 import { cos, sin } from '../math/elementary.js';
 import { integrate } from '../math/quadrature.js';
 import { monotoneRoot } from '../math/roots.js';
@@ -84,7 +84,7 @@ function forcesAt(surface: Surface, load: SurfaceLoad, u: number, above: number)
     // Taken from 0, so that no load gives no negative zero.
     meridian = 0 - above / (2 * Math.PI * lever);
     hoop = 0 - (p.r / steep) * (pressure + meridian * p.curvature);
-  } else if (steep < 1e-3 && p.curvature > 0) {
+  } else if (steep < FLAT_CROWN && p.curvature > 0) {
     // A smooth crown: both radii are one, and both forces.
     meridian = 0 - pressure / (2 * p.curvature);
     hoop = meridian;

@@ -41,8 +41,8 @@ function scaleOf({ halves }: Pair): Scale {
   const all = halves.flat();
   const last = halves[0][halves[0].length - 1];
   return {
-    length: Math.max(1e-9, ...all.map((s) => s.middle[0] + Math.abs(s.half[0]))),
-    force: Math.max(1e-9, last?.weight ?? 0),
+    length: Math.max(SAME_POINT, ...all.map((s) => s.middle[0] + Math.abs(s.half[0]))),
+    force: Math.max(SAME_POINT, last?.weight ?? 0),
   };
 }
 

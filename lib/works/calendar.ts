@@ -1,3 +1,4 @@
+import { WHOLE } from '../base/tolerances.js';
 import { archVolumes } from '../masonry/arch-volumes.js';
 import type { LaidBlock, LaidHouse } from '../masonry/block.js';
 import { blockBody } from '../masonry/cut.js';
@@ -128,7 +129,7 @@ export function calendarOf(house: HouseSetout, laid: LaidHouse, mouldOf: MouldOf
   };
 }
 
-const wholeDays = (days: number): number => Math.ceil(days - 1e-9);
+const wholeDays = (days: number): number => Math.ceil(days - WHOLE);
 
 /** As many pours as fit in the mixer's and in the crew's day, each taken as one of the largest piece. */
 function dailyPours(house: HouseSetout, largest: number): { pours: number; limitedBy: 'mixer' | 'crew' } {
@@ -143,7 +144,7 @@ function dailyPours(house: HouseSetout, largest: number): { pours: number; limit
 function turnRules(house: HouseSetout, pours: number): TurnRules {
   const { demouldDays, hoursPerDay } = house.house.casting;
   const anHour = 1 / 24;
-  const fits = Math.floor(hoursPerDay / (24 * Math.max(demouldDays, anHour)) + 1e-9);
+  const fits = Math.floor(hoursPerDay / (24 * Math.max(demouldDays, anHour)) + WHOLE);
   return {
     poursPerDay: pours,
     period: Math.max(1, wholeDays(demouldDays)),

@@ -1,3 +1,4 @@
+import { WHOLE } from '../base/tolerances.js';
 import type { Centering } from '../description/house.js';
 import { nicheBack } from '../masonry/arch-volumes.js';
 import { type Depth, onSurface } from '../masonry/prism.js';
@@ -88,7 +89,7 @@ function centre(
   const { arc, springingZ, width, head } = section;
   const strips = stripsOf(section, depthAt, rules.laggingWidth);
   const depth = Math.max(...strips.map((s) => s.length));
-  const ribs = Math.max(2, Math.ceil(depth / rules.ribSpacing - 1e-9) + 1);
+  const ribs = Math.max(2, Math.ceil(depth / rules.ribSpacing - WHOLE) + 1);
   const board = arc && ribArc(arc, springingZ, rules.lagging);
   const outline = arc ? ribOutline(arc, springingZ, rules.lagging) : { width, rise: -rules.lagging };
   return {
@@ -139,7 +140,7 @@ function stripsOf(section: Section, depthAt: Depth, width: number): LaggingStrip
   // Along one side, from the crown to the springing.
   const side = arc ? arcSide(arc, section.springingZ) : { length: section.width / 2, at: flatSide(section) };
   const pointed = arc !== null && arc.past > 0;
-  const total = Math.max(1, Math.ceil((pointed ? 1 : 2) * (side.length / width) - 1e-9));
+  const total = Math.max(1, Math.ceil((pointed ? 1 : 2) * (side.length / width) - WHOLE));
   const step = (pointed ? side.length : 2 * side.length) / total;
   const middle = !pointed && total % 2 === 1;
   const length = (from: number, to: number) =>

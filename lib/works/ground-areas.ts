@@ -1,3 +1,4 @@
+import { GROUND_BESIDE, GROUND_MEETING } from '../base/tolerances.js';
 import { circleEdge, type Edge, lineEdge, loopsArea } from '../math/curves.js';
 import { bordersOf, regionOf } from '../math/planar.js';
 import { add2, scale2, type Vec2 } from '../math/vec.js';
@@ -14,10 +15,6 @@ export interface GroundAreas {
   readonly perimeter: number;
 }
 
-/** Finer than any joint of the outlines, coarser than float64 noise at 100 m; mm. */
-const MEETING = 1e-4;
-const BESIDE = 0.05;
-
 export function groundAreas(house: HouseSetout): GroundAreas {
   const edges = outlines(house);
   // Footing and slab exclude each other in plan, so the slab is what the footing alone leaves of both.
@@ -29,8 +26,8 @@ export function groundAreas(house: HouseSetout): GroundAreas {
 function areaOf(house: HouseSetout, edges: readonly Edge[]): number {
   const under = -1;
   const at = (p: Vec2) => (inMaterial(house, [p[0], p[1], under]) ? 'ground' : null);
-  const borders = bordersOf(edges, at, { tolerance: MEETING, beside: BESIDE });
-  return loopsArea(regionOf(borders, () => true, MEETING));
+  const borders = bordersOf(edges, at, { tolerance: GROUND_MEETING, beside: GROUND_BESIDE });
+  return loopsArea(regionOf(borders, () => true, GROUND_MEETING));
 }
 
 /** Every curve that can bound footing or slab. */

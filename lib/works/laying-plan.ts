@@ -1,3 +1,4 @@
+import { SAME_DAY } from '../base/tolerances.js';
 import { type LeastCounts, leastCounts } from './least-vector.js';
 
 /** Something laid in one go: a course. Days are whole and count from 1. */
@@ -43,9 +44,6 @@ export interface LayingPlan {
   readonly closes: readonly { readonly domeId: string; readonly day: number }[];
   readonly lastDay: number;
 }
-
-/** Each day's start and end fall on whole numbers; finer than any rate of courses a day. */
-const SAME_DAY = 1e-9;
 
 /**
  * Arches one a day, in the order in which laying comes past them, each as soon as it is ready and a form of its

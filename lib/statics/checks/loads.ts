@@ -1,12 +1,10 @@
 import { type Check, givenFigure } from '../../base/figures.js';
+import { WEIGHT_BALANCE } from '../../base/tolerances.js';
 import type { HouseSetout } from '../../setout/house.js';
 import type { Statics } from '../results.js';
 import { windCoefficientsOf } from '../statics.js';
 import { DENSITIES } from '../strength.js';
 import { computed, missing, ratioOf } from './judge.js';
-
-/** Relative error of a dome's weight that still counts as nothing lost. */
-const BALANCE_LIMIT = 1e-9;
 
 /** What the description must say before anything can be computed, and what it doesn't say of loads. */
 export function loadChecks(setout: HouseSetout, statics: Statics): Check[] {
@@ -52,7 +50,7 @@ function balanceCheck({ domes }: Statics): Check[] {
     {
       id: 'load-balance',
       statement: 'The weights that the thrust carries add up to the masonry’s volume, integrated otherwise.',
-      state: error <= BALANCE_LIMIT ? 'ok' : 'fails',
+      state: error <= WEIGHT_BALANCE ? 'ok' : 'fails',
       demand: computed(
         'load-balance.error',
         'relative difference',
@@ -65,11 +63,11 @@ function balanceCheck({ domes }: Statics): Check[] {
           'render (kN)': domes.reduce((sum, d) => sum + d.weights.render, 0),
         },
       ),
-      capacity: givenFigure('load-balance.limit', 'greatest difference', BALANCE_LIMIT, '1', {
+      capacity: givenFigure('load-balance.limit', 'greatest difference', WEIGHT_BALANCE, '1', {
         formula: 'a constant of this program',
         source: 'accuracy of both quadratures',
       }),
-      ratio: error / BALANCE_LIMIT,
+      ratio: error / WEIGHT_BALANCE,
       source: 'derived',
       advice: 'Nothing to change in the description: report this as a fault of the program.',
     },

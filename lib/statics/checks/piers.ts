@@ -1,4 +1,5 @@
 import type { Check } from '../../base/figures.js';
+import { LEAST_DEPTH } from '../../base/tolerances.js';
 import type { DomeSetout } from '../../setout/dome.js';
 import type { HouseSetout } from '../../setout/house.js';
 import { combinationSource, designEffect, designFormula } from '../loads.js';
@@ -36,7 +37,7 @@ function stressCheck(setout: HouseSetout, dome: DomeSetout, found: DomeStatics, 
   }
   const stressOf = (pier: Pier): number => {
     const place = placeAt(found.thrust.line, pier.z);
-    const depth = 2 * Math.max(1e-3, Math.min(place, 1 - place)) * dome.thickness;
+    const depth = 2 * Math.max(LEAST_DEPTH, Math.min(place, 1 - place)) * dome.thickness;
     return (1000 * designEffect(combinations, pier.dead, pier.snow)) / (Math.max(1, pier.width) * depth);
   };
   const worst = found.piers.reduce((a, b) => (stressOf(b) > stressOf(a) ? b : a));

@@ -1,4 +1,5 @@
 import type { Check } from '../../base/figures.js';
+import { LEAST_DEPTH } from '../../base/tolerances.js';
 import { square } from '../../math/elementary.js';
 import type { DomeSetout } from '../../setout/dome.js';
 import { earlierThan, type HouseSetout } from '../../setout/house.js';
@@ -27,7 +28,7 @@ export function lineStress(line: readonly ThrustPoint[], thickness: number): num
   for (const p of line) {
     // At the crown the lune shrinks to nothing, the masonry doesn't.
     if (p.r < thickness || p.z < 0) continue;
-    const depth = 2 * Math.max(1e-3, Math.min(p.place, 1 - p.place)) * thickness;
+    const depth = 2 * Math.max(LEAST_DEPTH, Math.min(p.place, 1 - p.place)) * thickness;
     most = Math.max(most, (1000 * Math.sqrt(square(p.horizontal) + square(p.vertical))) / (p.r * depth));
   }
   return most;
