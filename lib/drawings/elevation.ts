@@ -7,10 +7,9 @@ import { onRadius } from './arch-edges.js';
 import { fromArchFrame } from './arch-places.js';
 import { uprightAxis } from './axes.js';
 import { placeChain, places, rowsFrom } from './dims.js';
+import { type Draft, type DraftedView, footedView } from './draft.js';
 import { elevationFigure } from './elevation-figure.js';
 import { masonryReach, sideAt } from './extent.js';
-import { atFittingScale } from './fit.js';
-import { addFoot } from './foot.js';
 import { aboveGround } from './ground.js';
 import { Layout } from './layout.js';
 import { type LevelNote, placeLevels } from './levels.js';
@@ -31,7 +30,10 @@ export interface ElevationOptions {
 const LOOK: Readonly<Record<Side, Vec2>> = { north: [0, -1], east: [-1, 0], south: [0, 1], west: [1, 0] };
 
 /** An elevation: silhouettes, openings, joints and what else is seen of a side, with levels and main sizes. */
-export function elevationView(house: HouseSetout, side: Side, options: ElevationOptions = {}): View {
+export const elevationView = (house: HouseSetout, side: Side, options: ElevationOptions = {}): View =>
+  footedView(elevationDraft(house, side), options.scale);
+
+export function elevationDraft(house: HouseSetout, side: Side): Draft {
   const look = LOOK[side];
   const right = rightOf(look);
   const figure = elevationFigure(house, look);
@@ -42,7 +44,7 @@ export function elevationView(house: HouseSetout, side: Side, options: Elevation
   const sight = levelSight(quickHouse(house), look, { shows: aboveGround(house) });
   const facing = house.arches.filter((a) => dot2(a.along, look) < -FACING && shown(a, sight));
 
-  const build = (scale: number): View => {
+  const draw = (scale: number): DraftedView => {
     const layout = new Layout(scale, writtenUnits(house.house));
     layout.add(...figure);
     for (const d of house.domes)
@@ -73,14 +75,15 @@ export function elevationView(house: HouseSetout, side: Side, options: Elevation
       (z) => (z > ground ? sideAt(house, right, z, -1) : left - GROUND_BEYOND),
     );
 
-    addFoot(layout, {
+    const foot = {
       title: `${side[0]?.toUpperCase()}${side.slice(1)} elevation`,
       notes: [projectWords(house.house), wallWords(house.house, layout.units)],
       patterns: [],
-    });
-    return layout.view(`elevation-${side}`, `${side[0]?.toUpperCase()}${side.slice(1)} elevation`);
+    };
+    return { layout, foot };
   };
-  return atFittingScale(build, { min: [left - GROUND_BEYOND, bottom], max: [end + GROUND_BEYOND, top] }, options.scale);
+  const box = { min: [left - GROUND_BEYOND, bottom] as Vec2, max: [end + GROUND_BEYOND, top] as Vec2 };
+  return { id: `elevation-${side}`, figure: box, draw };
 }
 
 /** Openings within 45 degrees of square to the view are measured in it; each falls in at least one elevation. */

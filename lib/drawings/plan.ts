@@ -7,9 +7,8 @@ import type { HouseSetout } from '../setout/house.js';
 import { axisPrimitives } from './axes.js';
 import { cutLevel } from './cut-level.js';
 import { placeChain, places, rowsFrom } from './dims.js';
+import { type Draft, type DraftedView, footedView } from './draft.js';
 import { baseReach, masonryReach } from './extent.js';
-import { atFittingScale } from './fit.js';
-import { addFoot } from './foot.js';
 import { Layout } from './layout.js';
 import { northPoint } from './north-point.js';
 import { PATTERN_OF, type Part, partAt } from './parts.js';
@@ -37,7 +36,10 @@ export interface PlanOptions {
 export const PLAN_HEIGHT = 1200;
 
 /** A floor plan: what a level plane cuts, what is seen below it, what lies overhead or in the ground, main sizes. */
-export function planView(house: HouseSetout, options: PlanOptions = {}): View {
+export const planView = (house: HouseSetout, options: PlanOptions = {}): View =>
+  footedView(planDraft(house, options), options.scale);
+
+export function planDraft(house: HouseSetout, options: Pick<PlanOptions, 'height'> = {}): Draft {
   const height = options.height ?? PLAN_HEIGHT;
   const level = cutLevel(house, height);
   const { primitives, cut } = planFigure(house, level);
@@ -52,7 +54,7 @@ export function planView(house: HouseSetout, options: PlanOptions = {}): View {
   const plane = sectionPlane(house);
   const solid = ([x, y]: Vec2) => partAt(house, [x, y, level]) !== null;
 
-  const build = (scale: number): View => {
+  const draw = (scale: number): DraftedView => {
     const layout = new Layout(scale, writtenUnits(house.house), solid);
     layout.add(...primitives);
     const many = house.domes.length > 1;
@@ -96,7 +98,7 @@ export function planView(house: HouseSetout, options: PlanOptions = {}): View {
     );
     const title = 'Floor plan';
     const used = (Object.keys(PATTERN_OF) as Part[]).filter((p) => cut.loops(p).length > 0).map((p) => PATTERN_OF[p]);
-    addFoot(layout, {
+    const foot = {
       title,
       notes: [
         projectWords(house.house),
@@ -108,11 +110,11 @@ export function planView(house: HouseSetout, options: PlanOptions = {}): View {
         baseWords(house.house, layout.units),
       ],
       patterns: [...new Set(used)],
-    });
-    return layout.view('plan', title);
+    };
+    return { layout, foot };
   };
-  const box = { min: [whole[0][0], whole[1][0]] as Vec2, max: [whole[0][1], whole[1][1]] as Vec2 };
-  return atFittingScale(build, box, options.scale);
+  const figure = { min: [whole[0][0], whole[1][0]] as Vec2, max: [whole[0][1], whole[1][1]] as Vec2 };
+  return { id: 'plan', figure, draw };
 }
 
 /** Faces of a dome's wall at the floor, from west to east. */

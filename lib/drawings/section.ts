@@ -1,15 +1,15 @@
 import { formatAngle } from '../base/measures.js';
 import type { View } from '../documents/drawing.js';
 import { cos, sin } from '../math/elementary.js';
-import { DEG, dot2 } from '../math/vec.js';
+import { DEG, dot2, type Vec2 } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
 import { archesOf, type HouseSetout } from '../setout/house.js';
 import { uprightAxis } from './axes.js';
 import { placeChain, places, rowsFrom } from './dims.js';
+import { type Draft, type DraftedView, footedView } from './draft.js';
 import { mainLevels, openingLevels } from './elevation.js';
 import { sideAt } from './extent.js';
-import { atFittingScale, figureBox } from './fit.js';
-import { addFoot } from './foot.js';
+import { figureBox } from './fit.js';
 import { Layout } from './layout.js';
 import { placeLevels } from './levels.js';
 import { PATTERN_OF, type Part } from './parts.js';
@@ -26,7 +26,11 @@ export interface SectionViewOptions extends SectionOptions {
  * An upright section through a dome's axis: what is cut, what is seen beyond, levels and main sizes.
  * @throws RangeError when no dome has the id that is asked for.
  */
-export function sectionView(house: HouseSetout, options: SectionViewOptions = {}): View {
+export const sectionView = (house: HouseSetout, options: SectionViewOptions = {}): View =>
+  footedView(sectionDraft(house, options), options.scale);
+
+/** @throws RangeError when no dome has the id that is asked for. */
+export function sectionDraft(house: HouseSetout, options: SectionOptions = {}): Draft {
   const plane = sectionPlane(house, options);
   const { dome } = plane;
   const { primitives, cut } = sectionFigure(house, plane);
@@ -42,7 +46,7 @@ export function sectionView(house: HouseSetout, options: SectionViewOptions = {}
   const footing = house.footings.find((f) => f.domeId === dome.id);
   const slab = house.slabs.find((s) => s.domeId === dome.id);
 
-  const build = (scale: number): View => {
+  const draw = (scale: number): DraftedView => {
     const layout = new Layout(scale, writtenUnits(house.house));
     layout.add(...primitives, ...uprightAxis(0, all.min[1] - layout.mm(3), dome.topZ + layout.mm(4)));
     const below = all.min[1] - layout.mm(1);
@@ -84,7 +88,7 @@ export function sectionView(house: HouseSetout, options: SectionViewOptions = {}
     placeLevels(layout, levels, cut.ground[0], (z) => (z > ground ? side(z, -1) : cut.ground[0]));
 
     const used = (Object.keys(PATTERN_OF) as Part[]).filter((p) => cut.loops(p).length > 0).map((p) => PATTERN_OF[p]);
-    addFoot(layout, {
+    const foot = {
       title: TITLE,
       notes: [
         projectWords(house.house),
@@ -94,11 +98,12 @@ export function sectionView(house: HouseSetout, options: SectionViewOptions = {}
         baseWords(house.house, layout.units),
       ],
       patterns: [...new Set(used)],
-    });
-    return layout.view('section-a', TITLE);
+    };
+    return { layout, foot };
   };
   const top = Math.max(...house.domes.map((d) => d.topZ));
-  return atFittingScale(build, { min: [cut.ground[0], all.min[1]], max: [cut.ground[1], top] }, options.scale);
+  const figure = { min: [cut.ground[0], all.min[1]] as Vec2, max: [cut.ground[1], top] as Vec2 };
+  return { id: 'section-a', figure, draw };
 }
 
 const TITLE = 'Section A-A';
