@@ -6,6 +6,7 @@ import { auditView } from '../../lib/documents/drawing-audit.js';
 import { ellipseAt, ellipseTurn, viewBounds } from '../../lib/documents/drawing-bounds.js';
 import { boxCorners, type Expansion, type TextBox, textBox } from '../../lib/documents/expansion.js';
 import { expandLeader, expandLevel } from '../../lib/documents/marks.js';
+import { symbolParts } from '../../lib/documents/placing.js';
 import { segmentAt } from '../../lib/documents/segments.js';
 import { SIDES } from '../../lib/drawings/elevation.js';
 import { wrapped } from '../../lib/drawings/foot.js';
@@ -59,6 +60,10 @@ function writtenBy(p: Primitive, from: number, view: View): Written {
       };
     case 'hatch':
       return { from, texts: [], lines: p.loops.map((loop) => loop.flatMap(along)) };
+    case 'symbol': {
+      const parts = symbolParts(p, view.scale).map((part) => writtenBy(part, from, view));
+      return { from, texts: parts.flatMap((w) => w.texts), lines: parts.flatMap((w) => w.lines) };
+    }
   }
 }
 
