@@ -32,3 +32,5 @@ export const TURNED_NORMAL = 1e-3;
 export const NO_CUT = 1e-6;
 /** Relative error of the masonry balance that still counts as nothing lost, with cuts. */
 export const BALANCE_LIMIT = 1e-4;
+/** A text's width in the font of a file differs from the laid-out one by less, in ems: rounding of metrics alone. */
+export const SAME_WIDTH = 1e-3;

@@ -31,7 +31,7 @@ const LOOK: Readonly<Record<Side, Vec2>> = { north: [0, -1], east: [-1, 0], sout
 
 /** An elevation: silhouettes, openings, joints and what else is seen of a side, with levels and main sizes. */
 export const elevationView = (house: HouseSetout, side: Side, options: ElevationOptions = {}): View =>
-  footedView(elevationDraft(house, side), options.scale);
+  footedView(elevationDraft(house, side), projectWords(house.house), options.scale);
 
 export function elevationDraft(house: HouseSetout, side: Side): Draft {
   const look = LOOK[side];
@@ -77,13 +77,14 @@ export function elevationDraft(house: HouseSetout, side: Side): Draft {
 
     const foot = {
       title: `${side[0]?.toUpperCase()}${side.slice(1)} elevation`,
-      notes: [projectWords(house.house), wallWords(house.house, layout.units)],
+      notes: [],
+      general: [wallWords(house.house, layout.units)],
       patterns: [],
     };
     return { layout, foot };
   };
   const box = { min: [left - GROUND_BEYOND, bottom] as Vec2, max: [end + GROUND_BEYOND, top] as Vec2 };
-  return { id: `elevation-${side}`, figure: box, draw };
+  return { id: `elevation-${side}`, figure: box, units: writtenUnits(house.house), draw };
 }
 
 /** Openings within 45 degrees of square to the view are measured in it; each falls in at least one elevation. */

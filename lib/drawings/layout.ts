@@ -111,7 +111,9 @@ export class Layout {
       for (const line of extensions) crossings += count(this.measures, line);
     }
     shapes.forEach((one, i) => {
-      if (group[i]?.kind === 'path') for (const line of one.lines) clashes += count(this.dimensionLines, line);
+      const kind = group[i]?.kind;
+      if (kind === 'path' || kind === 'symbol')
+        for (const line of one.lines) clashes += count(this.dimensionLines, line);
       shapes.forEach((other, j) => {
         if (i === j) return;
         for (const text of one.texts) clashes += count(other.lines, text) + count(other.texts, text);

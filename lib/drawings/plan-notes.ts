@@ -1,15 +1,16 @@
 import { formatLength } from '../base/measures.js';
-import type { AlignedDimension, Anchor, Primitive, TextPrimitive } from '../documents/drawing.js';
+import type { AlignedDimension, Anchor, PlainPrimitive, Primitive, TextPrimitive } from '../documents/drawing.js';
+import { words } from '../documents/shapes.js';
 import { textWidth } from '../documents/text-size.js';
 import { type Edge, lineEdge } from '../math/curves.js';
-import { hypot, square } from '../math/elementary.js';
+import { atan2, hypot, square } from '../math/elementary.js';
 import { add2, alongBearing, DEG, length2, perp2, scale2, sub2, type Vec2 } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { archesOf, earlierThan, type HouseSetout, passagesOf } from '../setout/house.js';
 import type { PassageSetout } from '../setout/passage.js';
 import { fromArchFrame, inArchFrame } from './arch-places.js';
-import { TEXT } from './foot.js';
+import { TEXT } from './foot-blocks.js';
 import type { Layout } from './layout.js';
 import { inEarlier } from './parts.js';
 import type { SectionPlane } from './section-plane.js';
@@ -231,13 +232,31 @@ export function addAxisDistances(house: HouseSetout, layout: Layout): string[] {
   return told;
 }
 
-/** Marks at both ends of a section's plane: a wide stroke, an arrow the way the section looks, a letter. */
+/** A wide stroke out along the plane, an arrow the way the section looks; mirrored at the plane's other end. */
+function sectionMark(sign: 1 | -1): PlainPrimitive[] {
+  const at = (along: number, aside: number): Vec2 => [sign * along, aside];
+  const [tip, left, right] = [at(7, 5.5), at(6.2, 3), at(7.8, 3)];
+  return [
+    { kind: 'path', layer: 'cut', segments: [lineEdge(at(0, 0), at(7, 0))], closed: false },
+    { kind: 'path', layer: 'visible', segments: [lineEdge(at(7, 0), at(7, 3))], closed: false },
+    {
+      kind: 'hatch',
+      layer: 'text',
+      pattern: 'solid',
+      loops: [[lineEdge(tip, left), lineEdge(left, right), lineEdge(right, tip)]],
+    },
+  ];
+}
+
+/** Marks at both ends of a section's plane, each with the section's letter. */
 export function addSectionMarks(plane: SectionPlane, reach: Vec2, layout: Layout): void {
   const { through, right, look } = plane;
+  const turn = atan2(right[1], right[0]) / DEG;
   for (const [end, sign] of [
     [reach[1], 1],
     [reach[0], -1],
   ] as const) {
+    const parts = sectionMark(sign);
     layout.place(
       Array.from({ length: 16 }, (_, i): Primitive[] => {
         const at = (along: number, aside: number): Vec2 => {
@@ -247,26 +266,16 @@ export function addSectionMarks(plane: SectionPlane, reach: Vec2, layout: Layout
             through[1] + x * right[1] + layout.mm(aside) * look[1],
           ];
         };
-        const tip = [at(7, 5.5), at(6.2, 3), at(7.8, 3)] as const;
         const letter = at(7, 9);
         return [
-          { kind: 'path', layer: 'cut', segments: [lineEdge(at(0, 0), at(7, 0))], closed: false },
-          { kind: 'path', layer: 'visible', segments: [lineEdge(at(7, 0), at(7, 3))], closed: false },
           {
-            kind: 'hatch',
-            layer: 'text',
-            pattern: 'solid',
-            loops: [[lineEdge(tip[0], tip[1]), lineEdge(tip[1], tip[2]), lineEdge(tip[2], tip[0])]],
+            kind: 'symbol',
+            name: `section-mark-${sign > 0 ? 'right' : 'left'}`,
+            at: at(0, 0),
+            rotationDeg: turn,
+            parts,
           },
-          {
-            kind: 'text',
-            layer: 'text',
-            at: [letter[0], letter[1] - layout.mm(1.75)],
-            text: 'A',
-            heightMm: 3.5,
-            anchor: 'centre',
-            rotationDeg: 0,
-          },
+          words('text', 'A', [letter[0], letter[1] - layout.mm(1.75)], 3.5, 'centre'),
         ];
       }),
     );

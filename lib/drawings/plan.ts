@@ -10,7 +10,6 @@ import { placeChain, places, rowsFrom } from './dims.js';
 import { type Draft, type DraftedView, footedView } from './draft.js';
 import { baseReach, masonryReach } from './extent.js';
 import { Layout } from './layout.js';
-import { northPoint } from './north-point.js';
 import { PATTERN_OF, type Part, partAt } from './parts.js';
 import { planFigure } from './plan-figure.js';
 import {
@@ -37,7 +36,7 @@ export const PLAN_HEIGHT = 1200;
 
 /** A floor plan: what a level plane cuts, what is seen below it, what lies overhead or in the ground, main sizes. */
 export const planView = (house: HouseSetout, options: PlanOptions = {}): View =>
-  footedView(planDraft(house, options), options.scale);
+  footedView(planDraft(house, options), projectWords(house.house), options.scale);
 
 export function planDraft(house: HouseSetout, options: Pick<PlanOptions, 'height'> = {}): Draft {
   const height = options.height ?? PLAN_HEIGHT;
@@ -90,31 +89,24 @@ export function planDraft(house: HouseSetout, options: Pick<PlanOptions, 'height
     }
     addSectionMarks(plane, spread(house, plane.right, plane.through), layout);
 
-    const corner: Vec2 = [whole[0][1], whole[1][1]];
-    layout.place(
-      Array.from({ length: 20 }, (_, i) =>
-        northPoint(layout, [corner[0] + layout.mm(14 + 6 * i), corner[1] - layout.mm(6)], house.house.site.northDeg),
-      ),
-    );
     const title = 'Floor plan';
     const used = (Object.keys(PATTERN_OF) as Part[]).filter((p) => cut.loops(p).length > 0).map((p) => PATTERN_OF[p]);
     const foot = {
       title,
       notes: [
-        projectWords(house.house),
         `Cut ${formatLength(height, layout.units)} above finished floor; dashed: floor line and footing hidden by masonry or ground; dashed with two dots: overhead. Bearings clockwise from project north.`,
         ...(keys.length > 0 ? [`Openings: ${keys.map((k, i) => `(${i + 1}) ${k}`).join('; ')}.`] : []),
         ...(house.passages.length > 0 ? ['Widths of passages are clear.'] : []),
         ...(distances.length > 0 ? [`Between axes: ${distances.join('; ')}.`] : []),
-        wallWords(house.house, layout.units),
-        baseWords(house.house, layout.units),
       ],
+      general: [wallWords(house.house, layout.units), baseWords(house.house, layout.units)],
       patterns: [...new Set(used)],
+      northDeg: house.house.site.northDeg,
     };
     return { layout, foot };
   };
   const figure = { min: [whole[0][0], whole[1][0]] as Vec2, max: [whole[0][1], whole[1][1]] as Vec2 };
-  return { id: 'plan', figure, draw };
+  return { id: 'plan', figure, units: writtenUnits(house.house), draw };
 }
 
 /** Faces of a dome's wall at the floor, from west to east. */

@@ -27,7 +27,7 @@ export interface SectionViewOptions extends SectionOptions {
  * @throws RangeError when no dome has the id that is asked for.
  */
 export const sectionView = (house: HouseSetout, options: SectionViewOptions = {}): View =>
-  footedView(sectionDraft(house, options), options.scale);
+  footedView(sectionDraft(house, options), projectWords(house.house), options.scale);
 
 /** @throws RangeError when no dome has the id that is asked for. */
 export function sectionDraft(house: HouseSetout, options: SectionOptions = {}): Draft {
@@ -91,19 +91,17 @@ export function sectionDraft(house: HouseSetout, options: SectionOptions = {}): 
     const foot = {
       title: TITLE,
       notes: [
-        projectWords(house.house),
         `Through the axis of ${dome.id}, to bearing ${formatAngle(plane.bearingDeg)} at the right.`,
         profileWords(dome, layout.units),
-        wallWords(house.house, layout.units),
-        baseWords(house.house, layout.units),
       ],
+      general: [wallWords(house.house, layout.units), baseWords(house.house, layout.units)],
       patterns: [...new Set(used)],
     };
     return { layout, foot };
   };
   const top = Math.max(...house.domes.map((d) => d.topZ));
   const figure = { min: [cut.ground[0], all.min[1]] as Vec2, max: [cut.ground[1], top] as Vec2 };
-  return { id: 'section-a', figure, draw };
+  return { id: 'section-a', figure, units: writtenUnits(house.house), draw };
 }
 
 const TITLE = 'Section A-A';

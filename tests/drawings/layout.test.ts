@@ -9,7 +9,6 @@ import { expandLeader, expandLevel } from '../../lib/documents/marks.js';
 import { symbolParts } from '../../lib/documents/placing.js';
 import { segmentAt } from '../../lib/documents/segments.js';
 import { SIDES } from '../../lib/drawings/elevation.js';
-import { wrapped } from '../../lib/drawings/foot.js';
 import { houseViews } from '../../lib/drawings/house-views.js';
 import type { Vec2 } from '../../lib/math/vec.js';
 import { samples, variety } from './houses.js';
@@ -112,13 +111,5 @@ describe('all six views', () => {
       }
     }
     expect(wrong).toEqual([]);
-  });
-
-  it('notes are broken at spaces and no word is lost', () => {
-    const note = 'Preliminary. Not a design. To be confirmed by a licensed engineer.';
-    const lines = wrapped(note, 40);
-    expect(lines.length).toBeGreaterThan(2);
-    expect(lines.join(' ')).toBe(note);
-    expect(wrapped('unbreakable-word-far-wider-than-its-place', 10)).toHaveLength(1);
   });
 });
