@@ -20,6 +20,7 @@ export type {
   Cell,
   Check,
   Column,
+  DrawingSet,
   House,
   HousePackage,
   PackageFile,

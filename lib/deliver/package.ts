@@ -13,7 +13,9 @@ import { courseTable } from '../tables/courses.js';
 import { openingTable } from '../tables/openings.js';
 import { volumeTable } from '../tables/volumes.js';
 import { writeCsv } from '../writers/csv.js';
+import type { PdfSource } from '../writers/pdf/source.js';
 import { setoutChecks } from './checks.js';
+import type { DrawingSet } from './drawings.js';
 import type { PackageFile } from './file.js';
 
 /** Groups of outputs, each a folder of the package. */
@@ -24,8 +26,10 @@ export type OutputGroup = (typeof OUTPUT_GROUPS)[number];
 export interface Tools {
   /** The geometry kernel: the manifold-3d package's module and the bytes of its `manifold.wasm`. */
   readonly kernel: () => Promise<KernelSource>;
+  /** What makes PDF; without it the drawings have no PDF set. */
+  readonly pdf?: () => Promise<PdfSource>;
   /** Draws on another thread at the same time, by `drawHouse`; drawn on this one when missing. */
-  readonly drawApart?: (house: House) => Promise<readonly PackageFile[]>;
+  readonly drawApart?: (house: House) => Promise<DrawingSet>;
 }
 
 export interface Verdict {
@@ -78,17 +82,29 @@ export async function buildPackage(house: House, tools: Tools, options: PackageO
   aside?.catch(() => undefined);
   tell('laying courses');
   const known = study(house);
-  const made = new Map<OutputGroup, readonly PackageFile[]>();
+  const made = new Map<OutputGroup, Made>();
   for (const group of wanted) {
     if (aside && group === 'drawings') continue;
     tell(STAGES[group]);
-    made.set(group, await filesOf(known, group, tools));
+    made.set(group, await make(known, group, tools));
   }
   if (aside) {
     tell(STAGES.drawings);
-    made.set('drawings', await aside);
+    made.set('drawings', toldOfDrawings(await aside));
   }
-  return { ...verdict(known), files: wanted.flatMap((group) => made.get(group) ?? []) };
+  const { summary, ...rest } = verdict(known);
+  const parts = wanted.flatMap((group) => made.get(group) ?? []);
+  return {
+    ...rest,
+    summary: [...summary, ...parts.flatMap((part) => part.summary)],
+    files: parts.flatMap((part) => part.files),
+  };
+}
+
+/** What one group came to, and lines that tell of it. */
+interface Made {
+  readonly files: readonly PackageFile[];
+  readonly summary: readonly string[];
 }
 
 const STAGES: Readonly<Record<OutputGroup, string>> = {
@@ -98,17 +114,21 @@ const STAGES: Readonly<Record<OutputGroup, string>> = {
 };
 
 /** Drawings and solids bring much code with them, which only those wait for who ask for them. */
-const drawings = async (setout: HouseSetout) => (await import('./drawings.js')).drawingFiles(setout);
-
-async function filesOf(known: Study, group: OutputGroup, tools: Tools): Promise<readonly PackageFile[]> {
+async function make(known: Study, group: OutputGroup, tools: Tools): Promise<Made> {
   const { setout, laid } = known;
-  if (group === 'drawings') return drawings(setout);
+  if (group === 'drawings') {
+    const [{ drawingSet }, pdf] = await Promise.all([import('./drawings.js'), tools.pdf?.()]);
+    return toldOfDrawings(await drawingSet(setout, pdf));
+  }
   if (group === 'model') {
     const [{ modelFiles }, kernel] = await Promise.all([import('./model.js'), tools.kernel()]);
-    return modelFiles(setout, laid.blocks, kernel);
+    return { files: await modelFiles(setout, laid.blocks, kernel), summary: [] };
   }
-  return tablesOf(known).map((table) => ({ path: `tables/${table.id}.csv`, bytes: writeCsv(table) }));
+  const files = tablesOf(known).map((table) => ({ path: `tables/${table.id}.csv`, bytes: writeCsv(table) }));
+  return { files, summary: [] };
 }
+
+const toldOfDrawings = ({ files, summary }: DrawingSet): Made => ({ files, summary: [`drawings: ${summary}`] });
 
 function tablesOf({ setout, laid, balance }: Study): Table[] {
   return [blockTable(setout, laid), courseTable(setout, laid), openingTable(setout), volumeTable(setout, balance)];

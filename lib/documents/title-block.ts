@@ -21,14 +21,12 @@ export interface TitleBlock {
   readonly size: string;
   readonly sheet: number;
   readonly sheets: number;
-  /** How lengths and levels are written on the sheet. */
-  readonly measures: string;
   /** What the reader must be told before all else. */
   readonly caution: string;
 }
 
 /** At most 180 mm wide, at the lower right (ISO 7200); narrower here, so that a column of its width suits A3. */
-export const TITLE_BLOCK = { width: 150, height: 62 } as const;
+export const TITLE_BLOCK = { width: 150, height: 64 } as const;
 
 interface Field {
   readonly label: string;
@@ -53,7 +51,7 @@ export function titleBlockForm(block: TitleBlock, right: number, bottom: number)
       ],
     ],
     [
-      12,
+      14,
       [
         { label: 'Title', text: block.title, share: 0.62, tallest: 5, lines: 2 },
         { label: 'Document type', text: block.documentType, share: 0.38, tallest: 2.5, lines: 2 },

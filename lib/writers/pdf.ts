@@ -27,7 +27,6 @@ export async function writePdf(sheets: readonly Sheet[], info: PdfInfo, source: 
   const document = new source.document({
     autoFirstPage: false,
     compress: false,
-    pdfVersion: '1.7',
     lang: 'en',
     displayTitle: true,
     info: {
@@ -35,12 +34,9 @@ export async function writePdf(sheets: readonly Sheet[], info: PdfInfo, source: 
       Author: oneLine(info.author),
       Subject: oneLine(info.subject),
       Creator: 'ringcourse',
-      // The maker would else put the clock's time.
-      CreationDate: NO_TIME,
+      CreationDate: new WrittenDate(info.date),
     },
   });
-  if (info.date === null) delete document.info.CreationDate;
-  else document.info.CreationDate = `D:${info.date.replaceAll('-', '')}`;
   const bytes = gathered(document);
   document.font(source.font);
   for (const sheet of sheets) addSheet(document, sheet);
@@ -48,7 +44,17 @@ export async function writePdf(sheets: readonly Sheet[], info: PdfInfo, source: 
   return bytes;
 }
 
-const NO_TIME = { getTime: () => 0, valueOf: () => 0 };
+/**
+ * What stands for a date: PDFKit would else put the clock's time. It is asked for what a date tells, and written as its
+ * text; a date that isn't known is PDF's null, which is as if there were none.
+ */
+class WrittenDate {
+  readonly [Symbol.toStringTag] = 'WrittenDate';
+  constructor(private readonly date: string | null) {}
+  getTime = (): number => 0;
+  toISOString = (): string => this.date ?? '';
+  toString = (): string => (this.date === null ? 'null' : `(D:${this.date.replaceAll('-', '')})`);
+}
 
 function addSheet(document: PdfDocument, sheet: Sheet): void {
   const { width, height } = sheet.size;

@@ -16,10 +16,11 @@ import type { PdfDocument, PdfTextOptions } from './source.js';
 export const POINTS = 72 / 25.4;
 
 /** Each letter is as wide as its own advance, as it was laid out: nothing is kerned or joined. */
+const PLAIN = ['kern', 'liga', 'clig', 'calt', 'ccmp', 'locl', 'mark', 'mkmk'];
 const TEXT: PdfTextOptions = {
   lineBreak: false,
   baseline: 'alphabetic',
-  features: { kern: false, liga: false, clig: false, calt: false, ccmp: false, locl: false, mark: false, mkmk: false },
+  features: Object.fromEntries(PLAIN.map((name) => [name, false])) as never,
 };
 
 /** A cubic stands for at most this much of a turn: it misses the circle by 4e-6 of the radius. */

@@ -1,6 +1,5 @@
 /** The part of a PDFKit document that the writer uses; lengths are points, y downward. */
 export interface PdfDocument {
-  info: Record<string, unknown>;
   readonly outline: PdfOutline;
   on(event: 'data', listener: (chunk: Uint8Array) => void): unknown;
   on(event: 'end', listener: () => void): unknown;
@@ -30,7 +29,8 @@ export interface PdfDocument {
 export interface PdfTextOptions {
   lineBreak: false;
   baseline: 'alphabetic';
-  features: Record<string, boolean>;
+  /** Features by name, on or off; types of PDFKit's callers know only lists of those that are on. */
+  features: never;
 }
 
 export interface PdfOutline {
