@@ -16,7 +16,7 @@ export function openingSchedule(house: HouseSetout): Table {
     title: 'Openings',
     columns: [
       text('id', 'opening'),
-      text('in', 'in'),
+      ...(house.domes.length > 1 ? [text('in', 'in')] : []),
       text('use', 'use'),
       size('bearing', 'bearing'),
       size('width', 'clear width'),

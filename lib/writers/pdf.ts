@@ -24,7 +24,8 @@ export interface PdfInfo {
 export async function writePdf(sheets: readonly Sheet[], info: PdfInfo, source: PdfSource): Promise<Uint8Array> {
   if (sheets.length === 0) throw new DocumentError('no-sheets', info.title, 'A PDF needs at least one sheet.');
   for (const sheet of sheets) requireSoundSheet(sheet);
-  const document = new source.document({
+  const Document = source.document as new (options: Record<string, unknown>) => PdfDocument;
+  const document = new Document({
     autoFirstPage: false,
     compress: false,
     lang: 'en',

@@ -79,7 +79,7 @@ function composeBelow(
   const left = space.left + PAD;
   const block = stripOf(furniture, space.right - TITLE_BLOCK.width - PAD - left);
   const strip = Math.max(TITLE_BLOCK.height, block.height + 2 * PAD);
-  const area: Area = { left, right: space.right - PAD, bottom: space.bottom + strip, top: space.top - PAD };
+  const area: Area = { left, right: space.right - PAD, bottom: space.bottom + strip + PAD, top: space.top - PAD };
   const rows = packRows(views, widthOf(area), heightOf(area));
   if (!rows) return null;
   const page = withTables(area, rows, tables);

@@ -20,7 +20,7 @@ const PLAIN = ['kern', 'liga', 'clig', 'calt', 'ccmp', 'locl', 'mark', 'mkmk'];
 const TEXT: PdfTextOptions = {
   lineBreak: false,
   baseline: 'alphabetic',
-  features: Object.fromEntries(PLAIN.map((name) => [name, false])) as never,
+  features: Object.fromEntries(PLAIN.map((name) => [name, false])),
 };
 
 /** A cubic stands for at most this much of a turn: it misses the circle by 4e-6 of the radius. */

@@ -29,8 +29,8 @@ export interface PdfDocument {
 export interface PdfTextOptions {
   lineBreak: false;
   baseline: 'alphabetic';
-  /** Features by name, on or off; types of PDFKit's callers know only lists of those that are on. */
-  features: never;
+  /** Features of the font by name, on or off. */
+  features: Record<string, boolean>;
 }
 
 export interface PdfOutline {
@@ -39,9 +39,9 @@ export interface PdfOutline {
 
 /** What makes PDF: the class of PDFKit's documents, and the bytes of the drawings' font, DejaVu Sans. */
 export interface PdfSource {
-  // Its options differ from version to version; those used are all that matters here.
+  /** `PDFDocument`; its declared types, where a caller has them, leave out some of what it takes. */
   readonly document: new (
-    options: Record<string, unknown>,
-  ) => PdfDocument;
+    options: never,
+  ) => object;
   readonly font: Uint8Array;
 }
