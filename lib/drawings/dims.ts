@@ -1,3 +1,4 @@
+import { ONE_SIZE } from '../base/tolerances.js';
 import { dimensionTextFits } from '../documents/dimensioning.js';
 import type { LinearDimension, Primitive } from '../documents/drawing.js';
 import type { Vec2 } from '../math/vec.js';
@@ -73,5 +74,5 @@ export const rowsFrom = (layout: Layout, edge: number, away: 1 | -1, most = 12):
 /** Sorted places, those nearer than half a millimetre told once. */
 export function places(values: readonly number[]): number[] {
   const sorted = [...values].sort((a, b) => a - b);
-  return sorted.filter((v, i) => i === 0 || v - (sorted[i - 1] as number) > 0.5);
+  return sorted.filter((v, i) => i === 0 || v - (sorted[i - 1] as number) > ONE_SIZE);
 }

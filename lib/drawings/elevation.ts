@@ -1,3 +1,4 @@
+import { ONE_SIZE, SAME_ANGLE_RAD } from '../base/tolerances.js';
 import type { View } from '../documents/drawing.js';
 import { dot2, type Vec2 } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
@@ -84,7 +85,7 @@ export function elevationView(house: HouseSetout, side: Side, options: Elevation
 }
 
 /** Openings within 45 degrees of square to the view are measured in it; each falls in at least one elevation. */
-const FACING = Math.SQRT1_2 - 1e-9;
+const FACING = Math.SQRT1_2 - SAME_ANGLE_RAD;
 
 /** Whether a view sees something of an opening's head: one on a courtyard's far side may lie behind other domes. */
 function shown(arch: ArchSetout, sight: LevelSight): boolean {
@@ -102,7 +103,7 @@ function shown(arch: ArchSetout, sight: LevelSight): boolean {
 
 /** Levels of ground and floor, and of the domes that a view is about. */
 export function mainLevels(house: HouseSetout, domes: readonly DomeSetout[]): LevelNote[] {
-  const same = (of: (d: DomeSetout) => number) => domes.every((d) => Math.abs(of(d) - of(domes[0] ?? d)) < 0.5);
+  const same = (of: (d: DomeSetout) => number) => domes.every((d) => Math.abs(of(d) - of(domes[0] ?? d)) < ONE_SIZE);
   /** One label without names where it holds for all. */
   const each = (label: string, of: (d: DomeSetout) => number): LevelNote[] =>
     same(of)

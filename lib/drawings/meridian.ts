@@ -1,3 +1,4 @@
+import { MERIDIAN_CURVE } from '../base/tolerances.js';
 import { arcEdge, type Edge, edgePart, edgeShare, lineEdge } from '../math/curves.js';
 import { traceCurve } from '../math/curves-trace.js';
 import { acos } from '../math/elementary.js';
@@ -5,7 +6,6 @@ import { monotoneRoot } from '../math/roots.js';
 import { alongBearing, type Vec2 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { spanPoint } from '../setout/span.js';
-import { TRACE_FINE } from './fineness.js';
 import { type SpaceCurve, standing } from './space-curve.js';
 
 /**
@@ -70,10 +70,10 @@ function shellMeridian(dome: DomeSetout, offset: number, end: MeridianEnd | null
   const start = spanPoint(shell, 0, offset);
   const shoulder = springingZ + profile.heightAt(foot, offset);
   const skew =
-    start[0] < foot - TRACE_FINE
-      ? traceCurve((z) => [profile.radiusAt(z - springingZ, offset), z], shoulder, start[1], TRACE_FINE)
+    start[0] < foot - MERIDIAN_CURVE
+      ? traceCurve((z) => [profile.radiusAt(z - springingZ, offset), z], shoulder, start[1], MERIDIAN_CURVE)
       : [];
-  return [...skew, ...traceCurve((s) => spanPoint(shell, s, offset), 0, end?.s ?? shell.length, TRACE_FINE)];
+  return [...skew, ...traceCurve((s) => spanPoint(shell, s, offset), 0, end?.s ?? shell.length, MERIDIAN_CURVE)];
 }
 
 /** A meridian's edge put in its place at a bearing. */

@@ -1,4 +1,5 @@
 import { formatLength } from '../base/measures.js';
+import { ONE_SIZE } from '../base/tolerances.js';
 import type { AlignedDimension, Anchor, Primitive, TextPrimitive } from '../documents/drawing.js';
 import { textWidth } from '../documents/text-size.js';
 import { type Edge, lineEdge } from '../math/curves.js';
@@ -210,7 +211,7 @@ export function addAxisDistances(house: HouseSetout, layout: Layout): string[] {
   for (const later of house.domes) for (const d of earlierThan(house, later)) pairs.set(key(d, later), [d, later]);
   for (const [from, to] of pairs.values()) {
     const between = sub2(to.at, from.at);
-    if (Math.min(Math.abs(between[0]), Math.abs(between[1])) < 0.5) continue;
+    if (Math.min(Math.abs(between[0]), Math.abs(between[1])) < ONE_SIZE) continue;
     const across = perp2(scale2(between, 1 / length2(between)));
     const middle = scale2(add2(from.at, to.at), 0.5);
     const rows = [4, 7, 10, 14, 18, 23, 28].flatMap((off) => [off, -off]);

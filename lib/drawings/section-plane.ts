@@ -35,8 +35,5 @@ export function sectionPlane(house: HouseSetout, options: SectionOptions = {}): 
 }
 
 /** Directions that rounding left a hair off a main one are put on it, so that level and upright lines are so. */
-export const exact = ([x, y]: Vec2): Vec2 => {
-  const clean = (v: number) =>
-    Math.abs(v) < SAME_ANGLE_RAD ? 0 : Math.abs(Math.abs(v) - 1) < 1e-15 ? Math.sign(v) : v;
-  return [clean(x), clean(y)];
-};
+export const exact = ([x, y]: Vec2): Vec2 =>
+  Math.abs(x) < SAME_ANGLE_RAD ? [0, Math.sign(y)] : Math.abs(y) < SAME_ANGLE_RAD ? [Math.sign(x), 0] : [x, y];

@@ -1,3 +1,4 @@
+import { MERIDIAN_CURVE, SAME_ANGLE_RAD } from '../base/tolerances.js';
 import { arcEdge, type Edge, edgeAt, edgeEnd, edgeStart, lineEdge, mirroredEdge, movedEdge } from '../math/curves.js';
 import { traceCurve } from '../math/curves-trace.js';
 import { atan2, cos } from '../math/elementary.js';
@@ -10,7 +11,6 @@ import { baseHalf } from '../setout/material.js';
 import type { PassageSetout } from '../setout/passage.js';
 import { spanPoint } from '../setout/span.js';
 import { inArchFrame, type Prism } from './arch-places.js';
-import { TRACE_FINE } from './fineness.js';
 import { extradosMeridian, intradosMeridian, offsetMeridian } from './meridian.js';
 
 /** An upright plane: (x, z) stands for the plan point `through + x · right` at height z. */
@@ -73,7 +73,7 @@ function revolved(edge: Edge, dome: DomeSetout, plane: CutPlane): Edge[] {
   const from = sub2(dome.at, plane.through);
   const x = dot2(from, plane.right);
   const off = Math.abs(cross2(plane.right, from));
-  if (off < TRACE_FINE) {
+  if (off < MERIDIAN_CURVE) {
     const here = movedEdge(edge, [x, 0]);
     return [here, mirroredEdge(here, x)];
   }
@@ -90,7 +90,7 @@ function offAxis(edge: Edge, off: number): Edge[] {
   if (Math.max(a[0], b[0]) <= off) return [];
   if (edge.kind === 'line' && (a[0] === b[0] || a[1] === b[1]))
     return [lineEdge([half(a[0]), a[1]], [half(b[0]), b[1]])];
-  if (edge.kind === 'arc' && Math.abs(edge.centre[0]) < TRACE_FINE && edge.radius > off) {
+  if (edge.kind === 'arc' && Math.abs(edge.centre[0]) < MERIDIAN_CURVE && edge.radius > off) {
     // A sphere: its sections are circles.
     const radius = half(edge.radius);
     const angle = ([r, z]: Vec2) => atan2(z - edge.centre[1], half(r));
@@ -114,7 +114,7 @@ function offAxis(edge: Edge, off: number): Edge[] {
     const [r, z] = edgeAt(edge, from + (to - from) * share(t));
     return [half(r), z];
   };
-  return traceCurve(at, 0, 1, TRACE_FINE);
+  return traceCurve(at, 0, 1, MERIDIAN_CURVE);
 }
 
 function archLines(house: HouseSetout, arch: ArchSetout, plane: CutPlane): Edge[] {
@@ -123,7 +123,7 @@ function archLines(house: HouseSetout, arch: ArchSetout, plane: CutPlane): Edge[
   const [, v0] = inArchFrame(arch, plane.through);
   const dv = dot2(plane.right, arch.along);
   const atV = (v: number, low: number, high: number): void => {
-    if (Math.abs(dv) < SQUARE) return;
+    if (Math.abs(dv) < SAME_ANGLE_RAD) return;
     const x = (v - v0) / dv;
     edges.push(lineEdge([x, low], [x, high]));
   };
@@ -143,7 +143,7 @@ function prismLines(prism: Prism, reach: number, baseZ: number, plane: CutPlane)
   const { section, ring: grow } = prism;
   const [u0, v0] = inArchFrame(prism, plane.through);
   const [du, dv] = [dot2(plane.right, prism.across), dot2(plane.right, prism.along)];
-  if (Math.abs(du) < SQUARE) {
+  if (Math.abs(du) < SAME_ANGLE_RAD) {
     // Along the prism: level lines where the plane passes the section.
     const [xa, xb] = [-v0 / dv, (reach - v0) / dv];
     const levels = [section.topAt(u0), section.sill, section.topAt(u0, grow), baseZ];
@@ -153,7 +153,7 @@ function prismLines(prism: Prism, reach: number, baseZ: number, plane: CutPlane)
   const outlines = [sectionOutline(section, 0, section.sill), sectionOutline(section, grow, baseZ)];
   return outlines.flat().flatMap((piece) => {
     if (piece.kind === 'line') return [lineEdge(across(piece.from), across(piece.to))];
-    return traceCurve((t) => across(edgeAt(piece, t)), 0, 1, TRACE_FINE);
+    return traceCurve((t) => across(edgeAt(piece, t)), 0, 1, MERIDIAN_CURVE);
   });
 }
 
@@ -166,8 +166,8 @@ function baseLines(house: HouseSetout, prism: Prism, end: number, plane: CutPlan
   const along: Vec2 = [dot2(plane.right, prism.across), dot2(plane.right, prism.along)];
   const half = baseHalf(prism, footing?.projection ?? 0);
   const xs: number[] = [];
-  if (Math.abs(along[0]) >= SQUARE) xs.push((half - at[0]) / along[0], (-half - at[0]) / along[0]);
-  if (Math.abs(along[1]) >= SQUARE) xs.push((end - at[1]) / along[1], -at[1] / along[1]);
+  if (Math.abs(along[0]) >= SAME_ANGLE_RAD) xs.push((half - at[0]) / along[0], (-half - at[0]) / along[0]);
+  if (Math.abs(along[1]) >= SAME_ANGLE_RAD) xs.push((end - at[1]) / along[1], -at[1] / along[1]);
   const [low, high] = [Math.min(...xs), Math.max(...xs)];
   return [
     ...xs.map((x) => lineEdge([x, bottom], [x, 0])),
@@ -175,6 +175,3 @@ function baseLines(house: HouseSetout, prism: Prism, end: number, plane: CutPlan
     lineEdge([low, 0], [high, 0]),
   ];
 }
-
-/** Directions nearer to square than this are square: 1e-9 over a house of 100 m is a tenth of a micrometre. */
-const SQUARE = 1e-9;

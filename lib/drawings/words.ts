@@ -1,4 +1,5 @@
 import { formatAngle, formatLength, type WrittenUnits } from '../base/measures.js';
+import { ONE_SIZE } from '../base/tolerances.js';
 import type { House } from '../description/house.js';
 import type { ArchSetout } from '../setout/arch.js';
 import type { DomeSetout } from '../setout/dome.js';
@@ -22,9 +23,9 @@ export function profileWords(dome: DomeSetout, units: WrittenUnits): string {
   if (!arc) return `Intrados of ${id}: ${profile.shape}, rise ${size(profile.rise)}.`;
   const [past, below] = [-arc.centre[0], -arc.centre[1]];
   const centre =
-    past > 0.5
+    past > ONE_SIZE
       ? `${size(past)} past the axis at the springing`
-      : below > 0.5
+      : below > ONE_SIZE
         ? `on the axis ${size(below)} below the springing`
         : 'on the axis at the springing';
   return `Intrados of ${id}: ${profile.shape}, radius ${size(arc.radius)} from a centre ${centre}.`;
