@@ -37,26 +37,30 @@ export function levelSight(house: HouseSetout, look: Vec2, options: LevelOptions
   const back: Vec2 = [-look[0], -look[1]];
   const inWay = rayHouse(house, back);
 
-  /** Free towards the viewer, and on a surface. */
-  const lookFrom = (p: Vec3): { free: boolean; near: boolean } => {
-    const reach = dot2([p[0], p[1]], look) - beyond;
-    let free = reach > THIN_MASONRY;
-    let near = false;
-    const at: Vec2 = [p[0], p[1]];
-    for (const [from, to] of levelMaterial(inWay(at), p[2], at, back)) {
-      if (to > THIN_MASONRY && from < reach) free = false;
-      if (to > -THIN_MASONRY && from < THIN_MASONRY) near = true;
-    }
-    return { free, near };
-  };
   const looks = (p: Vec3, beside: readonly Vec3[]): boolean => {
     if (!shows(p)) return false;
+    const reachOf = (q: Vec3) => q[0] * look[0] + q[1] * look[1] - beyond;
+    let [hidden, open] = [0, 0];
+    for (const q of beside) {
+      const at: Vec2 = [q[0], q[1]];
+      const quick = inWay(at).quickly(q[2], at, reachOf(q));
+      if (quick === 'face') return true;
+      if (quick === 'hidden') hidden++;
+      if (quick === 'void') open++;
+    }
+    if (hidden === beside.length || open === beside.length) return false;
+    // Free towards the viewer, and on a surface.
     let free = false;
     let near = false;
     for (const q of beside) {
-      const seen = lookFrom(q);
-      free ||= seen.free;
-      near ||= seen.near;
+      const reach = reachOf(q);
+      const at: Vec2 = [q[0], q[1]];
+      let clear = reach > THIN_MASONRY;
+      for (const [from, to] of levelMaterial(inWay(at).house, q[2], at, back)) {
+        if (to > THIN_MASONRY && from < reach) clear = false;
+        if (to > -THIN_MASONRY && from < THIN_MASONRY) near = true;
+      }
+      free ||= clear;
       if (free && near) return true;
     }
     return false;
