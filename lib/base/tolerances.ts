@@ -16,8 +16,10 @@ export const ONE_SIZE = 0.5;
 
 /** Greatest distance of a drawn curve from the true one: 0.005 mm on paper at 1:20. */
 export const DRAWN_CURVE = 0.1;
-/** The same for meridians that areas are taken from, and for planes that pass an axis. */
+/** The same for meridians; a plane nearer than this to an axis passes it. */
 export const MERIDIAN_CURVE = 1e-3;
+/** The same for what an upright plane cuts, and for radii that are read off a chain of arcs: far under `CUT_POINT`, so that what meets stays met. */
+export const CUT_CURVE = 2e-5;
 /** Spacing of the places at which an edge is asked whether it is seen, and of those on joints. */
 export const SIGHT_STEP = 80;
 export const SIGHT_STEP_JOINT = 250;
@@ -32,6 +34,8 @@ export const END_ON = 1e-9;
 export const THIN_MASONRY = 0.25;
 /** Faces turned from square to the view by less than this (radians) show nothing of themselves. */
 export const EDGE_ON_RAD = 1e-6;
+/** Faces that turn by less than this (radians, 3 degrees) run on into one another to the eye: no line between them. */
+export const CREASE_RAD = 0.05;
 /** Two edges of an outline that turn by more than this (radians) have a corner between them. */
 export const CORNER_RAD = 1e-3;
 /** Ends of strokes nearer than this meet. */
@@ -43,8 +47,6 @@ export const ONE_LINE = 0.02;
 /** Points of a cut's outline nearer than this are one; what lies beside an outline is asked at `CUT_BESIDE`. */
 export const CUT_POINT = 2e-4;
 export const CUT_BESIDE = 2e-3;
-/** The same where an upright plane grazes domes beside their axes, which makes more of a traced meridian's error. */
-export const CUT_BESIDE_GRAZED = 0.02;
 /** A level cut keeps this far from crowns, sills and springings: a thousandth of a line's width on paper at 1:50. */
 export const CLEAR_LEVEL = 0.01;
 /** How far inside its depth an outline under the floor is taken, as a share of the depth. */

@@ -14,8 +14,8 @@ export interface Cut {
   loops(part?: Part): Edge[][];
 }
 
-export function cutOf(edges: readonly Edge[], labelAt: (p: Vec2) => Part | null, beside = CUT_BESIDE): Cut {
-  const borders = bordersOf(edges, labelAt, { tolerance: CUT_POINT, beside });
+export function cutOf(edges: readonly Edge[], labelAt: (p: Vec2) => Part | null): Cut {
+  const borders = bordersOf(edges, labelAt, { tolerance: CUT_POINT, beside: CUT_BESIDE });
   return {
     borders,
     loops: (part) => regionOf(borders, (p) => (part ? p === part : p !== 'earth'), CUT_POINT),

@@ -1,4 +1,4 @@
-import { CUT_BESIDE_GRAZED, CUT_POINT, SIGHT_CHANGE } from '../base/tolerances.js';
+import { CUT_POINT, SIGHT_CHANGE } from '../base/tolerances.js';
 import { type Edge, edgeBox, lineEdge, uniteBoxes } from '../math/curves.js';
 import { rangesWhere } from '../math/curves-ranges.js';
 import { dot2, sub2, type Vec2 } from '../math/vec.js';
@@ -46,7 +46,7 @@ export function uprightCut(house: HouseSetout, plane: CutPlane): UprightCut {
   const deepest = Math.min(box.min[1], level, floor) - EARTH_DEPTH;
   const sides = roofEnds(house, plane, ground).map((x) => lineEdge([x, deepest], [x, box.max[1]]));
   return {
-    ...cutOf([...lines, ...strips, ...sides], labelAt, house.domes.length > 1 ? CUT_BESIDE_GRAZED : undefined),
+    ...cutOf([...lines, ...strips, ...sides], labelAt),
     ground,
     partAt: part,
   };
