@@ -3,6 +3,7 @@ import { formatLength } from '../base/measures.js';
 import type { HatchPattern, Primitive, TextPrimitive } from '../documents/drawing.js';
 import { textWidth } from '../documents/text-size.js';
 import type { Vec2 } from '../math/vec.js';
+import { type FootPlace, scaleWords } from './fit.js';
 import type { Layout } from './layout.js';
 import { rectangle } from './paths.js';
 
@@ -25,37 +26,48 @@ const MEANING: Readonly<Record<HatchPattern, string>> = {
   solid: '',
 };
 
-/** Under the figure: title, scale, scale bar, what the hatches mean, notes, the caution. */
-export function addFoot(layout: Layout, spec: FootSpec): void {
+/** Under the figure or beside it: title, scale, scale bar, what the hatches mean, notes, the caution. */
+export function addFoot(layout: Layout, spec: FootSpec, place: FootPlace): void {
   const { min, max } = layout.bounds();
   const { scale, units } = layout;
-  const left = min[0];
-  const width = Math.max(max[0] - min[0], layout.mm(LEAST_WIDTH));
   const mm = (paper: number) => layout.mm(paper);
-  let y = min[1] - mm(GAP + TITLE);
+  const below = place === 'below';
+  const left = below ? min[0] : max[0] + mm(GAP);
+  const width = below ? Math.max(max[0] - min[0], mm(LEAST_WIDTH)) : mm(COLUMN);
+  let y = (below ? min[1] - mm(GAP) : max[1]) - mm(TITLE);
   layout.add(text(spec.title, [left, y], TITLE));
 
-  y -= mm(TEXT + 4);
   const measures = units === 'metric' ? 'lengths in mm, levels in m' : 'lengths and levels in feet and inches';
-  layout.add(text(`Scale 1:${scale}; ${measures}; levels above finished floor`, [left, y], TEXT));
+  y -= mm(4 - LINE_GAP);
+  for (const line of wrapped(
+    `Scale ${scaleWords(scale, units)}; ${measures}; levels above finished floor`,
+    width / scale,
+  )) {
+    y -= mm(TEXT + LINE_GAP);
+    layout.add(text(line, [left, y], TEXT));
+  }
 
   y -= mm(8.5);
   const barEnd = addScaleBar(layout, [left, y]);
-  const samplesFrom = barEnd + mm(10);
-  y = addSamples(layout, spec.patterns, [samplesFrom, y], left + width);
+  // In a column the samples begin a row of their own.
+  const from: Vec2 = below || spec.patterns.length === 0 ? [barEnd + mm(10), y] : [left, y - mm(7)];
+  y = addSamples(layout, spec.patterns, from, left + width);
 
   y -= mm(1.5);
   for (const note of [...spec.notes, CAUTION.authority]) {
     for (const line of wrapped(note, width / scale)) {
-      y -= mm(TEXT + 1.7);
+      y -= mm(TEXT + LINE_GAP);
       layout.add(text(line, [left, y], TEXT));
     }
   }
 }
 
-/** Under the figure, free, and the least width of notes, paper mm. */
+/** Free between figure and notes, and the least width of notes, paper mm. */
 const GAP = 8;
+const LINE_GAP = 1.7;
 const LEAST_WIDTH = 130;
+/** Width of notes that stand beside their figure, paper mm. */
+const COLUMN = 88;
 
 const text = (content: string, at: Vec2, heightMm: number): TextPrimitive => ({
   kind: 'text',

@@ -129,6 +129,12 @@ export class Layout {
     return faults;
   }
 
+  /** Whether nothing at all lies in a convex figure. */
+  isClear(corners: readonly Vec2[]): boolean {
+    const figure = bounded(corners);
+    return this.texts.count(figure) + this.lines.count(figure) === 0;
+  }
+
   bounds(): Bounds2 {
     return viewBounds(this.view('', ''));
   }

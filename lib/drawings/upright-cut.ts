@@ -44,7 +44,7 @@ export function uprightCut(house: HouseSetout, plane: CutPlane): UprightCut {
   };
   const strips = [level, floor].flatMap((top) => rectangle(ground[0], top - EARTH_DEPTH, ground[1], top));
   const deepest = Math.min(box.min[1], level, floor) - EARTH_DEPTH;
-  const sides = roofEnds(house, plane, ground).map((x) => lineEdge([x, deepest], [x, box.max[1]]));
+  const sides = roofEnds(house, plane, ground).map((x) => lineEdge([x, deepest], [x, Math.max(level, floor)]));
   return {
     ...cutOf([...lines, ...strips, ...sides], labelAt),
     ground,

@@ -13,6 +13,10 @@ export function openingName(arch: ArchSetout): string {
   return arch.id === use ? arch.id : `${arch.id} (${use})`;
 }
 
+/** "a", "a and b", "a, b and c". */
+export const wordsOf = (all: readonly string[]): string =>
+  all.length < 2 ? all.join('') : `${all.slice(0, -1).join(', ')} and ${all[all.length - 1]}`;
+
 export const bearingWords = (deg: number): string => `bearing ${formatAngle(deg)}`;
 
 /** How a dome's intrados is drawn with compasses, or what curve it is. */
