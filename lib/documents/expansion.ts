@@ -1,3 +1,4 @@
+import { SAME_ANGLE_RAD } from '../base/tolerances.js';
 import { cos, sin } from '../math/elementary.js';
 import { DEG, type Vec2 } from '../math/vec.js';
 import type { Anchor, Segment } from './drawing.js';
@@ -65,5 +66,5 @@ function boxPoint(box: TextBox, along: number, up: number): Vec2 {
 export function readableDeg(angleDeg: number): number {
   const turned = angleDeg - 180 * Math.ceil(angleDeg / 180 - 0.5);
   // A hair off upright still reads from the right, whichever side rounding left it.
-  return turned < -90 + 1e-6 ? turned + 180 : turned;
+  return turned < -90 + SAME_ANGLE_RAD / DEG ? turned + 180 : turned;
 }

@@ -1,7 +1,7 @@
 import type { WrittenUnits } from '../base/measures.js';
 import type { View } from '../documents/drawing.js';
 import type { Box } from '../math/curves.js';
-import { atFittingScale } from './fit.js';
+import { type Drawable, fitted, type ScaleOptions } from './fit.js';
 import { addFoot, type FootSpec } from './foot.js';
 import type { Layout } from './layout.js';
 import { addNorthPoint } from './north-point.js';
@@ -24,13 +24,18 @@ export interface DraftedView {
 /** The view alone, for a sheet that says elsewhere what its foot would say. */
 export const bareView = (draft: Draft, { layout, foot }: DraftedView): View => layout.view(draft.id, foot.title);
 
-/** The view as a document of its own, with its foot; at the largest standard scale that fits A3 when none is asked for. */
-export function footedView(draft: Draft, project: string, scale?: number): View {
-  const build = (at: number): View => {
-    const { layout, foot } = draft.draw(at);
-    if (foot.northDeg !== undefined) addNorthPoint(layout, draft.figure.max, foot.northDeg);
-    addFoot(layout, foot, project);
+/** The view as a document of its own, with its foot, to be drawn at any scale. */
+export const footed = (draft: Draft, project: string): Drawable => ({
+  units: draft.units,
+  figure: draft.figure,
+  build(scale, place) {
+    const { layout, foot } = draft.draw(scale);
+    if (foot.northDeg !== undefined) addNorthPoint(layout, foot.northDeg, draft.figure.max);
+    addFoot(layout, foot, project, place);
     return layout.view(draft.id, foot.title);
-  };
-  return atFittingScale(build, draft.figure, draft.units, scale);
-}
+  },
+});
+
+/** The same at the scale that is asked for, else at the largest standard scale at which it fits A3. */
+export const footedView = (draft: Draft, project: string, options: ScaleOptions = {}): View =>
+  fitted(footed(draft, project), options);

@@ -5,6 +5,7 @@ import type { HatchPattern } from '../documents/drawing.js';
 import { scaleWords } from '../documents/scales.js';
 import { words } from '../documents/shapes.js';
 import { wrapText } from '../documents/text-fit.js';
+import type { FootPlace } from './fit.js';
 import { hatchSamples, scaleBar, TEXT, TITLE } from './foot-blocks.js';
 import type { Layout } from './layout.js';
 
@@ -24,41 +25,46 @@ export interface FootSpec {
 export const measureWords = (units: WrittenUnits): string =>
   `${units === 'metric' ? 'lengths in mm, levels in m' : 'lengths and levels in feet and inches'}; levels above finished floor`;
 
-/** Under the figure: title, scale, scale bar, what the hatches mean, whose drawing it is, notes, the caution. */
-export function addFoot(layout: Layout, spec: FootSpec, project: string): void {
+/** Under the figure or beside it: title, scale, scale bar, what the hatches mean, whose drawing it is, notes, the caution. */
+export function addFoot(layout: Layout, spec: FootSpec, project: string, place: FootPlace): void {
   const { min, max } = layout.bounds();
   const { scale, units } = layout;
-  const left = min[0];
-  const width = Math.max(max[0] - min[0], layout.mm(LEAST_WIDTH));
   const mm = (paper: number) => layout.mm(paper);
-  let y = min[1] - mm(GAP + TITLE);
+  const below = place === 'below';
+  const left = below ? min[0] : max[0] + mm(GAP);
+  const width = below ? Math.max((max[0] - min[0]) / scale, LEAST_WIDTH) : COLUMN;
+  let y = (below ? min[1] - mm(GAP) : max[1]) - mm(TITLE);
+  const addLines = (content: string) => {
+    for (const line of wrapText(content, width, TEXT)) {
+      y -= mm(TEXT + LINE_GAP);
+      layout.add(words('text', line, [left, y], TEXT));
+    }
+  };
   layout.add(words('text', spec.title, [left, y], TITLE));
-
-  y -= mm(TEXT + 4);
-  layout.add(
-    words(
-      'text',
-      `Scale ${scaleWords(scale, units)}${units === 'metric' ? '' : ` (1:${scale})`}; ${measureWords(units)}`,
-      [left, y],
-      TEXT,
-    ),
-  );
+  y -= mm(4 - LINE_GAP);
+  const written = scaleWords(scale, units);
+  addLines(`Scale ${written === `1:${scale}` ? written : `1:${scale} (${written})`}; ${measureWords(units)}`);
 
   y -= mm(3.5);
   const bar = scaleBar(scale, units);
   layout.add(...placeBlock(bar, [left, y], scale));
-  const samples = hatchSamples(spec.patterns, width / scale - bar.width - 6);
-  layout.add(...placeBlock(samples, [left + mm(bar.width + 6), y - mm(1)], scale));
-
-  y -= mm(Math.max(bar.height, samples.height + 1) + 1.5);
-  for (const note of [project, ...spec.notes, ...spec.general, CAUTION.authority]) {
-    for (const line of wrapText(note, width / scale, TEXT)) {
-      y -= mm(TEXT + 1.7);
-      layout.add(words('text', line, [left, y], TEXT));
-    }
+  if (below) {
+    const samples = hatchSamples(spec.patterns, width - bar.width - BETWEEN);
+    layout.add(...placeBlock(samples, [left + mm(bar.width + BETWEEN), y - mm(1)], scale));
+    y -= mm(Math.max(bar.height, samples.height + 1) + 1.5);
+  } else {
+    // In a column the samples begin a row of their own.
+    const samples = hatchSamples(spec.patterns, width);
+    layout.add(...placeBlock(samples, [left, y - mm(bar.height + 2)], scale));
+    y -= mm(bar.height + samples.height + 3.5);
   }
+  for (const note of [project, ...spec.notes, ...spec.general, CAUTION.authority]) addLines(note);
 }
 
-/** Under the figure, free, and the least width of notes, paper mm. */
+/** Free between figure and notes, between lines, between bar and samples; and the least width of notes, paper mm. */
 const GAP = 8;
+const LINE_GAP = 1.7;
+const BETWEEN = 6;
 const LEAST_WIDTH = 130;
+/** Width of notes that stand beside their figure, paper mm. */
+const COLUMN = 88;

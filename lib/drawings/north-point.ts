@@ -4,6 +4,7 @@ import type { PlainPrimitive } from '../documents/drawing.js';
 import { line } from '../documents/segments.js';
 import { words } from '../documents/shapes.js';
 import { textWidth } from '../documents/text-size.js';
+import { hypot } from '../math/elementary.js';
 import { alongBearing, DEG, type Vec2 } from '../math/vec.js';
 import { TEXT } from './foot-blocks.js';
 import type { Layout } from './layout.js';
@@ -58,10 +59,30 @@ export function northPoint(northDeg: number): Block {
   };
 }
 
-/** A north point to the right of a plan's upper corner, where it lies free. */
-export function addNorthPoint(layout: Layout, [x, y]: Vec2, northDeg: number): void {
+const STEP = 5;
+
+/** North point in an empty place near the upper right of what is drawn, else to the right of it. */
+export function addNorthPoint(layout: Layout, northDeg: number, corner: Vec2): void {
   const block = northPoint(northDeg);
-  layout.place(
-    Array.from({ length: 20 }, (_, i) => placeBlock(block, [x + layout.mm(6 * i), y + layout.mm(6)], layout.scale)),
-  );
+  const { min, max } = layout.bounds();
+  const [width, height] = [layout.mm(block.width), layout.mm(block.height)];
+  const clear = ([x, y]: Vec2) =>
+    layout.isClear([
+      [x, y - height],
+      [x + width, y - height],
+      [x + width, y],
+      [x, y],
+    ]);
+  // Beside the figure first, then along its edges, always within what is drawn.
+  const xs = steps(max[0] - width, min[0], layout.mm(STEP));
+  const ys = steps(max[1], min[1] + height, layout.mm(STEP));
+  const from: Vec2 = [Math.min(corner[0], max[0] - width), corner[1]];
+  const near = (p: Vec2) => hypot(p[0] - from[0], p[1] - from[1]);
+  const places = xs.flatMap((x) => ys.map((y): Vec2 => [x, y])).sort((a, b) => near(a) - near(b));
+  const place = places.find(clear) ?? [max[0] + layout.mm(2), corner[1]];
+  layout.add(...placeBlock(block, place, layout.scale));
+}
+
+function steps(from: number, to: number, by: number): number[] {
+  return Array.from({ length: Math.max(0, Math.floor((from - to) / by) + 1) }, (_, i) => from - i * by);
 }

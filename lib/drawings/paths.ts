@@ -1,8 +1,9 @@
+import { SAME_ANGLE_RAD } from '../base/tolerances.js';
 import type { LayerName, Primitive, Segment } from '../documents/drawing.js';
 import { type Edge, edgePart } from '../math/curves.js';
 import type { Chain } from '../math/planar-chain.js';
 
-const isCircle = (e: Edge): boolean => e.kind === 'arc' && Math.abs(e.end - e.start) > 2 * Math.PI - 1e-9;
+const isCircle = (e: Edge): boolean => e.kind === 'arc' && Math.abs(e.end - e.start) > 2 * Math.PI - SAME_ANGLE_RAD;
 
 /** A chain of edges as a stroke; a full turn is a circle. */
 export function strokeOf(layer: LayerName, { edges, closed }: Chain): Primitive {

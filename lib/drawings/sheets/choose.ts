@@ -1,7 +1,6 @@
 import { buildingScale, standardScales } from '../../documents/scales.js';
 import { ISO_SHEETS, type SheetSize, US_SHEETS } from '../../documents/sheet-size.js';
-import type { Drafts, Group } from './drafts.js';
-import { ELEVATIONS, PARTITIONS, PLAN, SECTION } from './partitions.js';
+import { type Drafts, ELEVATIONS, type Group, PLAN } from './drafts.js';
 
 /** Sheets of one size, and which views each of them holds. */
 export interface SetPlan {
@@ -65,25 +64,54 @@ function better(one: SetPlan, other: SetPlan): boolean {
 
 const SAME_PAPER = 0.02;
 
-/** The first way to share out the views in which each group has room on its sheet. */
+/** How the elevations are shared out: together, in pairs, or each by itself. */
+const ELEVATION_SHARES: readonly (readonly (readonly number[])[])[] = [
+  [ELEVATIONS],
+  [ELEVATIONS.slice(0, 2), ELEVATIONS.slice(2)],
+  ELEVATIONS.map((i) => [i]),
+];
+
+/**
+ * Plan and elevations on the fewest sheets; sections keep company where there is room: the first ones with the plan,
+ * all others with the last elevations or on sheets of their own.
+ */
 function fewestSheets(set: Drafts, size: SheetSize, scale: number): readonly Group[] | null {
-  if (![PLAN, ...ELEVATIONS].every((i) => set.page(size, { members: [i], scale }))) return null;
-  for (const partition of PARTITIONS) {
-    const groups: Group[] = [];
-    for (const members of partition) {
-      const alone = members.length === 1 && members[0] === SECTION;
-      const group = alone ? sectionAlone(set, size) : { members, scale };
-      if (!group || !set.page(size, group)) break;
-      groups.push(group);
-    }
-    if (groups.length === partition.length) return groups;
+  const fits = (members: readonly number[]) => set.page(size, { members, scale }) !== null;
+  if (![PLAN, ...ELEVATIONS].every((i) => fits([i]))) return null;
+  const whole = [PLAN, ...ELEVATIONS, ...set.sections];
+  if (fits(whole)) return [{ members: whole, scale }];
+
+  const elevations = ELEVATION_SHARES.find((share) => share.every(fits)) ?? [];
+  let [plan, left]: [readonly number[], readonly number[]] = [[PLAN], set.sections];
+  for (let next = left[0]; next !== undefined && fits([...plan, next]); next = left[0])
+    [plan, left] = [[...plan, next], left.slice(1)];
+  const last = elevations[elevations.length - 1] ?? [];
+  const together = left.length > 0 && fits([...last, ...left]);
+  const levels = together ? [...elevations.slice(0, -1), [...last, ...left]] : elevations;
+  const apart = together ? [] : sectionSheets(set, size, left, scale);
+  return apart && [...[plan, ...levels].map((members) => ({ members, scale })), ...apart];
+}
+
+/** Sections on sheets of their own: as large as they can be on the fewest sheets that they need at the others' scale. */
+function sectionSheets(set: Drafts, size: SheetSize, sections: readonly number[], scale: number): Group[] | null {
+  if (sections.length === 0) return [];
+  const most = filled(set, size, sections, scale)?.length ?? sections.length;
+  for (const larger of standardScales(set.units)) {
+    const groups = filled(set, size, sections, larger);
+    if (groups && groups.length <= most) return groups;
   }
   return null;
 }
 
-/** A section with a sheet to itself is as large as it can be. */
-function sectionAlone(set: Drafts, size: SheetSize): Group | null {
-  const members = [SECTION];
-  const scale = standardScales(set.units).find((s) => set.page(size, { members, scale: s }));
-  return scale === undefined ? null : { members, scale };
+/** Views in their order on sheets that are filled one after the other; `null` when one doesn't fit a sheet. */
+function filled(set: Drafts, size: SheetSize, views: readonly number[], scale: number): Group[] | null {
+  const groups: Group[] = [];
+  for (const view of views) {
+    const open = groups[groups.length - 1];
+    const more = open && { members: [...open.members, view], scale };
+    if (more && set.page(size, more)) groups[groups.length - 1] = more;
+    else if (set.page(size, { members: [view], scale })) groups.push({ members: [view], scale });
+    else return null;
+  }
+  return groups;
 }

@@ -5,6 +5,7 @@ import { bareView, type Draft, type DraftedView } from '../draft.js';
 import { elevationDraft, SIDES } from '../elevation.js';
 import { planDraft } from '../plan.js';
 import { sectionDraft } from '../section.js';
+import { houseSections } from '../section-plane.js';
 import { writtenUnits } from '../words.js';
 import { furnitureOf } from './furniture.js';
 import { composePage, type Page } from './page.js';
@@ -15,6 +16,10 @@ export interface Group {
   readonly members: readonly number[];
   readonly scale: number;
 }
+
+/** Places in the set: the plan, the elevations from north to west, then the sections. */
+export const PLAN = 0;
+export const ELEVATIONS: readonly number[] = SIDES.map((_, i) => PLAN + 1 + i);
 
 /** Margins and the least that stands beside a figure, paper mm. */
 export const LEAST_BESIDE = 50;
@@ -28,7 +33,17 @@ export class Drafts {
 
   constructor(house: HouseSetout) {
     this.units = writtenUnits(house.house);
-    this.drafts = [planDraft(house), ...SIDES.map((side) => elevationDraft(house, side)), sectionDraft(house)];
+    this.drafts = [
+      planDraft(house),
+      ...SIDES.map((side) => elevationDraft(house, side)),
+      ...houseSections(house).map((plane) => sectionDraft(house, plane)),
+    ];
+  }
+
+  /** Places of the sections. */
+  get sections(): number[] {
+    const before = ELEVATIONS.length + 1;
+    return Array.from({ length: this.drafts.length - before }, (_, i) => before + i);
   }
 
   /** Paper that the figures of some views take up by themselves, mm². */

@@ -14,7 +14,6 @@ import { writtenUnits } from '../words.js';
 import { choosePlan, sheetSizes } from './choose.js';
 import { Drafts, LEAST_BESIDE } from './drafts.js';
 import { highestTable, type Page, tablePage } from './page.js';
-import { SECTION } from './partitions.js';
 
 /** What a set was drawn on and how large, for a line of summary. */
 export interface SheetSet {
@@ -60,31 +59,41 @@ export function houseSheets(house: HouseSetout): SheetSet {
       titleBlock: titleBlockOf(house.house.project, title, { scale, size: size.name, sheet: n, sheets: pages.length }),
     };
   });
-  const section = groups.find((g) => g.members.includes(SECTION))?.scale ?? plan.scale;
-  const apart = section === plan.scale ? '' : `, section at ${scaleWords(section, units)}`;
+  const apart = [...new Set(groups.map((g) => g.scale))].filter((scale) => scale !== plan.scale);
+  const sections =
+    apart.length === 0 ? '' : `, sections at ${apart.map((scale) => scaleWords(scale, units)).join(', ')}`;
   return {
     sheets,
-    summary: `${sheets.length} ${sheets.length === 1 ? 'sheet' : 'sheets'} of ${size.name}; plan and elevations at ${scaleWords(plan.scale, units)}${apart}`,
+    summary: `${sheets.length} ${sheets.length === 1 ? 'sheet' : 'sheets'} of ${size.name}; plan and elevations at ${scaleWords(plan.scale, units)}${sections}`,
   };
 }
 
-/** Title and file name of a sheet after its views: north and east elevation are told together. */
+/** Title and file name of a sheet after its views; elevations are told together, and so are sections. */
 function namesOf({ views }: Page): { title: string; id: string } {
   const ids = views.map(({ view }) => view.id);
   const sides = SIDES.filter((side) => ids.includes(`elevation-${side}`));
-  const elevations = sides.length === 1 ? `${sides[0]} elevation` : `${sides.join(' and ')} elevations`;
-  const named = [
+  const sections = views.filter(({ view }) => view.id.startsWith('section-'));
+  const marks = sections.map(({ view }) => view.title.replace(/^Section /, ''));
+  const letters = sections.map(({ view }) => view.id.replace(/^section-/, ''));
+  const all = sides.length === SIDES.length;
+  const title = [
     ...(ids.includes('plan') ? ['floor plan'] : []),
-    ...(sides.length === 0 ? [] : [sides.length === SIDES.length ? 'elevations' : elevations]),
-    ...(ids.includes('section-a') ? ['section A-A'] : []),
+    ...(sides.length === 0 ? [] : [all ? 'elevations' : `${sides.join(' and ')} ${plural('elevation', sides)}`]),
+    ...(marks.length === 0 ? [] : [`${plural('section', marks)} ${range(marks, ' to ')}`]),
   ].join(', ');
-  const files = [
+  const id = [
     ...(ids.includes('plan') ? ['plan'] : []),
-    ...(sides.length === 0 ? [] : [sides.length === SIDES.length ? 'elevations' : `elevation-${sides.join('-')}`]),
-    ...(ids.includes('section-a') ? ['section'] : []),
+    ...(sides.length === 0 ? [] : [all ? 'elevations' : `${plural('elevation', sides)}-${sides.join('-')}`]),
+    ...(letters.length === 0 ? [] : [`${plural('section', letters)}-${range(letters, '-')}`]),
   ].join('-');
-  return { title: `${named[0]?.toUpperCase()}${named.slice(1)}`, id: files };
+  return { title: `${title[0]?.toUpperCase()}${title.slice(1)}`, id };
 }
+
+const plural = (noun: string, of: readonly string[]): string => (of.length === 1 ? noun : `${noun}s`);
+
+/** The first and the last of some that follow one another. */
+const range = (names: readonly string[], between: string): string =>
+  names.length === 1 ? (names[0] as string) : `${names[0]}${between}${names[names.length - 1]}`;
 
 function titleBlockOf(
   project: Project,
