@@ -21,6 +21,7 @@ export type {
   Cell,
   Check,
   Column,
+  DrawingSet,
   House,
   HousePackage,
   PackageFile,

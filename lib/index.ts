@@ -6,7 +6,7 @@ export { CAUTIONS } from './base/cautions.js';
 export type { Check, CheckState, Figure } from './base/figures.js';
 export { DescriptionError, type Problem, type Where } from './base/problems.js';
 export { nearest } from './base/suggest.js';
-export { drawHouse } from './deliver/drawings.js';
+export { type DrawingSet, drawHouse } from './deliver/drawings.js';
 export type { PackageFile } from './deliver/file.js';
 export {
   buildPackage,
@@ -31,11 +31,13 @@ export { fromGeom3, toGeom3 } from './documents/geom3.js';
 export type { Mesh } from './documents/mesh.js';
 export { auditMesh } from './documents/mesh-audit.js';
 export { meshBounds, meshEuler, meshVolume } from './documents/mesh-measure.js';
+export { auditSheet, type PlacedView, type Sheet } from './documents/sheet.js';
 export type { Cell, Column, Table } from './documents/table.js';
 export { elevationView } from './drawings/elevation.js';
 export { houseViews } from './drawings/house-views.js';
 export { planView } from './drawings/plan.js';
 export { sectionView } from './drawings/section.js';
+export { houseSheets, type SheetSet } from './drawings/sheets/house-sheets.js';
 export { type Balance, balanceOf } from './masonry/balance.js';
 export type { Block, LaidBlock, LaidHouse, Sliver } from './masonry/block.js';
 export { type BlockDimensions, blockCentroid, blockDimensions, type Edge } from './masonry/dimensions.js';
@@ -68,7 +70,8 @@ export { amountsFor, correctFoam, type FoamCorrection, type MixAmounts } from '.
 export { poleSettings, type Setting } from './works/radius-pole.js';
 export { type Works, type WorksOptions, worksChecks, worksOf } from './works/works.js';
 export { writeCsv } from './writers/csv.js';
-export { writeDxf } from './writers/dxf.js';
+export { writeDxf, writeDxfSheet } from './writers/dxf.js';
+export { type PdfInfo, type PdfSource, writePdf } from './writers/pdf.js';
 export { auditStl, writeStl } from './writers/stl.js';
-export { writeSvg } from './writers/svg.js';
+export { writeSvg, writeSvgSheet } from './writers/svg.js';
 export { writeXlsx } from './writers/xlsx.js';

@@ -54,3 +54,50 @@ export const GROUND_MEETING = 1e-4;
 export const GROUND_BESIDE = 0.05;
 /** Days nearer than this are one day: finer than any rate of courses a day. */
 export const SAME_DAY = 1e-9;
+/** A text's width in the font of a file differs from the laid-out one by less, in ems: rounding of metrics alone. */
+export const SAME_WIDTH = 1e-3;
+
+/** Sizes and levels nearer than this are written as the same whole millimetre, and so told once. */
+export const ONE_SIZE = 0.5;
+
+/* Drawings: model mm, unless paper is named. */
+
+/** Greatest distance of a drawn curve from the true one: 0.005 mm on paper at 1:20. */
+export const DRAWN_CURVE = 0.1;
+/** The same for meridians; a plane nearer than this to an axis passes it. */
+export const MERIDIAN_CURVE = 1e-3;
+/** The same for what an upright plane cuts, and for radii that are read off a chain of arcs: far under `CUT_POINT`, so that what meets stays met. */
+export const CUT_CURVE = 2e-5;
+/** Spacing of the places at which an edge is asked whether it is seen, and of those on joints. */
+export const SIGHT_STEP = 80;
+export const SIGHT_STEP_JOINT = 250;
+/** A place where an edge goes out of sight is found to this. */
+export const SIGHT_CHANGE = 0.005;
+/** An edge is looked at from this far on both sides of it, for rays along a face hit or miss it by rounding. */
+export const SIGHT_ASIDE = 0.004;
+/** The direction of a line's picture is taken between places this far apart; nearer than `END_ON`, it is seen end on. */
+export const PICTURE_STEP = 0.05;
+export const END_ON = 1e-9;
+/** What is thinner than this hides nothing, and lies on the same surface. */
+export const THIN_MASONRY = 0.25;
+/** Faces turned from square to the view by less than this (radians) show nothing of themselves. */
+export const EDGE_ON_RAD = 1e-6;
+/** Faces that turn by less than this (radians, 3 degrees) run on into one another to the eye: no line between them. */
+export const CREASE_RAD = 0.05;
+/** Two edges of an outline that turn by more than this (radians) have a corner between them. */
+export const CORNER_RAD = 1e-3;
+/** Ends of strokes nearer than this meet. */
+export const STROKES_MEET = 1e-3;
+/** Ends of a chain in a finished view that are nearer than this meet: far under a line's width at any scale. */
+export const CHAIN_MEET = 0.01;
+/** Lines nearer than this to one another fall on one line on paper; a circle seen flatter than this is a line. */
+export const ONE_LINE = 0.02;
+/** Points of a cut's outline nearer than this are one; what lies beside an outline is asked at `CUT_BESIDE`. */
+export const CUT_POINT = 2e-4;
+export const CUT_BESIDE = 2e-3;
+/** A level cut keeps this far from crowns, sills and springings: a thousandth of a line's width on paper at 1:50. */
+export const CLEAR_LEVEL = 0.01;
+/** How far inside its depth an outline under the floor is taken, as a share of the depth. */
+export const UNDER_FLOOR_SHARE = 1e-3;
+/** Points nearer than this on paper (mm) are one point of a mark. */
+export const PAPER_POINT = 0.01;

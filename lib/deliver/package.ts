@@ -4,11 +4,12 @@ import type { House } from '../description/house.js';
 import type { Table } from '../documents/table.js';
 import { masonryChecks } from '../masonry/checks.js';
 import { planChecks } from '../masonry/plan-checks.js';
-import type { HouseSetout } from '../setout/house.js';
 import type { KernelSource } from '../solids/kernel.js';
 import { staticsChecks } from '../statics/checks.js';
 import { worksChecks } from '../works/works.js';
+import type { PdfSource } from '../writers/pdf/source.js';
 import { setoutChecks } from './checks.js';
+import type { DrawingSet } from './drawings.js';
 import type { PackageFile } from './file.js';
 import { type Study, study } from './study.js';
 import { TABLES, tablesOf } from './tables.js';
@@ -21,8 +22,10 @@ export type OutputGroup = (typeof OUTPUT_GROUPS)[number];
 export interface Tools {
   /** The geometry kernel: the manifold-3d package's module and the bytes of its `manifold.wasm`. */
   readonly kernel: () => Promise<KernelSource>;
+  /** What makes PDF; without it the drawings have no PDF set. */
+  readonly pdf?: () => Promise<PdfSource>;
   /** Draws on another thread at the same time, by `drawHouse`; drawn on this one when missing. */
-  readonly drawApart?: (house: House) => Promise<readonly PackageFile[]>;
+  readonly drawApart?: (house: House) => Promise<DrawingSet>;
 }
 
 export interface Verdict {
@@ -66,17 +69,29 @@ export async function buildPackage(house: House, tools: Tools, options: PackageO
   aside?.catch(() => undefined);
   tell('laying courses');
   const known = study(house);
-  const made = new Map<OutputGroup, readonly PackageFile[]>();
+  const made = new Map<OutputGroup, Made>();
   for (const group of wanted) {
     if (aside && group === 'drawings') continue;
     tell(STAGES[group]);
-    made.set(group, await filesOf(known, group, tools));
+    made.set(group, await make(known, group, tools));
   }
   if (aside) {
     tell(STAGES.drawings);
-    made.set('drawings', await aside);
+    made.set('drawings', toldOfDrawings(await aside));
   }
-  return { ...verdict(known), files: wanted.flatMap((group) => made.get(group) ?? []) };
+  const { summary, ...rest } = verdict(known);
+  const parts = wanted.flatMap((group) => made.get(group) ?? []);
+  return {
+    ...rest,
+    summary: [...summary, ...parts.flatMap((part) => part.summary)],
+    files: parts.flatMap((part) => part.files),
+  };
+}
+
+/** What one group came to, and lines that tell of it. */
+interface Made {
+  readonly files: readonly PackageFile[];
+  readonly summary: readonly string[];
 }
 
 const STAGES: Readonly<Record<OutputGroup, string>> = {
@@ -86,16 +101,19 @@ const STAGES: Readonly<Record<OutputGroup, string>> = {
 };
 
 /** Drawings, solids and workbooks bring much code with them, which only those wait for who ask for them. */
-const drawings = async (setout: HouseSetout) => (await import('./drawings.js')).drawingFiles(setout);
-
-async function filesOf(known: Study, group: OutputGroup, tools: Tools): Promise<readonly PackageFile[]> {
-  if (group === 'drawings') return drawings(known.setout);
+async function make(known: Study, group: OutputGroup, tools: Tools): Promise<Made> {
+  if (group === 'drawings') {
+    const [{ drawingSet }, pdf] = await Promise.all([import('./drawings.js'), tools.pdf?.()]);
+    return toldOfDrawings(await drawingSet(known.setout, pdf));
+  }
   if (group === 'model') {
     const [{ modelFiles }, kernel] = await Promise.all([import('./model.js'), tools.kernel()]);
-    return modelFiles(known.setout, known.laid.blocks, kernel);
+    return { files: await modelFiles(known.setout, known.laid.blocks, kernel), summary: [] };
   }
-  return (await import('./table-files.js')).tableFiles(known);
+  return { files: await (await import('./table-files.js')).tableFiles(known), summary: [] };
 }
+
+const toldOfDrawings = ({ files, summary }: DrawingSet): Made => ({ files, summary: [`drawings: ${summary}`] });
 
 function verdict({ setout, plan, laid, balance, statics, works }: Study): Verdict {
   const cut = laid.blocks.filter((b) => b.cutBy.length > 0).length;

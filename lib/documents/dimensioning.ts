@@ -1,4 +1,5 @@
 import { formatAngle, formatLength, type WrittenUnits } from '../base/measures.js';
+import { PAPER_POINT } from '../base/tolerances.js';
 import { circlePoint } from '../math/curves.js';
 import { atan2, cos } from '../math/elementary.js';
 import { cross2, DEG, dot2, length2, perp2, scale2, sub2, turnPositive, type Vec2 } from '../math/vec.js';
@@ -192,7 +193,7 @@ function angleText(dim: AngleDimension, radius: number, middle: number, scale: n
 /** From a measured point to the dimension line and a little past it; nothing where the point lies on the line. */
 function extension(from: Vec2, to: Vec2, scale: number): Stroke[] {
   const length = length2(sub2(to, from));
-  if (length < scale * 0.01) return [];
+  if (length < scale * PAPER_POINT) return [];
   const along = direction(from, to);
   const begin = Math.min(STYLE.offset * scale, length);
   return [thin(line(shifted(from, along, begin), shifted(to, along, STYLE.beyond * scale)))];

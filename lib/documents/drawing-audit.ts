@@ -1,3 +1,4 @@
+import { CHAIN_MEET, SAME_POINT } from '../base/tolerances.js';
 import { length2, sub2, type Vec2 } from '../math/vec.js';
 import { measureOf } from './dimensioning.js';
 import { DocumentError } from './document-error.js';
@@ -5,9 +6,6 @@ import type { Primitive, Segment, View } from './drawing.js';
 import { HATCHES } from './hatches.js';
 import { LAYERS } from './layers.js';
 import { arcSweep, segmentEnd, segmentStart } from './segments.js';
-
-/** Ends of a chain nearer than this meet, model mm: far under a line's width at any scale. */
-const MEET = 0.01;
 
 /** One fault of a view: which primitive (its index), and what is wrong with it. */
 export interface DrawingFault {
@@ -69,13 +67,16 @@ function shapeFaults(p: Primitive): ShapeFault[] {
       return p.heightMm > 0 ? [] : [['bad-shape', 'has no height.']];
     case 'dimension': {
       const measure = measureOf(p);
-      if (!(measure > 1e-9)) return [['no-length', 'measures nothing: its points coincide along its direction.']];
+      if (!(measure > SAME_POINT)) return [['no-length', 'measures nothing: its points coincide along its direction.']];
       if (p.type !== 'angle') return [];
       if (measure >= 180) return [['bad-shape', 'must measure less than 180 degrees; exchange its two rays.']];
       return distance(p.centre, p.line) > 0 ? [] : [['no-length', 'has its arc in its own centre.']];
     }
     case 'level':
       return [];
+    case 'symbol':
+      if (p.name === '') return [['unknown-name', 'has no name.']];
+      return p.parts.flatMap((part) => [...nameFaults(part), ...shapeFaults(part)]);
   }
 }
 
@@ -88,7 +89,7 @@ function chainFaults(segments: readonly Segment[], closed: boolean): ShapeFault[
       faults.push(['no-length', `has a segment (${i}) without length.`]);
     const next = segments[i + 1] ?? (closed ? segments[0] : undefined);
     const gap = next ? distance(segmentEnd(s), segmentStart(next)) : 0;
-    if (gap > MEET) faults.push(['broken-chain', `has a gap of ${gap.toFixed(3)} mm after segment ${i}.`]);
+    if (gap > CHAIN_MEET) faults.push(['broken-chain', `has a gap of ${gap.toFixed(3)} mm after segment ${i}.`]);
   });
   return faults;
 }

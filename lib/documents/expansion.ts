@@ -1,7 +1,8 @@
+import { SAME_ANGLE_RAD } from '../base/tolerances.js';
 import { cos, sin } from '../math/elementary.js';
 import { DEG, type Vec2 } from '../math/vec.js';
 import type { Anchor, Segment } from './drawing.js';
-import { textWidth } from './text-size.js';
+import { drawableText, textWidth } from './text-size.js';
 
 /** A line or arc of a mark, model mm; its weight is paper mm. */
 export interface Stroke {
@@ -32,15 +33,11 @@ export interface Expansion {
   readonly dots: readonly Dot[];
 }
 
-/** A text box whose width is that of the text in the drawing's font. */
-export const textBox = (text: string, at: Vec2, anchor: Anchor, height: number, rotationDeg = 0): TextBox => ({
-  text,
-  at,
-  anchor,
-  rotationDeg,
-  height,
-  width: textWidth(text, height),
-});
+/** A text box of what the drawing's font shows of a text, as wide as that. */
+export function textBox(text: string, at: Vec2, anchor: Anchor, height: number, rotationDeg = 0): TextBox {
+  const drawn = drawableText(text);
+  return { text: drawn, at, anchor, rotationDeg, height, width: textWidth(drawn, height) };
+}
 
 /** Middle of a text box, half a capital above the baseline. */
 export function middleOf(box: TextBox): Vec2 {
@@ -69,5 +66,5 @@ function boxPoint(box: TextBox, along: number, up: number): Vec2 {
 export function readableDeg(angleDeg: number): number {
   const turned = angleDeg - 180 * Math.ceil(angleDeg / 180 - 0.5);
   // A hair off upright still reads from the right, whichever side rounding left it.
-  return turned < -90 + 1e-6 ? turned + 180 : turned;
+  return turned < -90 + SAME_ANGLE_RAD / DEG ? turned + 180 : turned;
 }

@@ -16,6 +16,8 @@ export const LAYERS: readonly LayerStyle[] = [
   { name: 'ground', weightMm: 0.7, line: 'continuous' },
   { name: 'dimension', weightMm: 0.18, line: 'continuous' },
   { name: 'text', weightMm: 0.25, line: 'continuous' },
+  { name: 'form', weightMm: 0.25, line: 'continuous' },
+  { name: 'frame', weightMm: 0.7, line: 'continuous' },
 ];
 
 const DOT = 0.5;

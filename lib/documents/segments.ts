@@ -1,3 +1,4 @@
+import { SAME_ANGLE_RAD } from '../base/tolerances.js';
 import { circlePoint } from '../math/curves.js';
 import { add2, length2, lerp2, perp2, scale2, sub2, type Vec2 } from '../math/vec.js';
 import type { Segment } from './drawing.js';
@@ -36,7 +37,7 @@ export function extremePoints(s: Segment): Vec2[] {
 /** The arc in equal pieces that each turn by at most `most` radians. */
 export function splitArc(arc: ArcSegment, most: number): ArcSegment[] {
   const sweep = arcSweep(arc);
-  const n = Math.max(1, Math.ceil(Math.abs(sweep) / most - 1e-9));
+  const n = Math.max(1, Math.ceil(Math.abs(sweep) / most - SAME_ANGLE_RAD));
   return Array.from({ length: n }, (_, i) => ({
     ...arc,
     start: arc.start + (sweep * i) / n,

@@ -1,3 +1,4 @@
+import { CREASE_RAD } from '../base/tolerances.js';
 import { type Edge, edgeAt } from '../math/curves.js';
 import { sectionOutline } from '../math/section.js';
 import type { Vec3 } from '../math/vec.js';
@@ -84,18 +85,19 @@ function creases(
 /** Where such lines pass a section: (u, z). */
 export function creasePlaces({ section }: Prism, grow: number, from: number): (readonly [number, number])[] {
   const half = section.width / 2 + grow;
-  const runsOn = section.arc !== null && section.head.rise >= section.width / 2;
   const corner = section.shoulderZ(grow);
+  const { arc } = section;
+  const bends = arc === null || (corner - arc.centreZ) / (half + arc.past) > CREASE_RAD;
   return [
     [half, from],
     [-half, from],
-    ...(runsOn
-      ? []
-      : ([
+    ...(bends
+      ? ([
           [half, corner],
           [-half, corner],
-        ] as const)),
-    ...(section.arc && section.arc.past > 0 ? ([[0, section.topZ(grow)]] as const) : []),
+        ] as const)
+      : []),
+    ...(arc && arc.past > 0 ? ([[0, section.topZ(grow)]] as const) : []),
   ];
 }
 

@@ -1,9 +1,9 @@
 import { CAUTION } from '../base/cautions.js';
 import type { Anchor, Primitive, View } from '../documents/drawing.js';
+import { rectangleLoop } from '../documents/shapes.js';
 import { textWidth } from '../documents/text-size.js';
 import { lineEdge } from '../math/curves.js';
 import type { Calendar, CalendarDay } from '../works/calendar.js';
-import { rectangle } from './paths.js';
 
 /** A stretch of whole days, both included. */
 type Stretch = readonly [from: number, to: number];
@@ -87,7 +87,7 @@ const bar = (from: number, to: number, y: number): Primitive => ({
   kind: 'hatch',
   layer: 'visible',
   pattern: 'solid',
-  loops: [rectangle(from, y + TEXT / 2 - BAR / 2, to, y + TEXT / 2 + BAR / 2)],
+  loops: [rectangleLoop(from, y + TEXT / 2 - BAR / 2, to, y + TEXT / 2 + BAR / 2)],
 });
 
 /** Upright lines every so many days, so far apart that their numbers are clear of each other. */

@@ -1,5 +1,5 @@
+import { CLEAR_LEVEL } from '../base/tolerances.js';
 import type { HouseSetout } from '../setout/house.js';
-import { CLEAR_LEVEL } from './fineness.js';
 
 /**
  * The level nearest above the asked one that only grazes nothing: a plane that touches a head's crown, a sill or a

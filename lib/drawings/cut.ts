@@ -1,9 +1,9 @@
+import { CUT_BESIDE, CUT_POINT } from '../base/tolerances.js';
 import type { HatchPrimitive, LayerName, Primitive } from '../documents/drawing.js';
 import type { Edge } from '../math/curves.js';
 import { type Border, bordersOf, regionOf } from '../math/planar.js';
 import { chainEdges } from '../math/planar-chain.js';
 import type { Vec2 } from '../math/vec.js';
-import { BESIDE, OUTLINE } from './fineness.js';
 import { PATTERN_OF, type Part } from './parts.js';
 import { loopOf, strokeOf } from './paths.js';
 
@@ -14,11 +14,11 @@ export interface Cut {
   loops(part?: Part): Edge[][];
 }
 
-export function cutOf(edges: readonly Edge[], labelAt: (p: Vec2) => Part | null, beside = BESIDE): Cut {
-  const borders = bordersOf(edges, labelAt, { tolerance: OUTLINE, beside });
+export function cutOf(edges: readonly Edge[], labelAt: (p: Vec2) => Part | null): Cut {
+  const borders = bordersOf(edges, labelAt, { tolerance: CUT_POINT, beside: CUT_BESIDE });
   return {
     borders,
-    loops: (part) => regionOf(borders, (p) => (part ? p === part : p !== 'earth'), OUTLINE),
+    loops: (part) => regionOf(borders, (p) => (part ? p === part : p !== 'earth'), CUT_POINT),
   };
 }
 
@@ -38,5 +38,5 @@ export function cutPrimitives(cut: Cut): Primitive[] {
 
 function strokes(borders: readonly Border<Part>[], layer: LayerName): Primitive[] {
   const edges = borders.map((b) => b.edge);
-  return chainEdges(edges, OUTLINE).map((chain) => strokeOf(layer, chain));
+  return chainEdges(edges, CUT_POINT).map((chain) => strokeOf(layer, chain));
 }

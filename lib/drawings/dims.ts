@@ -1,5 +1,8 @@
-import { dimensionTextFits } from '../documents/dimensioning.js';
+import { formatLength } from '../base/measures.js';
+import { ONE_SIZE } from '../base/tolerances.js';
+import { DIMENSION_STYLE, dimensionTextFits } from '../documents/dimensioning.js';
 import type { LinearDimension, Primitive } from '../documents/drawing.js';
+import { textWidth } from '../documents/text-size.js';
 import type { Vec2 } from '../math/vec.js';
 import type { Layout } from './layout.js';
 
@@ -8,6 +11,8 @@ const FIRST_ROW = 8;
 const NEXT_ROW = 7;
 /** Length of an extension line that doesn't begin at its figure, with the gap before it. */
 const STUB = 3;
+/** A chain's name: height and distance from the line, and what the chain is longer at least, paper mm. */
+const NAME = { height: 1.8, gap: 0.8, margin: 2 } as const;
 
 /** A chain of dimensions on one line, level (`0`) or upright (`90`). */
 export interface ChainSpec {
@@ -17,6 +22,8 @@ export interface ChainSpec {
   /** Where the extension line of a place begins, across the chain: the figure's edge on that side. */
   readonly from: (place: number) => number;
   readonly prefix?: string;
+  /** What is measured: along the chain's other side where that is long enough, else before the measure. */
+  readonly name?: string;
 }
 
 /**
@@ -38,7 +45,29 @@ function* lazily<T, R>(all: Iterable<T>, make: (one: T) => R): Generator<R> {
   for (const one of all) yield make(one);
 }
 
-function chainAt(layout: Layout, spec: ChainSpec, row: number): Primitive[] {
+function chainAt(layout: Layout, { name, ...given }: ChainSpec, row: number): Primitive[] {
+  if (name === undefined) return chainOnRow(layout, given, row);
+  const [low, high] = [Math.min(...given.places), Math.max(...given.places)];
+  if (textWidth(name, layout.mm(NAME.height)) + layout.mm(NAME.margin) > high - low)
+    return chainOnRow(layout, { ...given, prefix: `${name} ${given.prefix ?? ''}` }, row);
+  // Figures stand above a level line and to the left of an upright one.
+  const off = layout.mm(NAME.gap + NAME.height);
+  const middle = (low + high) / 2;
+  return [
+    ...chainOnRow(layout, given, row),
+    {
+      kind: 'text',
+      layer: 'dimension',
+      at: given.angleDeg === 0 ? [middle, row - off] : [row + off, middle],
+      text: name,
+      heightMm: NAME.height,
+      anchor: 'centre',
+      rotationDeg: given.angleDeg,
+    },
+  ];
+}
+
+function chainOnRow(layout: Layout, spec: ChainSpec, row: number): Primitive[] {
   const put = (along: number, across: number): Vec2 => (spec.angleDeg === 0 ? [along, across] : [across, along]);
   const dims = spec.places.slice(1).map((to, i): LinearDimension => {
     const from = spec.places[i] as number;
@@ -73,5 +102,32 @@ export const rowsFrom = (layout: Layout, edge: number, away: 1 | -1, most = 12):
 /** Sorted places, those nearer than half a millimetre told once. */
 export function places(values: readonly number[]): number[] {
   const sorted = [...values].sort((a, b) => a - b);
-  return sorted.filter((v, i) => i === 0 || v - (sorted[i - 1] as number) > 0.5);
+  return sorted.filter((v, i) => i === 0 || v - (sorted[i - 1] as number) > ONE_SIZE);
+}
+
+/**
+ * Places as chains whose figures all have room between their terminators: those that stand too near to others leave
+ * the first chain, and are measured from another place each. The first and last figure may stand outside.
+ */
+export function legibleChains(layout: Layout, all: readonly number[]): number[][] {
+  const [first, ...rest] = all;
+  const last = rest.pop();
+  if (first === undefined || last === undefined) return [];
+  const fits = (a: number, b: number) => {
+    const gap = Math.abs(b - a);
+    const { textHeight, margin } = DIMENSION_STYLE;
+    return textWidth(formatLength(gap, layout.units), layout.mm(textHeight)) + layout.mm(2 * margin) <= gap;
+  };
+  const kept = [first];
+  const left: number[] = [];
+  for (const place of rest) {
+    if (kept.length === 1 || fits(kept[kept.length - 1] as number, place)) kept.push(place);
+    else left.push(place);
+  }
+  const beside = left.map((place) => {
+    const from =
+      all.filter((p) => fits(p, place)).sort((a, b) => Math.abs(a - place) - Math.abs(b - place))[0] ?? first;
+    return [Math.min(from, place), Math.max(from, place)];
+  });
+  return [[...kept, last], ...beside];
 }

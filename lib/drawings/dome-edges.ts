@@ -1,3 +1,4 @@
+import { CREASE_RAD } from '../base/tolerances.js';
 import type { Vec2, Vec3 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { inClear, inOuter, type Prism } from './arch-places.js';
@@ -13,7 +14,7 @@ export function domeEdges(dome: DomeSetout, prisms: readonly Prism[]): Feature[]
   const out = (r: number, z: number, where: Feature['where']): Feature => round(at, r, z, 'out', where);
   const inn = (r: number, z: number, where: Feature['where']): Feature => round(at, r, z, 'in', where);
   const features: Feature[] = [{ ...inn(springingRadius, 0, inside), dashed: true }, out(outer, 0, outside)];
-  if (skewback) {
+  if (skewback && dome.shell.at(0).normalRad > CREASE_RAD) {
     features.push(out(outer, skewback.shoulderZ, outside));
     if (springingZ > 0) features.push(inn(springingRadius, springingZ, inside));
   }

@@ -1,16 +1,17 @@
+import { ONE_SIZE, SAME_ANGLE_RAD } from '../base/tolerances.js';
 import type { View } from '../documents/drawing.js';
 import { dot2, type Vec2 } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
 import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
 import { onRadius } from './arch-edges.js';
-import { fromArchFrame } from './arch-places.js';
+import { fromArchFrame, type Prism } from './arch-places.js';
 import { uprightAxis } from './axes.js';
-import { placeChain, places, rowsFrom } from './dims.js';
+import { legibleChains, placeChain, places, rowsFrom } from './dims.js';
+import { type Draft, type DraftedView, footedView } from './draft.js';
 import { elevationFigure } from './elevation-figure.js';
 import { masonryReach, sideAt } from './extent.js';
-import { atFittingScale } from './fit.js';
-import { addFoot } from './foot.js';
+import type { ScaleOptions } from './fit.js';
 import { aboveGround } from './ground.js';
 import { Layout } from './layout.js';
 import { type LevelNote, placeLevels } from './levels.js';
@@ -22,16 +23,14 @@ import { projectWords, wallWords, writtenUnits } from './words.js';
 export type Side = 'north' | 'east' | 'south' | 'west';
 export const SIDES: readonly Side[] = ['north', 'east', 'south', 'west'];
 
-export interface ElevationOptions {
-  /** 50 stands for 1:50; default: the largest standard scale at which the view fits A3. */
-  readonly scale?: number;
-}
-
 /** The way one looks at each side: the north elevation is seen from project north, looking south. */
 const LOOK: Readonly<Record<Side, Vec2>> = { north: [0, -1], east: [-1, 0], south: [0, 1], west: [1, 0] };
 
 /** An elevation: silhouettes, openings, joints and what else is seen of a side, with levels and main sizes. */
-export function elevationView(house: HouseSetout, side: Side, options: ElevationOptions = {}): View {
+export const elevationView = (house: HouseSetout, side: Side, options: ScaleOptions = {}): View =>
+  footedView(elevationDraft(house, side), projectWords(house.house), options);
+
+export function elevationDraft(house: HouseSetout, side: Side): Draft {
   const look = LOOK[side];
   const right = rightOf(look);
   const figure = elevationFigure(house, look);
@@ -40,10 +39,13 @@ export function elevationView(house: HouseSetout, side: Side, options: Elevation
   const { ground } = house.house.site;
   const bottom = Math.min(ground, 0, ...house.footings.map((f) => f.bottomZ), ...house.slabs.map((s) => s.bottomZ));
   const sight = levelSight(quickHouse(house), look, { shows: aboveGround(house) });
-  const facing = house.arches.filter((a) => dot2(a.along, look) < -FACING && shown(a, sight));
+  // A niche shows nothing of itself outside.
+  const open = house.arches.filter((a) => a.clear.kind === 'through');
+  const facing = open.filter((a) => dot2(a.along, look) < -FACING && shown(a, sight));
 
-  const build = (scale: number): View => {
-    const layout = new Layout(scale, writtenUnits(house.house));
+  const units = writtenUnits(house.house);
+  const draw = (scale: number): DraftedView => {
+    const layout = new Layout(scale, units);
     layout.add(...figure);
     for (const d of house.domes)
       layout.add(...uprightAxis(dot2(d.at, right), Math.min(0, ground) - layout.mm(3), d.topZ + layout.mm(4)));
@@ -52,39 +54,43 @@ export function elevationView(house: HouseSetout, side: Side, options: Elevation
     const under = rowsFrom(layout, below, -1);
     const level = (values: readonly number[]) =>
       placeChain(layout, { angleDeg: 0, places: places(values), from: () => below }, under);
-    level([left, ...house.domes.map((d) => dot2(d.at, right)), end]);
+    const axes = places([left, ...house.domes.map((d) => dot2(d.at, right)), end]);
+    for (const chain of legibleChains(layout, axes)) level(chain);
     level([left, end]);
 
-    const columns = rowsFrom(layout, end + GROUND_BEYOND - layout.mm(3), 1);
+    const columns = rowsFrom(layout, end + GROUND_BEYOND - layout.mm(3), 1, 24);
     const from = (z: number) => sideAt(house, right, z, 1);
-    const upright = (values: readonly number[], prefix = '') =>
-      placeChain(layout, { angleDeg: 90, places: places(values), from, prefix }, columns);
+    const upright = (values: readonly number[], name?: string) => {
+      const chain = { angleDeg: 90, places: places(values), from } as const;
+      placeChain(layout, name === undefined ? chain : { ...chain, name }, columns);
+    };
     // Domes of one height are measured once.
     const heights = new Map(house.domes.map((d) => [`${d.springingZ} ${d.topZ.toFixed(1)}`, d]));
     [...heights.values()].forEach((d, i) => {
       upright([...(i === 0 ? [ground] : []), 0, d.springingZ, d.topZ]);
     });
-    for (const { section, id } of facing) upright([section.sill, section.crownZ], `${id} `);
+    for (const { section, id } of facing) upright([section.sill, section.crownZ], id);
     upright([ground, top]);
     placeLevels(
       layout,
-      [...mainLevels(house, house.domes), ...facing.flatMap(openingLevels)],
+      [...mainLevels(house, house.domes), ...facing.flatMap(vaultLevels)],
       left - GROUND_BEYOND,
       (z) => (z > ground ? sideAt(house, right, z, -1) : left - GROUND_BEYOND),
     );
 
-    addFoot(layout, {
-      title: `${side[0]?.toUpperCase()}${side.slice(1)} elevation`,
-      notes: [projectWords(house.house), wallWords(house.house, layout.units)],
-      patterns: [],
-    });
-    return layout.view(`elevation-${side}`, `${side[0]?.toUpperCase()}${side.slice(1)} elevation`);
+    const title = `${side[0]?.toUpperCase()}${side.slice(1)} elevation`;
+    return { layout, foot: { title, notes: [], general: [wallWords(house.house, units)], patterns: [] } };
   };
-  return atFittingScale(build, { min: [left - GROUND_BEYOND, bottom], max: [end + GROUND_BEYOND, top] }, options.scale);
+  return {
+    id: `elevation-${side}`,
+    units,
+    figure: { min: [left - GROUND_BEYOND, bottom], max: [end + GROUND_BEYOND, top] },
+    draw,
+  };
 }
 
 /** Openings within 45 degrees of square to the view are measured in it; each falls in at least one elevation. */
-const FACING = Math.SQRT1_2 - 1e-9;
+const FACING = Math.SQRT1_2 - SAME_ANGLE_RAD;
 
 /** Whether a view sees something of an opening's head: one on a courtyard's far side may lie behind other domes. */
 function shown(arch: ArchSetout, sight: LevelSight): boolean {
@@ -102,7 +108,7 @@ function shown(arch: ArchSetout, sight: LevelSight): boolean {
 
 /** Levels of ground and floor, and of the domes that a view is about. */
 export function mainLevels(house: HouseSetout, domes: readonly DomeSetout[]): LevelNote[] {
-  const same = (of: (d: DomeSetout) => number) => domes.every((d) => Math.abs(of(d) - of(domes[0] ?? d)) < 0.5);
+  const same = (of: (d: DomeSetout) => number) => domes.every((d) => Math.abs(of(d) - of(domes[0] ?? d)) < ONE_SIZE);
   /** One label without names where it holds for all. */
   const each = (label: string, of: (d: DomeSetout) => number): LevelNote[] =>
     same(of)
@@ -116,7 +122,8 @@ export function mainLevels(house: HouseSetout, domes: readonly DomeSetout[]): Le
   ];
 }
 
-export const openingLevels = (arch: ArchSetout): LevelNote[] => [
-  { z: arch.section.sill, label: 'sill', about: arch.id },
-  { z: arch.section.crownZ, label: 'head', about: arch.id },
+/** Levels of an opening's sill and head; a passage's floor is the house's. */
+export const vaultLevels = (vault: Prism): LevelNote[] => [
+  ...('dome' in vault ? [{ z: vault.section.sill, label: 'sill', about: vault.id }] : []),
+  { z: vault.section.crownZ, label: 'head', about: vault.id },
 ];

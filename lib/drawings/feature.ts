@@ -1,8 +1,15 @@
+import {
+  END_ON,
+  PICTURE_STEP,
+  SAME_ANGLE_RAD,
+  SIGHT_CHANGE,
+  SIGHT_STEP,
+  SIGHT_STEP_JOINT,
+} from '../base/tolerances.js';
 import type { Edge } from '../math/curves.js';
 import { rangesWhere } from '../math/curves-ranges.js';
 import { hypot } from '../math/elementary.js';
 import type { Vec2, Vec3 } from '../math/vec.js';
-import { CHANGE, SAMPLE, SAMPLE_JOINT } from './fineness.js';
 import type { Sight } from './sight.js';
 import { curveAt, type EllipseArc, pictureOf, roughLength, type SpaceCurve } from './space-curve.js';
 
@@ -41,15 +48,15 @@ export function hiddenParts(feature: Feature, sight: Sight): Picture[] {
 function partsWhere(feature: Feature, sight: Sight, holds: (p: Vec3, across: () => Vec2) => boolean): Picture[] {
   const { curve, where } = feature;
   const length = roughLength(curve);
-  if (!(length > CHANGE)) return [];
+  if (!(length > SIGHT_CHANGE)) return [];
   const joint = feature.kind === 'joint';
-  const samples = Math.max(joint ? 1 : 2, Math.ceil(length / (joint ? SAMPLE_JOINT : SAMPLE)));
+  const samples = Math.max(joint ? 1 : 2, Math.ceil(length / (joint ? SIGHT_STEP_JOINT : SIGHT_STEP)));
   const perMm = Math.abs(curve.to - curve.from) / length;
   const test = (t: number): boolean => {
     const p = curveAt(curve, t);
     return (!where || where(p)) && holds(p, () => acrossAt(curve, sight, t, perMm));
   };
-  const near = (a: number, b: number): boolean => Math.abs(a - b) < CHANGE * perMm;
+  const near = (a: number, b: number): boolean => Math.abs(a - b) < SIGHT_CHANGE * perMm;
   return rangesWhere(test, curve.from, curve.to, samples, near).flatMap(([a, b]) =>
     pictureOf(curve, sight.project, a, b),
   );
@@ -57,11 +64,11 @@ function partsWhere(feature: Feature, sight: Sight, holds: (p: Vec3, across: () 
 
 /** Unit vector on paper square to the curve's picture; level where the curve is seen end on. */
 function acrossAt(curve: SpaceCurve, sight: Sight, t: number, perMm: number): Vec2 {
-  const step = 0.05 * perMm;
+  const step = PICTURE_STEP * perMm;
   const a = sight.project(curveAt(curve, t - step));
   const b = sight.project(curveAt(curve, t + step));
   const [x, y] = [b[0] - a[0], b[1] - a[1]];
   const l = hypot(x, y);
-  if (!(l > 1e-9)) return [1, 0];
-  return Math.abs(y) < 1e-9 * l ? [0, 1] : [-y / l, x / l];
+  if (!(l > END_ON)) return [1, 0];
+  return Math.abs(y) < SAME_ANGLE_RAD * l ? [0, 1] : [-y / l, x / l];
 }

@@ -1,26 +1,67 @@
+import type { WrittenUnits } from '../base/measures.js';
 import type { View } from '../documents/drawing.js';
 import { viewBounds } from '../documents/drawing-bounds.js';
+import { siteScales, standardScales } from '../documents/scales.js';
 import { type Box, type Edge, edgeBox, uniteBoxes } from '../math/curves.js';
 
-/** Scales of ISO 5455 that a building's views use (from memory), largest first. */
-export const SCALES = [20, 50, 100, 200, 500, 1000] as const;
 /** Drawing space of a level A3 sheet, mm: 420 × 297 less 20 at the filing edge and 10 at the others (ISO 5457:1999). */
 export const A3_SPACE = { width: 390, height: 277 } as const;
-/** What dimensions and notes take up at least, paper mm, on both axes. */
+/** What dimensions and notes take up at least, paper mm: on both axes, or on one where notes stand beside. */
 const LEAST_NOTES = 60;
+const LEAST_DIMENSIONS = 20;
+
+/** Where title and notes stand: under the figure, or to its right where that allows a larger scale. */
+export type FootPlace = 'below' | 'beside';
+
+/** A view that can be drawn at any scale. */
+export interface Drawable {
+  readonly units: WrittenUnits;
+  /** What it draws without dimensions and notes, model mm. */
+  readonly figure: Box;
+  build(scale: number, foot: FootPlace): View;
+}
+
+export interface ScaleOptions {
+  /** 50 stands for 1:50; default: the largest standard scale at which the view fits A3. */
+  readonly scale?: number;
+}
 
 /** The view at the scale that is asked for, else at the largest standard scale at which it fits a sheet of A3. */
-export function atFittingScale(build: (scale: number) => View, figure: Box, scale?: number): View {
-  if (scale !== undefined) return build(scale);
-  const [width, height] = [figure.max[0] - figure.min[0], figure.max[1] - figure.min[1]];
-  const possible = SCALES.filter(
-    (s) => width / s + LEAST_NOTES <= A3_SPACE.width && height / s + LEAST_NOTES <= A3_SPACE.height,
-  );
-  for (const s of possible) {
-    const view = build(s);
-    if (fitsA3(view)) return view;
+export function fitted(drawable: Drawable, { scale }: ScaleOptions = {}): View {
+  if (scale !== undefined) return atScale(drawable, scale);
+  const [view] = fittedTogether([drawable]);
+  return view as View;
+}
+
+/** Views that share the largest standard scale at which each of them fits a sheet of A3. */
+export function fittedTogether(drawables: readonly Drawable[]): View[] {
+  const [first] = drawables;
+  if (!first) return [];
+  const scales = [...standardScales(first.units), ...siteScales(first.units)];
+  for (const scale of scales) {
+    if (!drawables.every((d) => mayFit(d, scale))) continue;
+    const views: View[] = [];
+    for (const drawable of drawables) {
+      const view = atScale(drawable, scale);
+      if (!fitsA3(view)) break;
+      views.push(view);
+    }
+    if (views.length === drawables.length) return views;
   }
-  return build(SCALES[SCALES.length - 1] as number);
+  return drawables.map((d) => atScale(d, scales[scales.length - 1] as number));
+}
+
+/** With its notes below if that fits a sheet, else beside if that does. */
+function atScale(drawable: Drawable, scale: number): View {
+  const below = drawable.build(scale, 'below');
+  if (fitsA3(below)) return below;
+  const beside = drawable.build(scale, 'beside');
+  return fitsA3(beside) ? beside : below;
+}
+
+function mayFit({ figure }: Drawable, scale: number): boolean {
+  const [width, height] = [(figure.max[0] - figure.min[0]) / scale, (figure.max[1] - figure.min[1]) / scale];
+  return width + LEAST_NOTES <= A3_SPACE.width && height + LEAST_DIMENSIONS <= A3_SPACE.height;
 }
 
 export function fitsA3(view: View): boolean {

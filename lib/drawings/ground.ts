@@ -1,8 +1,8 @@
+import { THIN_MASONRY } from '../base/tolerances.js';
 import { hypot } from '../math/elementary.js';
 import type { Vec3 } from '../math/vec.js';
 import type { HouseSetout } from '../setout/house.js';
 import { inArchFrame } from './arch-places.js';
-import { THIN } from './fineness.js';
 
 /** Whether a plan point lies within the outer faces of the house. */
 export function underRoof(house: HouseSetout, x: number, y: number): boolean {
@@ -24,11 +24,11 @@ export function underRoof(house: HouseSetout, x: number, y: number): boolean {
 /** What stands above ground outside. */
 export const aboveGround = (house: HouseSetout) => {
   const { ground } = house.house.site;
-  return (p: Vec3): boolean => p[2] > ground - THIN;
+  return (p: Vec3): boolean => p[2] > ground - THIN_MASONRY;
 };
 
 /** What a section shows: outside what stands above ground, inside what stands on the floor. */
 export const aboveGroundOrFloor = (house: HouseSetout) => {
   const outside = aboveGround(house);
-  return (p: Vec3): boolean => outside(p) || (p[2] > -THIN && underRoof(house, p[0], p[1]));
+  return (p: Vec3): boolean => outside(p) || (p[2] > -THIN_MASONRY && underRoof(house, p[0], p[1]));
 };

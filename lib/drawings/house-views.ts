@@ -1,21 +1,20 @@
 import type { View } from '../documents/drawing.js';
 import type { HouseSetout } from '../setout/house.js';
-import { elevationView, SIDES } from './elevation.js';
-import { planView } from './plan.js';
-import { sectionView } from './section.js';
+import { footed } from './draft.js';
+import { elevationDraft, SIDES } from './elevation.js';
+import { fittedTogether } from './fit.js';
+import { planDraft } from './plan.js';
+import { sectionDraft } from './section.js';
+import { houseSections } from './section-plane.js';
+import { projectWords } from './words.js';
 
 /**
- * The first set of a house's drawings: plan, four elevations, one section. The elevations share one scale; every view
- * has the largest standard scale at which it fits A3.
+ * The views of a house, each a drawing by itself: plan, four elevations, and sections that pass the axis of every dome.
+ * Plan and elevations share one scale, the sections another: the largest standard ones at which all of them fit A3.
  */
 export function houseViews(house: HouseSetout): View[] {
-  const elevations = SIDES.map((side) => elevationView(house, side));
-  const scale = Math.max(...elevations.map((v) => v.scale));
-  return [
-    planView(house),
-    ...elevations.map((v, i) =>
-      v.scale === scale ? v : elevationView(house, SIDES[i] as (typeof SIDES)[number], { scale }),
-    ),
-    sectionView(house),
-  ];
+  const project = projectWords(house.house);
+  const levels = [planDraft(house), ...SIDES.map((side) => elevationDraft(house, side))];
+  const sections = houseSections(house).map((plane) => sectionDraft(house, plane));
+  return [levels, sections].flatMap((drafts) => fittedTogether(drafts.map((draft) => footed(draft, project))));
 }

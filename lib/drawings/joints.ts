@@ -1,3 +1,4 @@
+import { DRAWN_CURVE, EDGE_ON_RAD } from '../base/tolerances.js';
 import { edgeAt } from '../math/curves.js';
 import { traceCurve } from '../math/curves-trace.js';
 import { alongBearing, dot2, type Vec2, type Vec3 } from '../math/vec.js';
@@ -6,7 +7,6 @@ import type { DomeSetout } from '../setout/dome.js';
 import { spanPoint } from '../setout/span.js';
 import { inOuter, type Prism } from './arch-places.js';
 import { type Feature, jointFeature } from './feature.js';
-import { TRACE } from './fineness.js';
 import { halfToward, levelCircle, type SpaceCurve } from './space-curve.js';
 
 /** The middles of the joints of a dome's blocks, each as one line; none within the rings and jambs of openings and passages. */
@@ -56,11 +56,11 @@ export function jointLines(dome: DomeSetout, prisms: readonly Prism[]): JointLin
 /** Pieces of meridian between beds, each a stretch of the course's own turned to its bearing. */
 function perpends(dome: DomeSetout, course: Course, toward: Vec2): SpaceCurve[] {
   const span = spanOf(dome, course);
-  const pieces = traceCurve((s) => spanPoint(span, s, dome.thickness), course.bed, course.to, TRACE);
+  const pieces = traceCurve((s) => spanPoint(span, s, dome.thickness), course.bed, course.to, DRAWN_CURVE);
   const curves: SpaceCurve[] = [];
   for (const rad of perpendBearings(course)) {
     const along = alongBearing(rad);
-    if (dot2(along, toward) <= 1e-6) continue;
+    if (dot2(along, toward) <= EDGE_ON_RAD) continue;
     for (const piece of pieces) {
       const at = (t: number): Vec3 => {
         const [r, z] = edgeAt(piece, t);

@@ -4,15 +4,19 @@ import type { Primitive, View } from '../documents/drawing.js';
 import { type Bounds2, ellipseAt, ellipseTurn, viewBounds } from '../documents/drawing-bounds.js';
 import { boxCorners, type Expansion, type TextBox, textBox } from '../documents/expansion.js';
 import { expandLeader, expandLevel } from '../documents/marks.js';
+import { symbolParts } from '../documents/placing.js';
 import { segmentAt } from '../documents/segments.js';
 import { circleEdge, type Edge, edgeLength } from '../math/curves.js';
 import { hypot } from '../math/elementary.js';
 import { lerp2, type Vec2 } from '../math/vec.js';
+import { BoundedSet } from './bounded-set.js';
 import { type Bounded, bounded, meet } from './overlap.js';
 
 /** Room that is left free before and after a text, paper mm. */
 const AIR = 0.5;
 
+/** Side of the cells in which what is near is looked for, paper mm. */
+const CELL = 8;
 /** How much a group of second choice counts in itself. */
 const DISLIKE = 20;
 /** How much worse a crossed text or a doubled dimension line is than an extension line across a dimension line. */
@@ -27,18 +31,21 @@ export interface Shapes {
 /** Collects a view's primitives and finds free places for texts and dimensions: none lies on another, no line crosses one. */
 export class Layout {
   readonly primitives: Primitive[] = [];
-  private readonly texts: Bounded[] = [];
-  private readonly lines: Bounded[] = [];
-  private readonly measures: Bounded[] = [];
-  private readonly extensions: Bounded[] = [];
-  private readonly dimensionLines: Bounded[] = [];
+  private readonly texts: BoundedSet;
+  private readonly lines: BoundedSet;
+  private readonly measures: BoundedSet;
+  private readonly extensions: BoundedSet;
+  private readonly dimensionLines: BoundedSet;
 
   /** `blocked` tells where no text may stand, such as hatched areas. */
   constructor(
     readonly scale: number,
     readonly units: WrittenUnits,
     private readonly blocked: (p: Vec2) => boolean = () => false,
-  ) {}
+  ) {
+    const set = () => new BoundedSet(CELL * scale);
+    [this.texts, this.lines, this.measures, this.extensions, this.dimensionLines] = [set(), set(), set(), set(), set()];
+  }
 
   /** Paper millimetres in the model. */
   mm(paper: number): number {
@@ -49,12 +56,12 @@ export class Layout {
     for (const p of primitives) {
       this.primitives.push(p);
       const { texts, lines } = shapesOf(p, this.scale, this.units);
-      this.texts.push(...texts);
-      this.lines.push(...lines);
-      if (p.kind === 'dimension') this.dimensionLines.push(...lines);
+      this.texts.add(...texts);
+      this.lines.add(...lines);
+      if (p.kind === 'dimension' || p.kind === 'leader') this.dimensionLines.add(...lines);
       const { measure, extensions } = measureLines(p, this.scale);
-      this.measures.push(...measure);
-      this.extensions.push(...extensions);
+      this.measures.add(...measure);
+      this.extensions.add(...extensions);
     }
   }
 
@@ -71,7 +78,7 @@ export class Layout {
     ] as const) {
       if (least <= dislike) break;
       for (const group of choices) {
-        const faults = this.faults(group) + dislike;
+        const faults = this.faults(group, least - dislike) + dislike;
         if (faults < least) [best, least] = [group, faults];
         if (least <= dislike) break;
       }
@@ -82,41 +89,51 @@ export class Layout {
   /** Adds the first of the groups that disturbs nothing, and says whether there was one. */
   placeFree(groups: Iterable<readonly Primitive[]>): boolean {
     for (const group of groups) {
-      if (this.faults(group) > 0) continue;
+      if (this.faults(group, 1) > 0) continue;
       this.add(...group);
       return true;
     }
     return false;
   }
 
-  /** How much a group would disturb what is there, or itself: a text that is crossed counts most. */
-  faults(group: readonly Primitive[]): number {
-    let clashes = 0;
-    let crossings = 0;
+  /**
+   * How much a group would disturb what is there, or itself: a text that is crossed counts most. Once it is `enough`,
+   * the rest isn't looked at.
+   */
+  faults(group: readonly Primitive[], enough = Number.POSITIVE_INFINITY): number {
+    let faults = 0;
     const shapes = group.map((p) => shapesOf(p, this.scale, this.units));
     for (const { texts, lines } of shapes) {
       for (const text of texts) {
-        clashes += count(this.texts, text) + count(this.lines, text);
-        if (text.corners.some(this.blocked) || this.blocked(middle(text))) clashes++;
+        faults += CLASH * (this.texts.count(text) + this.lines.count(text));
+        if (faults < enough && (text.corners.some(this.blocked) || this.blocked(middle(text)))) faults += CLASH;
+        if (faults >= enough) return faults;
       }
-      for (const line of lines) clashes += count(this.texts, line);
+      for (const line of lines) faults += CLASH * this.texts.count(line);
+      if (faults >= enough) return faults;
     }
     for (const p of group) {
       const { measure, extensions } = measureLines(p, this.scale);
-      for (const line of measure) {
-        clashes += count(this.measures, line);
-        crossings += count(this.extensions, line);
-      }
-      for (const line of extensions) crossings += count(this.measures, line);
+      for (const line of measure) faults += CLASH * this.measures.count(line) + this.extensions.count(line);
+      for (const line of extensions) faults += this.measures.count(line);
+      if (faults >= enough) return faults;
     }
     shapes.forEach((one, i) => {
-      if (group[i]?.kind === 'path') for (const line of one.lines) clashes += count(this.dimensionLines, line);
+      const kind = group[i]?.kind;
+      if (kind === 'path' || kind === 'leader' || kind === 'symbol')
+        for (const line of one.lines) faults += CLASH * this.dimensionLines.count(line);
       shapes.forEach((other, j) => {
         if (i === j) return;
-        for (const text of one.texts) clashes += count(other.lines, text) + count(other.texts, text);
+        for (const text of one.texts) faults += CLASH * (count(other.lines, text) + count(other.texts, text));
       });
     });
-    return CLASH * clashes + crossings;
+    return faults;
+  }
+
+  /** Whether nothing at all lies in a convex figure. */
+  isClear(corners: readonly Vec2[]): boolean {
+    const figure = bounded(corners);
+    return this.texts.count(figure) + this.lines.count(figure) === 0;
   }
 
   bounds(): Bounds2 {
@@ -178,6 +195,10 @@ export function shapesOf(p: Primitive, scale: number, units: WrittenUnits): Shap
         texts: [airy(textBox(p.text, p.at, p.anchor, p.heightMm * scale, p.rotationDeg), scale)],
         lines: [],
       };
+    case 'symbol': {
+      const shapes = symbolParts(p, scale).map((part) => shapesOf(part, scale, units));
+      return { texts: shapes.flatMap((s) => s.texts), lines: shapes.flatMap((s) => s.lines) };
+    }
     case 'dimension':
       return expanded(expandDimension(p, scale, units), scale);
     case 'level':

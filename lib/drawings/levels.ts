@@ -1,3 +1,4 @@
+import { ONE_SIZE } from '../base/tolerances.js';
 import type { Primitive } from '../documents/drawing.js';
 import { lineEdge } from '../math/curves.js';
 import type { Layout } from './layout.js';
@@ -47,7 +48,7 @@ function joined(notes: readonly LevelNote[]): LevelNote[] {
   const groups: LevelNote[][] = [];
   for (const note of [...notes].sort((a, b) => b.z - a.z)) {
     const last = groups[groups.length - 1];
-    if (last?.[0] && Math.abs(last[0].z - note.z) < 0.5) last.push(note);
+    if (last?.[0] && Math.abs(last[0].z - note.z) < ONE_SIZE) last.push(note);
     else groups.push([note]);
   }
   return groups.map((group) => ({ z: (group[0] as LevelNote).z, label: labelsOf(group).join(', ') }));

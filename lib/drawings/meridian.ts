@@ -1,3 +1,4 @@
+import { MERIDIAN_CURVE } from '../base/tolerances.js';
 import { arcEdge, type Edge, edgePart, edgeShare, lineEdge } from '../math/curves.js';
 import { traceCurve } from '../math/curves-trace.js';
 import { acos } from '../math/elementary.js';
@@ -5,21 +6,29 @@ import { monotoneRoot } from '../math/roots.js';
 import { alongBearing, type Vec2 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { spanPoint } from '../setout/span.js';
-import { TRACE_FINE } from './fineness.js';
 import { type SpaceCurve, standing } from './space-curve.js';
 
 /**
- * A dome's upright section on one side of its axis, in (r, z). Circular meridians are exact arcs, others chains of
- * arcs within a micrometre.
+ * A piece of a dome's upright section on one side of its axis, in (r, z): a line or an arc, or an exact curve that is
+ * neither.
  */
+export type MeridianPiece =
+  | Edge
+  | { readonly kind: 'free'; readonly at: (t: number) => Vec2; readonly from: number; readonly to: number };
+
+/** The same as lines and arcs only: free curves become chains of arcs. */
+export const chained = (pieces: readonly MeridianPiece[], tolerance: number): Edge[] =>
+  pieces.flatMap((p) => (p.kind === 'free' ? traceCurve(p.at, p.from, p.to, tolerance) : [p]));
+
+export const extradosMeridian = (dome: DomeSetout): Edge[] => chained(extradosPieces(dome), MERIDIAN_CURVE);
 
 /** From the floor up to the crown or to the curb's top, then in to the bore. */
-export function extradosMeridian(dome: DomeSetout): Edge[] {
+export function extradosPieces(dome: DomeSetout): MeridianPiece[] {
   const outer = dome.springingRadius + dome.thickness;
   const { curb } = dome;
   const low = dome.skewback?.shoulderZ ?? dome.springingZ;
   const shell = shellMeridian(dome, dome.thickness, curb ? { s: curb.bedS, at: curb.bedOuter } : null);
-  const top: Edge[] = curb
+  const top: MeridianPiece[] = curb
     ? [
         lineEdge(curb.bedOuter, [curb.bedOuter[0], curb.topZ]),
         lineEdge([curb.bedOuter[0], curb.topZ], [curb.clearRadius, curb.topZ]),
@@ -29,7 +38,7 @@ export function extradosMeridian(dome: DomeSetout): Edge[] {
 }
 
 /** From the floor up to the crown, or to the bore and up it. */
-export function intradosMeridian(dome: DomeSetout): Edge[] {
+export function intradosPieces(dome: DomeSetout): MeridianPiece[] {
   const { curb } = dome;
   const r = curb?.clearRadius ?? 0;
   const z = dome.heightAt(r);
@@ -43,7 +52,7 @@ export function intradosMeridian(dome: DomeSetout): Edge[] {
 }
 
 /** The surface `offset` outside the intrados, from the floor to the crown. */
-export function offsetMeridian(dome: DomeSetout, offset: number): Edge[] {
+export function offsetPieces(dome: DomeSetout, offset: number): MeridianPiece[] {
   const r = dome.springingRadius + offset;
   const low = dome.springingZ + dome.profile.heightAt(r, offset);
   return [...upright(r, 0, low), ...shellMeridian(dome, offset, null)];
@@ -57,7 +66,7 @@ interface MeridianEnd {
 }
 
 /** From where the surface leaves the stem wall's face up to `end`, or to the axis. */
-function shellMeridian(dome: DomeSetout, offset: number, end: MeridianEnd | null): Edge[] {
+function shellMeridian(dome: DomeSetout, offset: number, end: MeridianEnd | null): MeridianPiece[] {
   const { profile, springingZ, springingRadius, shell } = dome;
   const { arc } = profile;
   const foot = springingRadius + offset;
@@ -69,11 +78,15 @@ function shellMeridian(dome: DomeSetout, offset: number, end: MeridianEnd | null
   }
   const start = spanPoint(shell, 0, offset);
   const shoulder = springingZ + profile.heightAt(foot, offset);
-  const skew =
-    start[0] < foot - TRACE_FINE
-      ? traceCurve((z) => [profile.radiusAt(z - springingZ, offset), z], shoulder, start[1], TRACE_FINE)
-      : [];
-  return [...skew, ...traceCurve((s) => spanPoint(shell, s, offset), 0, end?.s ?? shell.length, TRACE_FINE)];
+  const shellCurve: MeridianPiece = {
+    kind: 'free',
+    at: (t) => spanPoint(shell, t, offset),
+    from: 0,
+    to: end?.s ?? shell.length,
+  };
+  if (start[0] >= foot - MERIDIAN_CURVE) return [shellCurve];
+  const skew = (z: number): Vec2 => [profile.radiusAt(z - springingZ, offset), z];
+  return [{ kind: 'free', at: skew, from: shoulder, to: start[1] }, shellCurve];
 }
 
 /** A meridian's edge put in its place at a bearing. */

@@ -1,3 +1,4 @@
+import { THIN_MASONRY } from '../base/tolerances.js';
 import type { HatchPattern } from '../documents/drawing.js';
 import { hypot } from '../math/elementary.js';
 import type { Vec3 } from '../math/vec.js';
@@ -5,7 +6,6 @@ import type { DomeSetout } from '../setout/dome.js';
 import { earlierThan, type HouseSetout } from '../setout/house.js';
 import { inMaterial } from '../setout/material.js';
 import { inArchFrame, inOuter } from './arch-places.js';
-import { THIN } from './fineness.js';
 
 /** What a cut goes through. */
 export type Part = 'blocks' | 'arch' | 'passage' | 'skewback' | 'curb' | 'plug' | 'footing' | 'slab' | 'earth';
@@ -34,7 +34,7 @@ export function partAt(house: HouseSetout, p: Vec3): Part | null {
   if (arch) return 'arch';
   // Where domes overlap, the earlier keeps its wall; only a point on the outermost face may lie a hair outside all.
   const within = (more: number) => house.domes.find((d) => distance(d, p) <= d.outerRadiusAt(p[2]) + more);
-  const dome = within(0) ?? within(THIN);
+  const dome = within(0) ?? within(THIN_MASONRY);
   return dome ? zoneAt(dome, distance(dome, p), p[2]) : 'blocks';
 }
 

@@ -1,8 +1,9 @@
+import { THIN_MASONRY } from '../base/tolerances.js';
 import { type Edge, edgeAt } from '../math/curves.js';
 import type { Vec3 } from '../math/vec.js';
 import type { PassageSetout } from '../setout/passage.js';
 import { creasePlaces, onRadius, outlineOf, outward } from './arch-edges.js';
-import { fromArchFrame } from './arch-places.js';
+import { fromArchFrame, inArchFrame } from './arch-places.js';
 import { edgeFeature, type Feature, jointFeature } from './feature.js';
 import type { SpaceCurve } from './space-curve.js';
 
@@ -18,6 +19,12 @@ export function passageEdges(passage: PassageSetout): Feature[] {
   const outer = outlineOf(passage, passage.ring, 0);
   const rooms: EndAt[] = [(u, z) => passage.stretchAt(u, z)[0], (u, z) => passage.stretchAt(u, z)[1]];
   const outsides = outsidesOf(passage);
+  // Where the domes overlap, the passage ends flush with the earlier one's outside, in the later one's room.
+  const open = (p: Vec3): boolean => {
+    const [u] = inArchFrame(passage, p);
+    const [from, to] = outsides;
+    return to(u, p[2]) - from(u, p[2]) > THIN_MASONRY;
+  };
   const between = (grow: number, [from, to]: readonly EndAt[]): Feature[] =>
     creasePlaces(passage, grow, 0).flatMap(([u, z]) =>
       from && to ? outward(passage, u, z, from(u, z), to(u, z)) : [],
@@ -27,7 +34,7 @@ export function passageEdges(passage: PassageSetout): Feature[] {
       ...atEnd(passage, clear, end).map((c) => edgeFeature(c)),
       ...atEnd(passage, outer, end).map((c) => jointFeature(c)),
     ]),
-    ...outsides.flatMap((end) => atEnd(passage, outer, end).map((c) => edgeFeature(c))),
+    ...outsides.flatMap((end) => atEnd(passage, outer, end).map((c) => edgeFeature(c, open))),
     ...between(0, rooms),
     ...between(passage.ring, outsides),
   ];

@@ -1,3 +1,4 @@
+import { SIGHT_CHANGE, UNDER_FLOOR_SHARE } from '../base/tolerances.js';
 import type { Primitive } from '../documents/drawing.js';
 import { type Edge, lineEdge } from '../math/curves.js';
 import { rangesWhere } from '../math/curves-ranges.js';
@@ -11,7 +12,6 @@ import { fromArchFrame } from './arch-places.js';
 import { baseOutline } from './base-edges.js';
 import { type Cut, cutOf, cutPrimitives } from './cut.js';
 import { hiddenParts, seenParts } from './feature.js';
-import { CHANGE } from './fineness.js';
 import { spanOf } from './joints.js';
 import { houseEdges } from './level-figure.js';
 import { inEarlier, partAt } from './parts.js';
@@ -46,11 +46,8 @@ export function planFigure(house: HouseSetout, cutZ: number): PlanFigure {
 
 function hiddenBase(house: HouseSetout): Edge[] {
   const bottom = Math.min(...house.footings.map((f) => f.bottomZ), ...house.slabs.map((s) => s.bottomZ));
-  return Number.isFinite(bottom) ? baseOutline(house, bottom * DEEP).flat() : [];
+  return Number.isFinite(bottom) ? baseOutline(house, bottom * (1 - UNDER_FLOOR_SHARE)).flat() : [];
 }
-
-/** Level at which a footing's outline is taken: under a slab, above the footing's sole. */
-const DEEP = 0.999;
 
 /** Oculus and curb, and the clear width of openings whose sill lies above the cut. */
 function overhead(house: HouseSetout, cutZ: number): Edge[] {
@@ -92,7 +89,7 @@ function perpendsAcross(house: HouseSetout, dome: DomeSetout, cutZ: number): Edg
   });
   if (!course) return [];
   const [inner, outer] = [dome.radiusAt(cutZ), dome.outerRadiusAt(cutZ)];
-  const near = (a: number, b: number) => Math.abs(a - b) < CHANGE;
+  const near = (a: number, b: number) => Math.abs(a - b) < SIGHT_CHANGE;
   return perpendBearings(course).flatMap((rad) => {
     const along = alongBearing(rad);
     const at = (r: number): Vec2 => [dome.at[0] + r * along[0], dome.at[1] + r * along[1]];

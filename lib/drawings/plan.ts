@@ -6,39 +6,33 @@ import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
 import { axisPrimitives } from './axes.js';
 import { cutLevel } from './cut-level.js';
-import { placeChain, places, rowsFrom } from './dims.js';
+import { legibleChains, placeChain, places, rowsFrom } from './dims.js';
+import { type Draft, type DraftedView, footedView } from './draft.js';
 import { baseReach, masonryReach } from './extent.js';
-import { atFittingScale } from './fit.js';
-import { addFoot } from './foot.js';
+import type { ScaleOptions } from './fit.js';
 import { Layout } from './layout.js';
-import { northPoint } from './north-point.js';
 import { PATTERN_OF, type Part, partAt } from './parts.js';
 import { planFigure } from './plan-figure.js';
-import {
-  addAxisDistances,
-  addOpeningNotes,
-  addPassageWidth,
-  addRadius,
-  addRoomNames,
-  addSectionMarks,
-  openingAxis,
-} from './plan-notes.js';
-import { sectionPlane } from './section-plane.js';
+import { addOpeningName, addOpeningWidth, openingAxis, ringWords } from './plan-openings.js';
+import { addAxisDistances, addPassageWidth, addRadius, addRoomNames, clusterWords } from './plan-rooms.js';
+import { addSectionMarks } from './section-marks.js';
+import { houseSections } from './section-plane.js';
 import { baseWords, projectWords, wallWords, writtenUnits } from './words.js';
 
-export interface PlanOptions {
+export interface PlanOptions extends ScaleOptions {
   /** Level of the cut above the finished floor, mm. */
   readonly height?: number;
-  /** 50 stands for 1:50; default: the largest standard scale at which the view fits A3. */
-  readonly scale?: number;
 }
 
 /** Level of a plan's cut: common practice, no source. */
 export const PLAN_HEIGHT = 1200;
 
 /** A floor plan: what a level plane cuts, what is seen below it, what lies overhead or in the ground, main sizes. */
-export function planView(house: HouseSetout, options: PlanOptions = {}): View {
-  const height = options.height ?? PLAN_HEIGHT;
+export const planView = (house: HouseSetout, options: PlanOptions = {}): View =>
+  footedView(planDraft(house, options.height), projectWords(house.house), options);
+
+export function planDraft(house: HouseSetout, height = PLAN_HEIGHT): Draft {
+  const units = writtenUnits(house.house);
   const level = cutLevel(house, height);
   const { primitives, cut } = planFigure(house, level);
   const east: Vec2 = [1, 0];
@@ -49,11 +43,11 @@ export function planView(house: HouseSetout, options: PlanOptions = {}): View {
     const base = baseReach(house, d);
     return [Math.min(a, base?.[0] ?? a), Math.max(b, base?.[1] ?? b)] as const;
   }) as [Vec2, Vec2];
-  const plane = sectionPlane(house);
+  const sections = houseSections(house);
   const solid = ([x, y]: Vec2) => partAt(house, [x, y, level]) !== null;
 
-  const build = (scale: number): View => {
-    const layout = new Layout(scale, writtenUnits(house.house), solid);
+  const draw = (scale: number): DraftedView => {
+    const layout = new Layout(scale, units, solid);
     layout.add(...primitives);
     const many = house.domes.length > 1;
     const crosses = house.domes.flatMap((d) => {
@@ -67,52 +61,49 @@ export function planView(house: HouseSetout, options: PlanOptions = {}): View {
     // In a cluster's small rooms names go before what can stand elsewhere.
     if (many) addRoomNames(house, layout);
     const keys: string[] = [];
-    for (const passage of house.passages) addPassageWidth(passage, layout);
-    for (const arch of house.arches) addOpeningNotes(house, arch, layout, keys);
+    for (const arch of house.arches) {
+      const told = addOpeningWidth(house, arch, layout);
+      addOpeningName(house, arch, told, layout, keys);
+    }
     for (const dome of house.domes) addRadius(house, dome, layout);
     if (!many) addRoomNames(house, layout);
+    for (const passage of house.passages) addPassageWidth(house, passage, layout);
     const distances = addAxisDistances(house, layout);
 
     const axes = (d: Vec2) => house.domes.map((dome) => dot2(dome.at, d));
     const walls = house.domes.length === 1 ? house.domes.flatMap(wallPlaces) : [];
-    const chains: readonly (readonly [0 | 90, readonly number[]])[] = [
-      [0, [masonry[0][0], ...walls, ...axes(east), masonry[0][1]]],
-      [0, masonry[0]],
-      [90, [masonry[1][0], ...axes(north), masonry[1][1]]],
-      [90, masonry[1]],
+    const legible = (values: readonly number[]) => legibleChains(layout, places(values));
+    const chains: readonly (readonly [0 | 90, readonly (readonly number[])[]])[] = [
+      [0, [...legible([masonry[0][0], ...walls, ...axes(east), masonry[0][1]]), masonry[0]]],
+      [90, [...legible([masonry[1][0], ...axes(north), masonry[1][1]]), masonry[1]]],
     ];
     const sides = { 0: freeSide(layout, 1, whole[1]), 90: freeSide(layout, 0, whole[0]) };
-    for (const [angleDeg, values] of chains) {
+    for (const [angleDeg, each] of chains) {
       const { edge, away } = sides[angleDeg];
-      placeChain(layout, { angleDeg, places: places(values), from: () => edge }, rowsFrom(layout, edge, away));
+      for (const chain of each)
+        placeChain(layout, { angleDeg, places: chain, from: () => edge }, rowsFrom(layout, edge, away));
     }
-    addSectionMarks(plane, spread(house, plane.right, plane.through), layout);
+    for (const plane of sections) addSectionMarks(plane, spread(house, plane.right, plane.through), layout);
 
-    const corner: Vec2 = [whole[0][1], whole[1][1]];
-    layout.place(
-      Array.from({ length: 20 }, (_, i) =>
-        northPoint(layout, [corner[0] + layout.mm(14 + 6 * i), corner[1] - layout.mm(6)], house.house.site.northDeg),
-      ),
-    );
     const title = 'Floor plan';
     const used = (Object.keys(PATTERN_OF) as Part[]).filter((p) => cut.loops(p).length > 0).map((p) => PATTERN_OF[p]);
-    addFoot(layout, {
+    const foot = {
       title,
       notes: [
-        projectWords(house.house),
         `Cut ${formatLength(height, layout.units)} above finished floor; dashed: floor line and footing hidden by masonry or ground; dashed with two dots: overhead. Bearings clockwise from project north.`,
         ...(keys.length > 0 ? [`Openings: ${keys.map((k, i) => `(${i + 1}) ${k}`).join('; ')}.`] : []),
-        ...(house.passages.length > 0 ? ['Widths of passages are clear.'] : []),
+        ...clusterWords(house, layout),
         ...(distances.length > 0 ? [`Between axes: ${distances.join('; ')}.`] : []),
-        wallWords(house.house, layout.units),
-        baseWords(house.house, layout.units),
+        ...ringWords(house, layout),
       ],
+      general: [wallWords(house.house, units), baseWords(house.house, units)],
       patterns: [...new Set(used)],
-    });
-    return layout.view('plan', title);
+      northDeg: house.house.site.northDeg,
+    };
+    return { layout, foot };
   };
   const box = { min: [whole[0][0], whole[1][0]] as Vec2, max: [whole[0][1], whole[1][1]] as Vec2 };
-  return atFittingScale(build, box, options.scale);
+  return { id: 'plan', units, figure: box, draw };
 }
 
 /** Faces of a dome's wall at the floor, from west to east. */

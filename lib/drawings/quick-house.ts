@@ -1,15 +1,16 @@
+import { CUT_CURVE } from '../base/tolerances.js';
 import { type Edge, edgeEnd, edgeStart } from '../math/curves.js';
 import type { Vec2 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { type HouseSetout, withSurroundings } from '../setout/house.js';
 import { setOutPassage } from '../setout/passage.js';
-import { extradosMeridian, offsetMeridian } from './meridian.js';
+import { chained, extradosPieces, offsetPieces } from './meridian.js';
 
 const known = new WeakMap<HouseSetout, HouseSetout>();
 
 /**
  * The same house for the many questions of hidden lines: where a radius or height takes a search each time, as on a
- * chain's or an ellipse's offset, it is read off the meridian's chain of arcs, true to a micrometre.
+ * chain's or an ellipse's offset, it is read off the meridian's chain of arcs.
  */
 export function quickHouse(house: HouseSetout): HouseSetout {
   const before = known.get(house);
@@ -31,7 +32,7 @@ export function quickHouse(house: HouseSetout): HouseSetout {
 
 function quickDome(dome: DomeSetout): DomeSetout {
   const outer = rising(
-    extradosMeridian(dome)
+    chained(extradosPieces(dome), CUT_CURVE)
       .map(withEnds)
       .filter((p) => p.to[1] > p.from[1]),
   );
@@ -39,7 +40,7 @@ function quickDome(dome: DomeSetout): DomeSetout {
   const meridian = (offset: number): Rising => {
     const before = offsets.get(offset);
     if (before) return before;
-    const made = rising(offsetMeridian(dome, offset).map(withEnds));
+    const made = rising(chained(offsetPieces(dome, offset), CUT_CURVE).map(withEnds));
     offsets.set(offset, made);
     return made;
   };

@@ -1,3 +1,4 @@
+import { SAME_POINT } from '../base/tolerances.js';
 import type { Primitive } from '../documents/drawing.js';
 import type { Edge } from '../math/curves.js';
 import { dot2 } from '../math/vec.js';
@@ -44,4 +45,6 @@ const surfaces = (cut: UprightCut, level: number): Edge[] =>
   cut.borders
     .filter((b) => (b.left === 'earth' && b.right === null) || (b.left === null && b.right === 'earth'))
     .map((b) => b.edge)
-    .filter((e) => e.kind === 'line' && Math.abs(e.from[1] - level) < 1e-6 && Math.abs(e.to[1] - level) < 1e-6);
+    .filter(
+      (e) => e.kind === 'line' && Math.abs(e.from[1] - level) < SAME_POINT && Math.abs(e.to[1] - level) < SAME_POINT,
+    );

@@ -1,104 +1,113 @@
 import { formatAngle } from '../base/measures.js';
+import { ONE_SIZE } from '../base/tolerances.js';
 import type { View } from '../documents/drawing.js';
-import { cos, sin } from '../math/elementary.js';
-import { DEG, dot2 } from '../math/vec.js';
-import type { ArchSetout } from '../setout/arch.js';
-import { archesOf, type HouseSetout } from '../setout/house.js';
+import { dot2 } from '../math/vec.js';
+import type { HouseSetout } from '../setout/house.js';
 import { uprightAxis } from './axes.js';
 import { placeChain, places, rowsFrom } from './dims.js';
-import { mainLevels, openingLevels } from './elevation.js';
+import { type Draft, type DraftedView, footedView } from './draft.js';
+import { mainLevels, vaultLevels } from './elevation.js';
 import { sideAt } from './extent.js';
-import { atFittingScale, figureBox } from './fit.js';
-import { addFoot } from './foot.js';
+import { figureBox, type ScaleOptions } from './fit.js';
 import { Layout } from './layout.js';
-import { placeLevels } from './levels.js';
+import { type LevelNote, placeLevels } from './levels.js';
 import { PATTERN_OF, type Part } from './parts.js';
+import { crownOf, cutDome, cutPassages } from './section-domes.js';
 import { sectionFigure } from './section-figure.js';
-import { type SectionOptions, sectionPlane } from './section-plane.js';
-import { baseWords, profileWords, projectWords, wallWords, writtenUnits } from './words.js';
+import { type SectionOptions, type SectionPlane, sectionPlane } from './section-plane.js';
+import { baseWords, profileWords, projectWords, wallWords, wordsOf, writtenUnits } from './words.js';
 
-export interface SectionViewOptions extends SectionOptions {
-  /** 50 stands for 1:50; default: the largest standard scale at which the view fits A3. */
-  readonly scale?: number;
-}
+export interface SectionViewOptions extends SectionOptions, ScaleOptions {}
 
 /**
  * An upright section through a dome's axis: what is cut, what is seen beyond, levels and main sizes.
  * @throws RangeError when no dome has the id that is asked for.
  */
-export function sectionView(house: HouseSetout, options: SectionViewOptions = {}): View {
-  const plane = sectionPlane(house, options);
-  const { dome } = plane;
+export const sectionView = (house: HouseSetout, options: SectionViewOptions = {}): View =>
+  footedView(sectionDraft(house, sectionPlane(house, options)), projectWords(house.house), options);
+
+export function sectionDraft(house: HouseSetout, plane: SectionPlane): Draft {
+  const units = writtenUnits(house.house);
   const { primitives, cut } = sectionFigure(house, plane);
   const { ground } = house.house.site;
   const all = figureBox(cut.loops());
-  const openings = archesOf(house, dome).flatMap((arch) => {
-    const off = (arch.opening.bearingDeg - plane.bearingDeg) * DEG;
-    const reach = arch.faceV ?? dome.springingRadius + dome.thickness;
-    if (Math.abs(sin(off)) * reach >= arch.section.width / 2) return [];
-    return [{ arch, cos: cos(off), side: cos(off) > 0 ? ('right' as const) : ('left' as const) }];
-  });
-  const on = (side: 'left' | 'right'): ArchSetout[] => openings.filter((o) => o.side === side).map((o) => o.arch);
-  const footing = house.footings.find((f) => f.domeId === dome.id);
-  const slab = house.slabs.find((s) => s.domeId === dome.id);
+  const domes = plane.domes.map((dome) => cutDome(house, plane, dome));
+  const single = domes.length === 1;
+  const passages = cutPassages(house, plane);
+  const vaults = [...domes.flatMap((d) => d.arches), ...passages];
+  const top = Math.max(...house.domes.map((d) => d.topZ));
+  const [slab] = house.slabs;
+  const [footing] = house.footings;
 
-  const build = (scale: number): View => {
-    const layout = new Layout(scale, writtenUnits(house.house));
-    layout.add(...primitives, ...uprightAxis(0, all.min[1] - layout.mm(3), dome.topZ + layout.mm(4)));
+  const draw = (scale: number): DraftedView => {
+    const layout = new Layout(scale, units);
+    layout.add(...primitives);
+    for (const { x, dome } of domes) layout.add(...uprightAxis(x, all.min[1] - layout.mm(3), dome.topZ + layout.mm(4)));
+
     const below = all.min[1] - layout.mm(1);
     const under = rowsFrom(layout, below, -1);
-    const [r, t] = [dome.springingRadius, dome.thickness];
-    const bare = ([-1, 1] as const).find((s) => on(s < 0 ? 'left' : 'right').every((a) => a.faceV === null));
-    if (footing && bare) {
-      const ends = places([bare * footing.innerRadius, bare * footing.outerRadius]);
-      placeChain(layout, { angleDeg: 0, places: ends, from: () => below, prefix: 'footing ' }, under);
-    }
-    const faces = ([-1, 1] as const).map((s) => {
-      const barrel = openings.find((o) => o.arch.faceV !== null && (o.side === 'right') === s > 0);
-      const face = barrel ? (barrel.arch.faceV as number) / Math.abs(barrel.cos) : r + t;
-      return [s * r, s * face];
-    });
-    placeChain(layout, { angleDeg: 0, places: places(faces.flat()), from: () => below }, under);
-    placeChain(layout, { angleDeg: 0, places: places(faces.map((f) => f[1] as number)), from: () => below }, under);
-    if (dome.curb) {
+    const level = (xs: readonly number[], prefix = '') =>
+      placeChain(layout, { angleDeg: 0, places: places(xs), from: () => below, prefix }, under);
+    const footed = domes.find((d) => d.footing !== null);
+    if (footed?.footing) level(footed.footing, 'footing ');
+    for (const { faces } of domes) level(faces);
+    if (!single) level(domes.map((d) => d.x));
+    level([Math.min(...domes.flatMap((d) => d.faces)), Math.max(...domes.flatMap((d) => d.faces))]);
+    for (const { x, dome } of domes) {
+      if (!dome.curb) continue;
+      const { clearRadius, bedOuter } = dome.curb;
       const above = dome.topZ + layout.mm(1);
-      const bore = places([-dome.curb.clearRadius, dome.curb.clearRadius]);
-      placeChain(layout, { angleDeg: 0, places: bore, from: () => above, prefix: 'Ø' }, rowsFrom(layout, above, 1));
+      const over = (xs: readonly number[], prefix: string) =>
+        placeChain(layout, { angleDeg: 0, places: xs, from: () => above, prefix }, rowsFrom(layout, above, 1));
+      over([x - clearRadius, x + clearRadius], 'Ø');
+      over([x + clearRadius, x + bedOuter[0]], 'curb ');
     }
 
-    const crown = dome.curb ? dome.heightAt(dome.curb.clearRadius) : dome.crownZ;
-    const columns = rowsFrom(layout, cut.ground[1] - layout.mm(3), 1);
-    const side = (z: number, away: 1 | -1) => sideAt(house, plane.right, z, away) - dot2(plane.through, plane.right);
-    const upright = (zs: readonly number[], prefix = '') =>
-      placeChain(layout, { angleDeg: 90, places: places(zs), from: (z) => side(z, 1), prefix }, columns);
-    upright([0, dome.springingZ, crown, dome.topZ]);
-    for (const { arch } of openings) upright([arch.section.sill, arch.section.crownZ], `${arch.id} `);
-    if (slab) upright([slab.bottomZ, 0], 'slab ');
-    if (footing) upright([footing.bottomZ, 0], 'footing ');
-    upright([ground, dome.topZ]);
-    const levels = [
-      ...mainLevels(house, [dome]),
-      { z: crown, label: dome.curb ? 'edge of oculus' : 'crown, intrados' },
-      ...openings.flatMap((o) => openingLevels(o.arch)),
-    ];
+    const columns = rowsFrom(layout, cut.ground[1] - layout.mm(3), 1, 24);
+    const middle = dot2(plane.through, plane.right);
+    const side = (z: number, away: 1 | -1) => sideAt(house, plane.right, z, away) - middle;
+    const upright = (zs: readonly number[], more: { prefix?: string; name?: string } = {}) =>
+      placeChain(layout, { angleDeg: 90, places: places(zs), from: (z) => side(z, 1), ...more }, columns);
+    for (const { dome } of domes)
+      upright([0, dome.springingZ, crownOf(dome), dome.topZ], single ? {} : { name: dome.id });
+    for (const { section, id } of vaults) upright([section.sill, section.crownZ], { name: id });
+    // A ring is as thick over its crown as beside it, but for pointed ones.
+    const rings = new Map(vaults.map((v) => [Math.round(v.ring), v]));
+    for (const { section, ring } of rings.values()) {
+      const over = section.topZ(ring);
+      if (Math.abs(over - section.crownZ - ring) < ONE_SIZE) upright([section.crownZ, over], { prefix: 'ring ' });
+    }
+    if (slab) upright([slab.bottomZ, 0], { prefix: 'slab ' });
+    if (footing) upright([footing.bottomZ, 0], { prefix: 'footing ' });
+    upright([ground, Math.max(...domes.map((d) => d.dome.topZ))]);
+    const crowns = domes.map(
+      ({ dome }): LevelNote => ({
+        z: crownOf(dome),
+        label: dome.curb ? 'edge of oculus' : 'crown, intrados',
+        ...(single ? {} : { about: dome.id }),
+      }),
+    );
+    const levels = [...mainLevels(house, plane.domes), ...crowns, ...vaults.flatMap(vaultLevels)];
     placeLevels(layout, levels, cut.ground[0], (z) => (z > ground ? side(z, -1) : cut.ground[0]));
 
     const used = (Object.keys(PATTERN_OF) as Part[]).filter((p) => cut.loops(p).length > 0).map((p) => PATTERN_OF[p]);
-    addFoot(layout, {
-      title: TITLE,
+    const names = wordsOf(plane.domes.map((d) => d.id));
+    const title = `Section ${plane.mark}-${plane.mark}`;
+    const foot = {
+      title,
       notes: [
-        projectWords(house.house),
-        `Through the axis of ${dome.id}, to bearing ${formatAngle(plane.bearingDeg)} at the right.`,
-        profileWords(dome, layout.units),
-        wallWords(house.house, layout.units),
-        baseWords(house.house, layout.units),
+        `Through the ${single ? 'axis' : 'axes'} of ${names}, to bearing ${formatAngle(plane.bearingDeg)} at the right.`,
+        plane.domes.map((d) => profileWords(d, units)).join(' '),
       ],
+      general: [wallWords(house.house, units), baseWords(house.house, units)],
       patterns: [...new Set(used)],
-    });
-    return layout.view('section-a', TITLE);
+    };
+    return { layout, foot };
   };
-  const top = Math.max(...house.domes.map((d) => d.topZ));
-  return atFittingScale(build, { min: [cut.ground[0], all.min[1]], max: [cut.ground[1], top] }, options.scale);
+  return {
+    id: `section-${plane.mark.toLowerCase()}`,
+    units,
+    figure: { min: [cut.ground[0], all.min[1]], max: [cut.ground[1], top] },
+    draw,
+  };
 }
-
-const TITLE = 'Section A-A';

@@ -1,7 +1,7 @@
+import { SIGHT_ASIDE, THIN_MASONRY } from '../base/tolerances.js';
 import { dot2, type Vec2, type Vec3 } from '../math/vec.js';
 import type { HouseSetout } from '../setout/house.js';
 import { levelMaterial, uprightMaterial } from '../setout/material.js';
-import { ASIDE, THIN } from './fineness.js';
 import { rayHouse } from './ray-house.js';
 
 /** How a view looks at the house: where a point stands on paper, and whether masonry hides it. Exact; no mesh. */
@@ -37,26 +37,30 @@ export function levelSight(house: HouseSetout, look: Vec2, options: LevelOptions
   const back: Vec2 = [-look[0], -look[1]];
   const inWay = rayHouse(house, back);
 
-  /** Free towards the viewer, and on a surface. */
-  const lookFrom = (p: Vec3): { free: boolean; near: boolean } => {
-    const reach = dot2([p[0], p[1]], look) - beyond;
-    let free = reach > THIN;
-    let near = false;
-    const at: Vec2 = [p[0], p[1]];
-    for (const [from, to] of levelMaterial(inWay(at), p[2], at, back)) {
-      if (to > THIN && from < reach) free = false;
-      if (to > -THIN && from < THIN) near = true;
-    }
-    return { free, near };
-  };
   const looks = (p: Vec3, beside: readonly Vec3[]): boolean => {
     if (!shows(p)) return false;
+    const reachOf = (q: Vec3) => q[0] * look[0] + q[1] * look[1] - beyond;
+    let [hidden, open] = [0, 0];
+    for (const q of beside) {
+      const at: Vec2 = [q[0], q[1]];
+      const quick = inWay(at).quickly(q[2], at, reachOf(q));
+      if (quick === 'face') return true;
+      if (quick === 'hidden') hidden++;
+      if (quick === 'void') open++;
+    }
+    if (hidden === beside.length || open === beside.length) return false;
+    // Free towards the viewer, and on a surface.
     let free = false;
     let near = false;
     for (const q of beside) {
-      const seen = lookFrom(q);
-      free ||= seen.free;
-      near ||= seen.near;
+      const reach = reachOf(q);
+      const at: Vec2 = [q[0], q[1]];
+      let clear = reach > THIN_MASONRY;
+      for (const [from, to] of levelMaterial(inWay(at).house, q[2], at, back)) {
+        if (to > THIN_MASONRY && from < reach) clear = false;
+        if (to > -THIN_MASONRY && from < THIN_MASONRY) near = true;
+      }
+      free ||= clear;
       if (free && near) return true;
     }
     return false;
@@ -69,7 +73,7 @@ export function levelSight(house: HouseSetout, look: Vec2, options: LevelOptions
     seesEdge: (p, across) =>
       looks(
         p,
-        [ASIDE, -ASIDE].map((d) => [
+        [SIGHT_ASIDE, -SIGHT_ASIDE].map((d) => [
           p[0] + d * across[0] * right[0],
           p[1] + d * across[0] * right[1],
           p[2] + d * across[1],
@@ -81,14 +85,14 @@ export function levelSight(house: HouseSetout, look: Vec2, options: LevelOptions
 /** Sight downward from the level of a plan's cut: project north is up on paper. */
 export function downSight(house: HouseSetout, cutZ: number): Sight {
   const looks = (p: Vec3, beside: readonly Vec2[]): boolean => {
-    if (!(p[2] < cutZ - THIN)) return false;
+    if (!(p[2] < cutZ - THIN_MASONRY)) return false;
     let free = false;
     let near = false;
     for (const at of beside) {
       let blocked = false;
       for (const [from, to] of uprightMaterial(house, at)) {
-        if (to > p[2] + THIN && from < cutZ) blocked = true;
-        if (to > p[2] - THIN && from < p[2] + THIN) near = true;
+        if (to > p[2] + THIN_MASONRY && from < cutZ) blocked = true;
+        if (to > p[2] - THIN_MASONRY && from < p[2] + THIN_MASONRY) near = true;
       }
       free ||= !blocked;
     }
@@ -100,7 +104,7 @@ export function downSight(house: HouseSetout, cutZ: number): Sight {
     seesEdge: (p, across) =>
       looks(
         p,
-        [ASIDE, -ASIDE].map((d) => [p[0] + d * across[0], p[1] + d * across[1]]),
+        [SIGHT_ASIDE, -SIGHT_ASIDE].map((d) => [p[0] + d * across[0], p[1] + d * across[1]]),
       ),
   };
 }

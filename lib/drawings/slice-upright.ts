@@ -1,4 +1,5 @@
-import { arcEdge, type Edge, edgeAt, edgeEnd, edgeStart, lineEdge, mirroredEdge, movedEdge } from '../math/curves.js';
+import { CUT_CURVE, MERIDIAN_CURVE, SAME_ANGLE_RAD, SAME_POINT } from '../base/tolerances.js';
+import { arcEdge, type Edge, edgeAt, lineEdge, mirroredEdge, movedEdge } from '../math/curves.js';
 import { traceCurve } from '../math/curves-trace.js';
 import { atan2, cos } from '../math/elementary.js';
 import { sectionOutline } from '../math/section.js';
@@ -10,8 +11,7 @@ import { baseHalf } from '../setout/material.js';
 import type { PassageSetout } from '../setout/passage.js';
 import { spanPoint } from '../setout/span.js';
 import { inArchFrame, type Prism } from './arch-places.js';
-import { TRACE_FINE } from './fineness.js';
-import { extradosMeridian, intradosMeridian, offsetMeridian } from './meridian.js';
+import { extradosPieces, intradosPieces, type MeridianPiece, offsetPieces } from './meridian.js';
 
 /** An upright plane: (x, z) stands for the plan point `through + x · right` at height z. */
 export interface CutPlane {
@@ -38,16 +38,18 @@ export function sliceUpright(house: HouseSetout, plane: CutPlane): Edge[] {
 
 function domeLines(house: HouseSetout, dome: DomeSetout, plane: CutPlane): Edge[] {
   const beds = [dome.skewback ? 0 : null, dome.curb?.bedS ?? null, dome.plug?.bedS ?? null];
-  const meridian: Edge[] = [
-    ...extradosMeridian(dome),
-    ...intradosMeridian(dome),
+  const meridian: MeridianPiece[] = [
+    ...extradosPieces(dome),
+    ...intradosPieces(dome),
     ...beds.flatMap((s) => (s === null ? [] : [bedLine(dome, s)])),
   ];
   const outer = dome.springingRadius + dome.thickness;
   meridian.push(lineEdge([0, 0], [outer, 0]));
+  // A later dome's wall may end on the level over an earlier one's bore.
+  if (dome.curb) meridian.push(lineEdge([dome.curb.clearRadius, dome.curb.topZ], [0, dome.curb.topZ]));
   if (dome.skewback) meridian.push(lineEdge([dome.springingRadius, dome.springingZ], [outer, dome.springingZ]));
   for (const { clear } of archesOf(house, dome)) {
-    if (clear.kind === 'parallel') meridian.push(...offsetMeridian(dome, clear.depth));
+    if (clear.kind === 'parallel') meridian.push(...offsetPieces(dome, clear.depth));
   }
   const footing = house.footings.find((f) => f.domeId === dome.id);
   if (footing) meridian.push(...ring(footing.innerRadius, footing.outerRadius, footing.bottomZ));
@@ -68,36 +70,37 @@ const ring = (inner: number, outer: number, bottomZ: number): Edge[] => [
   ...(inner > 0 ? [lineEdge([inner, 0], [inner, bottomZ])] : []),
 ];
 
-/** Where the surface that an (r, z) edge sweeps round the dome's axis passes the plane: on both sides of the axis. */
-function revolved(edge: Edge, dome: DomeSetout, plane: CutPlane): Edge[] {
+/** Where the surface that a piece of meridian sweeps round the dome's axis passes the plane: on both sides of the axis. */
+function revolved(piece: MeridianPiece, dome: DomeSetout, plane: CutPlane): Edge[] {
   const from = sub2(dome.at, plane.through);
   const x = dot2(from, plane.right);
   const off = Math.abs(cross2(plane.right, from));
-  if (off < TRACE_FINE) {
-    const here = movedEdge(edge, [x, 0]);
-    return [here, mirroredEdge(here, x)];
-  }
-  return offAxis(edge, off).flatMap((e) => {
+  const edges = off < MERIDIAN_CURVE ? onAxis(piece) : offAxis(piece, off);
+  return edges.flatMap((e) => {
     const here = movedEdge(e, [x, 0]);
     return [here, mirroredEdge(here, x)];
   });
 }
 
+const onAxis = (piece: MeridianPiece): Edge[] =>
+  piece.kind === 'free' ? traceCurve(piece.at, piece.from, piece.to, CUT_CURVE) : [piece];
+
 /** The same surface at the distance `off` from its axis: r becomes √(r² − off²). */
-function offAxis(edge: Edge, off: number): Edge[] {
+function offAxis(piece: MeridianPiece, off: number): Edge[] {
   const half = (r: number) => Math.sqrt(Math.max(0, r * r - off * off));
-  const [a, b] = [edgeStart(edge), edgeEnd(edge)];
+  const point = (t: number): Vec2 =>
+    piece.kind === 'free' ? piece.at(piece.from + (piece.to - piece.from) * t) : edgeAt(piece, t);
+  const [a, b] = [point(0), point(1)];
   if (Math.max(a[0], b[0]) <= off) return [];
-  if (edge.kind === 'line' && (a[0] === b[0] || a[1] === b[1]))
+  if (piece.kind === 'line' && (a[0] === b[0] || a[1] === b[1]))
     return [lineEdge([half(a[0]), a[1]], [half(b[0]), b[1]])];
-  if (edge.kind === 'arc' && Math.abs(edge.centre[0]) < TRACE_FINE && edge.radius > off) {
+  if (piece.kind === 'arc' && Math.abs(piece.centre[0]) < SAME_POINT && piece.radius > off) {
     // A sphere: its sections are circles.
-    const radius = half(edge.radius);
-    const angle = ([r, z]: Vec2) => atan2(z - edge.centre[1], half(r));
-    return [arcEdge([0, edge.centre[1]], radius, angle(a), angle(b))];
+    const angle = ([r, z]: Vec2) => atan2(z - piece.centre[1], half(r));
+    return [arcEdge([0, piece.centre[1]], half(piece.radius), angle(a), angle(b))];
   }
-  // Where the edge comes nearer to the axis than the plane, the section turns back at x = 0.
-  const inside = (t: number) => edgeAt(edge, t)[0] > off;
+  // Where the piece comes nearer to the axis than the plane, the section turns back at x = 0.
+  const inside = (t: number) => point(t)[0] > off;
   let [from, to] = [0, 1];
   if (!inside(0) || !inside(1)) {
     let [low, high] = inside(0) ? [0, 1] : [1, 0];
@@ -111,10 +114,10 @@ function offAxis(edge: Edge, off: number): Edge[] {
   // Near the turn x runs like a square root: the parameter is bent so that its picture stays smooth.
   const share = (t: number) => (1 - cos(Math.PI * t)) / 2;
   const at = (t: number): Vec2 => {
-    const [r, z] = edgeAt(edge, from + (to - from) * share(t));
+    const [r, z] = point(from + (to - from) * share(t));
     return [half(r), z];
   };
-  return traceCurve(at, 0, 1, TRACE_FINE);
+  return traceCurve(at, 0, 1, CUT_CURVE);
 }
 
 function archLines(house: HouseSetout, arch: ArchSetout, plane: CutPlane): Edge[] {
@@ -123,7 +126,7 @@ function archLines(house: HouseSetout, arch: ArchSetout, plane: CutPlane): Edge[
   const [, v0] = inArchFrame(arch, plane.through);
   const dv = dot2(plane.right, arch.along);
   const atV = (v: number, low: number, high: number): void => {
-    if (Math.abs(dv) < SQUARE) return;
+    if (Math.abs(dv) < SAME_ANGLE_RAD) return;
     const x = (v - v0) / dv;
     edges.push(lineEdge([x, low], [x, high]));
   };
@@ -143,7 +146,7 @@ function prismLines(prism: Prism, reach: number, baseZ: number, plane: CutPlane)
   const { section, ring: grow } = prism;
   const [u0, v0] = inArchFrame(prism, plane.through);
   const [du, dv] = [dot2(plane.right, prism.across), dot2(plane.right, prism.along)];
-  if (Math.abs(du) < SQUARE) {
+  if (Math.abs(du) < SAME_ANGLE_RAD) {
     // Along the prism: level lines where the plane passes the section.
     const [xa, xb] = [-v0 / dv, (reach - v0) / dv];
     const levels = [section.topAt(u0), section.sill, section.topAt(u0, grow), baseZ];
@@ -153,7 +156,7 @@ function prismLines(prism: Prism, reach: number, baseZ: number, plane: CutPlane)
   const outlines = [sectionOutline(section, 0, section.sill), sectionOutline(section, grow, baseZ)];
   return outlines.flat().flatMap((piece) => {
     if (piece.kind === 'line') return [lineEdge(across(piece.from), across(piece.to))];
-    return traceCurve((t) => across(edgeAt(piece, t)), 0, 1, TRACE_FINE);
+    return traceCurve((t) => across(edgeAt(piece, t)), 0, 1, CUT_CURVE);
   });
 }
 
@@ -166,8 +169,8 @@ function baseLines(house: HouseSetout, prism: Prism, end: number, plane: CutPlan
   const along: Vec2 = [dot2(plane.right, prism.across), dot2(plane.right, prism.along)];
   const half = baseHalf(prism, footing?.projection ?? 0);
   const xs: number[] = [];
-  if (Math.abs(along[0]) >= SQUARE) xs.push((half - at[0]) / along[0], (-half - at[0]) / along[0]);
-  if (Math.abs(along[1]) >= SQUARE) xs.push((end - at[1]) / along[1], -at[1] / along[1]);
+  if (Math.abs(along[0]) >= SAME_ANGLE_RAD) xs.push((half - at[0]) / along[0], (-half - at[0]) / along[0]);
+  if (Math.abs(along[1]) >= SAME_ANGLE_RAD) xs.push((end - at[1]) / along[1], -at[1] / along[1]);
   const [low, high] = [Math.min(...xs), Math.max(...xs)];
   return [
     ...xs.map((x) => lineEdge([x, bottom], [x, 0])),
@@ -175,6 +178,3 @@ function baseLines(house: HouseSetout, prism: Prism, end: number, plane: CutPlan
     lineEdge([low, 0], [high, 0]),
   ];
 }
-
-/** Directions nearer to square than this are square: 1e-9 over a house of 100 m is a tenth of a micrometre. */
-const SQUARE = 1e-9;

@@ -1,8 +1,8 @@
+import { DRAWN_CURVE, ONE_LINE, STROKES_MEET } from '../base/tolerances.js';
 import { arcEdge, type Edge, lineEdge } from '../math/curves.js';
 import { traceCurve } from '../math/curves-trace.js';
 import { atan2, cos, hypot, sin } from '../math/elementary.js';
 import { add2, cross2, dot2, length2, scale2, sub2, type Vec2, type Vec3 } from '../math/vec.js';
-import { MEET, TRACE } from './fineness.js';
 
 /** An edge of the house in space, with a parameter from `from` to `to`. */
 export type SpaceCurve =
@@ -95,10 +95,10 @@ export function roughLength(c: SpaceCurve): number {
 
 /** What a stretch of the curve looks like on paper; nothing where it is seen end on. */
 export function pictureOf(c: SpaceCurve, project: (p: Vec3) => Vec2, from: number, to: number): (Edge | EllipseArc)[] {
-  if (c.kind === 'free') return traceCurve((t) => project(c.at(t)), from, to, TRACE);
+  if (c.kind === 'free') return traceCurve((t) => project(c.at(t)), from, to, DRAWN_CURVE);
   if (c.kind === 'line') {
     const edge = lineEdge(project(curveAt(c, from)), project(curveAt(c, to)));
-    return length2(sub2(edge.to, edge.from)) > MEET ? [edge] : [];
+    return length2(sub2(edge.to, edge.from)) > STROKES_MEET ? [edge] : [];
   }
   const centre = project(c.centre);
   const a = sub2(project(sum(c.centre, c.a)), centre);
@@ -112,7 +112,7 @@ const sum = (p: Vec3, q: Vec3): Vec3 => [p[0] + q[0], p[1] + q[1], p[2] + q[2]];
 function circlePicture(centre: Vec2, a: Vec2, b: Vec2, from: number, to: number): (Edge | EllipseArc)[] {
   const size = Math.max(length2(a), length2(b));
   const skew = Math.max(Math.abs(dot2(a, b)) / size, Math.abs(length2(a) - length2(b)));
-  if (skew < MEET / 10) {
+  if (skew < STROKES_MEET / 10) {
     const turn = atan2(a[1], a[0]);
     const way = cross2(a, b) > 0 ? 1 : -1;
     return [arcEdge(centre, length2(a), turn + way * from, turn + way * to)];
@@ -121,7 +121,7 @@ function circlePicture(centre: Vec2, a: Vec2, b: Vec2, from: number, to: number)
   const along = (t: number): Vec2 => add2(scale2(a, cos(t)), scale2(b, sin(t)));
   const major = along(peak);
   const minor = along(peak + Math.PI / 2);
-  if (length2(minor) < CHORD) {
+  if (length2(minor) < ONE_LINE) {
     const stops = [from, to];
     for (let k = Math.ceil((from - peak) / Math.PI); peak + k * Math.PI < to; k++) stops.push(peak + k * Math.PI);
     stops.sort((p, q) => p - q);
@@ -129,13 +129,10 @@ function circlePicture(centre: Vec2, a: Vec2, b: Vec2, from: number, to: number)
     return stops
       .slice(1)
       .map((t, i) => lineEdge(point(stops[i] as number), point(t)))
-      .filter((e) => length2(sub2(e.to, e.from)) > MEET);
+      .filter((e) => length2(sub2(e.to, e.from)) > STROKES_MEET);
   }
   const ratio = length2(minor) / length2(major);
   const turned = cross2(major, minor) > 0;
   const [start, end] = turned ? [from - peak, to - peak] : [peak - to, peak - from];
   return [{ kind: 'ellipse', centre, major, ratio, start, end }];
 }
-
-/** A circle seen so flat that its picture is a line. */
-const CHORD = 0.02;

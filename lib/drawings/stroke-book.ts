@@ -1,15 +1,12 @@
+import { ONE_LINE, STROKES_MEET } from '../base/tolerances.js';
 import type { LayerName, Primitive } from '../documents/drawing.js';
 import { type Edge, edgeAt, edgeDistance, edgeLength, edgePart, edgeShare } from '../math/curves.js';
 import { subtractIntervals } from '../math/intervals.js';
 import { chainEdges } from '../math/planar-chain.js';
 import { length2, sub2 } from '../math/vec.js';
 import type { Picture } from './feature.js';
-import { MEET } from './fineness.js';
 import { strokeOf, strokesOf } from './paths.js';
 import type { EllipseArc } from './space-curve.js';
-
-/** Lines nearer than this to one another fall on one line on paper, model mm. */
-const ONE_LINE = 0.02;
 
 /**
  * Lines of a view, each place drawn once: what is written first stays, later lines lose what lies on it. So the
@@ -41,7 +38,9 @@ export class StrokeBook {
   /** Joints each for themselves, other lines chained to strokes. */
   primitives(): Primitive[] {
     const paths = [...this.layers].flatMap(([layer, edges]) =>
-      layer === 'joint' ? strokesOf(layer, edges) : chainEdges(edges, MEET).map((chain) => strokeOf(layer, chain)),
+      layer === 'joint'
+        ? strokesOf(layer, edges)
+        : chainEdges(edges, STROKES_MEET).map((chain) => strokeOf(layer, chain)),
     );
     return [...paths, ...this.ellipses.map(({ layer, arc }): Primitive => ({ ...arc, layer }))];
   }
@@ -52,7 +51,7 @@ export class StrokeBook {
     if (covers.length === 0) return [edge];
     const length = edgeLength(edge);
     return subtractIntervals([[0, 1]], covers)
-      .filter(([a, b]) => (b - a) * length > MEET)
+      .filter(([a, b]) => (b - a) * length > STROKES_MEET)
       .map(([a, b]) => edgePart(edge, a, b));
   }
 }

@@ -1,3 +1,5 @@
+import { CUT_POINT, SIGHT_CHANGE } from '../base/tolerances.js';
+import { rectangleLoop } from '../documents/shapes.js';
 import { type Edge, edgeBox, lineEdge, uniteBoxes } from '../math/curves.js';
 import { rangesWhere } from '../math/curves-ranges.js';
 import { dot2, sub2, type Vec2 } from '../math/vec.js';
@@ -5,11 +7,9 @@ import type { HouseSetout } from '../setout/house.js';
 import { spanPoint } from '../setout/span.js';
 import { type Cut, cutOf } from './cut.js';
 import { baseReach, masonryReach } from './extent.js';
-import { BESIDE_GRAZED, CHANGE, OUTLINE } from './fineness.js';
 import { underRoof } from './ground.js';
 import { bedsOf, spanOf } from './joints.js';
 import { inEarlier, type Part, partAt } from './parts.js';
-import { rectangle } from './paths.js';
 import { quickHouse } from './quick-house.js';
 import { type CutPlane, onPlane, sliceUpright } from './slice-upright.js';
 
@@ -42,11 +42,11 @@ export function uprightCut(house: HouseSetout, plane: CutPlane): UprightCut {
     const top = underRoof(house, x, y) ? floor : level;
     return p[1] < top && p[1] > top - EARTH_DEPTH ? 'earth' : null;
   };
-  const strips = [level, floor].flatMap((top) => rectangle(ground[0], top - EARTH_DEPTH, ground[1], top));
+  const strips = [level, floor].flatMap((top) => rectangleLoop(ground[0], top - EARTH_DEPTH, ground[1], top));
   const deepest = Math.min(box.min[1], level, floor) - EARTH_DEPTH;
-  const sides = roofEnds(house, plane, ground).map((x) => lineEdge([x, deepest], [x, box.max[1]]));
+  const sides = roofEnds(house, plane, ground).map((x) => lineEdge([x, deepest], [x, Math.max(level, floor)]));
   return {
-    ...cutOf([...lines, ...strips, ...sides], labelAt, house.domes.length > 1 ? BESIDE_GRAZED : undefined),
+    ...cutOf([...lines, ...strips, ...sides], labelAt),
     ground,
     partAt: part,
   };
@@ -58,13 +58,13 @@ function roofEnds(house: HouseSetout, plane: CutPlane, reach: Vec2): number[] {
     const [px, py] = onPlane(plane, [x, 0]);
     return underRoof(house, px, py);
   };
-  const near = (a: number, b: number) => Math.abs(a - b) < OUTLINE / 100;
+  const near = (a: number, b: number) => Math.abs(a - b) < CUT_POINT / 100;
   return rangesWhere(inside, reach[0], reach[1], 400, near).flat();
 }
 
 /** Bed joints of the cut blocks: narrow lines across the wall. */
 export function bedsAcross(house: HouseSetout, plane: CutPlane, cut: UprightCut): Edge[] {
-  const near = (a: number, b: number) => Math.abs(a - b) < CHANGE;
+  const near = (a: number, b: number) => Math.abs(a - b) < SIGHT_CHANGE;
   return house.domes.flatMap((dome) => {
     const from = sub2(dome.at, plane.through);
     const off = dot2(from, [-plane.right[1], plane.right[0]]);

@@ -1,10 +1,10 @@
+import { SIGHT_CHANGE, SIGHT_STEP } from '../base/tolerances.js';
 import { rangesWhere } from '../math/curves-ranges.js';
 import { cos } from '../math/elementary.js';
 import { length2, perp2, scale2, sub2, type Vec3 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { earlierThan, type HouseSetout } from '../setout/house.js';
 import { edgeFeature, type Feature } from './feature.js';
-import { CHANGE, SAMPLE } from './fineness.js';
 
 /** Lines along which later domes meet the outsides of the earlier ones that they abut: valleys outside, corners in the room. */
 export function valleys(house: HouseSetout): Feature[] {
@@ -44,11 +44,11 @@ function meeting(
     dome.curb?.topZ ?? 0,
   ]);
   const stops = [0, ...turns.filter((z) => z > 0 && z < top), top].sort((a, b) => a - b);
-  const near = (a: number, b: number) => Math.abs(a - b) < CHANGE / 100;
+  const near = (a: number, b: number) => Math.abs(a - b) < SIGHT_CHANGE / 100;
   return stops.slice(1).flatMap((to, i) => {
     const from = stops[i] as number;
-    if (to - from < CHANGE) return [];
-    const samples = Math.max(8, Math.ceil((to - from) / SAMPLE));
+    if (to - from < SIGHT_CHANGE) return [];
+    const samples = Math.max(8, Math.ceil((to - from) / SIGHT_STEP));
     return rangesWhere((z) => squareAt(z).square > 0, from, to, samples, near).flatMap(([low, high]) =>
       [1, -1].map((side) => {
         // Where the circles only touch, the half chord runs like a square root: bent, the parameter is smooth there.

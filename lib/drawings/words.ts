@@ -1,4 +1,5 @@
 import { formatAngle, formatLength, type WrittenUnits } from '../base/measures.js';
+import { ONE_SIZE } from '../base/tolerances.js';
 import type { House } from '../description/house.js';
 import type { ArchSetout } from '../setout/arch.js';
 import type { DomeSetout } from '../setout/dome.js';
@@ -12,6 +13,10 @@ export function openingName(arch: ArchSetout): string {
   return arch.id === use ? arch.id : `${arch.id} (${use})`;
 }
 
+/** "a", "a and b", "a, b and c". */
+export const wordsOf = (all: readonly string[]): string =>
+  all.length < 2 ? all.join('') : `${all.slice(0, -1).join(', ')} and ${all[all.length - 1]}`;
+
 export const bearingWords = (deg: number): string => `bearing ${formatAngle(deg)}`;
 
 /** How a dome's intrados is drawn with compasses, or what curve it is. */
@@ -22,9 +27,9 @@ export function profileWords(dome: DomeSetout, units: WrittenUnits): string {
   if (!arc) return `Intrados of ${id}: ${profile.shape}, rise ${size(profile.rise)}.`;
   const [past, below] = [-arc.centre[0], -arc.centre[1]];
   const centre =
-    past > 0.5
+    past > ONE_SIZE
       ? `${size(past)} past the axis at the springing`
-      : below > 0.5
+      : below > ONE_SIZE
         ? `on the axis ${size(below)} below the springing`
         : 'on the axis at the springing';
   return `Intrados of ${id}: ${profile.shape}, radius ${size(arc.radius)} from a centre ${centre}.`;

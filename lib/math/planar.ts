@@ -32,7 +32,7 @@ export interface Border<Label extends string> {
 export interface PlanarOptions {
   /** Points nearer than this are one point. */
   readonly tolerance: number;
-  /** How far beside a piece's middle it is asked what lies there. */
+  /** How far beside a piece's middle it is asked what lies there, at most. */
   readonly beside: number;
 }
 
@@ -43,13 +43,10 @@ export function splitEdges(edges: readonly Edge[], tolerance: number): Edge[] {
   const points = new PointIndex(tolerance);
   const seen = new Set<string>();
   const pieces: Edge[] = [];
+  const near = neighbours(boxes, tolerance);
   whole.forEach((edge, i) => {
     const shares = [0, 1];
-    const box = boxes[i] as Box;
-    for (let j = 0; j < whole.length; j++) {
-      if (j === i || apart(box, boxes[j] as Box, tolerance)) continue;
-      shares.push(...meetings(edge, whole[j] as Edge, tolerance));
-    }
+    for (const j of near[i] as number[]) shares.push(...meetings(edge, whole[j] as Edge, tolerance));
     for (const piece of cutAt(edge, shares, tolerance)) {
       const ends = [points.of(edgeStart(piece)), points.of(edgeEnd(piece))].sort((a, b) => a - b);
       const key = `${ends[0]} ${ends[1]} ${points.of(edgeAt(piece, 0.5))}`;
@@ -61,11 +58,24 @@ export function splitEdges(edges: readonly Edge[], tolerance: number): Edge[] {
   return pieces;
 }
 
-const apart = (a: Box, b: Box, tolerance: number): boolean =>
-  a.min[0] > b.max[0] + tolerance ||
-  b.min[0] > a.max[0] + tolerance ||
-  a.min[1] > b.max[1] + tolerance ||
-  b.min[1] > a.max[1] + tolerance;
+/** For each box, those that it touches: swept from left to right. */
+function neighbours(boxes: readonly Box[], tolerance: number): number[][] {
+  const near = boxes.map((): number[] => []);
+  let open: number[] = [];
+  const order = boxes.map((_, i) => i).sort((i, j) => (boxes[i] as Box).min[0] - (boxes[j] as Box).min[0]);
+  for (const i of order) {
+    const { min, max } = boxes[i] as Box;
+    open = open.filter((j) => (boxes[j] as Box).max[0] + tolerance >= min[0]);
+    for (const j of open) {
+      const other = boxes[j] as Box;
+      if (min[1] > other.max[1] + tolerance || other.min[1] > max[1] + tolerance) continue;
+      (near[i] as number[]).push(j);
+      (near[j] as number[]).push(i);
+    }
+    open.push(i);
+  }
+  return near;
+}
 
 function cutAt(edge: Edge, shares: number[], tolerance: number): Edge[] {
   const least = tolerance / edgeLength(edge);
@@ -87,8 +97,10 @@ export function bordersOf<Label extends string>(
   for (const edge of splitEdges(edges, options.tolerance)) {
     const middle = edgeAt(edge, 0.5);
     const across = perp2(edgeTangent(edge, 0.5));
+    // Beside a short piece another may be near.
+    const beside = Math.min(options.beside, edgeLength(edge) / 4);
     const side = (turn: number) =>
-      labelAt([middle[0] + turn * options.beside * across[0], middle[1] + turn * options.beside * across[1]]);
+      labelAt([middle[0] + turn * beside * across[0], middle[1] + turn * beside * across[1]]);
     const left = side(1);
     const right = side(-1);
     if (left !== right) borders.push({ edge, left, right });

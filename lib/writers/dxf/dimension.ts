@@ -1,4 +1,4 @@
-import { arcMiddle, type DimensionExpansion, dimensionLineEnds } from '../../documents/dimensioning.js';
+import { arcMiddle, type DimensionExpansion, dimensionLineEnds, measureOf } from '../../documents/dimensioning.js';
 import type { DimensionPrimitive } from '../../documents/drawing.js';
 import { atan2 } from '../../math/elementary.js';
 import { DEG, type Vec2 } from '../../math/vec.js';
@@ -12,7 +12,7 @@ const OWN_BLOCK = 32;
 const TEXT_PLACED = 128;
 const MIDDLE_CENTRE = 5;
 
-/** A true dimension: readers measure its points themselves; `block` holds what it looks like. */
+/** A true dimension: readers measure its points themselves; `block` holds what it looks like, in the same place. */
 export function dimensionEntity(
   dim: DimensionPrimitive,
   drawn: DimensionExpansion,
@@ -28,7 +28,7 @@ export function dimensionEntity(
     [70, KIND[dim.type] + OWN_BLOCK + TEXT_PLACED],
     [71, MIDDLE_CENTRE],
     // Angles stand in radians here.
-    [42, dim.type === 'angle' ? drawn.measure * DEG : drawn.measure],
+    [42, dim.type === 'angle' ? drawn.measure * DEG : measureOf(dim)],
     // Angle brackets stand for the measure.
     [1, prefix === undefined ? '' : `${safeText(prefix).replaceAll('<>', '< >')}<>`],
     [3, style],

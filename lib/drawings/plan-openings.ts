@@ -1,0 +1,174 @@
+import { formatLength } from '../base/measures.js';
+import type { AlignedDimension, Anchor, TextPrimitive } from '../documents/drawing.js';
+import { boxCorners, textBox } from '../documents/expansion.js';
+import { type Edge, lineEdge } from '../math/curves.js';
+import { atan2, square } from '../math/elementary.js';
+import { cross2, dot2, sub2, type Vec2 } from '../math/vec.js';
+import type { ArchSetout } from '../setout/arch.js';
+import type { HouseSetout } from '../setout/house.js';
+import { fromArchFrame } from './arch-places.js';
+import { TEXT } from './foot-blocks.js';
+import { underRoof } from './ground.js';
+import type { Layout } from './layout.js';
+import { leadersOut } from './leaders.js';
+import { bearingWords, openingName } from './words.js';
+
+const onCircle = (arch: ArchSetout, r: number): number => Math.sqrt(r * r - square(arch.section.width / 2));
+
+/** Outermost place on an opening's axis: face or wall, and the footing before it. */
+function outermost(house: HouseSetout, arch: ArchSetout): number {
+  const { dome, faceV } = arch;
+  const footing = house.footings.find((f) => f.domeId === dome.id);
+  const wall = dome.springingRadius + dome.thickness;
+  if (faceV !== null) return faceV + (footing?.projection ?? 0);
+  return Math.max(wall, footing?.outerRadius ?? 0);
+}
+
+/** How far out along an opening's axis the next dome stands. */
+function nextDome(house: HouseSetout, arch: ArchSetout): number {
+  const ahead = house.domes.flatMap((dome) => {
+    if (dome.id === arch.dome.id) return [];
+    const to = sub2(dome.at, arch.dome.at);
+    const rest = square(dome.springingRadius + dome.thickness) - square(cross2(arch.along, to));
+    const v = dot2(arch.along, to);
+    return rest > 0 && v > 0 ? [v - Math.sqrt(rest)] : [];
+  });
+  return Math.min(...ahead, Number.POSITIVE_INFINITY);
+}
+
+/** How far beyond the wall an opening's clear width and its name stand, paper mm. */
+const WIDTH_AT = 6;
+const NAME_AT = 12;
+/** Steps further out in which a place is looked for. */
+const STEPS = [0, 3, 6, 9, 12, 16, 20, 25, 30] as const;
+/** The same in a house of several domes, where names stand close or at the end of a leader. */
+const CLOSE = [0, 3, 6] as const;
+/** How far beyond the wall a centre line runs there, paper mm. */
+const SHORT_AXIS = 3;
+/** Longest leader from an opening to its name. */
+const LONGEST = 44;
+
+/** Centre line of an opening, across the wall and out to its name, or short of the next dome. */
+export function openingAxis(house: HouseSetout, arch: ArchSetout, layout: Layout): Edge {
+  const from = arch.dome.springingRadius - layout.mm(5);
+  const beyond = layout.mm(house.domes.length > 1 ? SHORT_AXIS : NAME_AT - 1.5);
+  const end = Math.min(outermost(house, arch) + beyond, nextDome(house, arch) - layout.mm(1));
+  return lineEdge(fromArchFrame(arch, 0, from), fromArchFrame(arch, 0, end));
+}
+
+/**
+ * Clear width of an opening, where it is open: a niche's in the room. Where a house of several domes has no free
+ * place for it, it isn't drawn; gives back whether it is.
+ */
+export function addOpeningWidth(house: HouseSetout, arch: ArchSetout, layout: Layout): boolean {
+  const { dome, faceV, clear } = arch;
+  const half = arch.section.width / 2;
+  const outer = outermost(house, arch);
+  const inside = clear.kind !== 'through';
+  const edge = inside
+    ? onCircle(arch, dome.springingRadius)
+    : (faceV ?? onCircle(arch, dome.springingRadius + dome.thickness));
+  const line = (more: number) => (inside ? edge - layout.mm(WIDTH_AT + more) : outer + layout.mm(WIDTH_AT + more));
+  const limit = nextDome(house, arch);
+  const groups = STEPS.filter((more) => line(more) < limit).flatMap((more) =>
+    (['to', 'from'] as const).map((spill): AlignedDimension[] => [
+      {
+        kind: 'dimension',
+        type: 'aligned',
+        from: fromArchFrame(arch, -half, edge),
+        to: fromArchFrame(arch, half, edge),
+        line: fromArchFrame(arch, 0, line(more)),
+        prefix: 'clear ',
+        spill,
+      },
+    ]),
+  );
+  if (house.domes.length > 1) return layout.placeFree(groups);
+  layout.place(groups);
+  return true;
+}
+
+/**
+ * Name and bearing of an opening before it, else at the end of a leader. One that finds no free place is told by a
+ * number, and goes to `keys`. The clear width goes with it where no dimension tells it.
+ */
+export function addOpeningName(
+  house: HouseSetout,
+  arch: ArchSetout,
+  widthTold: boolean,
+  layout: Layout,
+  keys: string[],
+): void {
+  const outer = outermost(house, arch);
+  const width = widthTold ? '' : `, clear ${formatLength(arch.section.width, layout.units)}`;
+  const lines = [openingName(arch), `${bearingWords(arch.opening.bearingDeg)}${width}`];
+  const inside = ([x, y]: Vec2) => underRoof(house, x, y);
+  const limit = nextDome(house, arch);
+  const steps: readonly number[] = house.domes.length > 1 ? CLOSE : STEPS;
+  const beside = (words: readonly string[], from: number) =>
+    steps
+      .filter((more) => outer + layout.mm(from + more) < limit)
+      .flatMap((more) => namesBeside(fromArchFrame(arch, 0, outer + layout.mm(from + more)), arch.along, words, layout))
+      .filter((group) => !group.some((text) => cornersOf(text, layout).some(inside)));
+  if (layout.placeFree(beside(lines, NAME_AT))) return;
+  const leader = {
+    at: fromArchFrame(arch, 0, outer + layout.mm(1)),
+    text: lines.join(', '),
+    first: atan2(arch.along[1], arch.along[0]),
+    longest: LONGEST,
+    inside,
+    across: false,
+  };
+  if (layout.placeFree(leadersOut(leader, layout))) return;
+  keys.push(lines.join(', '));
+  const key = [`(${keys.length})`];
+  layout.place([
+    ...beside(key, SHORT_AXIS),
+    ...beside(key, NAME_AT),
+    ...leadersOut({ ...leader, text: key[0] as string, across: true, longest: 100 }, layout),
+  ]);
+}
+
+const cornersOf = (text: TextPrimitive, layout: Layout): Vec2[] =>
+  boxCorners(textBox(text.text, text.at, text.anchor, layout.mm(text.heightMm)));
+
+/** Lines of text at the end of an axis that runs in `direction`: beyond its end, else beside it. */
+function namesBeside(end: Vec2, direction: Vec2, lines: readonly string[], layout: Layout): TextPrimitive[][] {
+  const step = layout.mm(TEXT + 1.5);
+  const height = (lines.length - 1) * step + layout.mm(TEXT);
+  const stack = (x: number, top: number, anchor: Anchor): TextPrimitive[] =>
+    lines.map((text, i) => ({
+      kind: 'text',
+      layer: 'text',
+      at: [x, top - layout.mm(TEXT) - i * step],
+      text,
+      heightMm: TEXT,
+      anchor,
+      rotationDeg: 0,
+    }));
+  const [dx, dy] = direction;
+  const gap = layout.mm(1.5);
+  const upright = Math.abs(dy) > 0.9;
+  const beyond = upright
+    ? stack(end[0], dy > 0 ? end[1] + gap + height : end[1] - gap, 'centre')
+    : stack(end[0] + Math.sign(dx) * gap, end[1] + height / 2 + (dy * height) / 2, dx > 0 ? 'left' : 'right');
+  const beside = (['left', 'right'] as const).map((anchor) =>
+    stack(end[0] + (anchor === 'left' ? gap : -gap), end[1] + height / 2, anchor),
+  );
+  return [beyond, ...beside];
+}
+
+/** Widths of rings and jambs, which a plan has no room to dimension. */
+export function ringWords(house: HouseSetout, layout: Layout): string[] {
+  const rings = new Map<number, string[]>();
+  for (const { ring, id } of [...house.arches, ...house.passages]) rings.set(ring, [...(rings.get(ring) ?? []), id]);
+  const said = [...rings].map(([ring, ids]) =>
+    rings.size === 1 ? formatLength(ring, layout.units) : `${formatLength(ring, layout.units)} at ${ids.join(', ')}`,
+  );
+  const curbs = house.domes.flatMap((d) => (d.curb ? [d.curb.bedOuter[0] - d.curb.clearRadius] : []));
+  const curb = [...new Set(curbs.map((c) => formatLength(c, layout.units)))];
+  return [
+    ...(said.length > 0 ? [`Width of rings and jambs: ${said.join('; ')}.`] : []),
+    ...(curb.length > 0 ? [`Width of curbs at their foot: ${curb.join(', ')}.`] : []),
+  ];
+}

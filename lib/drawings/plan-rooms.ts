@@ -1,0 +1,185 @@
+import { formatLength } from '../base/measures.js';
+import { ONE_SIZE } from '../base/tolerances.js';
+import type { AlignedDimension, Primitive, TextPrimitive } from '../documents/drawing.js';
+import { boxCorners, textBox } from '../documents/expansion.js';
+import { textWidth } from '../documents/text-size.js';
+import { atan2, hypot } from '../math/elementary.js';
+import { add2, alongBearing, DEG, length2, perp2, scale2, sub2, type Vec2 } from '../math/vec.js';
+import type { DomeSetout } from '../setout/dome.js';
+import { archesOf, type HouseSetout, passagesOf } from '../setout/house.js';
+import type { PassageSetout } from '../setout/passage.js';
+import { fromArchFrame, inArchFrame } from './arch-places.js';
+import { TEXT } from './foot-blocks.js';
+import { underRoof } from './ground.js';
+import type { Layout } from './layout.js';
+import { leadersOut } from './leaders.js';
+import { inEarlier } from './parts.js';
+import { neighbours } from './section-plane.js';
+
+/** Longest leader from a room or passage to its note, paper mm. */
+const LONGEST = 74;
+
+/** The way out of the house from a place in it: away from the middle of all domes, east where there is none. */
+function wayOut(house: HouseSetout, at: Vec2): number {
+  const sum = house.domes.reduce<Vec2>((s, d) => add2(s, d.at), [0, 0]);
+  const away = sub2(at, scale2(sum, 1 / house.domes.length));
+  return length2(away) < ONE_SIZE ? 0 : atan2(away[1], away[0]);
+}
+
+/** Tells of something in the house at the end of a leader outside it. */
+const noteOutside = (house: HouseSetout, at: Vec2, text: string, layout: Layout): boolean =>
+  layout.placeFree(
+    leadersOut(
+      {
+        at,
+        text,
+        first: wayOut(house, at),
+        longest: LONGEST,
+        inside: ([x, y]) => underRoof(house, x, y),
+        across: true,
+      },
+      layout,
+    ),
+  );
+
+/** Inside radius of a dome at the floor, where its text lies free; words tell it in a house of several domes. */
+export function addRadius(house: HouseSetout, dome: DomeSetout, layout: Layout): void {
+  const closed = [...archesOf(house, dome), ...passagesOf(house, dome)];
+  const onWall = (deg: number): Vec2 => {
+    const [x, y] = alongBearing(deg * DEG);
+    return [dome.at[0] + dome.springingRadius * x, dome.at[1] + dome.springingRadius * y];
+  };
+  const free = Array.from({ length: 24 }, (_, i) => (52.5 + i * 15) % 360).filter((deg) => {
+    const on = onWall(deg);
+    if (inEarlier(house, dome, [on[0], on[1], 0])) return false;
+    return !closed.some((a) => {
+      const [u, v] = inArchFrame(a, on);
+      return v > 0 && ('dome' in a || v < a.distance) && Math.abs(u) < a.section.width / 2 + a.ring;
+    });
+  });
+  const groups = free.map((deg): Primitive[] => [
+    { kind: 'dimension', type: 'radius', centre: dome.at, on: onWall(deg) },
+  ]);
+  if (house.domes.length > 1) layout.placeFree(groups);
+  else layout.place(groups);
+}
+
+/** Names of rooms, near their dome's axis but off the centre lines; in small rooms at the end of a leader. */
+export function addRoomNames(house: HouseSetout, layout: Layout): void {
+  const many = house.domes.length > 1;
+  for (const dome of house.domes) {
+    roomNames(house, dome).forEach((name, i) => {
+      const tries = [7, -10, 4, -7, 13, -16, 19, -22, 25, -28].flatMap((dy) =>
+        [0, 12, -12, 6, -6, 22, -22].map((dx) => [dx, dy] as const),
+      );
+      const groups = [3.5, TEXT].flatMap((heightMm) =>
+        [...tries, ...besideAxis(name, heightMm)].map(
+          ([dx, dy]): TextPrimitive => ({
+            kind: 'text',
+            layer: 'text',
+            at: [dome.at[0] + layout.mm(dx), dome.at[1] + layout.mm(dy - i * 6)],
+            text: name,
+            heightMm,
+            anchor: 'centre',
+            rotationDeg: 0,
+          }),
+        ),
+      );
+      const inside = groups.filter((t) => withinRoom(house, dome, t, layout)).map((t) => [t]);
+      if (layout.placeFree(inside)) return;
+      if (many && noteOutside(house, dome.at, name, layout)) return;
+      // Words tell it in a house of several domes.
+      if (!many) layout.place(inside.length > 0 ? inside : groups.map((t) => [t]));
+    });
+  }
+}
+
+/** Names of the rooms in a dome; its own where none is described. */
+export function roomNames(house: HouseSetout, dome: DomeSetout): string[] {
+  const rooms = house.house.rooms.filter((r) => r.in === dome.id);
+  return rooms.length > 0 ? rooms.map((r) => r.name) : [dome.id];
+}
+
+/** Places for a name wholly to one side of the upright centre line, paper mm. */
+const besideAxis = (name: string, heightMm: number): (readonly [number, number])[] =>
+  [7, -10, 3, -6].flatMap((dy) => [1, -1].map((side) => [side * (textWidth(name, heightMm) / 2 + 1.5), dy] as const));
+
+/** Whether a text lies in a dome's room at the floor. */
+function withinRoom(house: HouseSetout, dome: DomeSetout, text: TextPrimitive, layout: Layout): boolean {
+  const corners = boxCorners(textBox(text.text, text.at, text.anchor, layout.mm(text.heightMm)));
+  return corners.every(
+    ([x, y]) => hypot(x - dome.at[0], y - dome.at[1]) < dome.springingRadius && !inEarlier(house, dome, [x, y, 0]),
+  );
+}
+
+/** Clear width of a passage within it, where there is room; else with its name at the end of a leader. */
+export function addPassageWidth(house: HouseSetout, passage: PassageSetout, layout: Layout): void {
+  const half = passage.section.width / 2;
+  const [start, end] = passage.stretchAt(half, 0);
+  const within = [0.5, 0.3, 0.7, 0.15, 0.85].map((share): AlignedDimension[] => {
+    const v = start + share * (end - start);
+    return [
+      {
+        kind: 'dimension',
+        type: 'aligned',
+        from: fromArchFrame(passage, -half, v),
+        to: fromArchFrame(passage, half, v),
+        line: fromArchFrame(passage, 0, v),
+      },
+    ];
+  });
+  const fits = textWidth(formatLength(passage.section.width, layout.units), layout.mm(TEXT)) + layout.mm(3) < 2 * half;
+  if (fits && layout.placeFree(within)) return;
+  const middle = fromArchFrame(passage, 0, (start + end) / 2);
+  const words = `${passage.id}, clear ${formatLength(passage.section.width, layout.units)}`;
+  noteOutside(house, middle, words, layout);
+}
+
+/**
+ * Distances between the axes of neighbours where no chain along the view tells them. Gives back in words those that
+ * find no free place.
+ */
+export function addAxisDistances(house: HouseSetout, layout: Layout): string[] {
+  const told: string[] = [];
+  for (const [from, to] of neighbours(house)) {
+    const between = sub2(to.at, from.at);
+    if (Math.min(Math.abs(between[0]), Math.abs(between[1])) < ONE_SIZE) continue;
+    const across = perp2(scale2(between, 1 / length2(between)));
+    const middle = scale2(add2(from.at, to.at), 0.5);
+    const rows = [4, 7, 10, 14, 18, 23, 28].flatMap((off) => [off, -off]);
+    const free = layout.placeFree(
+      rows.map((off): AlignedDimension[] => [
+        {
+          kind: 'dimension',
+          type: 'aligned',
+          from: from.at,
+          to: to.at,
+          line: add2(middle, scale2(across, layout.mm(off))),
+          prefix: 'axes ',
+        },
+      ]),
+    );
+    if (!free) told.push(`${from.id} to ${to.id} ${formatLength(length2(between), layout.units)}`);
+  }
+  return told;
+}
+
+/** What a plan of several domes tells in words: each dome's place, radius and rooms, each passage's size. */
+export function clusterWords(house: HouseSetout, layout: Layout): string[] {
+  const [first] = house.domes;
+  if (!first || house.domes.length === 1) return [];
+  const size = (mm: number) => formatLength(mm, layout.units);
+  const domes = house.domes.map((dome) => {
+    const [x, y] = sub2(dome.at, first.at);
+    const names = roomNames(house, dome).filter((name) => name !== dome.id);
+    const rooms = names.length > 0 ? ` (${names.join(', ')})` : '';
+    return `${dome.id}${rooms} ${size(x)} east, ${size(y)} north, R${size(dome.springingRadius)}`;
+  });
+  const passages = house.passages.map(
+    (p) => `${p.id} ${size(p.section.width)} wide, ${size(p.section.crownZ)} high, ${p.section.head.shape}`,
+  );
+  return [
+    `Domes, their axes from that of ${first.id} and inside radii at the floor: ${domes.join('; ')}.`,
+    ...(passages.length > 0 ? [`Passages, clear: ${passages.join('; ')}.`] : []),
+  ];
+}

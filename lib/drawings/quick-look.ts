@@ -1,0 +1,126 @@
+import { THIN_MASONRY } from '../base/tolerances.js';
+import { dot2, type Vec2 } from '../math/vec.js';
+import type { DomeSetout } from '../setout/dome.js';
+import { originOf, type Prism } from './arch-places.js';
+
+/** `hidden`: masonry stands in the way. `face`: the place lies on a face that looks at the viewer. `void`: in the open. */
+export type QuickLook = 'hidden' | 'face' | 'void' | 'unknown';
+
+export interface QuickWall {
+  readonly dome: DomeSetout;
+  /** Domes that it gives way to. */
+  readonly earlier: readonly DomeSetout[];
+}
+
+/** Along a prism from its origin to `end`. */
+export interface QuickPrism {
+  readonly prism: Prism;
+  readonly end: number;
+}
+
+export interface QuickWay {
+  readonly walls: readonly QuickWall[];
+  /** Clear spaces that may open a wall. */
+  readonly clears: readonly QuickPrism[];
+  /** Barrels and passages. */
+  readonly vaults: readonly QuickPrism[];
+}
+
+/**
+ * What a level ray towards a viewer shows where whole walls tell it: from the circles and boxes of a level, with
+ * nothing put together. Where openings, abutments or thin pieces have a say, it is unknown, and the ray must be
+ * followed. The viewer's plane stands at the distance `reach`.
+ */
+export function quickLook(way: QuickWay, z: number, at: Vec2, direction: Vec2, reach: number): QuickLook {
+  if (z < 0) return 'unknown';
+  let free = reach > THIN_MASONRY;
+  let near = false;
+  let touched = false;
+  for (const { dome, earlier } of way.walls) {
+    const { middle, aside } = along(dome, at, direction);
+    const half = halfChord(dome.outerRadiusAt(z), aside);
+    if (!(half > 0)) continue;
+    const bore = dome.curb && z > dome.springingZ ? dome.curb.clearRadius : 0;
+    const room = Math.max(halfChord(dome.radiusAt(z), aside), halfChord(bore, aside));
+    for (let side = 1; side >= -1; side -= 2) {
+      // Without a room in its way the wall is one piece, told once.
+      if (room === 0 && side < 0) break;
+      const from = side > 0 ? (room === 0 ? middle - half : middle + room) : middle - half;
+      const to = side > 0 ? middle + half : middle - room;
+      if (to > THIN_MASONRY && from < reach) {
+        free = false;
+        if (whole(way, earlier, z, at, direction, from, to)) return 'hidden';
+      } else if (to > -THIN_MASONRY && from < THIN_MASONRY) {
+        touched = true;
+        near ||= whole(way, earlier, z, at, direction, from, to);
+      }
+    }
+  }
+  if (!free) return 'unknown';
+  for (const { prism, end } of way.vaults) {
+    const [from, to] = boxAlong(prism, prism.outerHalfAt(z), end, at, direction);
+    if (!(to > from)) continue;
+    if (to > THIN_MASONRY && from < reach) return 'unknown';
+    if (to > -THIN_MASONRY && from < THIN_MASONRY) touched = true;
+  }
+  return near ? 'face' : touched ? 'unknown' : 'void';
+}
+
+/** Whether nothing takes from a wall between two places on the ray. */
+function whole(
+  way: QuickWay,
+  earlier: readonly DomeSetout[],
+  z: number,
+  at: Vec2,
+  direction: Vec2,
+  from: number,
+  to: number,
+): boolean {
+  for (const dome of earlier) {
+    const { middle, aside } = along(dome, at, direction);
+    const half = halfChord(dome.outerRadiusAt(z), aside);
+    if (middle - half < to && middle + half > from) return false;
+  }
+  for (const { prism, end } of way.clears) {
+    const [low, high] = boxAlong(prism, prism.clearHalfAt(z), end, at, direction);
+    if (high > low && low < to && high > from) return false;
+  }
+  return true;
+}
+
+/** Where a ray passes a dome's axis, and how far beside it. */
+function along(dome: DomeSetout, at: Vec2, [dx, dy]: Vec2): { middle: number; aside: number } {
+  const [tx, ty] = [dome.at[0] - at[0], dome.at[1] - at[1]];
+  return { middle: tx * dx + ty * dy, aside: dx * ty - dy * tx };
+}
+
+/** Half of what a circle cuts off a line at a distance from its centre; 0 where they don't meet. */
+function halfChord(radius: number, aside: number): number {
+  const rest = radius * radius - aside * aside;
+  return rest > 0 ? Math.sqrt(rest) : 0;
+}
+
+const NOWHERE: Vec2 = [0, 0];
+
+/** From where to where a ray runs in a prism's box; an empty stretch where it doesn't. */
+function boxAlong(prism: Prism, half: number, end: number, at: Vec2, direction: Vec2): Vec2 {
+  if (!(half > 0)) return NOWHERE;
+  const origin = originOf(prism);
+  const [x, y] = [at[0] - origin[0], at[1] - origin[1]];
+  const { across, along: out } = prism;
+  let [low, high] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+  const u = x * across[0] + y * across[1];
+  const du = dot2(direction, across);
+  if (du === 0) {
+    if (Math.abs(u) >= half) return NOWHERE;
+  } else {
+    const [a, b] = [(-half - u) / du, (half - u) / du];
+    low = Math.min(a, b);
+    high = Math.max(a, b);
+  }
+  const v = x * out[0] + y * out[1];
+  const dv = dot2(direction, out);
+  if (dv === 0) return v > 0 && v < end ? [low, high] : NOWHERE;
+  const [a, b] = [-v / dv, (end - v) / dv];
+  return [Math.max(low, Math.min(a, b)), Math.min(high, Math.max(a, b))];
+}
