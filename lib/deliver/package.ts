@@ -5,6 +5,7 @@ import type { Table } from '../documents/table.js';
 import { masonryChecks } from '../masonry/checks.js';
 import type { HouseSetout } from '../setout/house.js';
 import type { KernelSource } from '../solids/kernel.js';
+import { layingChecks } from '../statics/checks/laying.js';
 import { staticsChecks } from '../statics/checks.js';
 import { worksChecks } from '../works/works.js';
 import { setoutChecks } from './checks.js';
@@ -96,7 +97,7 @@ async function filesOf(known: Study, group: OutputGroup, tools: Tools): Promise<
   return (await import('./table-files.js')).tableFiles(known);
 }
 
-function verdict({ setout, laid, balance, statics, works }: Study): Verdict {
+function verdict({ setout, laid, balance, statics, laying, works }: Study): Verdict {
   const cut = laid.blocks.filter((b) => b.cutBy.length > 0).length;
   const { domes, arches } = setout;
   const courses = domes.reduce((n, d) => n + d.courses.length, 0);
@@ -104,6 +105,7 @@ function verdict({ setout, laid, balance, statics, works }: Study): Verdict {
     checks: [
       ...masonryChecks(setout, laid, balance),
       ...staticsChecks(setout, statics),
+      ...layingChecks(setout, laying, statics.strength),
       ...worksChecks(works),
       ...setoutChecks(setout),
     ],

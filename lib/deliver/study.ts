@@ -3,6 +3,7 @@ import { type Balance, balanceOf } from '../masonry/balance.js';
 import type { LaidHouse } from '../masonry/block.js';
 import { layBlocks } from '../masonry/lay.js';
 import { type HouseSetout, setOutHouse } from '../setout/house.js';
+import { type CourseLaying, layingOf } from '../statics/laying-courses.js';
 import type { Statics } from '../statics/results.js';
 import { staticsOf } from '../statics/statics.js';
 import { tieSteelKg } from '../statics/tie.js';
@@ -14,6 +15,7 @@ export interface Study {
   readonly laid: LaidHouse;
   readonly balance: Balance;
   readonly statics: Statics;
+  readonly laying: readonly CourseLaying[];
   readonly works: Works;
 }
 
@@ -22,6 +24,7 @@ export function study(house: House): Study {
   const laid = once(() => layBlocks(setout));
   const balance = once(() => balanceOf(setout, laid()));
   const statics = once(() => staticsOf(setout));
+  const laying = once(() => layingOf(setout, laid()));
   const works = once(() => worksOf(setout, laid(), balance(), { ringSteelKg: tieSteelKg(setout) }));
   return {
     setout,
@@ -33,6 +36,9 @@ export function study(house: House): Study {
     },
     get statics() {
       return statics();
+    },
+    get laying() {
+      return laying();
     },
     get works() {
       return works();

@@ -4,6 +4,7 @@ import { blockTable } from '../tables/blocks.js';
 import { calendarTable, mouldCopyTable } from '../tables/calendar.js';
 import { formTable, laggingTable, ribTable, tubeTable } from '../tables/centering.js';
 import { courseTable } from '../tables/courses.js';
+import { layingTable } from '../tables/laying.js';
 import { foamTable, mixTable } from '../tables/mix.js';
 import { openingTable } from '../tables/openings.js';
 import { poleTable, templateBoardTable, templateTable } from '../tables/radius-pole.js';
@@ -43,6 +44,7 @@ export const TABLES: readonly TableEntry[] = [
   entry('centering-tubes', 'the same ribs of bent tube', (s) => tubeTable(s.setout, s.works.centres)),
   entry('lagging', 'lagging strips to cut for each arch', (s) => laggingTable(s.setout, s.works.centres)),
   entry('courses', 'levels, radii and laps of each course', (s) => courseTable(s.setout, s.laid)),
+  entry('laying', 'what holds each block till its ring is closed', (s) => layingTable(s.setout, s.laying)),
   entry('radius-pole', 'how the pole is set for each course', (s) => poleTable(s.setout)),
   entry('meridian-template', 'ordinates of the template where no pole reaches', (s) => templateTable(s.setout)),
   entry('template-boards', 'boards to cut for that template', (s) => templateBoardTable(s.setout)),
