@@ -36,6 +36,8 @@ export { elevationView } from './drawings/elevation.js';
 export { houseViews } from './drawings/house-views.js';
 export { planView } from './drawings/plan.js';
 export { sectionView } from './drawings/section.js';
+export { dwellingChecks } from './dwelling/checks.js';
+export { type Dwelling, dwellingOf, type OpeningSizes, type RoomSizes } from './dwelling/dwelling.js';
 export { type Balance, balanceOf } from './masonry/balance.js';
 export type { Block, LaidBlock, LaidHouse, Sliver } from './masonry/block.js';
 export { type BlockDimensions, blockCentroid, blockDimensions, type Edge } from './masonry/dimensions.js';

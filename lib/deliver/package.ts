@@ -2,6 +2,7 @@ import { CAUTIONS } from '../base/cautions.js';
 import type { Check } from '../base/figures.js';
 import type { House } from '../description/house.js';
 import type { Table } from '../documents/table.js';
+import { dwellingChecks } from '../dwelling/checks.js';
 import { masonryChecks } from '../masonry/checks.js';
 import type { HouseSetout } from '../setout/house.js';
 import type { KernelSource } from '../solids/kernel.js';
@@ -97,7 +98,7 @@ async function filesOf(known: Study, group: OutputGroup, tools: Tools): Promise<
   return (await import('./table-files.js')).tableFiles(known);
 }
 
-function verdict({ setout, laid, balance, statics, laying, works }: Study): Verdict {
+function verdict({ setout, laid, balance, statics, laying, dwelling, works }: Study): Verdict {
   const cut = laid.blocks.filter((b) => b.cutBy.length > 0).length;
   const { domes, arches } = setout;
   const courses = domes.reduce((n, d) => n + d.courses.length, 0);
@@ -106,6 +107,7 @@ function verdict({ setout, laid, balance, statics, laying, works }: Study): Verd
       ...masonryChecks(setout, laid, balance),
       ...staticsChecks(setout, statics),
       ...layingChecks(setout, laying, statics.strength),
+      ...dwellingChecks(setout, dwelling),
       ...worksChecks(works),
       ...setoutChecks(setout),
     ],

@@ -1,4 +1,5 @@
 import type { House } from '../description/house.js';
+import { type Dwelling, dwellingOf } from '../dwelling/dwelling.js';
 import { type Balance, balanceOf } from '../masonry/balance.js';
 import type { LaidHouse } from '../masonry/block.js';
 import { layBlocks } from '../masonry/lay.js';
@@ -16,6 +17,7 @@ export interface Study {
   readonly balance: Balance;
   readonly statics: Statics;
   readonly laying: readonly CourseLaying[];
+  readonly dwelling: Dwelling;
   readonly works: Works;
 }
 
@@ -25,6 +27,7 @@ export function study(house: House): Study {
   const balance = once(() => balanceOf(setout, laid()));
   const statics = once(() => staticsOf(setout));
   const laying = once(() => layingOf(setout, laid()));
+  const dwelling = once(() => dwellingOf(setout));
   const works = once(() => worksOf(setout, laid(), balance(), { ringSteelKg: tieSteelKg(setout) }));
   return {
     setout,
@@ -39,6 +42,9 @@ export function study(house: House): Study {
     },
     get laying() {
       return laying();
+    },
+    get dwelling() {
+      return dwelling();
     },
     get works() {
       return works();

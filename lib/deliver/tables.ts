@@ -4,6 +4,7 @@ import { blockTable } from '../tables/blocks.js';
 import { calendarTable, mouldCopyTable } from '../tables/calendar.js';
 import { formTable, laggingTable, ribTable, tubeTable } from '../tables/centering.js';
 import { courseTable } from '../tables/courses.js';
+import { dwellingTable, roomTable } from '../tables/dwelling.js';
 import { layingTable } from '../tables/laying.js';
 import { foamTable, mixTable } from '../tables/mix.js';
 import { openingTable } from '../tables/openings.js';
@@ -29,6 +30,8 @@ export const TABLES: readonly TableEntry[] = [
   entry('circles', 'circles of footing, wall and slab to scribe', (s) => circleTable(s.setout)),
   entry('bearings', 'openings and passages by chord from a mark', (s) => bearingTable(s.setout)),
   entry('openings', 'sizes of openings, rings and faces', (s) => openingTable(s.setout)),
+  entry('rooms', 'floor, headroom, light and air of each room', (s) => roomTable(s.setout, s.dwelling)),
+  entry('dwelling', 'rules of living in it, and what the house gives', (s) => dwellingTable(s.setout, s.dwelling)),
   entry('mix', 'what to weigh for a cubic metre, a batch, the house', (s) =>
     mixTable(s.setout.house, s.works.mixLitres),
   ),

@@ -36,7 +36,7 @@ export interface CourseLaying {
   readonly closedAbove: number | null;
   readonly dryKg: number;
   readonly wetKg: number;
-  /** Greatest push in its ring once it has closed, MPa; `null` of a ring that doesn't close by itself. */
+  /** Push in its ring once it has closed, MPa, without friction; `null` of a ring that doesn't close by itself. */
   readonly ringMpa: number | null;
 }
 
@@ -64,7 +64,8 @@ function domeLaying(setout: HouseSetout, dome: DomeSetout, laid: readonly LaidBl
     const hold = holdOf(closed, share > 0 || tips, stackTips, hung);
     const above = rings.findIndex((r, i) => i > k && r.closed);
     const dryKg = massKg(largest, material.dryDensity);
-    const push = ringPush(fresh.perRadian * weightOf(material.dryDensity), fresh.bedRad, material.friction);
+    // Without friction, which only lessens what the ring must carry.
+    const push = ringPush(fresh.perRadian * weightOf(material.dryDensity), fresh.bedRad, 0).least;
     return {
       domeId: dome.id,
       course: course.index,
@@ -82,7 +83,7 @@ function domeLaying(setout: HouseSetout, dome: DomeSetout, laid: readonly LaidBl
       closedAbove: above < 0 ? null : (rings[above]?.course.index ?? null),
       dryKg,
       wetKg: massKg(largest, wetDensity(material)),
-      ringMpa: closed && Number.isFinite(push.greatest) ? ringStress(push.greatest, dome, course) : null,
+      ringMpa: closed ? ringStress(push, dome, course) : null,
     };
   });
 }

@@ -178,8 +178,8 @@ function pushCheck(domeId: string, courses: readonly CourseLaying[], strength: S
     `greatest push, course ${worst.course}`,
     worst.ringMpa ?? 0,
     'MPa',
-    'w tan(λ + arctan μ) / (thickness × block height); w weight of the ring a radian',
-    'statics of a ring on a cone; the greatest by which way friction acts',
+    'w tan λ / (thickness × block height); w weight of the ring a radian',
+    'statics of a ring on a cone, without friction',
     { 'bed dip λ (deg)': worst.bedRad / DEG },
   );
   const source = 'statics of a ring on a cone';
