@@ -54,7 +54,7 @@ export function forceDiagram(dome: DomeSetout, { shell, weights }: DomeStatics):
   }
   return {
     title: `Membrane forces of dome ${dome.id}`,
-    caption: `Forces in the uncracked shell, without load factors. Compression outward (grey), tension inward (red), filled under dead load${snow ? ', dashed under dead load and snow' : ''}. Masonry bears no tension: where it shows, the rings crack and the lunes push outward.`,
+    caption: `Forces in the uncracked shell, without load factors. Compression outward (grey), tension inward (red), filled under dead load${snow ? ', dashed under dead load and snow' : ''}. ${shell.hoopTurnZ === null ? 'No hoop is in tension under dead load.' : 'Masonry bears no tension: where hoops pull, they crack and the lunes push outward.'}`,
     width: page.width,
     height: page.height,
     shapes,
@@ -88,10 +88,10 @@ function side(
     line(page, style, [...off(dead, keep), ...[...middle].reverse()], true);
   const ends = [0, points.length - 1].map((i) => {
     const value = dead(points[i] as MembranePoint);
-    const at = page.place((off(dead, (v) => v)[i] ?? [0, 0]) as Vec2);
+    const at = page.place((off(force(i === 0 ? snow : 0), (v) => v)[i] ?? [0, 0]) as Vec2);
     const top = i === 0;
     return label(
-      moved(at, top ? hand * 6 : 0, top ? -6 : 16),
+      moved(at, top ? hand * 12 : 0, top ? -8 : 16),
       signed(value),
       top ? (hand > 0 ? 'start' : 'end') : 'middle',
     );
@@ -113,7 +113,7 @@ function side(
   ];
 }
 
-const signed = (value: number): string => `${value > 0 ? '+' : ''}${value.toFixed(2)}`;
+const signed = (value: number): string => `${value > 0 ? '+' : value < 0 ? '−' : ''}${Math.abs(value).toFixed(2)}`;
 
 const nearest = (points: readonly MembranePoint[], z: number): MembranePoint =>
   points.reduce((best, p) => (Math.abs(p.z - z) < Math.abs(best.z - z) ? p : best));

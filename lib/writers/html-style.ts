@@ -25,6 +25,7 @@ td.number, th.number { text-align: right; white-space: nowrap; font-variant-nume
 .check .id { color: var(--faint); font-size: .85rem; overflow-wrap: anywhere; }
 .check .advice { font-weight: 600; }
 .check .small { color: var(--faint); font-size: .85rem; overflow-wrap: anywhere; }
+.check td.number { padding-right: 1.2rem; }
 .check td.how { font-size: .85rem; color: var(--faint); overflow-wrap: anywhere; }
 .check td.how span { display: block; }
 .check td.label { width: 32%; }
