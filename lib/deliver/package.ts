@@ -2,20 +2,16 @@ import { CAUTIONS } from '../base/cautions.js';
 import type { Check } from '../base/figures.js';
 import type { House } from '../description/house.js';
 import type { Table } from '../documents/table.js';
-import { masonryChecks } from '../masonry/checks.js';
-import { planChecks } from '../masonry/plan-checks.js';
 import type { KernelSource } from '../solids/kernel.js';
-import { staticsChecks } from '../statics/checks.js';
-import { worksChecks } from '../works/works.js';
 import type { PdfSource } from '../writers/pdf/source.js';
-import { setoutChecks } from './checks.js';
 import type { DrawingSet } from './drawings.js';
 import type { PackageFile } from './file.js';
+import { judged } from './judged.js';
 import { type Study, study } from './study.js';
 import { TABLES, tablesOf } from './tables.js';
 
-/** Groups of outputs, each a folder of the package. */
-export const OUTPUT_GROUPS = ['drawings', 'model', 'tables'] as const;
+/** Groups of outputs, each a folder of the package; `report` is the file `report.html`. */
+export const OUTPUT_GROUPS = ['drawings', 'model', 'tables', 'report'] as const;
 export type OutputGroup = (typeof OUTPUT_GROUPS)[number];
 
 /** What the library can't make itself and takes from its caller. */
@@ -98,6 +94,7 @@ const STAGES: Readonly<Record<OutputGroup, string>> = {
   drawings: 'drawing',
   model: 'making solids',
   tables: 'writing tables',
+  report: 'writing the report',
 };
 
 /** Drawings, solids and workbooks bring much code with them, which only those wait for who ask for them. */
@@ -110,31 +107,13 @@ async function make(known: Study, group: OutputGroup, tools: Tools): Promise<Mad
     const [{ modelFiles }, kernel] = await Promise.all([import('./model.js'), tools.kernel()]);
     return { files: await modelFiles(known.setout, known.laid.blocks, kernel), summary: [] };
   }
+  if (group === 'report') return { files: await (await import('./report-file.js')).reportFiles(known), summary: [] };
   return { files: await (await import('./table-files.js')).tableFiles(known), summary: [] };
 }
 
 const toldOfDrawings = ({ files, summary }: DrawingSet): Made => ({ files, summary: [`drawings: ${summary}`] });
 
-function verdict({ setout, plan, laid, balance, statics, works }: Study): Verdict {
-  const cut = laid.blocks.filter((b) => b.cutBy.length > 0).length;
-  const { domes, arches } = setout;
-  const courses = domes.reduce((n, d) => n + d.courses.length, 0);
-  return {
-    checks: [
-      ...masonryChecks(setout, laid, balance),
-      ...planChecks(plan),
-      ...staticsChecks(setout, statics),
-      ...worksChecks(works),
-      ...setoutChecks(setout),
-    ],
-    summary: [
-      `${count(domes.length, 'dome')}, ${count(courses, 'course')}, ${count(arches.length, 'opening')}`,
-      `${count(laid.blocks.length, 'block')}, ${cut} of them cut; ${count(laid.slivers.length, 'remnant')} left to mortar`,
-      `${plan.bond} bond; ${count(plan.moulds.moulds.length, 'mould')}, ${plan.moulds.proven ? 'proven the fewest' : `at least ${plan.moulds.atLeast} needed`}`,
-      `masonry ${(balance.envelope / 1e9).toFixed(3)} m3, of it blocks ${(balance.blocks / 1e9).toFixed(3)} m3`,
-    ],
-    cautions: CAUTIONS,
-  };
+function verdict(known: Study): Verdict {
+  const { checks, summary } = judged(known);
+  return { checks, summary, cautions: CAUTIONS };
 }
-
-const count = (n: number, noun: string): string => `${n} ${noun}${n === 1 ? '' : 's'}`;

@@ -1,9 +1,11 @@
 import type { House } from '../description/house.js';
+import { type Dwelling, dwellingOf } from '../dwelling/dwelling.js';
 import { type Balance, balanceOf } from '../masonry/balance.js';
 import type { LaidHouse } from '../masonry/block.js';
 import { layBlocks } from '../masonry/lay.js';
 import { type MasonryPlan, mouldNames, planMasonry } from '../masonry/plan.js';
 import { type HouseSetout, setOutHouse } from '../setout/house.js';
+import { type CourseLaying, layingOf } from '../statics/laying-courses.js';
 import type { Statics } from '../statics/results.js';
 import { staticsOf } from '../statics/statics.js';
 import { tieSteelKg } from '../statics/tie.js';
@@ -19,6 +21,8 @@ export interface Study {
   readonly laid: LaidHouse;
   readonly balance: Balance;
   readonly statics: Statics;
+  readonly laying: readonly CourseLaying[];
+  readonly dwelling: Dwelling;
   readonly works: Works;
 }
 
@@ -32,6 +36,8 @@ export function study(house: House): Study {
   const balance = once(() => balanceOf(setout, laid()));
   const statics = once(() => staticsOf(setout));
   const works = once(() => worksOf(setout, laid(), balance(), { ringSteelKg: tieSteelKg(setout), mouldOf }));
+  const laying = once(() => layingOf(setout, laid()));
+  const dwelling = once(() => dwellingOf(setout));
   return {
     plan,
     setout,
@@ -43,6 +49,12 @@ export function study(house: House): Study {
     },
     get statics() {
       return statics();
+    },
+    get laying() {
+      return laying();
+    },
+    get dwelling() {
+      return dwelling();
     },
     get works() {
       return works();

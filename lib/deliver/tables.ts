@@ -6,6 +6,8 @@ import { calendarTable, mouldCopyTable } from '../tables/calendar.js';
 import { formTable, laggingTable, ribTable, tubeTable } from '../tables/centering.js';
 import { courseTable } from '../tables/courses.js';
 import { cutTable } from '../tables/cuts.js';
+import { dwellingTable, roomTable } from '../tables/dwelling.js';
+import { layingTable } from '../tables/laying.js';
 import { foamTable, mixTable } from '../tables/mix.js';
 import { mouldTable } from '../tables/moulds.js';
 import { openingTable } from '../tables/openings.js';
@@ -31,6 +33,8 @@ export const TABLES: readonly TableEntry[] = [
   entry('circles', 'circles of footing, wall and slab to scribe', (s) => circleTable(s.setout)),
   entry('bearings', 'openings and passages by chord from a mark', (s) => bearingTable(s.setout)),
   entry('openings', 'sizes of openings, rings and faces', (s) => openingTable(s.setout)),
+  entry('rooms', 'floor, headroom, light and air of each room', (s) => roomTable(s.setout, s.dwelling)),
+  entry('dwelling', 'rules of living in it, and what the house gives', (s) => dwellingTable(s.setout, s.dwelling)),
   entry('mix', 'what to weigh for a cubic metre, a batch, the house', (s) =>
     mixTable(s.setout.house, s.works.mixLitres),
   ),
@@ -49,6 +53,7 @@ export const TABLES: readonly TableEntry[] = [
   entry('centering-tubes', 'the same ribs of bent tube', (s) => tubeTable(s.setout, s.works.centres)),
   entry('lagging', 'lagging strips to cut for each arch', (s) => laggingTable(s.setout, s.works.centres)),
   entry('courses', 'levels, radii and laps of each course', (s) => courseTable(s.plan, s.laid)),
+  entry('laying', 'what holds each block till its ring is closed', (s) => layingTable(s.setout, s.laying)),
   entry('radius-pole', 'how the pole is set for each course', (s) => poleTable(s.setout)),
   entry('meridian-template', 'ordinates of the template where no pole reaches', (s) => templateTable(s.setout)),
   entry('template-boards', 'boards to cut for that template', (s) => templateBoardTable(s.setout)),

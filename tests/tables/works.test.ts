@@ -47,6 +47,9 @@ describe.each(['garden-studio', 'creek-cabin', 'chain-chapel', 'low-store', 'fam
     const notes = (id: string) => tables.find((t) => t.id === id)?.notes ?? [];
     for (const id of [
       'pegs',
+      'laying',
+      'rooms',
+      'dwelling',
       'circles',
       'bearings',
       'radius-pole',
@@ -56,10 +59,10 @@ describe.each(['garden-studio', 'creek-cabin', 'chain-chapel', 'low-store', 'fam
       'quantities',
     ])
       expect(notes(id), id).toContain(CAUTION.authority);
-    for (const id of ['radius-pole', 'meridian-template', 'calendar', 'forms', 'lagging'])
+    for (const id of ['laying', 'radius-pole', 'meridian-template', 'calendar', 'forms', 'lagging'])
       expect(notes(id), id).toContain(CAUTION.rings);
-    for (const id of ['mix', 'foam-correction']) expect(notes(id), id).toContain(CAUTION.cement);
-    expect(notes('mould-copies')).toContain(CAUTION.lifting);
+    for (const id of ['mix', 'foam-correction', 'laying']) expect(notes(id), id).toContain(CAUTION.cement);
+    for (const id of ['mould-copies', 'laying']) expect(notes(id)).toContain(CAUTION.lifting);
     expect(notes('warmth').join()).toContain('Moist blocks');
   });
 });
