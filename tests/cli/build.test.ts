@@ -103,6 +103,18 @@ describe('build', () => {
 });
 
 describe('check', () => {
+  it('prints the same checks as JSON for programs', () => {
+    const { code, out } = run('check', 'house.yaml', '--json');
+    const verdict = JSON.parse(out);
+    const tally = (state: string) => verdict.checks.filter((c: { state: string }) => c.state === state).length;
+    const text = run('check', 'house.yaml');
+    expect(text.out).toContain(`Checks: ${tally('fails')} fails, ${tally('attention')} attention, ${tally('ok')} ok`);
+    expect(code).toBe(text.code);
+    expect(verdict.cautions.length).toBeGreaterThan(3);
+    const laying = verdict.checks.find((c: { id: string }) => c.id === 'laying.room');
+    expect(laying.demand).toMatchObject({ unit: '1', formula: expect.any(String), source: expect.any(String) });
+  });
+
   it('tells every check and writes nothing', () => {
     const { code, out, err } = run('check', 'house.yaml');
     expect(code, err).toBeOneOf([0, 4]);
