@@ -16,6 +16,7 @@ import { spanOf } from './joints.js';
 import { houseEdges } from './level-figure.js';
 import { inEarlier, partAt } from './parts.js';
 import { quickHouse } from './quick-house.js';
+import { rayHouse } from './ray-house.js';
 import { downSight } from './sight.js';
 import { sliceLevel } from './slice-level.js';
 import { StrokeBook } from './stroke-book.js';
@@ -28,7 +29,8 @@ export interface PlanFigure {
 /** The house cut level at `cutZ`, what is seen below, what is hidden in the ground, what lies overhead. */
 export function planFigure(house: HouseSetout, cutZ: number): PlanFigure {
   const quick = quickHouse(house);
-  const cut = cutOf(sliceLevel(house, cutZ), ([x, y]) => partAt(quick, [x, y, cutZ]));
+  const inStrip = rayHouse(quick, [0, 1]);
+  const cut = cutOf(sliceLevel(house, cutZ), ([x, y]) => partAt(inStrip([x, y]).house, [x, y, cutZ]));
   const sight = downSight(quick, cutZ);
   const book = new StrokeBook();
   book.take(cut.borders.map((b) => b.edge));
