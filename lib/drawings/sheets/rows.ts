@@ -84,9 +84,16 @@ export function spreadRows({ rows, height }: PackedRows, area: Area): SpreadView
   });
 }
 
+/** Many ways are tried to share the same views out to sheets. */
+const known = new WeakMap<View, Extent>();
+
 function extentOf(view: View): Extent {
+  const before = known.get(view);
+  if (before) return before;
   const { min, max } = placedBounds({ view, at: [0, 0] });
-  return { view, left: -min[0], right: max[0], down: -min[1], up: max[1] };
+  const extent = { view, left: -min[0], right: max[0], down: -min[1], up: max[1] };
+  known.set(view, extent);
+  return extent;
 }
 
 const rowHeight = (row: Row): number => row.up + row.down + CAPTION;
