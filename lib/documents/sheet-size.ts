@@ -6,8 +6,6 @@ export interface SheetSize {
   readonly margins: { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number };
   /** Whether fields of 50 mm are named along the frame. */
   readonly zones: boolean;
-  /** Whether office printers take it. */
-  readonly office: boolean;
 }
 
 /** ISO 5457:1999: filing edge 20 mm on the left, 10 mm on the other sides; trimmed sizes of ISO 216. */
@@ -19,7 +17,6 @@ const iso = (name: string, width: number, height: number): SheetSize => ({
   height,
   margins: ISO_MARGINS,
   zones: true,
-  office: name === 'A3',
 });
 
 /** Sheets of ISO 5457 that a set may use, smallest first. */
@@ -41,7 +38,6 @@ const us = (name: string, widthInches: number, heightInches: number): SheetSize 
   height: heightInches * INCH,
   margins: US_MARGINS,
   zones: false,
-  office: name === 'ANSI B',
 });
 
 /** The US sheet that office printers take (ASME Y14.1, size B), then those of building drawings; from memory. */

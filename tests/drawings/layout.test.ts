@@ -81,7 +81,7 @@ const oneDome = samples().filter(([, house]) => house.domes.length === 1);
 describe('all six views', () => {
   it.each([...oneDome, ...variety()])('are sound, fit A3, can be read: %s', (_, house) => {
     const views = houseViews(house);
-    expect(views.map((v) => v.id)).toEqual(['plan', ...SIDES.map((s) => `elevation-${s}`), 'section-a']);
+    expect(views.slice(0, 6).map((v) => v.id)).toEqual(['plan', ...SIDES.map((s) => `elevation-${s}`), 'section-a']);
     expect(new Set(views.slice(1, 5).map((v) => v.scale)).size).toBe(1);
     const wrong: string[] = [];
     for (const view of views) {

@@ -14,8 +14,8 @@ export const sheetSizes = (units: Drafts['units']): readonly SheetSize[] =>
   units === 'metric' ? ISO_SHEETS : US_SHEETS;
 
 /**
- * The set that takes the least paper at a scale that is good for building; of two alike the one that office printers
- * take, then the one on fewer sheets, then at the larger scale. A house that is too large for that has the largest scale at which it can be drawn; the
+ * The set that takes the least paper at a scale that is good for building; of two alike the one on smaller sheets, which
+ * more printers take, then the one at the larger scale. A house that is too large for that has the largest scale at which it can be drawn; the
  * largest sheet is the last resort. `null` when nothing fits.
  */
 export function choosePlan(set: Drafts): SetPlan | null {
@@ -57,8 +57,7 @@ function better(one: SetPlan, other: SetPlan): boolean {
   const ratio = paperOf(one) / paperOf(other);
   // Each ISO size is half the next, but for the rounding to millimetres.
   if (Math.abs(ratio - 1) > SAME_PAPER) return ratio < 1;
-  if (one.size.office !== other.size.office) return one.size.office;
-  if (one.groups.length !== other.groups.length) return one.groups.length < other.groups.length;
+  if (one.size !== other.size) return one.size.width < other.size.width;
   return one.scale < other.scale;
 }
 

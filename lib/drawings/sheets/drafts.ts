@@ -1,8 +1,10 @@
 import type { Block } from '../../documents/block.js';
+import type { View } from '../../documents/drawing.js';
 import type { SheetSize } from '../../documents/sheet-size.js';
 import type { HouseSetout } from '../../setout/house.js';
-import { bareView, type Draft, type DraftedView } from '../draft.js';
+import { bareView, type Draft } from '../draft.js';
 import { elevationDraft, SIDES } from '../elevation.js';
+import type { FootSpec } from '../foot.js';
 import { planDraft } from '../plan.js';
 import { sectionDraft } from '../section.js';
 import { houseSections } from '../section-plane.js';
@@ -28,7 +30,7 @@ export const LEAST_BESIDE = 50;
 export class Drafts {
   readonly units: Draft['units'];
   private readonly drafts: readonly Draft[];
-  private readonly drawn = new Map<string, DraftedView>();
+  private readonly drawn = new Map<string, { readonly view: View; readonly foot: FootSpec }>();
   private readonly pages = new Map<string, Page | null>();
 
   constructor(house: HouseSetout) {
@@ -72,9 +74,17 @@ export class Drafts {
     });
     if (tooLarge) return null;
     const drawn = members.map((i) => this.draw(i, scale));
-    const views = members.map((i, k) => bareView(this.drafts[i] as Draft, drawn[k] as DraftedView));
-    const feet = drawn.map((d) => d.foot);
-    return composePage(size, views, furnitureOf(feet, [scale], this.units), tables);
+    const furniture = furnitureOf(
+      drawn.map((d) => d.foot),
+      [scale],
+      this.units,
+    );
+    return composePage(
+      size,
+      drawn.map((d) => d.view),
+      furniture,
+      tables,
+    );
   }
 
   private figureSize(i: number, scale: number): readonly [width: number, height: number] {
@@ -82,11 +92,13 @@ export class Drafts {
     return [(max[0] - min[0]) / scale, (max[1] - min[1]) / scale];
   }
 
-  private draw(i: number, scale: number): DraftedView {
+  private draw(i: number, scale: number): { readonly view: View; readonly foot: FootSpec } {
     const key = `${i} ${scale}`;
     const known = this.drawn.get(key);
     if (known) return known;
-    const drawn = (this.drafts[i] as Draft).draw(scale);
+    const draft = this.drafts[i] as Draft;
+    const sketch = draft.draw(scale);
+    const drawn = { view: bareView(draft, sketch), foot: sketch.foot };
     this.drawn.set(key, drawn);
     return drawn;
   }

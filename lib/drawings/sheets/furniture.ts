@@ -35,7 +35,10 @@ export function furnitureOf(
 ): Furniture {
   const north = feet.find((f) => f.northDeg !== undefined)?.northDeg;
   const upper = measureWords(units);
-  const own = feet.flatMap((f) => f.notes.map((note) => (feet.length > 1 ? `${f.title}: ${note}` : note)));
+  const own =
+    feet.length === 1
+      ? feet.flatMap((f) => f.notes)
+      : feet.filter((f) => f.notes.length > 0).map((f) => `${f.title}: ${f.notes.join(' ')}`);
   const signs = [...new Set(scales)].map((scale) =>
     stackBlocks([captionBlock(`Scale ${scaleWords(scale, units)}`), scaleBar(scale, units)], 2),
   );

@@ -9,10 +9,10 @@ import { TITLE_BLOCK } from '../../documents/title-block.js';
 import { TITLE } from '../foot-blocks.js';
 import { columnOf, type Furniture, stripOf } from './furniture.js';
 import { type Area, heightOf, type PackedRows, packRows, type SpreadView, spreadRows, widthOf } from './rows.js';
+import { GAP, Shelf } from './shelf.js';
 
-/** Room inside the frame that nothing enters, between views and what is beside them, and between blocks, paper mm. */
+/** Room inside the frame that nothing enters, paper mm. */
 const PAD = 4;
-const GAP = 8;
 
 /** A sheet's content before it has a number. */
 export interface Page {
@@ -20,8 +20,12 @@ export interface Page {
   readonly paper: readonly PaperPrimitive[];
   /** Tables that found room here. */
   readonly tables: readonly Block[];
-  /** How much of the room for views they fill, along the side on which they fill it less. */
-  readonly fill: number;
+}
+
+/** A page, and the rows of views in the room that they had. */
+interface Composed extends Page {
+  readonly rows: PackedRows;
+  readonly area: Area;
 }
 
 /**
@@ -37,15 +41,20 @@ export function composePage(
   const [beside, below] = [composeBeside, composeBelow].map((compose) => compose(size, views, furniture, tables));
   if (!beside || !below) return beside ?? below ?? null;
   if (below.tables.length !== beside.tables.length) return below.tables.length > beside.tables.length ? below : beside;
-  return below.fill > beside.fill ? below : beside;
+  if (below.rows.even !== beside.rows.even) return below.rows.even ? below : beside;
+  return filling(below) > filling(beside) ? below : beside;
 }
+
+/** How much of their room the views take up, along the side on which they take less. */
+const filling = ({ rows, area }: Composed): number =>
+  Math.min(rows.width / widthOf(area), rows.height / heightOf(area));
 
 function composeBeside(
   size: SheetSize,
   views: readonly View[],
   furniture: Furniture,
   tables: readonly Block[],
-): Page | null {
+): Composed | null {
   const space = drawingSpace(size);
   const inner = space.right - TITLE_BLOCK.width;
   const column: Area = {
@@ -60,12 +69,11 @@ function composeBeside(
   if (block.height > heightOf(column) || !rows) return null;
   const stack = new Shelf(column, block);
   const rest = tables.filter((table) => !stack.add(table));
-  const page = withTables(area, rows, rest);
+  const composed = withTables(area, rows, rest);
   return {
-    views: page.views,
-    paper: [...stack.primitives, ...page.paper],
-    tables: tables.filter((t) => !rest.includes(t) || page.tables.includes(t)),
-    fill: page.fill,
+    ...composed,
+    paper: [...stack.primitives, ...composed.paper],
+    tables: tables.filter((t) => !rest.includes(t) || composed.tables.includes(t)),
   };
 }
 
@@ -74,7 +82,7 @@ function composeBelow(
   views: readonly View[],
   furniture: Furniture,
   tables: readonly Block[],
-): Page | null {
+): Composed | null {
   const space = drawingSpace(size);
   const left = space.left + PAD;
   const block = stripOf(furniture, space.right - TITLE_BLOCK.width - PAD - left);
@@ -82,13 +90,12 @@ function composeBelow(
   const area: Area = { left, right: space.right - PAD, bottom: space.bottom + strip + PAD, top: space.top - PAD };
   const rows = packRows(views, widthOf(area), heightOf(area));
   if (!rows) return null;
-  const page = withTables(area, rows, tables);
-  return { ...page, paper: [...placeBlock(block, [left, space.bottom + strip - PAD]), ...page.paper] };
+  const composed = withTables(area, rows, tables);
+  return { ...composed, paper: [...placeBlock(block, [left, space.bottom + strip - PAD]), ...composed.paper] };
 }
 
 /** Rows of views, with tables to their right or under them where that leaves room. */
-function withTables(area: Area, rows: PackedRows, tables: readonly Block[]): Page {
-  const fill = Math.min(rows.width / widthOf(area), rows.height / heightOf(area));
+function withTables(area: Area, rows: PackedRows, tables: readonly Block[]): Composed {
   const free: Area = { ...area, left: area.left + rows.width + GAP };
   const under: Area = { ...area, top: area.top - rows.height - GAP };
   for (const [room, views] of [
@@ -102,52 +109,24 @@ function withTables(area: Area, rows: PackedRows, tables: readonly Block[]): Pag
     const stack = new Shelf(used);
     const done = placed.filter((t) => stack.add(t));
     const spread = spreadRows(rows, views(used));
-    return {
-      views: spread.map((s) => s.placed),
-      paper: [...stack.primitives, ...captions(spread)],
-      tables: done,
-      fill,
-    };
+    return { ...spreadPage(area, rows, spread), paper: [...stack.primitives, ...captions(spread)], tables: done };
   }
-  const spread = spreadRows(rows, area);
-  return { views: spread.map((s) => s.placed), paper: captions(spread), tables: [], fill };
+  return spreadPage(area, rows, spreadRows(rows, area));
 }
+
+const spreadPage = (area: Area, rows: PackedRows, spread: readonly SpreadView[]): Composed => ({
+  views: spread.map((s) => s.placed),
+  paper: captions(spread),
+  tables: [],
+  rows,
+  area,
+});
 
 /** The lower part of a room that is as high as the highest of the blocks. */
 const lowered = (room: Area, blocks: readonly Block[]): Area => ({
   ...room,
   top: room.bottom + Math.max(...blocks.map((b) => b.height)),
 });
-
-/** Blocks one under another in an area, and in further columns where that has room for them. */
-class Shelf {
-  readonly primitives: PaperPrimitive[] = [];
-  private x: number;
-  private y: number;
-  private widest = 0;
-
-  constructor(
-    private readonly area: Area,
-    first?: Block,
-  ) {
-    [this.x, this.y] = [area.left, area.top];
-    if (first) this.add(first);
-  }
-
-  /** Adds a block and says whether there was room. */
-  add(block: Block): boolean {
-    if (this.y - block.height < this.area.bottom - 1e-6) {
-      const next = this.x + this.widest + GAP;
-      if (block.height > heightOf(this.area) || next + block.width > this.area.right + 1e-6) return false;
-      [this.x, this.y, this.widest] = [next, this.area.top, 0];
-    }
-    if (this.x + block.width > this.area.right + 1e-6) return false;
-    this.primitives.push(...placeBlock(block, [this.x, this.y]));
-    this.y -= block.height + GAP;
-    this.widest = Math.max(this.widest, block.width);
-    return true;
-  }
-}
 
 /** Titles and scales under views, those of a row on one line. */
 const captions = (views: readonly SpreadView[]): PaperPrimitive[] =>
@@ -164,7 +143,7 @@ export function tablePage(size: SheetSize, tables: readonly Block[]): { page: Pa
   const stack = new Shelf(tableArea(size));
   const done = tables.filter((table) => stack.add(table));
   return {
-    page: { views: [], paper: stack.primitives, tables: done, fill: 0 },
+    page: { views: [], paper: stack.primitives, tables: done },
     left: tables.filter((t) => !done.includes(t)),
   };
 }

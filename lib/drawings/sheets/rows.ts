@@ -32,29 +32,47 @@ interface Row {
   readonly down: number;
 }
 
-/** Views in rows that are as long as they may be; views of a row stand on one level. */
+/** Views in rows; views of a row stand on one level. */
 export interface PackedRows {
   readonly rows: readonly Row[];
   readonly width: number;
   readonly height: number;
+  /** Whether all rows have as many views. */
+  readonly even: boolean;
 }
 
-/** Rows of views in their order, or `null` when they don't fit `width` by `height`. */
+/** Rows of views in their order, as even as they can be, or `null` when they don't fit `width` by `height`. */
 export function packRows(views: readonly View[], width: number, height: number): PackedRows | null {
-  const rows: Row[] = [];
-  let open: Extent[] = [];
-  for (const view of views) {
-    const extent = extentOf(view);
-    if (extent.right + extent.left > width) return null;
-    if (open.length > 0 && rowOf([...open, extent]).width > width) {
-      rows.push(rowOf(open));
-      open = [];
-    }
-    open.push(extent);
+  const extents = views.map(extentOf);
+  const n = extents.length;
+  for (let each = n; each >= 1; each--) {
+    if (n % each !== 0) continue;
+    const rows = Array.from({ length: n / each }, (_, r) => rowOf(extents.slice(r * each, (r + 1) * each)));
+    const packed = fitting(rows, true, width, height);
+    if (packed) return packed;
   }
-  if (open.length > 0) rows.push(rowOf(open));
-  const whole = rows.reduce((sum, row) => sum + rowHeight(row), GAP * (rows.length - 1));
-  return whole > height ? null : { rows, width: Math.max(...rows.map((r) => r.width)), height: whole };
+  return fitting(longRows(extents, width), false, width, height);
+}
+
+function fitting(rows: readonly Row[], even: boolean, width: number, height: number): PackedRows | null {
+  const whole: PackedRows = {
+    rows,
+    even,
+    width: Math.max(...rows.map((r) => r.width)),
+    height: rows.reduce((sum, row) => sum + rowHeight(row), GAP * (rows.length - 1)),
+  };
+  return whole.width <= width && whole.height <= height ? whole : null;
+}
+
+/** Each row as long as it may be. */
+function longRows(extents: readonly Extent[], width: number): Row[] {
+  const rows: Extent[][] = [];
+  for (const extent of extents) {
+    const open = rows[rows.length - 1];
+    if (open && rowOf([...open, extent]).width <= width) open.push(extent);
+    else rows.push([extent]);
+  }
+  return rows.map(rowOf);
 }
 
 /** A placed view, its left edge and the lower edge of its row, caption included. */
@@ -84,9 +102,16 @@ export function spreadRows({ rows, height }: PackedRows, area: Area): SpreadView
   });
 }
 
+/** Many ways are tried to share the same views out to sheets. */
+const known = new WeakMap<View, Extent>();
+
 function extentOf(view: View): Extent {
+  const before = known.get(view);
+  if (before) return before;
   const { min, max } = placedBounds({ view, at: [0, 0] });
-  return { view, left: -min[0], right: max[0], down: -min[1], up: max[1] };
+  const extent = { view, left: -min[0], right: max[0], down: -min[1], up: max[1] };
+  known.set(view, extent);
+  return extent;
 }
 
 const rowHeight = (row: Row): number => row.up + row.down + CAPTION;

@@ -1,9 +1,9 @@
-import { expandDimension } from '../../documents/dimensioning.js';
+import { dimensionText, expandDimension } from '../../documents/dimensioning.js';
 import type { PlainPrimitive, Primitive, SymbolPrimitive, View } from '../../documents/drawing.js';
 import { type Expansion, textBox } from '../../documents/expansion.js';
 import { LAYERS } from '../../documents/layers.js';
 import { expandLeader, expandLevel } from '../../documents/marks.js';
-import { type Placement, placed, placedExpansion } from '../../documents/placing.js';
+import { type Placement, placed, placedExpansion, placedPoint } from '../../documents/placing.js';
 import type { Vec2 } from '../../math/vec.js';
 import { layerOf } from '../pen.js';
 import { dimStyleName } from './dim-variables.js';
@@ -47,10 +47,13 @@ function entitiesOf(
   const marks = (e: Expansion) => expansionEntities(placedExpansion(e, place), scale);
   switch (p.kind) {
     case 'dimension': {
-      const drawn = placedExpansion(expandDimension(p, view.scale, view.units), place);
+      const own = expandDimension(p, view.scale, view.units);
+      const drawn = { ...placedExpansion(own, place), middle: placedPoint(own.middle, place) };
       const block = drawing.addDimensionBlock(expansionEntities(drawn, scale));
       const style = dimStyleName({ scale, units: view.units, enlarged: place.scale });
-      return [dimensionEntity(placed(p, place), drawn, block, style)];
+      // Not every reader heeds a style's factor, so an enlarged dimension has its text in full.
+      const text = place.scale === 1 ? undefined : dimensionText(p, view.units);
+      return [dimensionEntity(placed(p, place), drawn, block, style, text)];
     }
     case 'leader':
       return marks(expandLeader(p, view.scale));

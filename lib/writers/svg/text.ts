@@ -27,7 +27,7 @@ export function svgDocument(
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}" role="img">`,
     `<title>${escaped(words.title)}</title>`,
     `<desc>${escaped(words.description)}</desc>`,
-    '<g fill="none" stroke="#000" stroke-linecap="butt" stroke-linejoin="round" font-family="DejaVu Sans, Verdana, sans-serif">',
+    '<g fill="none" stroke="#000" stroke-linecap="butt" stroke-linejoin="round" font-family="DejaVu Sans, Verdana, sans-serif" style="font-kerning:none" xml:space="preserve">',
     ...content,
     '</g>',
     '</svg>',
