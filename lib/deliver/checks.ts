@@ -41,7 +41,7 @@ function letterCheck({ project, rooms }: House): Check[] {
   return [
     {
       id: 'drawing-letters',
-      statement: `Drawings show every letter of the description's texts: a box stands for some in ${bad.join(', ')}.`,
+      statement: `Every letter of the description's texts can be drawn; a box stands for some in ${bad.join(', ')}.`,
       state: 'attention',
       source: 'the font of the drawings, DejaVu Sans, letter by letter from left to right',
       advice: 'Write these texts in Latin, Greek or Cyrillic letters.',

@@ -28,6 +28,7 @@ export async function writePdf(sheets: readonly Sheet[], info: PdfInfo, source: 
   const document = new Document({
     autoFirstPage: false,
     compress: false,
+    font: source.font,
     lang: 'en',
     displayTitle: true,
     info: {
@@ -39,7 +40,6 @@ export async function writePdf(sheets: readonly Sheet[], info: PdfInfo, source: 
     },
   });
   const bytes = gathered(document);
-  document.font(source.font);
   for (const sheet of sheets) addSheet(document, sheet);
   document.end();
   return bytes;

@@ -6,7 +6,6 @@ export interface PdfDocument {
   on(event: 'error', listener: (error: unknown) => void): unknown;
   end(): unknown;
   addPage(options: { size: [number, number]; margin: number }): unknown;
-  font(source: Uint8Array): unknown;
   fontSize(points: number): unknown;
   widthOfString(text: string, options: PdfTextOptions): number;
   text(text: string, x: number, y: number, options: PdfTextOptions): unknown;
