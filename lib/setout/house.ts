@@ -65,8 +65,8 @@ export function setOutHouse(house: House): HouseSetout {
 export function withSurroundings(parts: Omit<HouseSetout, 'around'>): HouseSetout {
   const { domes, arches, passages } = parts;
   const around = domes.map((dome, k) => ({
-    arches: arches.filter((arch) => arch.dome === dome),
-    passages: passages.filter((passage) => passage.domes.includes(dome)),
+    arches: arches.filter((arch) => arch.dome.id === dome.id),
+    passages: passages.filter((passage) => passage.domes.some((d) => d.id === dome.id)),
     earlier: domes.slice(0, k).filter((other) => overlap(other, dome)),
   }));
   return { ...parts, around };
@@ -92,6 +92,10 @@ export const passagesOf = (house: HouseSetout, dome: DomeSetout): readonly Passa
 
 export const earlierThan = (house: HouseSetout, dome: DomeSetout): readonly DomeSetout[] =>
   surroundingsOf(house, dome).earlier;
+
+/** Whether `later` abuts `earlier`. Domes are told by their ids: a stage may hold one in a form of its own. */
+export const abuts = (house: HouseSetout, later: DomeSetout, earlier: DomeSetout): boolean =>
+  earlierThan(house, later).some((d) => d.id === earlier.id);
 
 /** Walls only lean inward, so domes overlap where they do so at the floor. */
 function overlap(one: DomeSetout, other: DomeSetout): boolean {

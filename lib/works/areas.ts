@@ -13,7 +13,7 @@ import { type Section, sectionOutline } from '../math/section.js';
 import { sub2 } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
 import type { DomeSetout } from '../setout/dome.js';
-import { archesOf, earlierThan, type HouseSetout, passagesOf } from '../setout/house.js';
+import { abuts, archesOf, earlierThan, type HouseSetout, passagesOf } from '../setout/house.js';
 import { type PassageSetout, seenFrom } from '../setout/passage.js';
 import type { MeridianSpan } from '../setout/span.js';
 
@@ -111,7 +111,7 @@ const abutted = (house: HouseSetout, dome: DomeSetout): Cutter[] =>
 
 /** Later domes that abut a dome. */
 const laterThan = (house: HouseSetout, dome: DomeSetout): DomeSetout[] =>
-  house.domes.filter((later) => earlierThan(house, later).includes(dome));
+  house.domes.filter((later) => abuts(house, later, dome));
 
 /** What shows of a dome's extrados outside: with its curb, less what stands against it or inside other domes. */
 export function extradosArea(house: HouseSetout, dome: DomeSetout): number {

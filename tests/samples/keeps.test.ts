@@ -3,13 +3,14 @@ import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 import { readDescription } from '../../lib/description/read.js';
 import { auditMesh } from '../../lib/documents/mesh-audit.js';
-import { meshEuler } from '../../lib/documents/mesh-measure.js';
+import { meshEuler, meshVolume } from '../../lib/documents/mesh-measure.js';
 import { balanceOf } from '../../lib/masonry/balance.js';
 import { layBlocks } from '../../lib/masonry/lay.js';
 import { planMasonry } from '../../lib/masonry/plan.js';
 import type { DomeSetout } from '../../lib/setout/dome.js';
 import { type HouseSetout, setOutHouse } from '../../lib/setout/house.js';
 import { houseSolids } from '../../lib/solids/house-solids.js';
+import { groundAreas } from '../../lib/works/ground-areas.js';
 import { courtyardsOf, expectedHandles } from '../properties/clusters-handles.js';
 import { nodeKernel } from '../tools/kernel.js';
 
@@ -78,6 +79,13 @@ describe('samples keep what they state', () => {
     expect(pieces).toHaveLength(1);
     expect(parts.map((p) => p.name)).toEqual(expect.arrayContaining(keeps.parts));
     for (const mesh of [whole, ...parts]) expect(auditMesh(mesh)).toEqual([]);
+    // Nothing lies in two parts, and the solids are the masonry and the ground under it that the tables tell of.
+    const sum = parts.reduce((volume, part) => volume + meshVolume(part), 0);
+    expect(Math.abs(sum / meshVolume(whole) - 1)).toBeLessThan(1e-5);
+    const ground = groundAreas(setout);
+    const { footing, slab } = setout.house;
+    const under = ground.footing * (footing?.depth ?? 0) + ground.slab * (slab?.thickness ?? 0);
+    expect(Math.abs(meshVolume(whole) / (balance.envelope + under) - 1)).toBeLessThan(2e-3);
     expect(Math.abs(balance.error)).toBeLessThan(setout.domes.length === 1 ? 1e-6 : 1e-4);
   });
 });
