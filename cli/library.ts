@@ -8,11 +8,12 @@ export { nearest } from '../lib/base/suggest.js';
 export {
   buildPackage,
   checkHouse,
-  houseTables,
+  houseTable,
   OUTPUT_GROUPS,
   type OutputGroup,
   type Tools,
 } from '../lib/deliver/package.js';
+export { TABLES } from '../lib/deliver/tables.js';
 export { descriptionJsonSchema } from '../lib/description/json-schema.js';
 export { readDescription } from '../lib/description/read.js';
 export { starterDescription } from '../lib/description/starter.js';

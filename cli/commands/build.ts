@@ -33,7 +33,7 @@ interface Arguments {
 
 export const build: Command<Arguments> = {
   usage: 'build <file>',
-  describe: 'Compute a house and write its drawings, model and tables into a folder',
+  describe: 'Compute a house and write its drawings, model, tables and report into a folder',
   names: FILE,
   options: {
     output: {

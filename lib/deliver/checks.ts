@@ -3,15 +3,9 @@ import type { House } from '../description/house.js';
 import { undrawableLetters } from '../documents/text-size.js';
 import type { HouseSetout } from '../setout/house.js';
 
-/** Checks that need no more than the set-out, and what this version doesn't compute. */
+/** Checks that need no more than the set-out. */
 export function setoutChecks(setout: HouseSetout): Check[] {
-  return [
-    ...clusterNotice(setout),
-    ...letterCheck(setout.house),
-    ...frostCheck(setout.house),
-    printCheck(setout),
-    standingNotice(),
-  ];
+  return [...clusterNotice(setout), ...letterCheck(setout.house), ...frostCheck(setout.house), printCheck(setout)];
 }
 
 /** Solids, blocks and volumes of clusters are held by tests; of their drawings only the cuts are. */
@@ -103,15 +97,5 @@ function printCheck(setout: HouseSetout): Check {
     ratio: print.thinnest / atScale,
     source: 'the description',
     advice: `Print at 1:${Math.max(1, Math.floor(wall.thickness / print.thinnest))} or larger.`,
-  };
-}
-
-function standingNotice(): Check {
-  return {
-    id: 'standing',
-    statement: 'Stability of shell, arches, ring tie and footing under load, and of the courses while they are laid.',
-    state: 'attention',
-    source: 'not computed by this version',
-    advice: 'A licensed engineer must compute it before anything is built.',
   };
 }

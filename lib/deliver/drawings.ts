@@ -1,6 +1,7 @@
 import type { House } from '../description/house.js';
 import { sheetName } from '../documents/sheet.js';
 import { houseSheets } from '../drawings/sheets/house-sheets.js';
+import { bondHouse } from '../masonry/bond/bond.js';
 import { type HouseSetout, setOutHouse } from '../setout/house.js';
 import { writeDxfSheet } from '../writers/dxf.js';
 import { type PdfSource, writePdf } from '../writers/pdf.js';
@@ -39,4 +40,5 @@ export async function drawingSet(setout: HouseSetout, pdf?: PdfSource): Promise<
 }
 
 /** The same from the description, for a thread that is given no more than that. */
-export const drawHouse = (house: House, pdf?: PdfSource): Promise<DrawingSet> => drawingSet(setOutHouse(house), pdf);
+export const drawHouse = (house: House, pdf?: PdfSource): Promise<DrawingSet> =>
+  drawingSet(bondHouse(setOutHouse(house)).setout, pdf);

@@ -2,24 +2,16 @@ import { CAUTIONS } from '../base/cautions.js';
 import type { Check } from '../base/figures.js';
 import type { House } from '../description/house.js';
 import type { Table } from '../documents/table.js';
-import { type Balance, balanceOf } from '../masonry/balance.js';
-import type { LaidHouse } from '../masonry/block.js';
-import { masonryChecks } from '../masonry/checks.js';
-import { layBlocks } from '../masonry/lay.js';
-import { type HouseSetout, setOutHouse } from '../setout/house.js';
 import type { KernelSource } from '../solids/kernel.js';
-import { blockTable } from '../tables/blocks.js';
-import { courseTable } from '../tables/courses.js';
-import { openingTable } from '../tables/openings.js';
-import { volumeTable } from '../tables/volumes.js';
-import { writeCsv } from '../writers/csv.js';
 import type { PdfSource } from '../writers/pdf/source.js';
-import { setoutChecks } from './checks.js';
 import type { DrawingSet } from './drawings.js';
 import type { PackageFile } from './file.js';
+import { judged } from './judged.js';
+import { type Study, study } from './study.js';
+import { TABLES, tablesOf } from './tables.js';
 
-/** Groups of outputs, each a folder of the package. */
-export const OUTPUT_GROUPS = ['drawings', 'model', 'tables'] as const;
+/** Groups of outputs, each a folder of the package; `report` is the file `report.html`. */
+export const OUTPUT_GROUPS = ['drawings', 'model', 'tables', 'report'] as const;
 export type OutputGroup = (typeof OUTPUT_GROUPS)[number];
 
 /** What the library can't make itself and takes from its caller. */
@@ -50,24 +42,15 @@ export interface PackageOptions {
   readonly progress?: (stage: string) => void;
 }
 
-/** Everything that is known of a house before solids and drawings are made. */
-interface Study {
-  readonly setout: HouseSetout;
-  readonly laid: LaidHouse;
-  readonly balance: Balance;
-}
-
-function study(house: House): Study {
-  const setout = setOutHouse(house);
-  const laid = layBlocks(setout);
-  return { setout, laid, balance: balanceOf(setout, laid) };
-}
-
 /** Checks a house without making anything; needs no geometry kernel. */
 export const checkHouse = (house: House): Verdict => verdict(study(house));
 
-/** Every table of the house. */
+/** Every table of the house, in the order of `TABLES`. */
 export const houseTables = (house: House): Table[] => tablesOf(study(house));
+
+/** One table of the house by its id; `undefined` where there is none of that id. */
+export const houseTable = (house: House, id: string): Table | undefined =>
+  TABLES.find((table) => table.id === id)?.of(study(house));
 
 /**
  * The whole walk: description to every output. Pure apart from the kernel's bytes: the same house gives the same bytes.
@@ -111,42 +94,26 @@ const STAGES: Readonly<Record<OutputGroup, string>> = {
   drawings: 'drawing',
   model: 'making solids',
   tables: 'writing tables',
+  report: 'writing the report',
 };
 
-/** Drawings and solids bring much code with them, which only those wait for who ask for them. */
+/** Drawings, solids and workbooks bring much code with them, which only those wait for who ask for them. */
 async function make(known: Study, group: OutputGroup, tools: Tools): Promise<Made> {
-  const { setout, laid } = known;
   if (group === 'drawings') {
     const [{ drawingSet }, pdf] = await Promise.all([import('./drawings.js'), tools.pdf?.()]);
-    return toldOfDrawings(await drawingSet(setout, pdf));
+    return toldOfDrawings(await drawingSet(known.setout, pdf));
   }
   if (group === 'model') {
     const [{ modelFiles }, kernel] = await Promise.all([import('./model.js'), tools.kernel()]);
-    return { files: await modelFiles(setout, laid.blocks, kernel), summary: [] };
+    return { files: await modelFiles(known.setout, known.laid.blocks, kernel), summary: [] };
   }
-  const files = tablesOf(known).map((table) => ({ path: `tables/${table.id}.csv`, bytes: writeCsv(table) }));
-  return { files, summary: [] };
+  if (group === 'report') return { files: await (await import('./report-file.js')).reportFiles(known), summary: [] };
+  return { files: await (await import('./table-files.js')).tableFiles(known), summary: [] };
 }
 
 const toldOfDrawings = ({ files, summary }: DrawingSet): Made => ({ files, summary: [`drawings: ${summary}`] });
 
-function tablesOf({ setout, laid, balance }: Study): Table[] {
-  return [blockTable(setout, laid), courseTable(setout, laid), openingTable(setout), volumeTable(setout, balance)];
+function verdict(known: Study): Verdict {
+  const { checks, summary } = judged(known);
+  return { checks, summary, cautions: CAUTIONS };
 }
-
-function verdict({ setout, laid, balance }: Study): Verdict {
-  const cut = laid.blocks.filter((b) => b.cutBy.length > 0).length;
-  const { domes, arches } = setout;
-  const courses = domes.reduce((n, d) => n + d.courses.length, 0);
-  return {
-    checks: [...masonryChecks(setout, laid, balance), ...setoutChecks(setout)],
-    summary: [
-      `${count(domes.length, 'dome')}, ${count(courses, 'course')}, ${count(arches.length, 'opening')}`,
-      `${count(laid.blocks.length, 'block')}, ${cut} of them cut; ${count(laid.slivers.length, 'remnant')} left to mortar`,
-      `masonry ${(balance.envelope / 1e9).toFixed(3)} m3, of it blocks ${(balance.blocks / 1e9).toFixed(3)} m3`,
-    ],
-    cautions: CAUTIONS,
-  };
-}
-
-const count = (n: number, noun: string): string => `${n} ${noun}${n === 1 ? '' : 's'}`;

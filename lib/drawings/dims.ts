@@ -47,12 +47,15 @@ function* lazily<T, R>(all: Iterable<T>, make: (one: T) => R): Generator<R> {
 
 function chainAt(layout: Layout, { name, ...given }: ChainSpec, row: number): Primitive[] {
   if (name === undefined) return chainOnRow(layout, given, row);
-  const [low, high] = [Math.min(...given.places), Math.max(...given.places)];
-  if (textWidth(name, layout.mm(NAME.height)) + layout.mm(NAME.margin) > high - low)
-    return chainOnRow(layout, { ...given, prefix: `${name} ${given.prefix ?? ''}` }, row);
+  // Beside the longest of its dimensions, so that no terminator stands in it.
+  const { places } = given;
+  const gaps = places.slice(1).map((to, i) => ({ from: places[i] as number, to }));
+  const { from, to } = gaps.reduce((a, b) => (b.to - b.from > a.to - a.from ? b : a));
+  if (textWidth(name, layout.mm(NAME.height)) + layout.mm(NAME.margin) > to - from)
+    return chainOnRow(layout, { ...given, lastPrefix: `${name} ` }, row);
   // Figures stand above a level line and to the left of an upright one.
   const off = layout.mm(NAME.gap + NAME.height);
-  const middle = (low + high) / 2;
+  const middle = (from + to) / 2;
   return [
     ...chainOnRow(layout, given, row),
     {
@@ -67,10 +70,13 @@ function chainAt(layout: Layout, { name, ...given }: ChainSpec, row: number): Pr
   ];
 }
 
-function chainOnRow(layout: Layout, spec: ChainSpec, row: number): Primitive[] {
+type Row = Omit<ChainSpec, 'name'> & { readonly lastPrefix?: string };
+
+function chainOnRow(layout: Layout, spec: Row, row: number): Primitive[] {
   const put = (along: number, across: number): Vec2 => (spec.angleDeg === 0 ? [along, across] : [across, along]);
   const dims = spec.places.slice(1).map((to, i): LinearDimension => {
     const from = spec.places[i] as number;
+    const prefix = i === spec.places.length - 2 ? (spec.lastPrefix ?? spec.prefix) : spec.prefix;
     return {
       kind: 'dimension',
       type: 'linear',
@@ -78,7 +84,7 @@ function chainOnRow(layout: Layout, spec: ChainSpec, row: number): Primitive[] {
       to: put(to, spec.from(to)),
       angleDeg: spec.angleDeg,
       line: put((from + to) / 2, row),
-      ...(spec.prefix ? { prefix: spec.prefix } : {}),
+      ...(prefix ? { prefix } : {}),
     };
   });
   // Texts that fit stand where they belong; the others then spill to the side that disturbs less.

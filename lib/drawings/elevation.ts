@@ -1,6 +1,6 @@
 import { ONE_SIZE, SAME_ANGLE_RAD } from '../base/tolerances.js';
 import type { View } from '../documents/drawing.js';
-import { dot2, type Vec2 } from '../math/vec.js';
+import { alongBearing, bearingOf, DEG, dot2, type Vec2, type Vec3 } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
 import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
@@ -18,7 +18,7 @@ import { type LevelNote, placeLevels } from './levels.js';
 import { quickHouse } from './quick-house.js';
 import { type LevelSight, levelSight, rightOf } from './sight.js';
 import { GROUND_BEYOND } from './upright-cut.js';
-import { projectWords, wallWords, writtenUnits } from './words.js';
+import { projectWords, wallWords, wordsOf, writtenUnits } from './words.js';
 
 export type Side = 'north' | 'east' | 'south' | 'west';
 export const SIDES: readonly Side[] = ['north', 'east', 'south', 'west'];
@@ -43,6 +43,9 @@ export function elevationDraft(house: HouseSetout, side: Side): Draft {
   const open = house.arches.filter((a) => a.clear.kind === 'through');
   const facing = open.filter((a) => dot2(a.along, look) < -FACING && shown(a, sight));
 
+  // Sizes of domes that stand behind others are told where they are seen, and in their sections.
+  const seen = house.domes.filter((d) => mostlyShown(d, sight));
+  const told = seen.length > 0 ? seen : house.domes;
   const units = writtenUnits(house.house);
   const draw = (scale: number): DraftedView => {
     const layout = new Layout(scale, units);
@@ -65,15 +68,23 @@ export function elevationDraft(house: HouseSetout, side: Side): Draft {
       placeChain(layout, name === undefined ? chain : { ...chain, name }, columns);
     };
     // Domes of one height are measured once.
-    const heights = new Map(house.domes.map((d) => [`${d.springingZ} ${d.topZ.toFixed(1)}`, d]));
-    [...heights.values()].forEach((d, i) => {
-      upright([...(i === 0 ? [ground] : []), 0, d.springingZ, d.topZ]);
+    const heights = new Map<string, DomeSetout[]>();
+    for (const d of told) {
+      const key = `${d.springingZ} ${d.topZ.toFixed(1)}`;
+      heights.set(key, [...(heights.get(key) ?? []), d]);
+    }
+    [...heights.values()].forEach((same, i) => {
+      const [d] = same as [DomeSetout];
+      const name = heights.size > 1 ? wordsOf(same.map((s) => s.id)) : undefined;
+      upright([...(i === 0 ? [ground] : []), 0, d.springingZ, d.topZ], name);
     });
-    for (const { section, id } of facing) upright([section.sill, section.crownZ], id);
+    // Many level marks would run far out; sills and heads of several domes are measured from the floor instead.
+    const many = house.domes.length > 1;
+    for (const { section, id } of facing) upright([...(many ? [0] : []), section.sill, section.crownZ], id);
     upright([ground, top]);
     placeLevels(
       layout,
-      [...mainLevels(house, house.domes), ...facing.flatMap(vaultLevels)],
+      [...mainLevels(house, told), ...(many ? [] : facing.flatMap(vaultLevels))],
       left - GROUND_BEYOND,
       (z) => (z > ground ? sideAt(house, right, z, -1) : left - GROUND_BEYOND),
     );
@@ -105,6 +116,23 @@ function shown(arch: ArchSetout, sight: LevelSight): boolean {
     });
   });
 }
+
+/** Whether a view sees a good part of the side that a dome turns to it. */
+function mostlyShown(dome: DomeSetout, sight: LevelSight): boolean {
+  const toViewer = bearingOf([-sight.look[0], -sight.look[1]]);
+  const places = [0.15, 0.4, 0.65, 0.9].flatMap((share) =>
+    [-60, -30, 0, 30, 60].map((deg): Vec3 => {
+      const z = share * dome.topZ;
+      const along = alongBearing(toViewer + deg * DEG);
+      const r = dome.outerRadiusAt(z);
+      return [dome.at[0] + r * along[0], dome.at[1] + r * along[1], z];
+    }),
+  );
+  return places.filter((p) => sight.seesFace(p)).length > SHOWN_SHARE * places.length;
+}
+
+/** Openings and barrels hide or take away some of every dome. */
+const SHOWN_SHARE = 0.3;
 
 /** Levels of ground and floor, and of the domes that a view is about. */
 export function mainLevels(house: HouseSetout, domes: readonly DomeSetout[]): LevelNote[] {

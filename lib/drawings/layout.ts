@@ -202,7 +202,7 @@ export function shapesOf(p: Primitive, scale: number, units: WrittenUnits): Shap
     case 'dimension':
       return expanded(expandDimension(p, scale, units), scale);
     case 'level':
-      return expanded(expandLevel(p, scale, units), scale);
+      return levelShapes(expandLevel(p, scale, units), scale);
     case 'leader':
       return expanded(expandLeader(p, scale), scale);
   }
@@ -212,6 +212,26 @@ const expanded = (e: Expansion, scale: number): Shapes => ({
   texts: e.texts.map((t) => airy(t, scale)),
   lines: e.strokes.flatMap((s) => pieces(s.segment, scale)),
 });
+
+/** A level mark is one box, for a line along its shelf would be taken for its own. */
+function levelShapes(e: Expansion, scale: number): Shapes {
+  const { texts, lines } = expanded(e, scale);
+  const all = texts.flatMap((t) => t.corners);
+  const [xs, ys] = [all.map((p) => p[0]), all.map((p) => p[1])];
+  const [x0, x1] = [Math.min(...xs), Math.max(...xs)];
+  const [y0, y1] = [Math.min(...ys), Math.max(...ys)];
+  return {
+    texts: [
+      bounded([
+        [x0, y0],
+        [x1, y0],
+        [x1, y1],
+        [x0, y1],
+      ]),
+    ],
+    lines,
+  };
+}
 
 /** Corners of a text with air before and after it. */
 function airy(box: TextBox, scale: number): Bounded {

@@ -12,8 +12,8 @@ export interface LevelNote {
 
 /** Columns in which level marks are tried, and the steps between them, paper mm. */
 const FIRST_COLUMN = 5;
-const COLUMN_STEP = 6;
-const COLUMNS = 26;
+const COLUMN_STEP = 2.5;
+const COLUMNS = 110;
 
 /**
  * Level marks to the left of a figure, from `edge` outward, each on a narrow line at its level that begins at the

@@ -47,6 +47,9 @@ const CLOSE = [0, 3, 6] as const;
 const SHORT_AXIS = 3;
 /** Longest leader from an opening to its name. */
 const LONGEST = 44;
+/** The same where another dome stands nearer than `YARD` before the opening. */
+const SHORT_LEADER = 18;
+const YARD = 70;
 
 /** Centre line of an opening, across the wall and out to its name, or short of the next dome. */
 export function openingAxis(house: HouseSetout, arch: ArchSetout, layout: Layout): Edge {
@@ -110,12 +113,14 @@ export function addOpeningName(
       .filter((more) => outer + layout.mm(from + more) < limit)
       .flatMap((more) => namesBeside(fromArchFrame(arch, 0, outer + layout.mm(from + more)), arch.along, words, layout))
       .filter((group) => !group.some((text) => cornersOf(text, layout).some(inside)));
-  if (layout.placeFree(beside(lines, NAME_AT))) return;
+  // In a yard names would stand nearer to other openings than to their own.
+  const enclosed = limit - outer < layout.mm(YARD);
+  if (!enclosed && layout.placeFree(beside(lines, NAME_AT))) return;
   const leader = {
     at: fromArchFrame(arch, 0, outer + layout.mm(1)),
     text: lines.join(', '),
     first: atan2(arch.along[1], arch.along[0]),
-    longest: LONGEST,
+    longest: enclosed ? SHORT_LEADER : LONGEST,
     inside,
     across: false,
   };

@@ -15,6 +15,8 @@ import { PATTERN_OF, type Part, partAt } from './parts.js';
 import { planFigure } from './plan-figure.js';
 import { addOpeningName, addOpeningWidth, openingAxis, ringWords } from './plan-openings.js';
 import { addAxisDistances, addPassageWidth, addRadius, addRoomNames, clusterWords } from './plan-rooms.js';
+import { quickHouse } from './quick-house.js';
+import { rayHouse } from './ray-house.js';
 import { addSectionMarks } from './section-marks.js';
 import { houseSections } from './section-plane.js';
 import { baseWords, projectWords, wallWords, writtenUnits } from './words.js';
@@ -44,7 +46,8 @@ export function planDraft(house: HouseSetout, height = PLAN_HEIGHT): Draft {
     return [Math.min(a, base?.[0] ?? a), Math.max(b, base?.[1] ?? b)] as const;
   }) as [Vec2, Vec2];
   const sections = houseSections(house);
-  const solid = ([x, y]: Vec2) => partAt(house, [x, y, level]) !== null;
+  const inStrip = rayHouse(quickHouse(house), north);
+  const solid = (at: Vec2) => partAt(inStrip(at).house, [at[0], at[1], level]) !== null;
 
   const draw = (scale: number): DraftedView => {
     const layout = new Layout(scale, units, solid);

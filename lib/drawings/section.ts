@@ -7,7 +7,7 @@ import { uprightAxis } from './axes.js';
 import { placeChain, places, rowsFrom } from './dims.js';
 import { type Draft, type DraftedView, footedView } from './draft.js';
 import { mainLevels, vaultLevels } from './elevation.js';
-import { sideAt } from './extent.js';
+import { beyondPlane, sideAt } from './extent.js';
 import { figureBox, type ScaleOptions } from './fit.js';
 import { Layout } from './layout.js';
 import { type LevelNote, placeLevels } from './levels.js';
@@ -34,8 +34,9 @@ export function sectionDraft(house: HouseSetout, plane: SectionPlane): Draft {
   const domes = plane.domes.map((dome) => cutDome(house, plane, dome));
   const single = domes.length === 1;
   const passages = cutPassages(house, plane);
+  const seen = beyondPlane(house, plane.through, plane.look);
   const vaults = [...domes.flatMap((d) => d.arches), ...passages];
-  const top = Math.max(...house.domes.map((d) => d.topZ));
+  const top = Math.max(...seen.domes.map((d) => d.topZ));
   const [slab] = house.slabs;
   const [footing] = house.footings;
 
@@ -65,7 +66,7 @@ export function sectionDraft(house: HouseSetout, plane: SectionPlane): Draft {
 
     const columns = rowsFrom(layout, cut.ground[1] - layout.mm(3), 1, 24);
     const middle = dot2(plane.through, plane.right);
-    const side = (z: number, away: 1 | -1) => sideAt(house, plane.right, z, away) - middle;
+    const side = (z: number, away: 1 | -1) => sideAt(seen, plane.right, z, away) - middle;
     const upright = (zs: readonly number[], more: { prefix?: string; name?: string } = {}) =>
       placeChain(layout, { angleDeg: 90, places: places(zs), from: (z) => side(z, 1), ...more }, columns);
     for (const { dome } of domes)

@@ -84,13 +84,14 @@ export function levelSight(house: HouseSetout, look: Vec2, options: LevelOptions
 
 /** Sight downward from the level of a plan's cut: project north is up on paper. */
 export function downSight(house: HouseSetout, cutZ: number): Sight {
+  const inStrip = rayHouse(house, [0, 1]);
   const looks = (p: Vec3, beside: readonly Vec2[]): boolean => {
     if (!(p[2] < cutZ - THIN_MASONRY)) return false;
     let free = false;
     let near = false;
     for (const at of beside) {
       let blocked = false;
-      for (const [from, to] of uprightMaterial(house, at)) {
+      for (const [from, to] of uprightMaterial(inStrip(at).house, at)) {
         if (to > p[2] + THIN_MASONRY && from < cutZ) blocked = true;
         if (to > p[2] - THIN_MASONRY && from < p[2] + THIN_MASONRY) near = true;
       }

@@ -2,15 +2,16 @@ import { CUT_POINT, SIGHT_CHANGE } from '../base/tolerances.js';
 import { rectangleLoop } from '../documents/shapes.js';
 import { type Edge, edgeBox, lineEdge, uniteBoxes } from '../math/curves.js';
 import { rangesWhere } from '../math/curves-ranges.js';
-import { dot2, sub2, type Vec2 } from '../math/vec.js';
+import { dot2, perp2, sub2, type Vec2 } from '../math/vec.js';
 import type { HouseSetout } from '../setout/house.js';
 import { spanPoint } from '../setout/span.js';
 import { type Cut, cutOf } from './cut.js';
-import { baseReach, masonryReach } from './extent.js';
+import { baseReach, beyondPlane, masonryReach } from './extent.js';
 import { underRoof } from './ground.js';
 import { bedsOf, spanOf } from './joints.js';
 import { inEarlier, type Part, partAt } from './parts.js';
 import { quickHouse } from './quick-house.js';
+import { rayHouse } from './ray-house.js';
 import { type CutPlane, onPlane, sliceUpright } from './slice-upright.js';
 
 /** How far below its surface the ground is hatched, mm. */
@@ -26,14 +27,17 @@ export interface UprightCut extends Cut {
 
 /** What an upright plane cuts: masonry, footing, slab, and the ground round and under them. */
 export function uprightCut(house: HouseSetout, plane: CutPlane): UprightCut {
-  const lines = sliceUpright(house, plane);
+  // Of the house only what the plane passes.
+  const passed = rayHouse(house, plane.right)(plane.through).house;
+  const lines = sliceUpright(passed, plane);
   const box = uniteBoxes(lines.map(edgeBox));
   const middle = dot2(plane.through, plane.right);
-  const reach = [masonryReach(house, plane.right), baseReach(house, plane.right)].flatMap((r) => r ?? []);
+  const seen = beyondPlane(house, plane.through, perp2(plane.right));
+  const reach = [masonryReach(seen, plane.right), baseReach(seen, plane.right)].flatMap((r) => r ?? []);
   const ground: Vec2 = [Math.min(...reach) - middle - GROUND_BEYOND, Math.max(...reach) - middle + GROUND_BEYOND];
   const { ground: level } = house.house.site;
   const floor = -Math.max(0, ...house.slabs.map((s) => -s.bottomZ));
-  const quick = quickHouse(house);
+  const quick = quickHouse(passed);
   const part = (p: Vec2): Part | null => partAt(quick, onPlane(plane, p));
   const labelAt = (p: Vec2): Part | null => {
     const solid = part(p);

@@ -1,5 +1,5 @@
 import { type Check, givenFigure } from '../base/figures.js';
-import { BALANCE_LIMIT } from '../base/tolerances.js';
+import { BALANCE_LIMIT, SAME_POINT } from '../base/tolerances.js';
 import { cos } from '../math/elementary.js';
 import type { HouseSetout } from '../setout/house.js';
 import { spanPoint } from '../setout/span.js';
@@ -81,7 +81,7 @@ function shortestCheck(house: HouseSetout, laid: LaidHouse): Check {
   const limit = house.house.blocks.shortestPiece;
   const block = most(laid.blocks, (b) => -b.longestRun);
   const run = block?.longestRun ?? limit;
-  const short = laid.blocks.filter((b) => b.longestRun < limit).map((b) => b.mark);
+  const short = laid.blocks.filter((b) => b.longestRun < limit - SAME_POINT).map((b) => b.mark);
   return {
     id: 'shortest-piece',
     statement: 'No piece beside an opening is shorter than the shortest piece asked for.',

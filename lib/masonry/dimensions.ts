@@ -69,7 +69,7 @@ export function blockDimensions(dome: DomeSetout, block: Block): BlockDimensions
 }
 
 /** Greatest distance of the meridian at `depth` from its chord: where its tangent is parallel to the chord. */
-function meridianSagitta(span: MeridianSpan, from: number, to: number, depth: number): number {
+export function meridianSagitta(span: MeridianSpan, from: number, to: number, depth: number): number {
   const a = spanPoint(span, from, depth);
   const b = spanPoint(span, to, depth);
   const length = hypot(b[0] - a[0], b[1] - a[1]);

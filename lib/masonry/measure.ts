@@ -17,7 +17,7 @@ interface Fineness {
   readonly scan: number;
 }
 
-const PLAIN: Fineness = { depthPanels: 2, depthOrder: 4, stretchOrder: 8, scan: 12 };
+const PLAIN: Fineness = { depthPanels: 2, depthOrder: 6, stretchOrder: 8, scan: 12 };
 /** A nick at a corner lies between the plain samples. */
 const FINE: Fineness = { depthPanels: 4, depthOrder: 5, stretchOrder: 12, scan: 16 };
 /** Cuts that take a smaller share of a body are measured finely. */

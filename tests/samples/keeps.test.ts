@@ -6,6 +6,7 @@ import { auditMesh } from '../../lib/documents/mesh-audit.js';
 import { meshEuler } from '../../lib/documents/mesh-measure.js';
 import { balanceOf } from '../../lib/masonry/balance.js';
 import { layBlocks } from '../../lib/masonry/lay.js';
+import { planMasonry } from '../../lib/masonry/plan.js';
 import type { DomeSetout } from '../../lib/setout/dome.js';
 import { type HouseSetout, setOutHouse } from '../../lib/setout/house.js';
 import { houseSolids } from '../../lib/solids/house-solids.js';
@@ -21,6 +22,7 @@ interface DomeKeeps {
 
 interface HouseKeeps {
   handles: number;
+  moulds: number;
   blocks: number;
   'cut-blocks': number;
   'envelope-m3': number;
@@ -57,13 +59,16 @@ describe('samples keep what they state', () => {
 
   it.each(names)('%s', async (name) => {
     const keeps = parse(readFileSync(new URL(`${name}.keeps.yaml`, folder), 'utf8')) as Keeps;
-    const setout = setOutHouse(house(name));
+    const plan = planMasonry(setOutHouse(house(name)));
+    const { setout } = plan;
     const laid = layBlocks(setout);
     const { whole, parts } = houseSolids(await nodeKernel(), setout);
+    expect(plan.moulds).toMatchObject({ proven: true, atLeast: keeps.moulds });
     const pieces = meshEuler(whole);
     const balance = balanceOf(setout, laid);
     expect({
       ...keptByDomes(setout),
+      moulds: plan.moulds.moulds.length,
       handles: pieces.reduce((sum, piece) => sum + 1 - piece.euler / 2, 0),
       blocks: laid.blocks.length,
       'cut-blocks': laid.blocks.filter((b) => b.cutBy.length > 0).length,

@@ -13,6 +13,7 @@ need xmllint libxml2-utils
 need rsvg-convert librsvg2-bin
 need librecad librecad
 /usr/bin/python3 -c 'import ezdxf' 2>/dev/null || missing+=(python3-ezdxf)
+/usr/bin/python3 -c 'import openpyxl' 2>/dev/null || missing+=(python3-openpyxl)
 [ -e /usr/share/fonts/truetype/dejavu/DejaVuSans.ttf ] || missing+=(fonts-dejavu-core)
 [ -x /usr/bin/chromium ] || missing+=(chromium)
 [ ${#missing[@]} -eq 0 ] && exit 0
