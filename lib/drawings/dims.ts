@@ -24,6 +24,8 @@ export interface ChainSpec {
   readonly prefix?: string;
   /** What is measured: along the chain's other side where that is long enough, else before the measure. */
   readonly name?: string;
+  /** On which end a figure stands that has no room, where both are as free: default `from`. */
+  readonly spill?: 'from' | 'to';
 }
 
 /**
@@ -92,11 +94,13 @@ function chainOnRow(layout: Layout, spec: Row, row: number): Primitive[] {
   const group: Primitive[] = [...fitting];
   for (const d of dims) {
     if (fitting.includes(d)) continue;
-    const ways = (['from', 'to'] as const).map((spill) => ({ ...d, spill }));
-    const faults = ways.map((w) => layout.faults([...group, w]));
-    group.push(
-      (faults[1] as number) < (faults[0] as number) ? (ways[1] as LinearDimension) : (ways[0] as LinearDimension),
-    );
+    const [first, second] = spec.spill === 'to' ? (['to', 'from'] as const) : (['from', 'to'] as const);
+    const ways = [
+      { ...d, spill: first },
+      { ...d, spill: second },
+    ] as const;
+    const better = layout.faults([...group, ways[1]]) < layout.faults([...group, ways[0]]);
+    group.push(better ? ways[1] : ways[0]);
   }
   return group;
 }

@@ -9,7 +9,11 @@ import { levelCircle } from './space-curve.js';
 export function domeEdges(dome: DomeSetout, prisms: readonly Prism[]): Feature[] {
   const { at, springingRadius, thickness, skewback, curb, springingZ } = dome;
   const outer = springingRadius + thickness;
-  const outside = (p: Vec3) => !prisms.some((a) => ('faceV' in a && a.faceV === null ? inClear(a, p) : inOuter(a, p)));
+  // A flush ring follows the wall, and behind a niche the wall goes on.
+  const outside = (p: Vec3) =>
+    !prisms.some((a) =>
+      'faceV' in a && a.faceV === null ? a.clear.kind === 'through' && inClear(a, p) : inOuter(a, p),
+    );
   const inside = (p: Vec3) => !prisms.some((a) => inClear(a, p));
   const out = (r: number, z: number, where: Feature['where']): Feature => round(at, r, z, 'out', where);
   const inn = (r: number, z: number, where: Feature['where']): Feature => round(at, r, z, 'in', where);

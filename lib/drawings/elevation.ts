@@ -18,7 +18,7 @@ import { type LevelNote, placeLevels } from './levels.js';
 import { quickHouse } from './quick-house.js';
 import { type LevelSight, levelSight, rightOf } from './sight.js';
 import { GROUND_BEYOND } from './upright-cut.js';
-import { projectWords, wallWords, wordsOf, writtenUnits } from './words.js';
+import { projectWords, wallWords, writtenUnits } from './words.js';
 
 export type Side = 'north' | 'east' | 'south' | 'west';
 export const SIDES: readonly Side[] = ['north', 'east', 'south', 'west'];
@@ -64,8 +64,10 @@ export function elevationDraft(house: HouseSetout, side: Side): Draft {
     const columns = rowsFrom(layout, end + GROUND_BEYOND - layout.mm(3), 1, 24);
     const from = (z: number) => sideAt(house, right, z, 1);
     const upright = (values: readonly number[], name?: string) => {
-      const chain = { angleDeg: 90, places: places(values), from } as const;
-      placeChain(layout, name === undefined ? chain : { ...chain, name }, columns);
+      for (const each of legibleChains(layout, places(values))) {
+        const chain = { angleDeg: 90, places: each, from } as const;
+        placeChain(layout, name === undefined ? chain : { ...chain, name }, columns);
+      }
     };
     // Domes of one height are measured once.
     const heights = new Map<string, DomeSetout[]>();
@@ -75,7 +77,7 @@ export function elevationDraft(house: HouseSetout, side: Side): Draft {
     }
     [...heights.values()].forEach((same, i) => {
       const [d] = same as [DomeSetout];
-      const name = heights.size > 1 ? wordsOf(same.map((s) => s.id)) : undefined;
+      const name = heights.size > 1 ? same.map((s) => s.id).join(', ') : undefined;
       upright([...(i === 0 ? [ground] : []), 0, d.springingZ, d.topZ], name);
     });
     // Many level marks would run far out; sills and heads of several domes are measured from the floor instead.

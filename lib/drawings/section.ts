@@ -4,7 +4,7 @@ import type { View } from '../documents/drawing.js';
 import { dot2 } from '../math/vec.js';
 import type { HouseSetout } from '../setout/house.js';
 import { uprightAxis } from './axes.js';
-import { placeChain, places, rowsFrom } from './dims.js';
+import { type ChainSpec, legibleChains, placeChain, places, rowsFrom } from './dims.js';
 import { type Draft, type DraftedView, footedView } from './draft.js';
 import { mainLevels, vaultLevels } from './elevation.js';
 import { beyondPlane, sideAt } from './extent.js';
@@ -67,8 +67,10 @@ export function sectionDraft(house: HouseSetout, plane: SectionPlane): Draft {
     const columns = rowsFrom(layout, cut.ground[1] - layout.mm(3), 1, 24);
     const middle = dot2(plane.through, plane.right);
     const side = (z: number, away: 1 | -1) => sideAt(seen, plane.right, z, away) - middle;
-    const upright = (zs: readonly number[], more: { prefix?: string; name?: string } = {}) =>
-      placeChain(layout, { angleDeg: 90, places: places(zs), from: (z) => side(z, 1), ...more }, columns);
+    const upright = (zs: readonly number[], more: Pick<ChainSpec, 'prefix' | 'name' | 'spill'> = {}) => {
+      for (const chain of legibleChains(layout, places(zs)))
+        placeChain(layout, { angleDeg: 90, places: chain, from: (z) => side(z, 1), ...more }, columns);
+    };
     for (const { dome } of domes)
       upright([0, dome.springingZ, crownOf(dome), dome.topZ], single ? {} : { name: dome.id });
     for (const { section, id } of vaults) upright([section.sill, section.crownZ], { name: id });
@@ -76,7 +78,8 @@ export function sectionDraft(house: HouseSetout, plane: SectionPlane): Draft {
     const rings = new Map(vaults.map((v) => [Math.round(v.ring), v]));
     for (const { section, ring } of rings.values()) {
       const over = section.topZ(ring);
-      if (Math.abs(over - section.crownZ - ring) < ONE_SIZE) upright([section.crownZ, over], { prefix: 'ring ' });
+      if (Math.abs(over - section.crownZ - ring) < ONE_SIZE)
+        upright([section.crownZ, over], { prefix: 'ring ', spill: 'to' });
     }
     if (slab) upright([slab.bottomZ, 0], { prefix: 'slab ' });
     if (footing) upright([footing.bottomZ, 0], { prefix: 'footing ' });
