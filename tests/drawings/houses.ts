@@ -1,7 +1,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
+import fc from 'fast-check';
 import type { Head, Opening, ProfileShape } from '../../lib/description/house.js';
 import { readDescription } from '../../lib/description/read.js';
 import { type HouseSetout, setOutHouse } from '../../lib/setout/house.js';
+import { clusters } from '../properties/clusters.js';
 import { domeOf, houseOf, openingOf } from '../tools/house.js';
 
 const SAMPLES = new URL('../../samples/', import.meta.url);
@@ -11,6 +13,15 @@ export function samples(): [string, HouseSetout][] {
   const files = readdirSync(SAMPLES).filter((f) => f.endsWith('.yaml') && !f.endsWith('.keeps.yaml'));
   return files.map((f) => [f, setOutHouse(readDescription(readFileSync(new URL(f, SAMPLES), 'utf8'), f))]);
 }
+
+/** Random clusters of a seed. */
+export const randomClusters = (count: number, seed: number): [string, HouseSetout][] =>
+  fc
+    .sample(clusters, { numRuns: count, seed })
+    .map((house, i) => [
+      `random ${seed}-${i}: ${house.domes.map((d) => d.profile.shape).join(', ')}`,
+      setOutHouse(house),
+    ]);
 
 const { site } = houseOf();
 const flush: Opening['arch'] = { ring: 150, face: 'flush', madeAs: 'cast', voussoirs: null };

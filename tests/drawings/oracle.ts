@@ -2,9 +2,10 @@ import type { Primitive } from '../../lib/documents/drawing.js';
 import { ellipseAt, ellipseTurn } from '../../lib/documents/drawing-bounds.js';
 import { segmentAt } from '../../lib/documents/segments.js';
 import { elevationFigure } from '../../lib/drawings/elevation-figure.js';
+import { masonryReach } from '../../lib/drawings/extent.js';
 import { planFigure } from '../../lib/drawings/plan-figure.js';
 import { sectionFigure } from '../../lib/drawings/section-figure.js';
-import { sectionPlane } from '../../lib/drawings/section-plane.js';
+import { type SectionOptions, sectionPlane } from '../../lib/drawings/section-plane.js';
 import { onPlane } from '../../lib/drawings/slice-upright.js';
 import type { Vec2 } from '../../lib/math/vec.js';
 import type { HouseSetout } from '../../lib/setout/house.js';
@@ -15,12 +16,22 @@ export interface Pictured {
   readonly name: string;
   readonly primitives: readonly Primitive[];
   readonly depthAt: (at: Vec2) => number;
+  /** Where the house lies on it. */
+  readonly low: Vec2;
+  readonly high: Vec2;
 }
 
-const FAR = 20000;
+export const FAR = 20000;
+export const PLAN_CUT = 1200;
 
-/** All six figures of a house. */
-export function pictured(house: HouseSetout): Pictured[] {
+/** All six figures of a house, its section through one of its domes. */
+export function pictured(house: HouseSetout, options: SectionOptions = {}): Pictured[] {
+  const top = Math.max(...house.domes.map((d) => d.topZ)) + 50;
+  const bottom = house.house.site.ground + 20;
+  const upright = (right: Vec2, middle: number): { low: Vec2; high: Vec2 } => {
+    const [left, end] = masonryReach(house, right);
+    return { low: [left - middle - 100, bottom], high: [end - middle + 100, top] };
+  };
   const looks: readonly Vec2[] = [
     [0, 1],
     [-1, 0],
@@ -34,9 +45,10 @@ export function pictured(house: HouseSetout): Pictured[] {
       primitives: elevationFigure(house, look),
       depthAt: ([x, z]) =>
         firstOf(levelMaterial(house, z, [x * right[0] - FAR * look[0], x * right[1] - FAR * look[1]], look)),
+      ...upright(right, 0),
     };
   });
-  const plane = sectionPlane(house);
+  const plane = sectionPlane(house, options);
   const section: Pictured = {
     name: 'section',
     primitives: sectionFigure(house, plane).primitives,
@@ -44,16 +56,20 @@ export function pictured(house: HouseSetout): Pictured[] {
       const [x, y, z] = onPlane(plane, at);
       return firstOf(levelMaterial(house, z, [x, y], plane.look));
     },
+    ...upright(plane.right, plane.through[0] * plane.right[0] + plane.through[1] * plane.right[1]),
   };
-  const cutZ = 1200;
+  const [west, east] = masonryReach(house, [1, 0]);
+  const [south, north] = masonryReach(house, [0, 1]);
   const plan: Pictured = {
     name: 'plan',
-    primitives: planFigure(house, cutZ).primitives,
+    primitives: planFigure(house, PLAN_CUT).primitives,
     depthAt: (at) => {
-      const below = uprightMaterial(house, at).filter(([from]) => from < cutZ);
-      const top = below[below.length - 1];
-      return top ? Math.max(0, cutZ - top[1]) : Number.POSITIVE_INFINITY;
+      const below = uprightMaterial(house, at).filter(([from]) => from < PLAN_CUT);
+      const uppermost = below[below.length - 1];
+      return uppermost ? Math.max(0, PLAN_CUT - uppermost[1]) : Number.POSITIVE_INFINITY;
     },
+    low: [west - 600, south - 600],
+    high: [east + 600, north + 600],
   };
   return [...elevations, section, plan];
 }

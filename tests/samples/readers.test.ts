@@ -101,8 +101,7 @@ describe.each(names)('outside readers on every file of %s', (name) => {
     });
     const drawn = ending('.svg').filter((f) => f.path.startsWith('drawings/'));
     expect(drawn.map((f) => f.path)).toEqual(sheets.map((s) => `drawings/${s.id}.svg`));
-    for (const [i, { bytes }] of drawn.entries())
-      expect(titleByXmllint(bytes)).toBe(sheetName(sheets[i] as Sheet));
+    for (const [i, { bytes }] of drawn.entries()) expect(titleByXmllint(bytes)).toBe(sheetName(sheets[i] as Sheet));
   });
 
   it('prints the plan to scale: the whole house is as long on paper as it should be', () => {
