@@ -5,21 +5,7 @@ import type { HouseSetout } from '../setout/house.js';
 
 /** Checks that need no more than the set-out. */
 export function setoutChecks(setout: HouseSetout): Check[] {
-  return [...clusterNotice(setout), ...letterCheck(setout.house), ...frostCheck(setout.house), printCheck(setout)];
-}
-
-/** Solids, blocks and volumes of clusters are held by tests; of their drawings only the cuts are. */
-function clusterNotice({ domes }: HouseSetout): Check[] {
-  if (domes.length < 2) return [];
-  return [
-    {
-      id: 'cluster-drawings',
-      statement: 'Drawings of a house of several domes: hidden lines and free places for texts are not proven yet.',
-      state: 'attention',
-      source: 'common practice, no source',
-      advice: 'Compare the drawings with the solids; where they differ, or texts cross lines, the solids are right.',
-    },
-  ];
+  return [...letterCheck(setout.house), ...frostCheck(setout.house), printCheck(setout)];
 }
 
 /** Texts of the title block and names of rooms with letters that the drawings' font has not. */

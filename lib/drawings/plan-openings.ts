@@ -174,6 +174,6 @@ export function ringWords(house: HouseSetout, layout: Layout): string[] {
   const curb = [...new Set(curbs.map((c) => formatLength(c, layout.units)))];
   return [
     ...(said.length > 0 ? [`Width of rings and jambs: ${said.join('; ')}.`] : []),
-    ...(curb.length > 0 ? [`Width of curbs at their foot: ${curb.join(', ')}.`] : []),
+    ...(curb.length > 0 ? [`Width of curbs: ${curb.join(', ')}.`] : []),
   ];
 }

@@ -54,6 +54,24 @@ describe('views', () => {
     expect([of(1500), of(4000), of(9000), of(20000)]).toEqual([20, 50, 100, 200]);
   });
 
+  it('choose among the usual scales of feet and inches where the description does', () => {
+    const of = (radius: number) => {
+      const view = sectionView(setOutHouse(houseOf({ units: 'ft', domes: [domeOf({ radius })] })));
+      return [
+        view.scale,
+        texts(view)
+          .find((t) => t.startsWith('Scale'))
+          ?.split(';')[0],
+      ];
+    };
+    // Common practice, no source: 1/2", 1/4", 1/8" to the foot.
+    expect([of(1500), of(4000), of(9000)]).toEqual([
+      [24, 'Scale 1:24 (1/2" = 1\'-0")'],
+      [48, 'Scale 1:48 (1/4" = 1\'-0")'],
+      [96, 'Scale 1:96 (1/8" = 1\'-0")'],
+    ]);
+  });
+
   it('refuse a section through a dome that is not there, and say so', () => {
     expect(() => sectionView(setOutHouse(houseOf()), { domeId: 'halle' })).toThrow(/dome "halle"/);
   });
@@ -156,6 +174,30 @@ describe('sizes are those of the house', () => {
       ]),
     );
     for (const l of levels(view)) expect(l.at[1]).toBe(l.level);
+  });
+
+  it('widths of rings and curb', () => {
+    expect(texts(planView(house)).join(' ')).toContain('Width of rings and jambs: 200.');
+    const { prefix } = dims(sectionView(house)).find((d) => d.type === 'linear' && d.prefix === 'curb ') as {
+      prefix?: string;
+    };
+    expect(prefix).toBe('curb ');
+    const curb = (dome.curb?.bedOuter[0] as number) - 350;
+    has(measures(sectionView(house)), curb);
+    expect(texts(planView(house)).join(' ')).toContain(`Width of curbs: ${Math.round(curb)}.`);
+    // The ring over the door's crown.
+    has(measures(sectionView(house)), 200);
+  });
+
+  it('a niche is told inside, not on the wall that closes it', () => {
+    const niche = openingOf({ id: 'seat', use: 'niche', bearingDeg: 0, sill: 450, height: 1300, depth: 400 });
+    const closed = setOutHouse(houseOf({ openings: [niche] }));
+    const told = (view: View) =>
+      levels(view)
+        .map((l) => l.label)
+        .join();
+    expect(told(elevationView(closed, 'north'))).not.toContain('seat');
+    expect(told(sectionView(closed))).toContain('head seat');
   });
 
   it('elevations: each opening is told in the one that it faces', () => {
