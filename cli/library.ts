@@ -1,24 +1,31 @@
-/** Where the command line meets the library: by its public door, and here alone. */
+/**
+ * Where the command line meets the library, and here alone. It comes in by the doors behind the public one, so that
+ * a command loads no more than it uses.
+ */
+
+export { DescriptionError } from '../lib/base/problems.js';
+export { nearest } from '../lib/base/suggest.js';
 export {
   buildPackage,
-  type Cell,
-  type Check,
-  type Column,
   checkHouse,
-  DescriptionError,
-  descriptionJsonSchema,
-  groupFiles,
-  type House,
-  type HousePackage,
-  houseTables,
-  nearest,
+  houseTable,
   OUTPUT_GROUPS,
   type OutputGroup,
-  type PackageFile,
-  type Problem,
-  readDescription,
-  starterDescription,
-  type Table,
   type Tools,
-  writeCsv,
+} from '../lib/deliver/package.js';
+export { TABLES } from '../lib/deliver/tables.js';
+export { descriptionJsonSchema } from '../lib/description/json-schema.js';
+export { readDescription } from '../lib/description/read.js';
+export { starterDescription } from '../lib/description/starter.js';
+export type {
+  Cell,
+  Check,
+  Column,
+  DrawingSet,
+  House,
+  HousePackage,
+  PackageFile,
+  Problem,
+  Table,
 } from '../lib/index.js';
+export { writeCsv } from '../lib/writers/csv.js';

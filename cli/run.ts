@@ -5,6 +5,7 @@ import { check } from './commands/check.js';
 import { start } from './commands/new.js';
 import { schema } from './commands/schema.js';
 import { table } from './commands/table.js';
+import { tables } from './commands/tables.js';
 import { EXIT, type ExitCode } from './exit.js';
 import type { Terminal } from './terminal.js';
 import { tellTrouble } from './trouble.js';
@@ -35,7 +36,7 @@ const entry = <A>(command: Command<A>): Entry => ({
     }),
 });
 
-const COMMANDS = [entry(build), entry(check), entry(start), entry(schema), entry(table)];
+const COMMANDS = [entry(build), entry(check), entry(start), entry(schema), entry(table), entry(tables)];
 
 interface Parsed {
   readonly run: Run | undefined;

@@ -6,19 +6,21 @@ export { CAUTIONS } from './base/cautions.js';
 export type { Check, CheckState, Figure } from './base/figures.js';
 export { DescriptionError, type Problem, type Where } from './base/problems.js';
 export { nearest } from './base/suggest.js';
+export { type DrawingSet, drawHouse } from './deliver/drawings.js';
+export type { PackageFile } from './deliver/file.js';
 export {
   buildPackage,
   checkHouse,
-  groupFiles,
   type HousePackage,
+  houseTable,
   houseTables,
   OUTPUT_GROUPS,
   type OutputGroup,
-  type PackageFile,
   type PackageOptions,
   type Tools,
   type Verdict,
 } from './deliver/package.js';
+export { TABLES, type TableEntry } from './deliver/tables.js';
 export type { House } from './description/house.js';
 export { descriptionJsonSchema } from './description/json-schema.js';
 export { houseFrom, readDescription } from './description/read.js';
@@ -29,15 +31,23 @@ export { fromGeom3, toGeom3 } from './documents/geom3.js';
 export type { Mesh } from './documents/mesh.js';
 export { auditMesh } from './documents/mesh-audit.js';
 export { meshBounds, meshEuler, meshVolume } from './documents/mesh-measure.js';
+export { auditSheet, type PlacedView, type Sheet } from './documents/sheet.js';
 export type { Cell, Column, Table } from './documents/table.js';
 export { elevationView } from './drawings/elevation.js';
 export { houseViews } from './drawings/house-views.js';
 export { planView } from './drawings/plan.js';
 export { sectionView } from './drawings/section.js';
+export { houseSheets, type SheetSet } from './drawings/sheets/house-sheets.js';
+export { dwellingChecks } from './dwelling/checks.js';
+export { type Dwelling, dwellingOf, type OpeningSizes, type RoomSizes } from './dwelling/dwelling.js';
 export { type Balance, balanceOf } from './masonry/balance.js';
 export type { Block, LaidBlock, LaidHouse, Sliver } from './masonry/block.js';
 export { type BlockDimensions, blockCentroid, blockDimensions, type Edge } from './masonry/dimensions.js';
 export { layBlocks } from './masonry/lay.js';
+export { type MouldDimensions, mouldDimensions } from './masonry/moulds/dimensions.js';
+export type { CourseMould, MouldSchedule, NamedMould } from './masonry/moulds/schedule.js';
+export { type MasonryPlan, planMasonry } from './masonry/plan.js';
+export { type TradeOff, tradeOffs } from './masonry/trade-off.js';
 export type { ArchSetout } from './setout/arch.js';
 export type { Course } from './setout/courses.js';
 export type { DomeSetout } from './setout/dome.js';
@@ -45,11 +55,28 @@ export { type HouseSetout, setOutHouse } from './setout/house.js';
 export { blockSolids } from './solids/block-solids.js';
 export { houseSolids } from './solids/house-solids.js';
 export { type Kernel, type KernelSource, loadKernel } from './solids/kernel.js';
+export { layingChecks } from './statics/checks/laying.js';
+export { staticsChecks } from './statics/checks.js';
+export { type CourseLaying, layingOf } from './statics/laying-courses.js';
+export type { DomeStatics, HeadStatics, Statics } from './statics/results.js';
+export { staticsOf } from './statics/statics.js';
 export { blockTable } from './tables/blocks.js';
+export { bondTable } from './tables/bonds.js';
 export { courseTable } from './tables/courses.js';
+export { cutTable } from './tables/cuts.js';
+export { layingTable } from './tables/laying.js';
+export { mouldTable } from './tables/moulds.js';
 export { openingTable } from './tables/openings.js';
 export { volumeTable } from './tables/volumes.js';
+export { type Bill, billOf, PRICE_ITEMS } from './works/bill.js';
+export { type Calendar, calendarOf, type MouldOf } from './works/calendar.js';
+export { type Centre, centresOf } from './works/centering.js';
+export { amountsFor, correctFoam, type FoamCorrection, type MixAmounts } from './works/mix.js';
+export { poleSettings, type Setting } from './works/radius-pole.js';
+export { type Works, type WorksOptions, worksChecks, worksOf } from './works/works.js';
 export { writeCsv } from './writers/csv.js';
-export { writeDxf } from './writers/dxf.js';
+export { writeDxf, writeDxfSheet } from './writers/dxf.js';
+export { type PdfInfo, type PdfSource, writePdf } from './writers/pdf.js';
 export { auditStl, writeStl } from './writers/stl.js';
-export { writeSvg } from './writers/svg.js';
+export { writeSvg, writeSvgSheet } from './writers/svg.js';
+export { writeXlsx } from './writers/xlsx.js';

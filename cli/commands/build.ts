@@ -1,10 +1,10 @@
-import { threads } from '../apart.js';
 import { type Command, FILE } from '../command.js';
+import { startDrawingThread } from '../drawing-thread.js';
 import { EXIT, UsageError } from '../exit.js';
 import { groupOf } from '../folder/carry.js';
 import { inspectFolder, type Written, writeFolder } from '../folder/write.js';
-import { readInput } from '../input.js';
-import { buildPackage, OUTPUT_GROUPS, type OutputGroup, readDescription } from '../library.js';
+import { type Input, readInput } from '../input.js';
+import { buildPackage, type HousePackage, OUTPUT_GROUPS, type OutputGroup, readDescription } from '../library.js';
 import { printCautions, printChecks, printSummary } from '../print/results.js';
 import { didYouMean } from '../suggest.js';
 import type { Terminal } from '../terminal.js';
@@ -33,7 +33,7 @@ interface Arguments {
 
 export const build: Command<Arguments> = {
   usage: 'build <file>',
-  describe: 'Compute a house and write its drawings, model and tables into a folder',
+  describe: 'Compute a house and write its drawings, model, tables and report into a folder',
   names: FILE,
   options: {
     output: {
@@ -57,12 +57,7 @@ export const build: Command<Arguments> = {
     for (const note of await inspectFolder(output)) tell(note);
 
     const input = readInput(file);
-    const house = readDescription(input.text, input.name);
-    const made = await buildPackage(
-      house,
-      { ...tools, ...threads },
-      { ...(groups && { only: groups }), progress: tell },
-    );
+    const made = await buildBeside(input, groups, tell);
     tell(`writing ${output}`);
     const { files, checks, summary, cautions } = made;
     const written = await writeFolder(output, { files, only: groups, description: input.sha256, version, checks });
@@ -75,6 +70,25 @@ export const build: Command<Arguments> = {
     return checks.some((check) => check.state === 'fails') ? EXIT.check : EXIT.fine;
   },
 };
+
+/** Builds with the drawings on a thread of their own where something else is asked for as well. */
+async function buildBeside(
+  input: Input,
+  groups: readonly OutputGroup[] | null,
+  progress: (note: string) => void,
+): Promise<HousePackage> {
+  const beside = (groups ?? OUTPUT_GROUPS).length > 1 ? startDrawingThread() : null;
+  try {
+    const house = readDescription(input.text, input.name);
+    return await buildPackage(
+      house,
+      { ...tools, ...(beside && { drawApart: beside.draw }) },
+      { ...(groups && { only: groups }), progress },
+    );
+  } finally {
+    await beside?.dismiss();
+  }
+}
 
 const inMegabytes = (bytes: number): string => `${(bytes / 1e6).toFixed(1)} MB`;
 

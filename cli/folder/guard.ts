@@ -1,4 +1,4 @@
-import { mkdirSync, rmdirSync } from 'node:fs';
+import { existsSync, mkdirSync, rmdirSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { fileTrouble } from '../exit.js';
 
@@ -43,15 +43,29 @@ export async function guarded<T>(body: (onUndo: (step: () => void) => void) => P
  * @throws FileError
  */
 export function makeFolders(dir: string): string[] {
+  // One by one: asked to make several at once where none can be made, as in /proc, Node never ends.
+  const missing: string[] = [];
+  for (let up = dir; !existsSync(up) && up !== dirname(up); up = dirname(up)) missing.push(up);
+  const made: string[] = [];
   try {
-    const first = mkdirSync(dir, { recursive: true });
-    const made: string[] = [];
-    if (first !== undefined) {
-      for (let up = dir; up.length >= first.length; up = dirname(up)) made.push(up);
+    for (const folder of missing.reverse()) {
+      if (makeOne(folder)) made.unshift(folder);
     }
     return made;
   } catch (error) {
+    unmakeFolders(made);
     throw fileTrouble(`The folder ${dir} can't be made`, error);
+  }
+}
+
+/** Whether the folder was made here; another process may be faster. */
+function makeOne(folder: string): boolean {
+  try {
+    mkdirSync(folder);
+    return true;
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === 'EEXIST') return false;
+    throw error;
   }
 }
 

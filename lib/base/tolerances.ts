@@ -8,6 +8,54 @@ export const DEFAULT_SURFACE = 2;
 export const ROOT = 1e-10;
 /** Angles nearer than this are one angle (radians; 1e-9 rad is 10 µm at 10 km). */
 export const SAME_ANGLE_RAD = 1e-9;
+/** A step smaller than this share of a number is float64's own rounding. */
+export const NOISE = 4e-16;
+/** A count this near to a whole number is that whole number, whatever rounding added. */
+export const WHOLE = 1e-6;
+/** Two shares along one curve or edge nearer than this are one. */
+export const SAME_SHARE = 1e-9;
+/** Directions whose sine is smaller than this are parallel. */
+export const PARALLEL = 1e-12;
+/** Two unit normals face the same way where their product misses 1 by less. */
+export const SAME_FACING = 1e-6;
+/** How far beside an edge of a region it is asked what lies there. */
+export const BESIDE_EDGE = 1e-3;
+/** How far inside the ends of a stretch its outermost samples lie, in their spacing: an end is often a corner too. */
+export const END_INSET = 1e-3;
+/** A bearing that is offered as a mend is sought to this step, radians. */
+export const TURN_SEARCH_RAD = 1e-4;
+/** Edge of the cube that stands for a point inside the geometry kernel. */
+export const SPECK = 1e-3;
+/** Weight of a turned normal against a distance, where a facet lies at the common end of two edges. */
+export const TURNED_NORMAL = 1e-3;
+/** A cut that takes less than this share of a block's volume is no cut. */
+export const NO_CUT = 1e-6;
+/** Relative error of the masonry balance that still counts as nothing lost, with cuts. */
+export const BALANCE_LIMIT = 1e-4;
+/** Coefficients and prices of a linear programme under this are 0; its limits are scaled to be near 1. */
+export const PROGRAMME = 1e-11;
+/** A thrust that misses a section by less than this part of load times size still passes it. */
+export const THRUST_MISS = 1e-9;
+/** Relative step at which the search for a geometric factor ends: a tenth of what finer sections may move it by. */
+export const FACTOR_STEP = 5e-6;
+/** Step at which the search for the friction that is needed ends; it is told to two digits. */
+export const FRICTION_STEP = 0.01;
+/** Part of a shell's size from the axis within which the crown's own formulas hold. */
+export const AT_CROWN = 1e-9;
+/** A thrust nearer to a face than this share of the depth counts as so near: its stress stays a number. */
+export const LEAST_DEPTH = 1e-3;
+/** Where the sine of the slope is smaller, the crown's own formulas hold. */
+export const FLAT_CROWN = 1e-3;
+/** Relative error of a dome's weight that still counts as nothing lost. */
+export const WEIGHT_BALANCE = 1e-9;
+/** Outlines on the ground that come nearer than this meet. */
+export const GROUND_MEETING = 1e-4;
+/** How far beside an outline on the ground it is asked what lies there. */
+export const GROUND_BESIDE = 0.05;
+/** Days nearer than this are one day: finer than any rate of courses a day. */
+export const SAME_DAY = 1e-9;
+/** A text's width in the font of a file differs from the laid-out one by less, in ems: rounding of metrics alone. */
+export const SAME_WIDTH = 1e-3;
 
 /** Sizes and levels nearer than this are written as the same whole millimetre, and so told once. */
 export const ONE_SIZE = 0.5;

@@ -10,7 +10,16 @@ import { formatLength as feetAndInches } from './measures.js';
 export type LengthUnit = 'm' | 'mm' | 'ft' | 'in';
 export const LENGTH_UNITS: readonly LengthUnit[] = ['m', 'mm', 'ft', 'in'];
 
-export type QuantityKind = 'length' | 'angle' | 'pressure' | 'density' | 'mass' | 'flow' | 'duration' | 'fraction';
+export type QuantityKind =
+  | 'length'
+  | 'angle'
+  | 'pressure'
+  | 'density'
+  | 'mass'
+  | 'volume'
+  | 'flow'
+  | 'duration'
+  | 'fraction';
 
 export interface Unit {
   /** Spelling used in messages. */
@@ -23,7 +32,8 @@ export interface Unit {
 const FOOT_MM = 304.8;
 const INCH_MM = 25.4;
 const POUND_KG = 0.45359237;
-const GRAVITY = 9.80665;
+/** Standard gravity, m/s2. */
+export const GRAVITY = 9.80665;
 const PSI_KPA = (POUND_KG * GRAVITY * 1000) / (INCH_MM * INCH_MM);
 const PSF_KPA = PSI_KPA / 144;
 const POUND_PER_CUBIC_FOOT = POUND_KG / ((FOOT_MM * FOOT_MM * FOOT_MM) / 1e9);
@@ -58,6 +68,13 @@ export const UNITS: Readonly<Record<QuantityKind, readonly Unit[]>> = {
     unit('lb', POUND_KG, 'lbs', 'pound', 'pounds'),
     unit('oz', POUND_KG / 16, 'ounce', 'ounces'),
   ],
+  volume: [
+    unit('L', 1, 'litre', 'litres', 'liter', 'liters'),
+    unit('m3', 1000),
+    unit('gal', GALLON_LITRES, 'gallon', 'gallons'),
+    unit('ft3', CUBIC_FOOT_LITRES),
+    unit('yd3', 27 * CUBIC_FOOT_LITRES),
+  ],
   flow: [
     unit('L/min', 1, 'litre/min', 'litres/min', 'liter/min', 'liters/min'),
     unit('L/s', 60),
@@ -76,7 +93,8 @@ export const KIND_WORDS: Readonly<Record<QuantityKind, { readonly noun: string; 
   pressure: { noun: 'a pressure', example: '0.8 kPa' },
   density: { noun: 'a density', example: '600 kg/m3' },
   mass: { noun: 'a mass', example: '20 kg' },
-  flow: { noun: 'a flow', example: '38 L/min' },
+  volume: { noun: 'a volume', example: '100 L' },
+  flow: { noun: 'a delivery rate', example: '38 L/min' },
   duration: { noun: 'a time', example: '28 days' },
   fraction: { noun: 'a percentage', example: '0.25 %' },
 };
@@ -146,6 +164,7 @@ const READER_UNIT: Readonly<Record<Exclude<QuantityKind, 'length'>, readonly [me
   pressure: ['kPa', 'psf'],
   density: ['kg/m3', 'lb/ft3'],
   mass: ['kg', 'lb'],
+  volume: ['L', 'gal'],
   flow: ['L/min', 'gal/min'],
   duration: ['day', 'day'],
   fraction: ['%', '%'],

@@ -1,11 +1,42 @@
 import { type Check, givenFigure } from '../base/figures.js';
 import type { House } from '../description/house.js';
+import { undrawableLetters } from '../documents/text-size.js';
 import type { HouseSetout } from '../setout/house.js';
 
-/** Checks that need no more than the set-out, and what this version doesn't compute. */
+/** Checks that need no more than the set-out. */
 export function setoutChecks(setout: HouseSetout): Check[] {
-  return [...frostCheck(setout.house), printCheck(setout), standingNotice()];
+  return [...letterCheck(setout.house), ...frostCheck(setout.house), printCheck(setout)];
 }
+
+/** Texts of the title block and names of rooms with letters that the drawings' font has not. */
+function letterCheck({ project, rooms }: House): Check[] {
+  const texts: readonly (readonly [key: string, text: string])[] = [
+    ['project.title', project.title],
+    ['project.number', project.number],
+    ['project.address', project.address],
+    ['project.client', project.client],
+    ['project.drawn-by', project.drawnBy],
+    ['project.revision', project.revision],
+    ...rooms.map((room, i) => [`rooms[${i}].name`, room.name] as const),
+  ];
+  const bad = texts.flatMap(([key, text]) => {
+    const letters = undrawableLetters(text).slice(0, MOST_LETTERS).join(' ');
+    return letters === '' ? [] : [`\`${key}\` (${letters})`];
+  });
+  if (bad.length === 0) return [];
+  return [
+    {
+      id: 'drawing-letters',
+      statement: `Every letter of the description's texts can be drawn; a box stands for some in ${bad.join(', ')}.`,
+      state: 'attention',
+      source: 'the font of the drawings, DejaVu Sans, letter by letter from left to right',
+      advice: 'Write these texts in Latin, Greek or Cyrillic letters.',
+    },
+  ];
+}
+
+/** So many letters are named for each text. */
+const MOST_LETTERS = 8;
 
 function frostCheck(house: House): Check[] {
   const { footing, site } = house;
@@ -52,15 +83,5 @@ function printCheck(setout: HouseSetout): Check {
     ratio: print.thinnest / atScale,
     source: 'the description',
     advice: `Print at 1:${Math.max(1, Math.floor(wall.thickness / print.thinnest))} or larger.`,
-  };
-}
-
-function standingNotice(): Check {
-  return {
-    id: 'standing',
-    statement: 'Stability of shell, arches, ring tie and footing under load, and of the courses while they are laid.',
-    state: 'attention',
-    source: 'not computed by this version',
-    advice: 'A licensed engineer must compute it before anything is built.',
   };
 }

@@ -1,43 +1,27 @@
 import { CAUTIONS } from '../base/cautions.js';
 import type { Check } from '../base/figures.js';
 import type { House } from '../description/house.js';
-import type { Mesh } from '../documents/mesh.js';
 import type { Table } from '../documents/table.js';
-import { houseViews } from '../drawings/house-views.js';
-import { type Balance, balanceOf } from '../masonry/balance.js';
-import type { LaidHouse } from '../masonry/block.js';
-import { masonryChecks } from '../masonry/checks.js';
-import { layBlocks } from '../masonry/lay.js';
-import { type HouseSetout, setOutHouse } from '../setout/house.js';
-import { blockSolids } from '../solids/block-solids.js';
-import { houseSolids } from '../solids/house-solids.js';
-import { type KernelSource, loadKernel } from '../solids/kernel.js';
-import { blockTable } from '../tables/blocks.js';
-import { courseTable } from '../tables/courses.js';
-import { openingTable } from '../tables/openings.js';
-import { volumeTable } from '../tables/volumes.js';
-import { writeCsv } from '../writers/csv.js';
-import { writeDxf } from '../writers/dxf.js';
-import { writeStl } from '../writers/stl.js';
-import { writeSvg } from '../writers/svg.js';
-import { setoutChecks } from './checks.js';
+import type { KernelSource } from '../solids/kernel.js';
+import type { PdfSource } from '../writers/pdf/source.js';
+import type { DrawingSet } from './drawings.js';
+import type { PackageFile } from './file.js';
+import { judged } from './judged.js';
+import { type Study, study } from './study.js';
+import { TABLES, tablesOf } from './tables.js';
 
-/** Groups of outputs, each a folder of the package. */
-export const OUTPUT_GROUPS = ['drawings', 'model', 'tables'] as const;
+/** Groups of outputs, each a folder of the package; `report` is the file `report.html`. */
+export const OUTPUT_GROUPS = ['drawings', 'model', 'tables', 'report'] as const;
 export type OutputGroup = (typeof OUTPUT_GROUPS)[number];
 
 /** What the library can't make itself and takes from its caller. */
 export interface Tools {
   /** The geometry kernel: the manifold-3d package's module and the bytes of its `manifold.wasm`. */
   readonly kernel: () => Promise<KernelSource>;
-  /** Makes one group's files at the same time on another thread, by `groupFiles`; on this one when missing. */
-  readonly apart?: (house: House, group: OutputGroup) => Promise<readonly PackageFile[]>;
-}
-
-export interface PackageFile {
-  /** Relative, with forward slashes. */
-  readonly path: string;
-  readonly bytes: Uint8Array;
+  /** What makes PDF; without it the drawings have no PDF set. */
+  readonly pdf?: () => Promise<PdfSource>;
+  /** Draws on another thread at the same time, by `drawHouse`; drawn on this one when missing. */
+  readonly drawApart?: (house: House) => Promise<DrawingSet>;
 }
 
 export interface Verdict {
@@ -58,24 +42,15 @@ export interface PackageOptions {
   readonly progress?: (stage: string) => void;
 }
 
-/** Everything that is known of a house before solids and drawings are made. */
-interface Study {
-  readonly setout: HouseSetout;
-  readonly laid: LaidHouse;
-  readonly balance: Balance;
-}
-
-function study(house: House): Study {
-  const setout = setOutHouse(house);
-  const laid = layBlocks(setout);
-  return { setout, laid, balance: balanceOf(setout, laid) };
-}
-
 /** Checks a house without making anything; needs no geometry kernel. */
 export const checkHouse = (house: House): Verdict => verdict(study(house));
 
-/** Every table of the house. */
+/** Every table of the house, in the order of `TABLES`. */
 export const houseTables = (house: House): Table[] => tablesOf(study(house));
+
+/** One table of the house by its id; `undefined` where there is none of that id. */
+export const houseTable = (house: House, id: string): Table | undefined =>
+  TABLES.find((table) => table.id === id)?.of(study(house));
 
 /**
  * The whole walk: description to every output. Pure apart from the kernel's bytes: the same house gives the same bytes.
@@ -85,81 +60,60 @@ export async function buildPackage(house: House, tools: Tools, options: PackageO
   const wanted = OUTPUT_GROUPS.filter((group) => options.only?.includes(group) ?? true);
   const tell = options.progress ?? (() => undefined);
   // Drawings know nothing of blocks and solids, and take as long as both.
-  const aside = wanted.length > 1 && wanted.includes('drawings') ? tools.apart?.(house, 'drawings') : undefined;
+  const aside = wanted.length > 1 && wanted.includes('drawings') ? tools.drawApart?.(house) : undefined;
   // Trouble there is told when its files are waited for.
   aside?.catch(() => undefined);
   tell('laying courses');
   const known = study(house);
-  const made = new Map<OutputGroup, readonly PackageFile[]>();
+  const made = new Map<OutputGroup, Made>();
   for (const group of wanted) {
     if (aside && group === 'drawings') continue;
     tell(STAGES[group]);
-    made.set(group, await filesOf(known, group, tools));
+    made.set(group, await make(known, group, tools));
   }
   if (aside) {
     tell(STAGES.drawings);
-    made.set('drawings', await aside);
+    made.set('drawings', toldOfDrawings(await aside));
   }
-  return { ...verdict(known), files: wanted.flatMap((group) => made.get(group) ?? []) };
+  const { summary, ...rest } = verdict(known);
+  const parts = wanted.flatMap((group) => made.get(group) ?? []);
+  return {
+    ...rest,
+    summary: [...summary, ...parts.flatMap((part) => part.summary)],
+    files: parts.flatMap((part) => part.files),
+  };
 }
 
-/** The files of one group alone. */
-export const groupFiles = (house: House, group: OutputGroup, tools: Tools): Promise<readonly PackageFile[]> =>
-  group === 'drawings' ? Promise.resolve(drawingFiles(setOutHouse(house))) : filesOf(study(house), group, tools);
+/** What one group came to, and lines that tell of it. */
+interface Made {
+  readonly files: readonly PackageFile[];
+  readonly summary: readonly string[];
+}
 
 const STAGES: Readonly<Record<OutputGroup, string>> = {
   drawings: 'drawing',
   model: 'making solids',
   tables: 'writing tables',
+  report: 'writing the report',
 };
 
-async function filesOf(known: Study, group: OutputGroup, tools: Tools): Promise<readonly PackageFile[]> {
-  if (group === 'drawings') return drawingFiles(known.setout);
-  if (group === 'model') return modelFiles(known, tools);
-  return tablesOf(known).map((table) => ({ path: `tables/${table.id}.csv`, bytes: writeCsv(table) }));
+/** Drawings, solids and workbooks bring much code with them, which only those wait for who ask for them. */
+async function make(known: Study, group: OutputGroup, tools: Tools): Promise<Made> {
+  if (group === 'drawings') {
+    const [{ drawingSet }, pdf] = await Promise.all([import('./drawings.js'), tools.pdf?.()]);
+    return toldOfDrawings(await drawingSet(known.setout, pdf));
+  }
+  if (group === 'model') {
+    const [{ modelFiles }, kernel] = await Promise.all([import('./model.js'), tools.kernel()]);
+    return { files: await modelFiles(known.setout, known.laid.blocks, kernel), summary: [] };
+  }
+  if (group === 'report') return { files: await (await import('./report-file.js')).reportFiles(known), summary: [] };
+  return { files: await (await import('./table-files.js')).tableFiles(known), summary: [] };
 }
 
-const drawingFiles = (setout: HouseSetout): PackageFile[] =>
-  houseViews(setout).flatMap((view) => [
-    { path: `drawings/${view.id}.dxf`, bytes: writeDxf(view) },
-    { path: `drawings/${view.id}.svg`, bytes: writeSvg(view) },
-  ]);
+const toldOfDrawings = ({ files, summary }: DrawingSet): Made => ({ files, summary: [`drawings: ${summary}`] });
 
-async function modelFiles({ setout, laid }: Study, tools: Tools): Promise<PackageFile[]> {
-  const kernel = await loadKernel(await tools.kernel());
-  const { whole, parts } = houseSolids(kernel, setout);
-  const blocks = blockSolids(kernel, setout, laid.blocks);
-  const title = setout.house.project.title;
-  const stl = (path: string, meshes: readonly Mesh[], scale = 1) => ({
-    path: `model/${path}.stl`,
-    bytes: writeStl(meshes, { scale, title }),
-  });
-  const { scale } = setout.house.print;
-  return [
-    stl('house', [whole]),
-    stl(`house-1-${scale}`, [whole], 1 / scale),
-    stl('blocks', blocks),
-    ...parts.map((part) => stl(`parts/${part.name.replaceAll(':', '-')}`, [part])),
-  ];
+function verdict(known: Study): Verdict {
+  const { checks, summary } = judged(known);
+  return { checks, summary, cautions: CAUTIONS };
 }
-
-function tablesOf({ setout, laid, balance }: Study): Table[] {
-  return [blockTable(setout, laid), courseTable(setout, laid), openingTable(setout), volumeTable(setout, balance)];
-}
-
-function verdict({ setout, laid, balance }: Study): Verdict {
-  const cut = laid.blocks.filter((b) => b.cutBy.length > 0).length;
-  const { domes, arches } = setout;
-  const courses = domes.reduce((n, d) => n + d.courses.length, 0);
-  return {
-    checks: [...masonryChecks(setout, laid, balance), ...setoutChecks(setout)],
-    summary: [
-      `${count(domes.length, 'dome')}, ${count(courses, 'course')}, ${count(arches.length, 'opening')}`,
-      `${count(laid.blocks.length, 'block')}, ${cut} of them cut; ${count(laid.slivers.length, 'remnant')} left to mortar`,
-      `masonry ${(balance.envelope / 1e9).toFixed(3)} m3, of it blocks ${(balance.blocks / 1e9).toFixed(3)} m3`,
-    ],
-    cautions: CAUTIONS,
-  };
-}
-
-const count = (n: number, noun: string): string => `${n} ${noun}${n === 1 ? '' : 's'}`;

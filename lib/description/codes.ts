@@ -142,10 +142,21 @@ export const CODES = {
   ),
   'depth-not-niche': doc('A depth for an opening that goes through the wall.', 'Remove it or make it a niche.'),
 
+  // Mix and setting out
+  'mix-too-light': doc('A wet density that foam alone would have.', 'A higher density.'),
+  'mix-too-dense': doc('A density that the mix would not reach without any foam.', 'A lower density, or more sand.'),
+  'pegs-together': doc('Two datum pegs nearly in one place.', 'Set them further apart.'),
+  'peg-in-dome': doc('A datum peg inside a dome.', 'Move it outside the house.'),
+
   // Footing, site, prices
   'footing-too-narrow': doc('A footing narrower than the wall.', 'Widen it.'),
   'footing-too-wide': doc('A footing so wide that no floor is left inside a dome.', 'Narrow it.'),
   'footing-too-shallow': doc('A footing that does not reach into the ground.', 'Deepen it.'),
+  'tie-without-footing': doc(
+    'A tie in the footing of a house without footing.',
+    'Give a footing, or lay the tie above the openings.',
+  ),
+  'tie-too-high': doc('A tie that lies above the crown of a dome.', 'Lower it, or lay it above the openings.'),
   'plot-crossing': doc(
     'A plot whose sides cross, or that encloses no area.',
     'List the corners in order round the plot.',

@@ -2,6 +2,7 @@ import type { LengthUnit } from '../base/units.js';
 import type {
   BlockRules,
   Casting,
+  Centering,
   Dome,
   Footing,
   House,
@@ -12,9 +13,12 @@ import type {
   Print,
   Project,
   Room,
+  SettingOut,
   Site,
   Slab,
+  Tie,
   Wall,
+  Warmth,
 } from './house.js';
 import type { Path } from './problem-list.js';
 
@@ -42,8 +46,12 @@ export interface Draft {
   readonly rooms: readonly Placed<Room>[];
   readonly footing: Footing | null | undefined;
   readonly slab: Slab | null | undefined;
+  readonly tie: Tie | 'none' | null;
   readonly material: Material | undefined;
   readonly casting: Casting | undefined;
+  readonly settingOut: SettingOut | undefined;
+  readonly centering: Centering | undefined;
+  readonly warmth: Warmth | undefined;
   readonly print: Print | undefined;
   readonly prices: Prices | undefined;
   /** Every id as written, of sound entries and of others. */
@@ -67,8 +75,12 @@ export function houseOf(draft: Draft): House {
     rooms: draft.rooms.map((r) => r.value),
     footing: whole(draft.footing),
     slab: whole(draft.slab),
+    tie: draft.tie,
     material: whole(draft.material),
     casting: whole(draft.casting),
+    settingOut: whole(draft.settingOut),
+    centering: whole(draft.centering),
+    warmth: whole(draft.warmth),
     print: whole(draft.print),
     prices: whole(draft.prices),
   };

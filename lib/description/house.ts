@@ -23,8 +23,13 @@ export interface House {
   /** `null` when the description says `none`. */
   readonly footing: Footing | null;
   readonly slab: Slab | null;
+  /** `null` when the description says nothing of it. */
+  readonly tie: Tie | 'none' | null;
   readonly material: Material;
   readonly casting: Casting;
+  readonly settingOut: SettingOut;
+  readonly centering: Centering;
+  readonly warmth: Warmth;
   readonly print: Print;
   readonly prices: Prices;
 }
@@ -49,6 +54,11 @@ export interface Site {
   readonly windKpa: number | null;
   readonly seismicCoefficient: number | null;
   readonly bearingCapacityKpa: number | null;
+  /** Footing on soil. */
+  readonly soilFriction: number | null;
+  readonly combinations: 'EN 1990' | 'ASCE 7';
+  /** Pressure coefficients: windward springing, crown line, leeward springing. */
+  readonly windCoefficients: readonly [number, number, number] | null;
   readonly frostDepth: number | null;
   readonly plot: readonly (readonly [number, number])[] | null;
   readonly setback: number | null;
@@ -60,6 +70,9 @@ export interface Wall {
   readonly renderOutside: number;
 }
 
+/** `banded`: numbers of blocks constant over bands of courses; `free`: free in each course. */
+export type Bond = 'banded' | 'free';
+
 export interface BlockRules {
   readonly courseHeight: number;
   readonly length: number;
@@ -70,6 +83,7 @@ export interface BlockRules {
   readonly shrinkage: number;
   readonly faceStep: number;
   readonly faces: 'curved' | 'flat';
+  readonly bond: Bond;
   readonly shortestPiece: number;
   readonly leastLap: number;
   readonly heaviestKg: number;
@@ -164,20 +178,93 @@ export interface Slab {
   readonly thickness: number;
 }
 
+/** Closed hoop of steel round every dome. */
+export interface Tie {
+  /** In the footing, in the first bed above all openings, or at a height above the floor. */
+  readonly level: 'footing' | 'above openings' | number;
+  readonly bars: number;
+  readonly diameter: number;
+  readonly yieldMpa: number;
+  /** Design bond strength; `null` when not given. */
+  readonly bondMpa: number | null;
+  readonly lap: number | null;
+}
+
 export interface Material {
   readonly dryDensity: number;
   /** `null` when the user hasn't given cube tests. */
   readonly compressiveStrengthMpa: number | null;
+  /** What the fresh mix is cast to; `null`: what dries to `dryDensity`. */
+  readonly wetDensity: number | null;
   readonly waterCement: number;
+  readonly mortarDensity: number;
+  readonly mortarStrengthMpa: number;
+  readonly renderDensity: number;
+  readonly concreteDensity: number;
+  /** Characteristic over design strength of the masonry. */
+  readonly partialFactor: number;
+  /** Of a bed joint. */
+  readonly friction: number;
+  readonly sandCement: number;
+  readonly foamDensity: number;
+  /** Concentrate in the foamed liquid, fraction by volume. */
+  readonly foamConcentrate: number;
+  readonly cementBagKg: number;
 }
 
 export interface Casting {
   readonly mixerLitresPerMinute: number | null;
+  readonly batchLitres: number;
+  readonly bucketLitres: number;
+  readonly measuredWetDensity: number | null;
+  /** Fraction lost on site. */
+  readonly waste: number;
+  readonly crew: number;
+  readonly hoursPerDay: number;
+  /** Of one person. */
+  readonly minutesPerBlock: number;
   readonly demouldDays: number;
   readonly readyToLayDays: number;
   readonly archStrikeDays: number;
   readonly coursesPerDay: number;
   readonly targetDays: number | null;
+}
+
+export interface SettingOut {
+  /** East, north of the two datum pegs; `null`: placed outside the house by the program. */
+  readonly pegs: readonly [readonly [number, number], readonly [number, number]] | null;
+  /** Longest board at hand. */
+  readonly board: number;
+}
+
+export interface Centering {
+  readonly ribSpacing: number;
+  readonly lagging: number;
+  readonly laggingWidth: number;
+  readonly tube: number;
+}
+
+/** Thickness mm, conductivity W/(m K). */
+export interface Layer {
+  readonly name: string;
+  readonly thickness: number;
+  readonly conductivity: number;
+}
+
+/** Conductivities W/(m K), transmittances W/(m2 K). */
+export interface Warmth {
+  /** Of the dry block; `null`: from its density. */
+  readonly conductivity: number | null;
+  readonly moistureFactor: number;
+  readonly renderConductivity: number;
+  readonly slabConductivity: number;
+  readonly groundConductivity: number;
+  readonly outsideLayers: readonly Layer[];
+  readonly insideLayers: readonly Layer[];
+  readonly floorLayers: readonly Layer[];
+  readonly window: number;
+  readonly door: number;
+  readonly airChanges: number;
 }
 
 export interface Print {

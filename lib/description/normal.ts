@@ -1,6 +1,7 @@
 import type {
   BlockRules,
   Casting,
+  Centering,
   Dome,
   Footing,
   Head,
@@ -12,9 +13,12 @@ import type {
   ProfileShape,
   Project,
   Room,
+  SettingOut,
   Site,
   Slab,
+  Tie,
   Wall,
+  Warmth,
 } from './house.js';
 import type { DescriptionOutput } from './schema.js';
 
@@ -39,6 +43,9 @@ export function siteFrom(site: Output<'site'>): Site {
     windKpa: site.wind ?? null,
     seismicCoefficient: site['seismic-coefficient'] ?? null,
     bearingCapacityKpa: site['bearing-capacity'] ?? null,
+    soilFriction: site['soil-friction'] ?? null,
+    combinations: site.combinations,
+    windCoefficients: site['wind-coefficients'] ?? null,
     frostDepth: site['frost-depth'] ?? null,
     plot: site.plot ?? null,
     setback: site.setback ?? null,
@@ -59,6 +66,7 @@ export function blocksFrom(blocks: Output<'blocks'>): BlockRules {
     shrinkage: blocks.shrinkage,
     faceStep: blocks['face-step'],
     faces: blocks.faces,
+    bond: blocks.bond,
     shortestPiece: blocks['shortest-piece'],
     leastLap: blocks['least-lap'],
     heaviestKg: blocks.heaviest,
@@ -151,23 +159,83 @@ export function slabFrom(slab: Output<'slab'>): Slab | null {
   return slab === 'none' ? null : slab;
 }
 
+export function tieFrom(tie: Output<'tie'>): Tie | 'none' | null {
+  if (tie === undefined || tie === 'none') return tie ?? null;
+  const bond = tie['bond-strength'];
+  return {
+    level: tie.level,
+    bars: tie.bars,
+    diameter: tie.diameter,
+    yieldMpa: tie['yield-strength'] / 1000,
+    bondMpa: bond === undefined ? null : bond / 1000,
+    lap: tie.lap ?? null,
+  };
+}
+
 export function materialFrom(material: Output<'material'>): Material {
   const strength = material['compressive-strength'];
   return {
     dryDensity: material['dry-density'],
     compressiveStrengthMpa: strength === undefined ? null : strength / 1000,
+    wetDensity: material['wet-density'] ?? null,
     waterCement: material['water-cement'],
+    mortarDensity: material['mortar-density'],
+    mortarStrengthMpa: material['mortar-strength'] / 1000,
+    renderDensity: material['render-density'],
+    concreteDensity: material['concrete-density'],
+    partialFactor: material['partial-factor'],
+    friction: material.friction,
+    sandCement: material['sand-cement'],
+    foamDensity: material['foam-density'],
+    foamConcentrate: material['foam-concentrate'],
+    cementBagKg: material['cement-bag'],
   };
 }
 
 export function castingFrom(casting: Output<'casting'>): Casting {
   return {
     mixerLitresPerMinute: casting.mixer ?? null,
+    batchLitres: casting.batch,
+    bucketLitres: casting.bucket,
+    measuredWetDensity: casting['measured-wet-density'] ?? null,
+    waste: casting.waste,
+    crew: casting.crew,
+    hoursPerDay: casting['hours-per-day'],
+    minutesPerBlock: casting['minutes-per-block'],
     demouldDays: casting.demould,
     readyToLayDays: casting['ready-to-lay'],
     archStrikeDays: casting['arch-strike'],
     coursesPerDay: casting['courses-per-day'],
     targetDays: casting['target-days'] ?? null,
+  };
+}
+
+export function settingOutFrom(settingOut: Output<'setting-out'>): SettingOut {
+  return { pegs: settingOut.pegs ?? null, board: settingOut.board };
+}
+
+export function centeringFrom(centering: Output<'centering'>): Centering {
+  return {
+    ribSpacing: centering['rib-spacing'],
+    lagging: centering.lagging,
+    laggingWidth: centering['lagging-width'],
+    tube: centering.tube,
+  };
+}
+
+export function warmthFrom(warmth: Output<'warmth'>): Warmth {
+  return {
+    conductivity: warmth.conductivity ?? null,
+    moistureFactor: warmth['moisture-factor'],
+    renderConductivity: warmth['render-conductivity'],
+    slabConductivity: warmth['slab-conductivity'],
+    groundConductivity: warmth['ground-conductivity'],
+    outsideLayers: warmth['outside-layers'],
+    insideLayers: warmth['inside-layers'],
+    floorLayers: warmth['floor-layers'],
+    window: warmth.window,
+    door: warmth.door,
+    airChanges: warmth['air-changes'],
   };
 }
 

@@ -6,13 +6,17 @@ import { checkFit } from './rules/fit.js';
 import { checkGround } from './rules/ground.js';
 import { checkIds } from './rules/ids.js';
 import { checkMasonry } from './rules/masonry.js';
+import { checkMix } from './rules/mix.js';
 import { checkOpenings } from './rules/openings.js';
+import { checkPegs } from './rules/pegs.js';
 
 /** Rules between keys and sections, on whatever of the description could be read. */
 export function checkRules(draft: Draft, problems: ProblemList): void {
   checkIds(draft, problems);
   checkMasonry(draft, problems);
   checkGround(draft, problems);
+  checkMix(draft, problems);
+  checkPegs(draft, problems);
   const domes = checkDomes(draft, problems);
   const { openings, passages } = checkOpenings(draft, problems);
   checkFit(draft, domes, openings, passages, problems);

@@ -2,10 +2,18 @@ import { z } from 'zod';
 import { LENGTH_UNITS, type LengthUnit } from '../base/units.js';
 import { domeSchema } from './schema/domes.js';
 import { leavesIn } from './schema/leaves.js';
-import { blocksSchema, footingSchema, slabSchema, wallSchema } from './schema/masonry.js';
+import { blocksSchema, footingSchema, slabSchema, tieSchema, wallSchema } from './schema/masonry.js';
 import { openingSchema, passageSchema, roomSchema } from './schema/openings.js';
 import { projectSchema, siteSchema } from './schema/site.js';
-import { castingSchema, materialSchema, pricesSchema, printSchema } from './schema/works.js';
+import {
+  castingSchema,
+  centeringSchema,
+  materialSchema,
+  pricesSchema,
+  printSchema,
+  settingOutSchema,
+  warmthSchema,
+} from './schema/works.js';
 
 /** How many of each a house has at least and at most. */
 export const LISTS = {
@@ -59,8 +67,12 @@ function schemaIn(units: LengthUnit) {
       .meta({ description: 'What the domes are used for.' }),
     footing: footingSchema(q).prefault({}),
     slab: slabSchema(q).prefault({}),
+    tie: tieSchema(q).optional(),
     material: materialSchema(q).prefault({}),
     casting: castingSchema(q).prefault({}),
+    'setting-out': settingOutSchema(q).prefault({}),
+    centering: centeringSchema(q).prefault({}),
+    warmth: warmthSchema(q).prefault({}),
     print: printSchema(q).prefault({}),
     prices: pricesSchema(q).prefault({}),
   });

@@ -6,6 +6,7 @@ import { isMapping, subjectOf, tellIssues } from './issues.js';
 import {
   blocksFrom,
   castingFrom,
+  centeringFrom,
   domeFrom,
   footingFrom,
   materialFrom,
@@ -14,9 +15,12 @@ import {
   printFrom,
   projectFrom,
   roomFrom,
+  settingOutFrom,
   siteFrom,
   slabFrom,
+  tieFrom,
   wallFrom,
+  warmthFrom,
 } from './normal.js';
 import { pricesFrom } from './prices.js';
 import { type Path, type ProblemList, pathText } from './problem-list.js';
@@ -56,8 +60,12 @@ export function readSections(input: unknown, problems: ProblemList): Draft | und
     rooms: reader.list(top, 'rooms', shape.rooms.unwrap().element).map((e) => placed(e, roomFrom)),
     footing: footing === undefined || !wall ? undefined : footingFrom(footing, wall.thickness),
     slab: map(section('slab', shape.slab), slabFrom),
+    tie: tieFrom(section('tie', shape.tie)),
     material: map(section('material', shape.material), materialFrom),
     casting: map(section('casting', shape.casting), castingFrom),
+    settingOut: map(section('setting-out', shape['setting-out']), settingOutFrom),
+    centering: map(section('centering', shape.centering), centeringFrom),
+    warmth: map(section('warmth', shape.warmth), warmthFrom),
     print: map(section('print', shape.print), printFrom),
     prices: map(prices, (p) => pricesFrom(p, problems)),
     ids: idsOf(top),

@@ -38,8 +38,8 @@ openings:
     in: room
     bearing: 180
     use: door
-    width: 0.95
-    height: 2.15              # to the crown of the head
+    width: 1.0
+    height: 2.40              # to the crown of the head
     head: semicircular        # or segmental, pointed, flat
   - id: window
     in: room

@@ -74,6 +74,9 @@ function shapeFaults(p: Primitive): ShapeFault[] {
     }
     case 'level':
       return [];
+    case 'symbol':
+      if (p.name === '') return [['unknown-name', 'has no name.']];
+      return p.parts.flatMap((part) => [...nameFaults(part), ...shapeFaults(part)]);
   }
 }
 

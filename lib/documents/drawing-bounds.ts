@@ -4,6 +4,7 @@ import { expandDimension } from './dimensioning.js';
 import type { EllipsePrimitive, Primitive, View } from './drawing.js';
 import { boxCorners, type Expansion, textBox } from './expansion.js';
 import { expandLeader, expandLevel } from './marks.js';
+import { symbolParts } from './placing.js';
 import { extremePoints } from './segments.js';
 
 /** A box in the plane, model mm. */
@@ -29,7 +30,7 @@ export function boundsOf(points: readonly Vec2[]): Bounds2 {
   return { min: [x0, y0], max: [x1, y1] };
 }
 
-function pointsOf(p: Primitive, view: View): Vec2[] {
+function pointsOf(p: Primitive, view: Pick<View, 'scale' | 'units'>): Vec2[] {
   switch (p.kind) {
     case 'path':
       return p.segments.flatMap(extremePoints);
@@ -41,6 +42,8 @@ function pointsOf(p: Primitive, view: View): Vec2[] {
       return ellipseExtremes(p);
     case 'text':
       return boxCorners(textBox(p.text, p.at, p.anchor, p.heightMm * view.scale, p.rotationDeg));
+    case 'symbol':
+      return symbolParts(p, view.scale).flatMap((part) => pointsOf(part, view));
     case 'dimension':
       return expansionPoints(expandDimension(p, view.scale, view.units));
     case 'leader':

@@ -12,7 +12,9 @@ export type LayerName =
   | 'ground' // ground line
   | 'hatch'
   | 'dimension'
-  | 'text';
+  | 'text'
+  | 'form' // lines and words of title blocks, tables and grid references
+  | 'frame'; // limits of a sheet's drawing space
 
 /** `chain` is long dash and dot, `double-chain` long dash and two dots (ISO 128-20 types 04 and 05). */
 export type LineType = 'continuous' | 'dashed' | 'chain' | 'double-chain' | 'dotted';
@@ -172,15 +174,21 @@ export interface LevelPrimitive {
   readonly label: string;
 }
 
-export type Primitive =
-  | PathPrimitive
-  | CirclePrimitive
-  | EllipsePrimitive
-  | TextPrimitive
-  | HatchPrimitive
-  | DimensionPrimitive
-  | LeaderPrimitive
-  | LevelPrimitive;
+export type PlainPrimitive = PathPrimitive | CirclePrimitive | EllipsePrimitive | TextPrimitive | HatchPrimitive;
+
+/**
+ * A sign that is drawn alike wherever it stands, such as the needle of a north point: its parts, in paper mm about
+ * their origin, turned counter-clockwise and set at `at`. One name has one set of parts.
+ */
+export interface SymbolPrimitive {
+  readonly kind: 'symbol';
+  readonly name: string;
+  readonly at: Vec2;
+  readonly rotationDeg: number;
+  readonly parts: readonly PlainPrimitive[];
+}
+
+export type Primitive = PlainPrimitive | SymbolPrimitive | DimensionPrimitive | LeaderPrimitive | LevelPrimitive;
 
 /** One view in model millimetres, to be printed at `1 : scale`; texts, dashes and weights are paper millimetres. */
 export interface View {

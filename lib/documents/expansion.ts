@@ -2,7 +2,7 @@ import { SAME_ANGLE_RAD } from '../base/tolerances.js';
 import { cos, sin } from '../math/elementary.js';
 import { DEG, type Vec2 } from '../math/vec.js';
 import type { Anchor, Segment } from './drawing.js';
-import { textWidth } from './text-size.js';
+import { drawableText, textWidth } from './text-size.js';
 
 /** A line or arc of a mark, model mm; its weight is paper mm. */
 export interface Stroke {
@@ -33,15 +33,11 @@ export interface Expansion {
   readonly dots: readonly Dot[];
 }
 
-/** A text box whose width is that of the text in the drawing's font. */
-export const textBox = (text: string, at: Vec2, anchor: Anchor, height: number, rotationDeg = 0): TextBox => ({
-  text,
-  at,
-  anchor,
-  rotationDeg,
-  height,
-  width: textWidth(text, height),
-});
+/** A text box of what the drawing's font shows of a text, as wide as that. */
+export function textBox(text: string, at: Vec2, anchor: Anchor, height: number, rotationDeg = 0): TextBox {
+  const drawn = drawableText(text);
+  return { text: drawn, at, anchor, rotationDeg, height, width: textWidth(drawn, height) };
+}
 
 /** Middle of a text box, half a capital above the baseline. */
 export function middleOf(box: TextBox): Vec2 {

@@ -1,4 +1,4 @@
-import type { LayerName, LayerStyle, LineType } from './drawing.js';
+import type { LayerStyle, LineType } from './drawing.js';
 
 /**
  * One style for each layer. Weights are of the series of ISO 128-20 (0.13 0.18 0.25 0.35 0.5 0.7 1.0 mm), narrow to
@@ -16,15 +16,9 @@ export const LAYERS: readonly LayerStyle[] = [
   { name: 'ground', weightMm: 0.7, line: 'continuous' },
   { name: 'dimension', weightMm: 0.18, line: 'continuous' },
   { name: 'text', weightMm: 0.25, line: 'continuous' },
+  { name: 'form', weightMm: 0.25, line: 'continuous' },
+  { name: 'frame', weightMm: 0.7, line: 'continuous' },
 ];
-
-const STYLES = new Map(LAYERS.map((style) => [style.name, style]));
-
-export function layerStyle(name: LayerName): LayerStyle {
-  const style = STYLES.get(name);
-  if (!style) throw new RangeError(`There is no layer "${name}".`);
-  return style;
-}
 
 const DOT = 0.5;
 const GAP = 3;

@@ -89,22 +89,38 @@ export interface EdgeFaults {
 
 /** Strict edge test over triangles given as vertex indices under `vertexCount`. */
 export function auditEdges(triangles: ArrayLike<number>, vertexCount: number): EdgeFaults {
-  const sound: EdgeFaults = { open: [], crowded: [], opposed: [] };
-  const forth = new Float64Array(triangles.length);
-  const back = new Float64Array(triangles.length);
+  // A sound mesh is settled by lists of neighbours; only a faulty one pays for the bookkeeping below.
+  return isClosed(triangles, vertexCount) ? { open: [], crowded: [], opposed: [] } : sortFaults(triangles, vertexCount);
+}
+
+/** Whether each directed edge occurs once and its opposite once. */
+function isClosed(triangles: ArrayLike<number>, vertexCount: number): boolean {
+  // Ends of the edges from each vertex, one vertex's after the other's.
+  const first = new Uint32Array(vertexCount + 1);
+  for (let e = 0; e < triangles.length; e++) {
+    const after = (triangles[e] as number) + 1;
+    first[after] = (first[after] as number) + 1;
+  }
+  for (let v = 0; v < vertexCount; v++) first[v + 1] = (first[v + 1] as number) + (first[v] as number);
+  const next = first.slice();
+  const ends = new Uint32Array(triangles.length);
+  const endOf = (e: number) => triangles[e % 3 === 2 ? e - 2 : e + 1] as number;
   for (let e = 0; e < triangles.length; e++) {
     const from = triangles[e] as number;
-    const to = triangles[e % 3 === 2 ? e - 2 : e + 1] as number;
-    forth[e] = from * vertexCount + to;
-    back[e] = to * vertexCount + from;
+    const place = next[from] as number;
+    ends[place] = endOf(e);
+    next[from] = place + 1;
   }
-  forth.sort();
-  back.sort();
-  // A sound mesh is settled by two sorted lists; only a faulty one pays for the bookkeeping below.
-  let closed = true;
-  for (let e = 0; e < forth.length && closed; e++)
-    closed = forth[e] === back[e] && (e === 0 || forth[e] !== forth[e - 1]);
-  return closed ? sound : sortFaults(triangles, vertexCount);
+  const times = (from: number, to: number): number => {
+    let count = 0;
+    for (let k = first[from] as number; k < (first[from + 1] as number); k++) if (ends[k] === to) count++;
+    return count;
+  };
+  for (let e = 0; e < triangles.length; e++) {
+    const [from, to] = [triangles[e] as number, endOf(e)];
+    if (times(from, to) !== 1 || times(to, from) !== 1) return false;
+  }
+  return true;
 }
 
 function sortFaults(triangles: ArrayLike<number>, vertexCount: number): EdgeFaults {

@@ -92,26 +92,6 @@ export function meshEuler(mesh: Mesh): EulerCount[] {
   return [...pieces.values()].map((p) => ({ ...p, euler: p.vertices - p.edges + p.triangles }));
 }
 
-/** One mesh of several, side by side: nothing is joined. Face names become `part/face`. */
-export function mergeMeshes(name: string, meshes: readonly Mesh[]): Mesh {
-  const positions = new Float64Array(meshes.reduce((n, m) => n + m.positions.length, 0));
-  const triangles = new Uint32Array(meshes.reduce((n, m) => n + m.triangles.length, 0));
-  const faceOf = new Uint16Array(triangles.length / 3);
-  const faceNames: string[] = [];
-  let [p, t] = [0, 0];
-  for (const mesh of meshes) {
-    positions.set(mesh.positions, p);
-    for (let i = 0; i < mesh.triangles.length; i++) triangles[t + i] = (mesh.triangles[i] as number) + p / 3;
-    for (let i = 0; i < mesh.faceOf.length; i++) faceOf[t / 3 + i] = (mesh.faceOf[i] as number) + faceNames.length;
-    for (const face of mesh.faceNames) faceNames.push(`${mesh.name}/${face}`);
-    p += mesh.positions.length;
-    t += mesh.triangles.length;
-  }
-  if (faceNames.length > 0xffff)
-    throw new RangeError(`${name}: ${faceNames.length} faces; a mesh holds 65535 at most.`);
-  return { name, positions, triangles, faceNames, faceOf };
-}
-
 /** The mesh scaled about the origin, then moved; `scale` must be positive and finite. */
 export function transformMesh(mesh: Mesh, options: { readonly scale?: number; readonly move?: Vec3 }): Mesh {
   const { scale = 1, move = [0, 0, 0] } = options;

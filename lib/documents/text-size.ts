@@ -1,36 +1,23 @@
-/**
- * Advance widths of DejaVu Sans 2.37 in units of 1/2048 em (its own metrics), with which texts are laid out.
- * The font itself is named in the files, not kept in them.
- */
+import { WIDTH_RANGES } from './glyph-widths.js';
+import { oneLine } from './plain-text.js';
+
+/** Units in an em, and height of a capital, of DejaVu Sans 2.37. */
 const EM = 2048;
 const CAPITAL = 1493;
 
-/** Codes 32 to 126. */
-const ASCII = [
-  651, 821, 942, 1716, 1303, 1946, 1597, 563, 799, 799, 1024, 1716, 651, 739, 651, 690, 1303, 1303, 1303, 1303, 1303,
-  1303, 1303, 1303, 1303, 1303, 690, 690, 1716, 1716, 1716, 1087, 2048, 1401, 1405, 1430, 1577, 1294, 1178, 1587, 1540,
-  604, 604, 1343, 1141, 1767, 1532, 1612, 1235, 1612, 1423, 1300, 1251, 1499, 1401, 2025, 1403, 1251, 1403, 799, 690,
-  799, 1716, 1024, 1024, 1255, 1300, 1126, 1300, 1260, 721, 1300, 1298, 569, 569, 1186, 569, 1995, 1298, 1253, 1300,
-  1300, 842, 1067, 803, 1298, 1212, 1675, 1212, 1212, 1075, 1303, 690, 1303, 1716,
-];
+/** Stands for a letter that the drawings' font can't show. */
+export const MISSING_LETTER = '□';
 
-const OTHERS: Readonly<Record<string, number>> = {
-  '°': 1024,
-  '±': 1716,
-  '²': 821,
-  '³': 821,
-  '·': 651,
-  '×': 1716,
-  Ø: 1612,
-  '–': 1024,
-  '—': 2048,
-  '−': 1716,
-  '′': 465,
-  '″': 765,
-};
+/** What has no place on paper: soft hyphens, joiners, marks and overrides of direction, which could also mislead. */
+const INVISIBLE = /[\u00ad\u061c\u180e\u200b-\u200f\u202a-\u202e\u2060-\u206f\ufeff]/g;
 
-/** Width of an accented capital such as Ö; every lower-case one of Latin is narrower. */
-const WIDE_LETTER = 1612;
+const WIDTHS: ReadonlyMap<number, number> = new Map(
+  WIDTH_RANGES.flatMap(([first, digits]) =>
+    Array.from({ length: digits.length / 3 }, (_, i): [number, string] => [first + i, digits.slice(3 * i, 3 * i + 3)])
+      .filter(([, width]) => width !== '...')
+      .map(([code, width]): [number, number] => [code, Number.parseInt(width, 36)]),
+  ),
+);
 
 /** Font height (em) of a text whose capitals are `capitalHeight` high, in the same unit. */
 export const emOf = (capitalHeight: number): number => (capitalHeight * EM) / CAPITAL;
@@ -38,9 +25,24 @@ export const emOf = (capitalHeight: number): number => (capitalHeight * EM) / CA
 /** Width of a text whose capitals are `capitalHeight` high, in the same unit; unknown letters count as wide. */
 export function textWidth(text: string, capitalHeight: number): number {
   let units = 0;
-  for (const letter of text) {
-    const code = letter.codePointAt(0) as number;
-    units += ASCII[code - 32] ?? OTHERS[letter] ?? (code < 0x250 ? WIDE_LETTER : EM);
-  }
+  for (const letter of text) units += WIDTHS.get(letter.codePointAt(0) as number) ?? EM;
   return (units / CAPITAL) * capitalHeight;
+}
+
+/**
+ * A text as it is drawn: on one line, accents joined to their letters, and a box for each letter that the drawings'
+ * font doesn't show by its advance alone. Scripts that are written from the right or join their letters count among these.
+ */
+export function drawableText(text: string): string {
+  if (/^[ -~]*$/.test(text)) return text;
+  let drawn = '';
+  for (const letter of oneLine(text.normalize('NFC')).replace(INVISIBLE, ''))
+    drawn += WIDTHS.has(letter.codePointAt(0) as number) ? letter : MISSING_LETTER;
+  return drawn;
+}
+
+/** The letters of a text that can't be drawn, each once. */
+export function undrawableLetters(text: string): string[] {
+  const letters = [...oneLine(text.normalize('NFC')).replace(INVISIBLE, '')];
+  return [...new Set(letters.filter((letter) => !WIDTHS.has(letter.codePointAt(0) as number)))];
 }

@@ -8,10 +8,10 @@ import { onRadius } from './arch-edges.js';
 import { fromArchFrame, type Prism } from './arch-places.js';
 import { uprightAxis } from './axes.js';
 import { legibleChains, placeChain, places, rowsFrom } from './dims.js';
+import { type Draft, type DraftedView, footedView } from './draft.js';
 import { elevationFigure } from './elevation-figure.js';
 import { masonryReach, sideAt } from './extent.js';
-import { type Drawable, type FootPlace, fitted, type ScaleOptions } from './fit.js';
-import { addFoot } from './foot.js';
+import type { ScaleOptions } from './fit.js';
 import { aboveGround } from './ground.js';
 import { Layout } from './layout.js';
 import { type LevelNote, placeLevels } from './levels.js';
@@ -28,9 +28,9 @@ const LOOK: Readonly<Record<Side, Vec2>> = { north: [0, -1], east: [-1, 0], sout
 
 /** An elevation: silhouettes, openings, joints and what else is seen of a side, with levels and main sizes. */
 export const elevationView = (house: HouseSetout, side: Side, options: ScaleOptions = {}): View =>
-  fitted(elevationDrawable(house, side), options);
+  footedView(elevationDraft(house, side), projectWords(house.house), options);
 
-export function elevationDrawable(house: HouseSetout, side: Side): Drawable {
+export function elevationDraft(house: HouseSetout, side: Side): Draft {
   const look = LOOK[side];
   const right = rightOf(look);
   const figure = elevationFigure(house, look);
@@ -47,7 +47,7 @@ export function elevationDrawable(house: HouseSetout, side: Side): Drawable {
   const seen = house.domes.filter((d) => mostlyShown(d, sight));
   const told = seen.length > 0 ? seen : house.domes;
   const units = writtenUnits(house.house);
-  const build = (scale: number, foot: FootPlace): View => {
+  const draw = (scale: number): DraftedView => {
     const layout = new Layout(scale, units);
     layout.add(...figure);
     for (const d of house.domes)
@@ -92,10 +92,14 @@ export function elevationDrawable(house: HouseSetout, side: Side): Drawable {
     );
 
     const title = `${side[0]?.toUpperCase()}${side.slice(1)} elevation`;
-    addFoot(layout, { title, notes: [projectWords(house.house), wallWords(house.house, units)], patterns: [] }, foot);
-    return layout.view(`elevation-${side}`, title);
+    return { layout, foot: { title, notes: [], general: [wallWords(house.house, units)], patterns: [] } };
   };
-  return { units, figure: { min: [left - GROUND_BEYOND, bottom], max: [end + GROUND_BEYOND, top] }, build };
+  return {
+    id: `elevation-${side}`,
+    units,
+    figure: { min: [left - GROUND_BEYOND, bottom], max: [end + GROUND_BEYOND, top] },
+    draw,
+  };
 }
 
 /** Openings within 45 degrees of square to the view are measured in it; each falls in at least one elevation. */

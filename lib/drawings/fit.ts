@@ -1,16 +1,9 @@
 import type { WrittenUnits } from '../base/measures.js';
 import type { View } from '../documents/drawing.js';
 import { viewBounds } from '../documents/drawing-bounds.js';
+import { siteScales, standardScales } from '../documents/scales.js';
 import { type Box, type Edge, edgeBox, uniteBoxes } from '../math/curves.js';
 
-/**
- * Scales of a building's views, largest first. Metric: ISO 5455 (from memory). Feet and inches: from 1/2" to 1/16" to
- * the foot, then 40 and 80 feet to the inch; common practice, no source.
- */
-const SCALES: Readonly<Record<WrittenUnits, readonly number[]>> = {
-  metric: [20, 50, 100, 200, 500, 1000],
-  'feet-inches': [24, 48, 96, 192, 480, 960],
-};
 /** Drawing space of a level A3 sheet, mm: 420 × 297 less 20 at the filing edge and 10 at the others (ISO 5457:1999). */
 export const A3_SPACE = { width: 390, height: 277 } as const;
 /** What dimensions and notes take up at least, paper mm: on both axes, or on one where notes stand beside. */
@@ -44,7 +37,7 @@ export function fitted(drawable: Drawable, { scale }: ScaleOptions = {}): View {
 export function fittedTogether(drawables: readonly Drawable[]): View[] {
   const [first] = drawables;
   if (!first) return [];
-  const scales = SCALES[first.units];
+  const scales = [...standardScales(first.units), ...siteScales(first.units)];
   for (const scale of scales) {
     if (!drawables.every((d) => mayFit(d, scale))) continue;
     const views: View[] = [];
@@ -74,23 +67,6 @@ function mayFit({ figure }: Drawable, scale: number): boolean {
 export function fitsA3(view: View): boolean {
   const { min, max } = viewBounds(view);
   return (max[0] - min[0]) / view.scale <= A3_SPACE.width && (max[1] - min[1]) / view.scale <= A3_SPACE.height;
-}
-
-/** How a scale is written: `1:50`, or `1:48 (1/4" = 1'-0")` on a view in feet and inches. */
-export function scaleWords(scale: number, units: WrittenUnits): string {
-  if (units === 'metric') return `1:${scale}`;
-  const perInch = scale / 12;
-  const sixteenths = 16 / perInch;
-  const small = perInch > 16 && Number.isInteger(perInch);
-  const words = small ? `1" = ${perInch}'-0"` : Number.isInteger(sixteenths) ? `${inchWords(sixteenths)} = 1'-0"` : '';
-  return words === '' ? `1:${scale}` : `1:${scale} (${words})`;
-}
-
-/** Sixteenths of an inch as a reduced fraction. */
-function inchWords(sixteenths: number): string {
-  let [top, bottom] = [sixteenths, 16];
-  while (top % 2 === 0 && bottom > 1) [top, bottom] = [top / 2, bottom / 2];
-  return bottom === 1 ? `${top}"` : `${top}/${bottom}"`;
 }
 
 export const figureBox = (loops: readonly (readonly Edge[])[]): Box => uniteBoxes(loops.flat().map(edgeBox));

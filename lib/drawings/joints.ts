@@ -2,7 +2,7 @@ import { DRAWN_CURVE, EDGE_ON_RAD } from '../base/tolerances.js';
 import { edgeAt } from '../math/curves.js';
 import { traceCurve } from '../math/curves-trace.js';
 import { alongBearing, dot2, type Vec2, type Vec3 } from '../math/vec.js';
-import type { Course } from '../setout/courses.js';
+import { type Course, perpendBearings } from '../setout/courses.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { spanPoint } from '../setout/span.js';
 import { inOuter, type Prism } from './arch-places.js';
@@ -27,9 +27,6 @@ export function bedsOf(dome: DomeSetout): { readonly course: Course; readonly s:
   const last = dome.courses[dome.courses.length - 1];
   return last?.part === 'shell' ? [...beds, { course: last, s: last.to }] : beds;
 }
-
-/** Bearing of a perpend's middle. */
-export const perpendRad = (course: Course, k: number): number => course.startRad + (2 * Math.PI * k) / course.count;
 
 export function jointLines(dome: DomeSetout, prisms: readonly Prism[]): JointLines {
   const where = (p: Vec3) => !prisms.some((a) => inOuter(a, p));
@@ -61,8 +58,8 @@ function perpends(dome: DomeSetout, course: Course, toward: Vec2): SpaceCurve[] 
   const span = spanOf(dome, course);
   const pieces = traceCurve((s) => spanPoint(span, s, dome.thickness), course.bed, course.to, DRAWN_CURVE);
   const curves: SpaceCurve[] = [];
-  for (let k = 0; k < course.count; k++) {
-    const along = alongBearing(perpendRad(course, k));
+  for (const rad of perpendBearings(course)) {
+    const along = alongBearing(rad);
     if (dot2(along, toward) <= EDGE_ON_RAD) continue;
     for (const piece of pieces) {
       const at = (t: number): Vec3 => {

@@ -4,6 +4,7 @@ import type { Primitive, View } from '../documents/drawing.js';
 import { type Bounds2, ellipseAt, ellipseTurn, viewBounds } from '../documents/drawing-bounds.js';
 import { boxCorners, type Expansion, type TextBox, textBox } from '../documents/expansion.js';
 import { expandLeader, expandLevel } from '../documents/marks.js';
+import { symbolParts } from '../documents/placing.js';
 import { segmentAt } from '../documents/segments.js';
 import { circleEdge, type Edge, edgeLength } from '../math/curves.js';
 import { hypot } from '../math/elementary.js';
@@ -119,7 +120,7 @@ export class Layout {
     }
     shapes.forEach((one, i) => {
       const kind = group[i]?.kind;
-      if (kind === 'path' || kind === 'leader')
+      if (kind === 'path' || kind === 'leader' || kind === 'symbol')
         for (const line of one.lines) faults += CLASH * this.dimensionLines.count(line);
       shapes.forEach((other, j) => {
         if (i === j) return;
@@ -194,6 +195,10 @@ export function shapesOf(p: Primitive, scale: number, units: WrittenUnits): Shap
         texts: [airy(textBox(p.text, p.at, p.anchor, p.heightMm * scale, p.rotationDeg), scale)],
         lines: [],
       };
+    case 'symbol': {
+      const shapes = symbolParts(p, scale).map((part) => shapesOf(part, scale, units));
+      return { texts: shapes.flatMap((s) => s.texts), lines: shapes.flatMap((s) => s.lines) };
+    }
     case 'dimension':
       return expanded(expandDimension(p, scale, units), scale);
     case 'level':

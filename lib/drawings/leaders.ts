@@ -3,7 +3,7 @@ import { boxCorners } from '../documents/expansion.js';
 import { expandLeader } from '../documents/marks.js';
 import { cos, sin } from '../math/elementary.js';
 import { add2, lerp2, type Vec2 } from '../math/vec.js';
-import { TEXT } from './foot.js';
+import { TEXT } from './foot-blocks.js';
 import type { Layout } from './layout.js';
 
 /** Directions of leaders that are tried, and their lengths, paper mm. */

@@ -2,13 +2,14 @@ import type { Primitive } from '../documents/drawing.js';
 import type { Edge } from '../math/curves.js';
 import type { Vec2 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
-import { archesOf, type HouseSetout, passagesOf } from '../setout/house.js';
+import { archesOf, earlierThan, type HouseSetout, passagesOf } from '../setout/house.js';
 import { archEdges } from './arch-edges.js';
 import type { Prism } from './arch-places.js';
 import { baseEdges } from './base-edges.js';
 import { domeEdges } from './dome-edges.js';
 import { type Feature, seenParts } from './feature.js';
 import { jointLines } from './joints.js';
+import { inEarlier } from './parts.js';
 import { passageEdges } from './passage-edges.js';
 import type { LevelSight } from './sight.js';
 import { levelSilhouettes } from './silhouettes.js';
@@ -23,7 +24,7 @@ export function houseEdges(house: HouseSetout): readonly Feature[] {
   const before = known.get(house);
   if (before) return before;
   const edges = [
-    ...house.domes.flatMap((dome) => domeEdges(dome, prismsOf(house, dome))),
+    ...house.domes.flatMap((dome) => domeEdges(dome, prismsOf(house, dome)).map((edge) => left(house, dome, edge))),
     ...house.arches.flatMap(archEdges),
     ...house.passages.flatMap(passageEdges),
     ...valleys(house),
@@ -31,6 +32,12 @@ export function houseEdges(house: HouseSetout): readonly Feature[] {
   ];
   known.set(house, edges);
   return edges;
+}
+
+/** An edge of a dome ends where an earlier dome stands: on the floor of that one's room too. */
+function left(house: HouseSetout, dome: DomeSetout, edge: Feature): Feature {
+  if (earlierThan(house, dome).length === 0) return edge;
+  return { ...edge, where: (p) => (edge.where?.(p) ?? true) && !inEarlier(house, dome, p) };
 }
 
 const prismsOf = (house: HouseSetout, dome: DomeSetout): Prism[] => [

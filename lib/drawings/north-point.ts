@@ -1,61 +1,41 @@
 import { formatAngle } from '../base/measures.js';
-import type { Primitive, TextPrimitive } from '../documents/drawing.js';
-import { lineEdge } from '../math/curves.js';
+import { type Block, placeBlock } from '../documents/block.js';
+import type { PlainPrimitive } from '../documents/drawing.js';
+import { line } from '../documents/segments.js';
+import { words } from '../documents/shapes.js';
+import { textWidth } from '../documents/text-size.js';
 import { hypot } from '../math/elementary.js';
 import { alongBearing, DEG, type Vec2 } from '../math/vec.js';
+import { TEXT } from './foot-blocks.js';
 import type { Layout } from './layout.js';
 
 const RADIUS = 7;
+const LETTER = 3.5;
+/** From the centre to the middle of the letter, which stands upright beyond the needle's tip. */
+const LETTER_AT = RADIUS + 3.5;
 
-/** Half width of needle and notes, and how far they reach over and under the circle's middle, paper mm. */
-const REACH = { aside: 22, up: 16, down: 21 } as const;
-const STEP = 5;
+const [TOP, LEFT, RIGHT, FOOT]: readonly [Vec2, Vec2, Vec2, Vec2] = [
+  [0, RADIUS],
+  [-2.6, -5],
+  [2.6, -5],
+  [0, -3.4],
+];
 
-/** North point in an empty place near the upper right of what is drawn, else to the right of it. */
-export function addNorthPoint(layout: Layout, northDeg: number, corner: Vec2): void {
-  const mm = (paper: number) => layout.mm(paper);
-  const { min, max } = layout.bounds();
-  const clear = ([x, y]: Vec2) =>
-    layout.isClear([
-      [x - mm(REACH.aside), y - mm(REACH.down)],
-      [x + mm(REACH.aside), y - mm(REACH.down)],
-      [x + mm(REACH.aside), y + mm(REACH.up)],
-      [x - mm(REACH.aside), y + mm(REACH.up)],
-    ]);
-  // Beside the figure first, then along its edges, always within what is drawn.
-  const xs = steps(max[0] - mm(REACH.aside), min[0] + mm(REACH.aside), mm(STEP));
-  const ys = steps(max[1] - mm(REACH.up), min[1] + mm(REACH.down), mm(STEP));
-  const from = Math.min(corner[0] + mm(14), max[0] - mm(REACH.aside));
-  const near = (p: Vec2) => hypot(p[0] - from, p[1] - (corner[1] - mm(6)));
-  const places = xs.flatMap((x) => ys.map((y): Vec2 => [x, y])).sort((a, b) => near(a) - near(b));
-  const place = places.find(clear) ?? [max[0] + mm(REACH.aside + 2), corner[1] - mm(6)];
-  layout.add(...northPoint(layout, place, northDeg));
-}
-
-function steps(from: number, to: number, by: number): number[] {
-  return Array.from({ length: Math.max(0, Math.floor((from - to) / by) + 1) }, (_, i) => from - i * by);
-}
-
-/** North point beside a plan: its needle points to true north, project north is up. */
-function northPoint(layout: Layout, centre: Vec2, northDeg: number): Primitive[] {
-  const mm = (paper: number) => layout.mm(paper);
-  const tip = alongBearing(northDeg * DEG);
-  const side: Vec2 = [tip[1], -tip[0]];
-  const at = (along: number, aside: number): Vec2 => [
-    centre[0] + mm(along) * tip[0] + mm(aside) * side[0],
-    centre[1] + mm(along) * tip[1] + mm(aside) * side[1],
-  ];
-  const [top, left, right, foot] = [at(RADIUS, 0), at(-5, -2.6), at(-5, 2.6), at(-3.4, 0)];
-  const text = (content: string, [x, y]: Vec2, heightMm: number): TextPrimitive => ({
-    kind: 'text',
+/** The needle, pointing up, in its circle. */
+const NEEDLE: readonly PlainPrimitive[] = [
+  { kind: 'circle', layer: 'text', centre: [0, 0], radius: RADIUS },
+  {
+    kind: 'path',
     layer: 'text',
-    at: [x, y - mm(heightMm / 2)],
-    text: content,
-    heightMm,
-    anchor: 'centre',
-    rotationDeg: 0,
-  });
-  const below = centre[1] - mm(RADIUS + 6.5);
+    segments: [line(TOP, LEFT), line(LEFT, FOOT), line(FOOT, RIGHT), line(RIGHT, TOP)],
+    closed: true,
+  },
+  { kind: 'hatch', layer: 'text', pattern: 'solid', loops: [[line(TOP, FOOT), line(FOOT, RIGHT), line(RIGHT, TOP)]] },
+];
+
+/** North point: its needle points to true north, project north is up. */
+export function northPoint(northDeg: number): Block {
+  const tip = alongBearing(northDeg * DEG);
   const notes =
     northDeg === 0
       ? ['project north is', 'true north']
@@ -63,21 +43,46 @@ function northPoint(layout: Layout, centre: Vec2, northDeg: number): Primitive[]
           'project north is up,',
           `true north ${northDeg > 180 ? `${formatAngle(360 - northDeg)} anticlockwise` : `${formatAngle(northDeg)} clockwise`}`,
         ];
-  return [
-    { kind: 'circle', layer: 'text', centre, radius: mm(RADIUS) },
-    {
-      kind: 'path',
-      layer: 'text',
-      segments: [lineEdge(top, left), lineEdge(left, foot), lineEdge(foot, right), lineEdge(right, top)],
-      closed: true,
-    },
-    {
-      kind: 'hatch',
-      layer: 'text',
-      pattern: 'solid',
-      loops: [[lineEdge(top, foot), lineEdge(foot, right), lineEdge(right, top)]],
-    },
-    text('N', at(RADIUS + 3.5, 0), 3.5),
-    ...notes.map((note, i) => text(note, [centre[0], below - mm(4 * i)], 2.5)),
-  ];
+  const width = Math.max(2 * (LETTER_AT + LETTER / 2), ...notes.map((note) => textWidth(note, TEXT)));
+  const centre: Vec2 = [width / 2, -(LETTER_AT + LETTER / 2)];
+  const letter: Vec2 = [centre[0] + LETTER_AT * tip[0], centre[1] + LETTER_AT * tip[1] - LETTER / 2];
+  // A letter that stands below leaves no room for the words under the circle.
+  const below = centre[1] - Math.max(RADIUS, -LETTER_AT * tip[1] + LETTER / 2) - 2 - TEXT;
+  return {
+    width,
+    height: -below + 4 * (notes.length - 1) + 1,
+    primitives: [
+      { kind: 'symbol', name: 'north-point', at: centre, rotationDeg: -northDeg, parts: NEEDLE },
+      words('text', 'N', letter, LETTER, 'centre'),
+      ...notes.map((note, i) => words('text', note, [centre[0], below - 4 * i], TEXT, 'centre')),
+    ],
+  };
+}
+
+const STEP = 5;
+
+/** North point in an empty place near the upper right of what is drawn, else to the right of it. */
+export function addNorthPoint(layout: Layout, northDeg: number, corner: Vec2): void {
+  const block = northPoint(northDeg);
+  const { min, max } = layout.bounds();
+  const [width, height] = [layout.mm(block.width), layout.mm(block.height)];
+  const clear = ([x, y]: Vec2) =>
+    layout.isClear([
+      [x, y - height],
+      [x + width, y - height],
+      [x + width, y],
+      [x, y],
+    ]);
+  // Beside the figure first, then along its edges, always within what is drawn.
+  const xs = steps(max[0] - width, min[0], layout.mm(STEP));
+  const ys = steps(max[1], min[1] + height, layout.mm(STEP));
+  const from: Vec2 = [Math.min(corner[0], max[0] - width), corner[1]];
+  const near = (p: Vec2) => hypot(p[0] - from[0], p[1] - from[1]);
+  const places = xs.flatMap((x) => ys.map((y): Vec2 => [x, y])).sort((a, b) => near(a) - near(b));
+  const place = places.find(clear) ?? [max[0] + layout.mm(2), corner[1]];
+  layout.add(...placeBlock(block, place, layout.scale));
+}
+
+function steps(from: number, to: number, by: number): number[] {
+  return Array.from({ length: Math.max(0, Math.floor((from - to) / by) + 1) }, (_, i) => from - i * by);
 }

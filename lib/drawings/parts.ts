@@ -1,6 +1,6 @@
 import { THIN_MASONRY } from '../base/tolerances.js';
 import type { HatchPattern } from '../documents/drawing.js';
-import { cos, hypot, sin } from '../math/elementary.js';
+import { hypot } from '../math/elementary.js';
 import type { Vec3 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { earlierThan, type HouseSetout } from '../setout/house.js';
@@ -55,7 +55,7 @@ function zoneAt(dome: DomeSetout, r: number, z: number): Part {
 /** Whether a point lies on the crown's side of the bed at arc length `s`. */
 function past(dome: DomeSetout, s: number, r: number, z: number): boolean {
   const p = dome.shell.at(s);
-  return (z - p.z) * cos(p.normalRad) - (r - p.r) * sin(p.normalRad) > 0;
+  return (z - p.z) * p.normal[0] - (r - p.r) * p.normal[1] > 0;
 }
 
 function baseAt(house: HouseSetout, p: Vec3): Part {

@@ -4,6 +4,7 @@ import { type Edge, lineEdge } from '../math/curves.js';
 import { rangesWhere } from '../math/curves-ranges.js';
 import { alongBearing, type Vec2 } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
+import { perpendBearings } from '../setout/courses.js';
 import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
 import { spanPoint } from '../setout/span.js';
@@ -11,7 +12,7 @@ import { fromArchFrame } from './arch-places.js';
 import { baseOutline } from './base-edges.js';
 import { type Cut, cutOf, cutPrimitives } from './cut.js';
 import { hiddenParts, seenParts } from './feature.js';
-import { perpendRad, spanOf } from './joints.js';
+import { spanOf } from './joints.js';
 import { houseEdges } from './level-figure.js';
 import { inEarlier, partAt } from './parts.js';
 import { quickHouse } from './quick-house.js';
@@ -91,13 +92,13 @@ function perpendsAcross(house: HouseSetout, dome: DomeSetout, cutZ: number): Edg
   if (!course) return [];
   const [inner, outer] = [dome.radiusAt(cutZ), dome.outerRadiusAt(cutZ)];
   const near = (a: number, b: number) => Math.abs(a - b) < SIGHT_CHANGE;
-  return Array.from({ length: course.count }, (_, k) => {
-    const along = alongBearing(perpendRad(course, k));
+  return perpendBearings(course).flatMap((rad) => {
+    const along = alongBearing(rad);
     const at = (r: number): Vec2 => [dome.at[0] + r * along[0], dome.at[1] + r * along[1]];
     const holds = (r: number) => {
       const [x, y] = at(r);
       return partAt(house, [x, y, cutZ]) === 'blocks' && !inEarlier(house, dome, [x, y, cutZ]);
     };
     return rangesWhere(holds, inner, outer, 8, near).map(([a, b]) => lineEdge(at(a), at(b)));
-  }).flat();
+  });
 }

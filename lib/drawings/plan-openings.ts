@@ -7,7 +7,7 @@ import { cross2, dot2, sub2, type Vec2 } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
 import type { HouseSetout } from '../setout/house.js';
 import { fromArchFrame } from './arch-places.js';
-import { TEXT } from './foot.js';
+import { TEXT } from './foot-blocks.js';
 import { underRoof } from './ground.js';
 import type { Layout } from './layout.js';
 import { leadersOut } from './leaders.js';

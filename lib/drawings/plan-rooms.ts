@@ -9,7 +9,7 @@ import type { DomeSetout } from '../setout/dome.js';
 import { archesOf, type HouseSetout, passagesOf } from '../setout/house.js';
 import type { PassageSetout } from '../setout/passage.js';
 import { fromArchFrame, inArchFrame } from './arch-places.js';
-import { TEXT } from './foot.js';
+import { TEXT } from './foot-blocks.js';
 import { underRoof } from './ground.js';
 import type { Layout } from './layout.js';
 import { leadersOut } from './leaders.js';

@@ -7,11 +7,10 @@ import type { HouseSetout } from '../setout/house.js';
 import { axisPrimitives } from './axes.js';
 import { cutLevel } from './cut-level.js';
 import { legibleChains, placeChain, places, rowsFrom } from './dims.js';
+import { type Draft, type DraftedView, footedView } from './draft.js';
 import { baseReach, masonryReach } from './extent.js';
-import { type Drawable, type FootPlace, fitted, type ScaleOptions } from './fit.js';
-import { addFoot } from './foot.js';
+import type { ScaleOptions } from './fit.js';
 import { Layout } from './layout.js';
-import { addNorthPoint } from './north-point.js';
 import { PATTERN_OF, type Part, partAt } from './parts.js';
 import { planFigure } from './plan-figure.js';
 import { addOpeningName, addOpeningWidth, openingAxis, ringWords } from './plan-openings.js';
@@ -32,9 +31,9 @@ export const PLAN_HEIGHT = 1200;
 
 /** A floor plan: what a level plane cuts, what is seen below it, what lies overhead or in the ground, main sizes. */
 export const planView = (house: HouseSetout, options: PlanOptions = {}): View =>
-  fitted(planDrawable(house, options.height), options);
+  footedView(planDraft(house, options.height), projectWords(house.house), options);
 
-export function planDrawable(house: HouseSetout, height = PLAN_HEIGHT): Drawable {
+export function planDraft(house: HouseSetout, height = PLAN_HEIGHT): Draft {
   const units = writtenUnits(house.house);
   const level = cutLevel(house, height);
   const { primitives, cut } = planFigure(house, level);
@@ -50,7 +49,7 @@ export function planDrawable(house: HouseSetout, height = PLAN_HEIGHT): Drawable
   const inStrip = rayHouse(quickHouse(house), north);
   const solid = (at: Vec2) => partAt(inStrip(at).house, [at[0], at[1], level]) !== null;
 
-  const build = (scale: number, foot: FootPlace): View => {
+  const draw = (scale: number): DraftedView => {
     const layout = new Layout(scale, units, solid);
     layout.add(...primitives);
     const many = house.domes.length > 1;
@@ -89,28 +88,25 @@ export function planDrawable(house: HouseSetout, height = PLAN_HEIGHT): Drawable
     }
     for (const plane of sections) addSectionMarks(plane, spread(house, plane.right, plane.through), layout);
 
-    addNorthPoint(layout, house.house.site.northDeg, [whole[0][1], whole[1][1]]);
     const title = 'Floor plan';
     const used = (Object.keys(PATTERN_OF) as Part[]).filter((p) => cut.loops(p).length > 0).map((p) => PATTERN_OF[p]);
-    const spec = {
+    const foot = {
       title,
       notes: [
-        projectWords(house.house),
         `Cut ${formatLength(height, layout.units)} above finished floor; dashed: floor line and footing hidden by masonry or ground; dashed with two dots: overhead. Bearings clockwise from project north.`,
         ...(keys.length > 0 ? [`Openings: ${keys.map((k, i) => `(${i + 1}) ${k}`).join('; ')}.`] : []),
         ...clusterWords(house, layout),
         ...(distances.length > 0 ? [`Between axes: ${distances.join('; ')}.`] : []),
         ...ringWords(house, layout),
-        wallWords(house.house, units),
-        baseWords(house.house, units),
       ],
+      general: [wallWords(house.house, units), baseWords(house.house, units)],
       patterns: [...new Set(used)],
+      northDeg: house.house.site.northDeg,
     };
-    addFoot(layout, spec, foot);
-    return layout.view('plan', title);
+    return { layout, foot };
   };
   const box = { min: [whole[0][0], whole[1][0]] as Vec2, max: [whole[0][1], whole[1][1]] as Vec2 };
-  return { units, figure: box, build };
+  return { id: 'plan', units, figure: box, draw };
 }
 
 /** Faces of a dome's wall at the floor, from west to east. */

@@ -5,10 +5,10 @@ import { dot2 } from '../math/vec.js';
 import type { HouseSetout } from '../setout/house.js';
 import { uprightAxis } from './axes.js';
 import { type ChainSpec, legibleChains, placeChain, places, rowsFrom } from './dims.js';
+import { type Draft, type DraftedView, footedView } from './draft.js';
 import { mainLevels, vaultLevels } from './elevation.js';
 import { beyondPlane, sideAt } from './extent.js';
-import { type Drawable, type FootPlace, figureBox, fitted, type ScaleOptions } from './fit.js';
-import { addFoot } from './foot.js';
+import { figureBox, type ScaleOptions } from './fit.js';
 import { Layout } from './layout.js';
 import { type LevelNote, placeLevels } from './levels.js';
 import { PATTERN_OF, type Part } from './parts.js';
@@ -24,9 +24,9 @@ export interface SectionViewOptions extends SectionOptions, ScaleOptions {}
  * @throws RangeError when no dome has the id that is asked for.
  */
 export const sectionView = (house: HouseSetout, options: SectionViewOptions = {}): View =>
-  fitted(sectionDrawable(house, sectionPlane(house, options)), options);
+  footedView(sectionDraft(house, sectionPlane(house, options)), projectWords(house.house), options);
 
-export function sectionDrawable(house: HouseSetout, plane: SectionPlane): Drawable {
+export function sectionDraft(house: HouseSetout, plane: SectionPlane): Draft {
   const units = writtenUnits(house.house);
   const { primitives, cut } = sectionFigure(house, plane);
   const { ground } = house.house.site;
@@ -40,7 +40,7 @@ export function sectionDrawable(house: HouseSetout, plane: SectionPlane): Drawab
   const [slab] = house.slabs;
   const [footing] = house.footings;
 
-  const build = (scale: number, foot: FootPlace): View => {
+  const draw = (scale: number): DraftedView => {
     const layout = new Layout(scale, units);
     layout.add(...primitives);
     for (const { x, dome } of domes) layout.add(...uprightAxis(x, all.min[1] - layout.mm(3), dome.topZ + layout.mm(4)));
@@ -97,22 +97,21 @@ export function sectionDrawable(house: HouseSetout, plane: SectionPlane): Drawab
     const used = (Object.keys(PATTERN_OF) as Part[]).filter((p) => cut.loops(p).length > 0).map((p) => PATTERN_OF[p]);
     const names = wordsOf(plane.domes.map((d) => d.id));
     const title = `Section ${plane.mark}-${plane.mark}`;
-    addFoot(
-      layout,
-      {
-        title,
-        notes: [
-          projectWords(house.house),
-          `Through the ${single ? 'axis' : 'axes'} of ${names}, to bearing ${formatAngle(plane.bearingDeg)} at the right.`,
-          plane.domes.map((d) => profileWords(d, units)).join(' '),
-          wallWords(house.house, units),
-          baseWords(house.house, units),
-        ],
-        patterns: [...new Set(used)],
-      },
-      foot,
-    );
-    return layout.view(`section-${plane.mark.toLowerCase()}`, title);
+    const foot = {
+      title,
+      notes: [
+        `Through the ${single ? 'axis' : 'axes'} of ${names}, to bearing ${formatAngle(plane.bearingDeg)} at the right.`,
+        plane.domes.map((d) => profileWords(d, units)).join(' '),
+      ],
+      general: [wallWords(house.house, units), baseWords(house.house, units)],
+      patterns: [...new Set(used)],
+    };
+    return { layout, foot };
   };
-  return { units, figure: { min: [cut.ground[0], all.min[1]], max: [cut.ground[1], top] }, build };
+  return {
+    id: `section-${plane.mark.toLowerCase()}`,
+    units,
+    figure: { min: [cut.ground[0], all.min[1]], max: [cut.ground[1], top] },
+    draw,
+  };
 }

@@ -1,5 +1,4 @@
 import { circleEdge, type Edge, lineEdge } from '../math/curves.js';
-import { cos, sin } from '../math/elementary.js';
 import type { ArchSetout } from '../setout/arch.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { archesOf, type HouseSetout } from '../setout/house.js';
@@ -44,8 +43,8 @@ function bedRadii(dome: DomeSetout, z: number): number[] {
   return beds.flatMap((s) => {
     if (s === null) return [];
     const p = dome.shell.at(s);
-    const depth = (z - p.z) / sin(p.normalRad);
-    return depth > 0 && depth < dome.thickness ? [p.r + depth * cos(p.normalRad)] : [];
+    const depth = (z - p.z) / p.normal[1];
+    return depth > 0 && depth < dome.thickness ? [p.r + depth * p.normal[0]] : [];
   });
 }
 

@@ -1,4 +1,5 @@
 import { CUT_POINT, SIGHT_CHANGE } from '../base/tolerances.js';
+import { rectangleLoop } from '../documents/shapes.js';
 import { type Edge, edgeBox, lineEdge, uniteBoxes } from '../math/curves.js';
 import { rangesWhere } from '../math/curves-ranges.js';
 import { dot2, perp2, sub2, type Vec2 } from '../math/vec.js';
@@ -9,7 +10,6 @@ import { baseReach, beyondPlane, masonryReach } from './extent.js';
 import { underRoof } from './ground.js';
 import { bedsOf, spanOf } from './joints.js';
 import { inEarlier, type Part, partAt } from './parts.js';
-import { rectangle } from './paths.js';
 import { quickHouse } from './quick-house.js';
 import { rayHouse } from './ray-house.js';
 import { type CutPlane, onPlane, sliceUpright } from './slice-upright.js';
@@ -46,7 +46,7 @@ export function uprightCut(house: HouseSetout, plane: CutPlane): UprightCut {
     const top = underRoof(house, x, y) ? floor : level;
     return p[1] < top && p[1] > top - EARTH_DEPTH ? 'earth' : null;
   };
-  const strips = [level, floor].flatMap((top) => rectangle(ground[0], top - EARTH_DEPTH, ground[1], top));
+  const strips = [level, floor].flatMap((top) => rectangleLoop(ground[0], top - EARTH_DEPTH, ground[1], top));
   const deepest = Math.min(box.min[1], level, floor) - EARTH_DEPTH;
   const sides = roofEnds(house, plane, ground).map((x) => lineEdge([x, deepest], [x, Math.max(level, floor)]));
   return {

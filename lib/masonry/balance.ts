@@ -41,14 +41,14 @@ export interface Balance {
  * Within 1e-6 where nothing is cut and 1e-4 with cuts.
  */
 export function balanceOf(house: HouseSetout, laid: LaidHouse): Balance {
-  const { joint, faces } = house.house.blocks;
+  const { faces } = house.house.blocks;
   const sum = { bedJoints: 0, perpends: 0, cutJoints: 0, skewbacks: 0, plugs: 0, curbs: 0 };
   let curved = 0;
   for (const dome of house.domes) {
     const cutters = cuttersOf(house, dome);
     for (const course of dome.courses) {
       sum.bedJoints += bedJointVolume(dome, course.index, cutters);
-      const perpends = perpendVolume(dome, course.index, joint, cutters);
+      const perpends = perpendVolume(dome, course.index, cutters);
       sum.perpends += perpends;
       if (faces === 'flat') curved += blockRingVolume(dome, course.index, cutters) - perpends;
     }

@@ -1,5 +1,6 @@
 import { type Check, givenFigure } from '../base/figures.js';
-import { cos, sin } from '../math/elementary.js';
+import { BALANCE_LIMIT, SAME_POINT } from '../base/tolerances.js';
+import { cos } from '../math/elementary.js';
 import type { HouseSetout } from '../setout/house.js';
 import { spanPoint } from '../setout/span.js';
 import type { Balance } from './balance.js';
@@ -80,7 +81,7 @@ function shortestCheck(house: HouseSetout, laid: LaidHouse): Check {
   const limit = house.house.blocks.shortestPiece;
   const block = most(laid.blocks, (b) => -b.longestRun);
   const run = block?.longestRun ?? limit;
-  const short = laid.blocks.filter((b) => b.longestRun < limit).map((b) => b.mark);
+  const short = laid.blocks.filter((b) => b.longestRun < limit - SAME_POINT).map((b) => b.mark);
   return {
     id: 'shortest-piece',
     statement: 'No piece beside an opening is shorter than the shortest piece asked for.',
@@ -137,7 +138,7 @@ function flatBedCheck(house: HouseSetout): Check[] {
       const sagitta = r * (1 - cos(Math.PI / course.count));
       return {
         mark: `${dome.id}-${course.index}`,
-        miss: sagitta * sin(dome[course.part].at(course.to).normalRad),
+        miss: sagitta * dome[course.part].at(course.to).normal[1],
       };
     }),
   );
@@ -160,9 +161,6 @@ function flatBedCheck(house: HouseSetout): Check[] {
     },
   ];
 }
-
-/** Relative error of the balance that still counts as nothing lost, with cuts. */
-const BALANCE_LIMIT = 1e-4;
 
 function balanceCheck(balance: Balance): Check {
   const error = Math.abs(balance.error);

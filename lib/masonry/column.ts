@@ -37,9 +37,9 @@ export function revolvedBox(
   return (i, j) => {
     const p = span.at(s[0] + height * i);
     const d = depth[0] + thickness * j;
-    const r = p.r + d * cos(p.normalRad);
+    const r = p.r + d * p.normal[0];
     const weight = r * (1 + p.curvature * d) * height * thickness;
-    return bearingColumn(r, p.z + d * sin(p.normalRad), weight, bearing);
+    return bearingColumn(r, p.z + d * p.normal[1], weight, bearing);
   };
 }
 
@@ -77,7 +77,7 @@ export function flatBlock(
   const middle = (bearing[0] + bearing[1]) / 2;
   const corner = (at: number, d: number): readonly [number, number] => {
     const p = span.at(at);
-    return [(p.r + d * cos(p.normalRad)) * cos(half), p.z + d * sin(p.normalRad)];
+    return [(p.r + d * p.normal[0]) * cos(half), p.z + d * p.normal[1]];
   };
   const [a, b, c, d] = [corner(s[0], 0), corner(s[0], thickness), corner(s[1], thickness), corner(s[1], 0)];
   return (i, j) => {

@@ -1,3 +1,4 @@
+import { NO_CUT } from '../base/tolerances.js';
 import { bearingOf, turnPositive, type Vec3 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
@@ -11,8 +12,6 @@ import { piecesOf } from './pieces.js';
 export const SLIVER_RUN = 40;
 /** and so is one that is less than this share of its block. */
 export const SLIVER_SHARE = 1 / 20;
-/** A cut that takes less than this share of a block's volume is no cut. */
-const NO_CUT = 1e-6;
 
 /** The block as a body to measure, faces as the description wants them. */
 export function blockBody(house: HouseSetout, dome: DomeSetout, block: Block): ColumnBody {

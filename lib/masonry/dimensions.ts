@@ -69,7 +69,7 @@ export function blockDimensions(dome: DomeSetout, block: Block): BlockDimensions
 }
 
 /** Greatest distance of the meridian at `depth` from its chord: where its tangent is parallel to the chord. */
-function meridianSagitta(span: MeridianSpan, from: number, to: number, depth: number): number {
+export function meridianSagitta(span: MeridianSpan, from: number, to: number, depth: number): number {
   const a = spanPoint(span, from, depth);
   const b = spanPoint(span, to, depth);
   const length = hypot(b[0] - a[0], b[1] - a[1]);
@@ -98,8 +98,8 @@ export function blockCentroid(dome: DomeSetout, block: Block): { readonly distan
         const p = span.at(s);
         return integrate(
           (d) => {
-            const r = p.r + d * cos(p.normalRad);
-            return r * (1 + p.curvature * d) * f(r, p.z + d * sin(p.normalRad));
+            const r = p.r + d * p.normal[0];
+            return r * (1 + p.curvature * d) * f(r, p.z + d * p.normal[1]);
           },
           0,
           dome.thickness,

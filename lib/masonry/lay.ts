@@ -10,7 +10,7 @@ import { blockBody, cutBlock } from './cut.js';
 import { type Cutter, sectionCutter, shellCutter } from './cutter.js';
 import { wholeVolume } from './measure.js';
 
-/** Lays every course with its equal blocks in running bond and cuts them at the arches. */
+/** Lays every course with its blocks and cuts them at the arches. */
 export function layBlocks(house: HouseSetout): LaidHouse {
   const laid = house.domes.flatMap((dome) => dome.courses.map((course) => layCourse(house, dome, course)));
   return { blocks: laid.flatMap((c) => c.blocks), slivers: laid.flatMap((c) => c.slivers) };
@@ -28,15 +28,15 @@ export function cuttersOf(house: HouseSetout, dome: DomeSetout, grow = house.hou
 function layCourse(house: HouseSetout, dome: DomeSetout, course: Course): LaidHouse {
   const cutters = cuttersAt(house, dome, course);
   const narrowest = dome[course.part].at(course.to).r;
-  const ring = ringOf(dome, course, house.house.blocks.joint);
-  // Equal blocks: the first one's volume and run stand for all.
-  const first = ring[0] as Block;
-  const volume = wholeVolume(blockBody(house, dome, first));
-  const longestRun = course.midRadius * (first.endRad - first.startRad);
+  const ring = ringOf(dome, course);
+  // Blocks of one length are equal: what is measured of one stands for all.
+  const volumes = new Map<number, number>();
   const blocks: LaidBlock[] = [];
   const slivers: Sliver[] = [];
-  for (const block of ring) {
-    const whole = { ...block, volume, longestRun };
+  for (const { modules, block } of ring) {
+    const volume = volumes.get(modules) ?? wholeVolume(blockBody(house, dome, block));
+    volumes.set(modules, volume);
+    const whole = { ...block, volume, longestRun: course.midRadius * (block.endRad - block.startRad) };
     const near = cutters.filter((c) => comesNear(c, narrowest, [block.startRad, block.endRad]));
     const left = near.length === 0 ? { kept: [whole], slivers: [] } : cutBlock(house, dome, whole, near);
     blocks.push(...left.kept);
@@ -52,25 +52,32 @@ function cuttersAt(house: HouseSetout, dome: DomeSetout, course: Course): Cutter
   return cuttersOf(house, dome).filter(({ lowZ, highZ }) => lowZ < high && highZ > low);
 }
 
-/** The whole ring's blocks, numbered clockwise from the first past bearing 0. */
-function ringOf(dome: DomeSetout, course: Course, joint: number): Block[] {
-  const module = (2 * Math.PI) / course.count;
-  const margin = joint / 2 / course.midRadius;
-  return Array.from({ length: course.count }, (_, k) => {
-    const startRad = course.startRad + k * module + margin;
-    const endRad = course.startRad + (k + 1) * module - margin;
-    return {
-      mark: `${dome.id}-${course.index}-${k + 1}`,
-      domeId: dome.id,
-      course: course.index,
-      number: k + 1,
-      part: course.part,
-      bed: course.bed,
-      top: course.to,
-      startRad,
-      endRad,
-      cutBy: [],
-      seed: null,
-    };
-  });
+/**
+ * The whole ring's blocks, numbered clockwise from the first past bearing 0. Where perpends are left out, one block
+ * takes the place of several and the number of its first.
+ */
+function ringOf(dome: DomeSetout, course: Course): { modules: number; block: Block }[] {
+  const { count, leftOut } = course;
+  const module = (2 * Math.PI) / count;
+  const margin = course.perpend / 2 / course.midRadius;
+  return Array.from({ length: count }, (_, k) => k)
+    .filter((k) => !leftOut.includes(k))
+    .map((k) => {
+      let modules = 1;
+      while (leftOut.includes((k + modules) % count)) modules++;
+      const block = {
+        mark: `${dome.id}-${course.index}-${k + 1}`,
+        domeId: dome.id,
+        course: course.index,
+        number: k + 1,
+        part: course.part,
+        bed: course.bed,
+        top: course.to,
+        startRad: course.startRad + k * module + margin,
+        endRad: course.startRad + (k + modules) * module - margin,
+        cutBy: [],
+        seed: null,
+      };
+      return { modules, block };
+    });
 }

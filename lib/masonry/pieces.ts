@@ -1,12 +1,13 @@
 import type { Intervals } from '../math/intervals.js';
 import type { Vec3 } from '../math/vec.js';
-import { type ColumnBody, columnRuns } from './column.js';
+import { type Column, type ColumnBody, columnRuns } from './column.js';
 import type { Cutter } from './cutter.js';
 import type { ColumnMeasure } from './measure.js';
 
 /** Samples along i and j. A bridge between two pieces thinner than a cell (some 8 mm) would break in the hand. */
 const ROWS = 32;
 const DEPTHS = 8;
+const WIDE = DEPTHS + 1;
 
 /** One of the pieces that cuts leave of a body. */
 export interface Piece {
@@ -18,82 +19,108 @@ export interface Piece {
   readonly measure: ColumnMeasure;
 }
 
-interface Cell {
-  readonly runs: Intervals;
-  /** Piece of each run. */
-  readonly labels: number[];
+/** Runs of the columns at a body's sample points, row by row, numbered through. */
+interface Samples {
+  readonly columns: readonly Column[];
+  readonly runs: readonly Intervals[];
+  /** Number of each column's first run. */
+  readonly first: readonly number[];
+  /** Piece of each run, as the number of one of its runs. */
+  readonly pieces: readonly number[];
 }
 
 /** The connected pieces that cutters leave of a body, by how the runs of sampled columns overlap. */
 export function piecesOf(body: ColumnBody, cutters: readonly Cutter[]): Piece[] {
-  const cells: Cell[][] = [];
-  const leader: number[] = [];
-  const find = (k: number): number => (leader[k] === k ? k : find(leader[k] as number));
-  const join = (one: Cell | undefined, other: Cell) => {
-    one?.runs.forEach(([a, b], p) => {
-      other.runs.forEach(([c, d], q) => {
-        if (Math.min(b, d) > Math.max(a, c)) leader[find(one.labels[p] as number)] = find(other.labels[q] as number);
-      });
-    });
-  };
-  for (let i = 0; i <= ROWS; i++) {
-    const row: Cell[] = [];
-    for (let j = 0; j <= DEPTHS; j++) {
-      const runs = columnRuns(body(i / ROWS, j / DEPTHS), cutters);
-      const cell = { runs, labels: runs.map(() => leader.push(leader.length) - 1) };
-      join(cells[i - 1]?.[j], cell);
-      join(row[j - 1], cell);
-      row.push(cell);
-    }
-    cells.push(row);
-  }
-  for (const cell of cells.flat()) for (const [k, label] of cell.labels.entries()) cell.labels[k] = find(label);
-  const roots = [...new Set(cells.flat().flatMap((cell) => cell.labels))];
-  return roots.map((root) => ({ ...longest(body, cells, root), measure: measureOf(cells, cutters, root) }));
+  const samples = sampled(body, cutters);
+  return [...longestRuns(samples)].map(([piece, { longestRun, column, run }]) => ({
+    longestRun,
+    seed: column.place((run[0] + run[1]) / 2),
+    measure: measureOf(samples, cutters, piece),
+  }));
 }
 
-function longest(
-  body: ColumnBody,
-  cells: readonly (readonly Cell[])[],
-  root: number,
-): { longestRun: number; seed: Vec3 } {
-  let best = { longestRun: 0, atMiddle: false, seed: [0, 0, 0] as Vec3 };
-  for (let i = 0; i <= ROWS; i++) {
-    for (let j = 0; j <= DEPTHS; j++) {
-      const cell = (cells[i] as readonly Cell[])[j] as Cell;
-      if (!cell.labels.includes(root)) continue;
-      const column = body(i / ROWS, j / DEPTHS);
-      const atMiddle = j === DEPTHS / 2;
-      for (const [k, [from, to]] of cell.runs.entries()) {
-        const run = (to - from) * column.unit;
-        // Runs at mid-depth come first; a piece that never reaches it is measured where it is.
-        const better = atMiddle === best.atMiddle ? run > best.longestRun : atMiddle;
-        if (cell.labels[k] === root && better)
-          best = { longestRun: run, atMiddle, seed: column.place((from + to) / 2) };
+function sampled(body: ColumnBody, cutters: readonly Cutter[]): Samples {
+  const columns: Column[] = [];
+  const runs: Intervals[] = [];
+  const first: number[] = [];
+  const leader: number[] = [];
+  const find = (run: number): number => {
+    let k = run;
+    while (leader[k] !== k) k = leader[k] as number;
+    return k;
+  };
+  const join = (one: number, other: number): void => {
+    const [a, b] = [runs[one] as Intervals, runs[other] as Intervals];
+    for (let p = 0; p < a.length; p++) {
+      for (let q = 0; q < b.length; q++) {
+        const [run, next] = [a[p] as Intervals[number], b[q] as Intervals[number]];
+        if (Math.min(run[1], next[1]) > Math.max(run[0], next[0]))
+          leader[find((first[one] as number) + p)] = find((first[other] as number) + q);
       }
     }
+  };
+  for (let i = 0; i <= ROWS; i++) {
+    for (let j = 0; j <= DEPTHS; j++) {
+      const at = columns.length;
+      const column = body(i / ROWS, j / DEPTHS);
+      const own = columnRuns(column, cutters);
+      columns.push(column);
+      runs.push(own);
+      first.push(leader.length);
+      for (let k = 0; k < own.length; k++) leader.push(leader.length);
+      if (i > 0) join(at - WIDE, at);
+      if (j > 0) join(at - 1, at);
+    }
   }
-  return { longestRun: best.longestRun, seed: best.seed };
+  return { columns, runs, first, pieces: leader.map((_, run) => find(run)) };
 }
 
-function measureOf(cells: readonly (readonly Cell[])[], cutters: readonly Cutter[], root: number): ColumnMeasure {
+interface Longest {
+  readonly longestRun: number;
+  readonly atMiddle: boolean;
+  readonly column: Column;
+  readonly run: Intervals[number];
+}
+
+/** Longest run of each piece, in the order in which the pieces are met. */
+function longestRuns({ columns, runs, first, pieces }: Samples): Map<number, Longest> {
+  const best = new Map<number, Longest>();
+  for (const [at, column] of columns.entries()) {
+    const atMiddle = at % WIDE === DEPTHS / 2;
+    for (const [k, run] of (runs[at] as Intervals).entries()) {
+      const piece = pieces[(first[at] as number) + k] as number;
+      const before = best.get(piece);
+      const longestRun = (run[1] - run[0]) * column.unit;
+      // Runs at mid-depth come first; a piece that never reaches it is measured where it is.
+      const better = !before || (atMiddle === before.atMiddle ? longestRun > before.longestRun : atMiddle);
+      if (better) best.set(piece, { longestRun, atMiddle, column, run });
+    }
+  }
+  return best;
+}
+
+function measureOf({ runs, first, pieces }: Samples, cutters: readonly Cutter[], piece: number): ColumnMeasure {
   return (column, i, j) => {
-    const cell = (cells[Math.round(i * ROWS)] as readonly Cell[])[Math.round(j * DEPTHS)] as Cell;
+    const at = Math.round(i * ROWS) * WIDE + Math.round(j * DEPTHS);
+    const known = runs[at] as Intervals;
     let sum = 0;
-    for (const run of columnRuns(column, cutters)) if (labelOf(run, cell) === root) sum += run[1] - run[0];
+    for (const run of columnRuns(column, cutters)) {
+      const near = nearestRun(run, known);
+      if (near >= 0 && pieces[(first[at] as number) + near] === piece) sum += run[1] - run[0];
+    }
     return sum;
   };
 }
 
-/** Piece of the sampled run that a run near it overlaps most, or lies nearest to. */
-function labelOf([from, to]: readonly [number, number], cell: Cell): number | undefined {
-  let best: number | undefined;
+/** Which of the sampled runs a run near them overlaps most, or lies nearest to; -1 where there are none. */
+function nearestRun([from, to]: readonly [number, number], known: Intervals): number {
+  let best = -1;
   let most = Number.NEGATIVE_INFINITY;
-  for (const [k, [a, b]] of cell.runs.entries()) {
+  for (const [k, [a, b]] of known.entries()) {
     const overlap = Math.min(to, b) - Math.max(from, a);
     if (overlap <= most) continue;
     most = overlap;
-    best = cell.labels[k];
+    best = k;
   }
   return best;
 }

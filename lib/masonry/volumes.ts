@@ -1,6 +1,6 @@
-import { cos, sin } from '../math/elementary.js';
 import { intervalsLength, subtractIntervals } from '../math/intervals.js';
 import { integrate, integrateSoftEnds } from '../math/quadrature.js';
+import { perpendBearings } from '../setout/courses.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { bearingColumn, type ColumnBody, columnRuns, comesNear, fullTurn, revolvedBox } from './column.js';
 import type { Cutter } from './cutter.js';
@@ -30,18 +30,16 @@ export function blockRingVolume(dome: DomeSetout, index: number, cutters: readon
 }
 
 /** Perpends of one course, each a wedge between planes through the axis. */
-export function perpendVolume(dome: DomeSetout, index: number, joint: number, cutters: readonly Cutter[]): number {
+export function perpendVolume(dome: DomeSetout, index: number, cutters: readonly Cutter[]): number {
   const course = courseOf(dome, index);
-  const margin = joint / 2 / course.midRadius;
-  const module = (2 * Math.PI) / course.count;
+  const margin = course.perpend / 2 / course.midRadius;
   const span = dome[course.part];
   const narrowest = span.at(course.to).r;
   const wedgeAt = (at: number) =>
     revolvedBox(span, [course.bed, course.to], [0, dome.thickness], [at - margin, at + margin]);
   const whole = wholeVolume(wedgeAt(0));
   let sum = 0;
-  for (let k = 0; k < course.count; k++) {
-    const at = course.startRad + k * module;
+  for (const at of perpendBearings(course)) {
     const near = cutters.filter((c) => comesNear(c, narrowest, [at - margin, at + margin]));
     sum += near.length === 0 ? whole : cutVolume(wedgeAt(at), near);
   }
@@ -110,7 +108,7 @@ export function plugVolume(dome: DomeSetout): number {
   const { bedS } = dome.plug;
   const p = dome.shell.at(bedS);
   const t = dome.thickness;
-  const outer = [p.r + t * cos(p.normalRad), p.z + t * sin(p.normalRad)] as const;
+  const outer = [p.r + t * p.normal[0], p.z + t * p.normal[1]] as const;
   const over = (from: number, to: number, height: (r: number) => number) =>
     integrateSoftEnds((r) => 2 * Math.PI * r * height(r), from, to, 24);
   const slope = outer[0] > p.r ? (outer[1] - p.z) / (outer[0] - p.r) : 0;

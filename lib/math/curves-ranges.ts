@@ -1,6 +1,4 @@
-/** How far from the ends, in sample spacings, the outermost samples lie: an end itself is often a corner of several figures. */
-const INSET = 1e-3;
-
+import { END_INSET } from '../base/tolerances.js';
 /**
  * Stretches of [from, to] on which a condition holds: sampled at the ends and at `samples` places between, each change
  * then halved until its two sides are `near` enough. A stretch shorter than the samples' spacing may be missed.
@@ -15,10 +13,10 @@ export function rangesWhere(
   const step = (to - from) / samples;
   const ranges: [number, number][] = [];
   let open = from;
-  let before = from + step * INSET;
+  let before = from + step * END_INSET;
   let held = holds(before);
   for (let i = 0; i <= samples; i++) {
-    const t = i < samples ? from + (i + 0.5) * step : to - step * INSET;
+    const t = i < samples ? from + (i + 0.5) * step : to - step * END_INSET;
     const now = holds(t);
     if (now !== held) {
       const change = changeBetween(holds, before, t, held, near);

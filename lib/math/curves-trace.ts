@@ -1,3 +1,4 @@
+import { PARALLEL, SAME_SHARE } from '../base/tolerances.js';
 import { arcEdge, type Edge, edgeDistance, edgeShare, lineEdge } from './curves.js';
 import { atan2 } from './elementary.js';
 import { cross2, dot2, length2, sub2, type Vec2 } from './vec.js';
@@ -53,10 +54,9 @@ function halve(
 
 /** Whether all points lie near the edge, and in order along it. */
 function fits(edge: Edge, points: readonly Vec2[], tolerance: number): boolean {
-  const slack = 1e-9;
   return points.every((p) => {
     const share = edgeShare(edge, p);
-    return share > -slack && share < 1 + slack && edgeDistance(edge, p) <= tolerance;
+    return share > -SAME_SHARE && share < 1 + SAME_SHARE && edgeDistance(edge, p) <= tolerance;
   });
 }
 
@@ -65,7 +65,7 @@ export function arcThrough(a: Vec2, b: Vec2, c: Vec2): Edge | null {
   const ab = sub2(b, a);
   const ac = sub2(c, a);
   const double = 2 * cross2(ab, ac);
-  if (Math.abs(double) < 1e-12 * length2(ab) * length2(ac) || double === 0) return null;
+  if (Math.abs(double) < PARALLEL * length2(ab) * length2(ac) || double === 0) return null;
   const [p, q] = [dot2(ab, ab), dot2(ac, ac)];
   const to: Vec2 = [(ac[1] * p - ab[1] * q) / double, (ab[0] * q - ac[0] * p) / double];
   const centre: Vec2 = [a[0] + to[0], a[1] + to[1]];

@@ -9,33 +9,28 @@ const HALF_PI = Math.PI / 2;
 const HALF_PI_LOW = PI_LOW / 2;
 
 /** Half of pi in three parts, the first two of 33 bits, so that their products with a count are exact. */
-const HALF_PI_PARTS = [1.5707963267341256, 6.077100506303966e-11, 2.0222662487959506e-21] as const;
+const HALF_PI_1 = 1.5707963267341256;
+const HALF_PI_2 = 6.077100506303966e-11;
+const HALF_PI_3 = 2.0222662487959506e-21;
 
-/** `1 / n!`, with the signs of the series of sine (odd n) and cosine (even n). */
-const TAYLOR: readonly number[] = (() => {
-  const terms = [1];
-  for (let n = 1, factorial = 1; n <= 20; n++) {
-    factorial *= n;
-    terms.push((n % 4 < 2 ? 1 : -1) / factorial);
-  }
-  return terms;
-})();
-
-const term = (n: number): number => TAYLOR[n] as number;
-
-/** Sine of `r + low`, |r| at most pi/4. */
+/**
+ * Sine of `r + low`, |r| at most pi/4. The series is written out: these two are asked more than anything else, and
+ * long before an engine has compiled a loop.
+ */
 function sineNear(r: number, low: number): number {
   const z = r * r;
-  let sum = term(19);
-  for (let n = 17; n >= 3; n -= 2) sum = sum * z + term(n);
+  let sum = z * (-1 / 121645100408832000) + 1 / 355687428096000;
+  sum = z * (z * (z * sum - 1 / 1307674368000) + 1 / 6227020800) - 1 / 39916800;
+  sum = z * (z * (z * (z * sum + 1 / 362880) - 1 / 5040) + 1 / 120) - 1 / 6;
   return r + (r * z * sum + low * (1 - z / 2));
 }
 
 /** Cosine of `r + low`, |r| at most pi/4. */
 function cosineNear(r: number, low: number): number {
   const z = r * r;
-  let sum = term(20);
-  for (let n = 18; n >= 4; n -= 2) sum = sum * z + term(n);
+  let sum = z * (1 / 2432902008176640000) - 1 / 6402373705728000;
+  sum = z * (z * (z * sum + 1 / 20922789888000) - 1 / 87178291200) + 1 / 479001600;
+  sum = z * (z * (z * (z * sum - 1 / 3628800) + 1 / 40320) - 1 / 720) + 1 / 24;
   const half = z / 2;
   const head = 1 - half;
   return head + (1 - head - half + (z * z * sum - r * low));
@@ -48,13 +43,12 @@ const MOST_QUARTERS = 1_048_576;
 function ofQuarter(angleRad: number, shift: 0 | 1): number {
   const quarters = Math.round(angleRad / HALF_PI);
   if (Math.abs(quarters) > MOST_QUARTERS) throw new RangeError(`${angleRad} rad is too large an angle`);
-  const [p1, p2, p3] = HALF_PI_PARTS;
-  const rest = angleRad - quarters * p1;
-  const second = quarters * p2;
+  const rest = angleRad - quarters * HALF_PI_1;
+  const second = quarters * HALF_PI_2;
   const r = rest - second;
-  const low = rest - r - second - quarters * p3;
-  const quarter = (((quarters + shift) % 4) + 4) % 4;
-  const value = quarter % 2 === 0 ? sineNear(r, low) : cosineNear(r, low);
+  const low = rest - r - second - quarters * HALF_PI_3;
+  const quarter = (quarters + shift) & 3;
+  const value = (quarter & 1) === 0 ? sineNear(r, low) : cosineNear(r, low);
   return quarter < 2 ? value : -value;
 }
 
@@ -85,8 +79,8 @@ function atanNear(t: number): number {
   const eighth = Math.round(t * 8);
   const d = (t - eighth / 8) / (1 + (t * eighth) / 8);
   const z = d * d;
-  let sum = 0;
-  for (let n = 15; n >= 3; n -= 2) sum = sum * z + (n % 4 === 1 ? 1 : -1) / n;
+  let sum = z * (z * (z * (-1 / 15) + 1 / 13) - 1 / 11) + 1 / 9;
+  sum = z * (z * (z * sum - 1 / 7) + 1 / 5) - 1 / 3;
   const [high, low] = EIGHTHS[eighth] as (typeof EIGHTHS)[number];
   return high + (low + d * z * sum + d);
 }

@@ -57,13 +57,17 @@ export function log(x: number): number {
 const logOnePlus = (x: number): number => (Math.abs(x) < 0.4 ? twiceAtanh(x / (2 + x)) : log(1 + x));
 
 /** Within the range of `exp`. */
-export const cosh = (x: number): number => (exp(Math.abs(x)) + 1 / exp(Math.abs(x))) / 2;
+export function cosh(x: number): number {
+  const e = exp(Math.abs(x));
+  return (e + 1 / e) / 2;
+}
 
 /** Within the range of `exp`. */
 export function sinh(x: number): number {
   const size = Math.abs(x);
   if (size >= 1) {
-    const value = (exp(size) - 1 / exp(size)) / 2;
+    const e = exp(size);
+    const value = (e - 1 / e) / 2;
     return x < 0 ? -value : value;
   }
   const z = x * x;

@@ -1,3 +1,4 @@
+import { SAME_ANGLE_RAD } from '../base/tolerances.js';
 import { arcEdge, type Edge, edgeEnd, edgeStart, lineEdge, reversedEdge } from './curves.js';
 import { PointIndex } from './planar-points.js';
 import { cross2, dot2, length2, sub2 } from './vec.js';
@@ -30,7 +31,7 @@ function joinTwo(a: Edge, b: Edge, tolerance: number): Edge | null {
   if (Math.abs(a.radius - b.radius) > tolerance || length2(sub2(a.centre, b.centre)) > tolerance) return null;
   const sweep = a.end - a.start + (b.end - b.start);
   const full = 2 * Math.PI;
-  if (Math.abs(sweep) > full + 1e-9) return null;
+  if (Math.abs(sweep) > full + SAME_ANGLE_RAD) return null;
   return arcEdge(a.centre, a.radius, a.start, a.start + Math.sign(sweep) * Math.min(full, Math.abs(sweep)));
 }
 

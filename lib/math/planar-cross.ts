@@ -1,3 +1,4 @@
+import { PARALLEL } from '../base/tolerances.js';
 import {
   type ArcEdge,
   type Edge,
@@ -39,7 +40,7 @@ function lineLine(a: LineEdge, b: LineEdge): Vec2[] {
   const da = sub2(a.to, a.from);
   const db = sub2(b.to, b.from);
   const turn = cross2(da, db);
-  if (Math.abs(turn) < 1e-12 * length2(da) * length2(db)) return [];
+  if (Math.abs(turn) < PARALLEL * length2(da) * length2(db)) return [];
   return [add2(a.from, scale2(da, cross2(sub2(b.from, a.from), db) / turn))];
 }
 

@@ -21,10 +21,12 @@ export function arcProfile(shape: ProfileShape, radius: number, rise: number): P
     arc: { centre: [centreR, centreH], radius: arcRadius },
     at(s) {
       const normalRad = start + s / arcRadius;
+      const normal = [cos(normalRad), sin(normalRad)] as const;
       return {
-        r: centreR + arcRadius * cos(normalRad),
-        h: centreH + arcRadius * sin(normalRad),
+        r: centreR + arcRadius * normal[0],
+        h: centreH + arcRadius * normal[1],
         normalRad,
+        normal,
         curvature: 1 / arcRadius,
       };
     },

@@ -1,7 +1,8 @@
+import { SAME_ANGLE_RAD } from '../base/tolerances.js';
 import { atan2, cos, hypot, sin, square } from './elementary.js';
 import type { Profile } from './profile.js';
 import { integrate } from './quadrature.js';
-import { monotoneRoot } from './roots.js';
+import { steepRoot } from './roots.js';
 
 /** Panels of the arc length table: with cubic start values in each, one Newton step reaches float64's precision. */
 const PANELS = 128;
@@ -35,13 +36,13 @@ export function ellipticalProfile(radius: number, rise: number): Profile {
     for (let i = 0; i < 8; i++) {
       const change = (integrate(speed, from, u, ORDER) - rest) / speed(u);
       u -= change;
-      if (Math.abs(change) < 1e-12) break;
+      if (Math.abs(change) < SAME_ANGLE_RAD) break;
     }
     return u;
   }
-  // The unnormalised normal (b cos u, a sin u) is as long as the tangent.
-  const offsetR = (u: number, d: number) => radius * cos(u) + (d * rise * cos(u)) / speed(u);
-  const offsetH = (u: number, d: number) => rise * sin(u) + (d * radius * sin(u)) / speed(u);
+  // With t = sin u the normal (b cos u, a sin u) is as long as √(a² t² + b² (1 − t²)).
+  const stretch = (sine: number) => Math.sqrt(square(radius * sine) + square(rise) * (1 - sine * sine));
+  const cosineOf = (sine: number) => Math.sqrt((1 - sine) * (1 + sine));
 
   return {
     shape: 'elliptical',
@@ -51,29 +52,38 @@ export function ellipticalProfile(radius: number, rise: number): Profile {
     arc: null,
     at(s) {
       const u = parameterAt(s);
-      const v = speed(u);
+      const [c, t] = [cos(u), sin(u)];
+      const v = stretch(t);
       return {
-        r: radius * cos(u),
-        h: rise * sin(u),
-        normalRad: atan2(radius * sin(u), rise * cos(u)),
+        r: radius * c,
+        h: rise * t,
+        normalRad: atan2(radius * t, rise * c),
+        normal: [(rise * c) / v, (radius * t) / v],
         curvature: (radius * rise) / (v * v * v),
       };
     },
     radiusAt(h, offset = 0) {
       if (h > rise + offset) return Number.NaN;
       if (offset === 0) return radius * Math.sqrt(Math.max(0, 1 - square(h / rise)));
-      return offsetR(
-        monotoneRoot((u) => offsetH(u, offset) - h, 0, Math.PI / 2, 1e-15),
-        offset,
-      );
+      const sine = offsetRoot(rise, radius, offset, h, stretch);
+      return cosineOf(sine) * (radius + (offset * rise) / stretch(sine));
     },
     heightAt(r, offset = 0) {
       if (r > radius + offset) return Number.NaN;
       if (offset === 0) return rise * Math.sqrt(Math.max(0, 1 - square(r / radius)));
-      return offsetH(
-        monotoneRoot((u) => offsetR(u, offset) - r, 0, Math.PI / 2, 1e-15),
-        offset,
-      );
+      const cosine = offsetRoot(radius, rise, offset, r, (c) => stretch(cosineOf(c)));
+      return cosineOf(cosine) * (rise + (offset * radius) / stretch(cosineOf(cosine)));
     },
   };
+}
+
+/** The share t of half axis `own` at which the offset curve, own · t + offset · other · t / stretch, is `at`. */
+function offsetRoot(own: number, other: number, offset: number, at: number, stretch: (t: number) => number): number {
+  return steepRoot(
+    (t) => t * (own + (offset * other) / stretch(t)) - at,
+    (t) => own + (offset * other * square(own)) / (square(stretch(t)) * stretch(t)),
+    0,
+    1,
+    at / (own + offset),
+  );
 }

@@ -9,6 +9,8 @@ export interface ProfilePoint {
   readonly h: number;
   /** Elevation of the outward normal above level, radians: 0 on an upright surface, π/2 at a level crown. */
   readonly normalRad: number;
+  /** The outward normal itself: cosine and sine of `normalRad`. */
+  readonly normal: Vec2;
   /** 1/mm, positive where the surface bends towards the axis. */
   readonly curvature: number;
 }

@@ -1,3 +1,4 @@
+import { NOISE } from '../base/tolerances.js';
 import { cos } from './elementary.js';
 /** Gauss-Legendre rules on [0, 1], made once per order by Newton's method on the Legendre polynomial. */
 export interface GaussRule {
@@ -27,7 +28,7 @@ export function gauss(order: number): GaussRule {
       slope = (order * (x * value - previous)) / (x * x - 1);
       const change = value / slope;
       x -= change;
-      if (Math.abs(change) < 1e-16) break;
+      if (Math.abs(change) < NOISE) break;
     }
     nodes.push((1 - x) / 2);
     weights.push(1 / ((1 - x * x) * slope * slope));

@@ -1,4 +1,4 @@
-import { ROOT } from '../base/tolerances.js';
+import { NOISE, ROOT } from '../base/tolerances.js';
 
 /**
  * Root of a monotone function between `low` and `high` by bisection with secant steps (Illinois rule).
@@ -28,4 +28,32 @@ export function monotoneRoot(f: (x: number) => number, low: number, high: number
     }
   }
   return (a + b) / 2;
+}
+
+/**
+ * Root between `low` and `high` of a function that rises with a known slope: Newton's steps from `start`, kept
+ * within the bracket by halving. Stops when a step no longer changes the place by more than float64's noise.
+ */
+export function steepRoot(
+  f: (x: number) => number,
+  slope: (x: number) => number,
+  low: number,
+  high: number,
+  start: number,
+): number {
+  let a = low;
+  let b = high;
+  let x = Math.min(high, Math.max(low, start));
+  for (let i = 0; i < 100; i++) {
+    const fx = f(x);
+    if (fx === 0) return x;
+    if (fx > 0) b = x;
+    else a = x;
+    const next = x - fx / slope(x);
+    const inside = next >= a && next <= b;
+    const to = inside ? next : (a + b) / 2;
+    if (Math.abs(to - x) <= NOISE * Math.max(Math.abs(a), Math.abs(b))) return to;
+    x = to;
+  }
+  return x;
 }

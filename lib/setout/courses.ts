@@ -18,6 +18,10 @@ export interface Course {
   readonly count: number;
   /** Bearing of the first perpend's middle, radians. */
   readonly startRad: number;
+  /** Perpends left out, counted from 0 at the first, where a short piece is one with its neighbour. */
+  readonly leftOut: readonly number[];
+  /** Thickness of the perpends in the middle of the blocks' heads. */
+  readonly perpend: number;
   /** Radius at mid-thickness, mid-height of the blocks. */
   readonly midRadius: number;
 }
@@ -29,6 +33,12 @@ interface CourseInput {
   readonly curbBedS: number | null;
   readonly blocks: BlockRules;
 }
+
+/** Bearings of the middles of a course's perpends, less those left out; radians, clockwise. */
+export const perpendBearings = ({ count, startRad, leftOut }: Course): number[] =>
+  Array.from({ length: count }, (_, k) => k)
+    .filter((k) => !leftOut.includes(k))
+    .map((k) => startRad + (2 * Math.PI * k) / count);
 
 /** Least number of blocks that can make a ring. */
 export const LEAST_BLOCKS = 3;
@@ -77,6 +87,17 @@ function addCourses(courses: Course[], span: MeridianSpan, end: number, thicknes
     const index = courses.length + 1;
     // Running bond: every other course starts half a block on.
     const startRad = index % 2 === 0 ? Math.PI / count : 0;
-    courses.push({ index, part: span.part, from, bed, to, count, startRad, midRadius });
+    courses.push({
+      index,
+      part: span.part,
+      from,
+      bed,
+      to,
+      count,
+      startRad,
+      leftOut: [],
+      perpend: blocks.joint,
+      midRadius,
+    });
   }
 }

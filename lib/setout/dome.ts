@@ -1,6 +1,5 @@
 import { SAME_ANGLE_RAD } from '../base/tolerances.js';
 import type { BlockRules, Dome, Wall } from '../description/house.js';
-import { cos, sin } from '../math/elementary.js';
 import { type Profile, profileOf } from '../math/profile.js';
 import { monotoneRoot } from '../math/roots.js';
 import type { Vec2 } from '../math/vec.js';
@@ -105,7 +104,7 @@ function setOutSkewback(
   if (start.normalRad < SAME_ANGLE_RAD) return null;
   return {
     shoulderZ: springingZ + profile.heightAt(radius + thickness, thickness),
-    bed: [start.r + thickness * cos(start.normalRad), start.z + thickness * sin(start.normalRad)],
+    bed: [start.r + thickness * start.normal[0], start.z + thickness * start.normal[1]],
   };
 }
 
@@ -120,7 +119,7 @@ function setOutCurb(
   return {
     clearRadius: oculus.radius,
     bedS,
-    bedOuter: [bed.r + thickness * cos(bed.normalRad), bed.z + thickness * sin(bed.normalRad)],
+    bedOuter: [bed.r + thickness * bed.normal[0], bed.z + thickness * bed.normal[1]],
     topZ: heightAt(oculus.radius, thickness) + oculus.upstand,
   };
 }

@@ -25,6 +25,8 @@ export interface SlabSetout {
 export interface HouseSetout {
   readonly house: House;
   readonly domes: readonly DomeSetout[];
+  /** For each dome, in the same order, what concerns it. */
+  readonly around: readonly Surroundings[];
   readonly arches: readonly ArchSetout[];
   readonly passages: readonly PassageSetout[];
   readonly footings: readonly FootingSetout[];
@@ -56,40 +58,44 @@ export function setOutHouse(house: House): HouseSetout {
         bottomZ: -slab.thickness,
       }))
     : [];
-  return { house, domes, arches, passages, footings, slabs };
+  return withSurroundings({ house, domes, arches, passages, footings, slabs });
+}
+
+/** A house of these parts: each dome is given what concerns it, which is asked at every line through the house. */
+export function withSurroundings(parts: Omit<HouseSetout, 'around'>): HouseSetout {
+  const { domes, arches, passages } = parts;
+  const around = domes.map((dome, k) => ({
+    arches: arches.filter((arch) => arch.dome.id === dome.id),
+    passages: passages.filter((passage) => passage.domes.some((d) => d.id === dome.id)),
+    earlier: domes.slice(0, k).filter((other) => overlap(other, dome)),
+  }));
+  return { ...parts, around };
 }
 
 /** What of a house concerns one dome. */
-interface Concerns {
+export interface Surroundings {
   readonly arches: readonly ArchSetout[];
+  /** Passages that end in it. */
   readonly passages: readonly PassageSetout[];
+  /** Earlier domes that it abuts: listed before it, and overlapping it in plan. */
   readonly earlier: readonly DomeSetout[];
 }
 
-/** Asked for at every line that is followed through the house, so found once. */
-const concerns = new WeakMap<HouseSetout, Map<string, Concerns>>();
+const surroundingsOf = (house: HouseSetout, dome: DomeSetout): Surroundings =>
+  house.around[house.domes.findIndex((d) => d.id === dome.id)] as Surroundings;
 
-function concernsOf(house: HouseSetout, dome: DomeSetout): Concerns {
-  const known = concerns.get(house) ?? new Map<string, Concerns>();
-  concerns.set(house, known);
-  const found = known.get(dome.id) ?? {
-    arches: house.arches.filter((arch) => arch.dome.id === dome.id),
-    passages: house.passages.filter((passage) => passage.domes.some((d) => d.id === dome.id)),
-    earlier: house.domes.slice(0, house.domes.indexOf(dome)).filter((other) => overlap(other, dome)),
-  };
-  known.set(dome.id, found);
-  return found;
-}
+export const archesOf = (house: HouseSetout, dome: DomeSetout): readonly ArchSetout[] =>
+  surroundingsOf(house, dome).arches;
 
-export const archesOf = (house: HouseSetout, dome: DomeSetout): readonly ArchSetout[] => concernsOf(house, dome).arches;
-
-/** Passages that end in a dome. */
 export const passagesOf = (house: HouseSetout, dome: DomeSetout): readonly PassageSetout[] =>
-  concernsOf(house, dome).passages;
+  surroundingsOf(house, dome).passages;
 
-/** Earlier domes that a dome abuts: listed before it, and overlapping it in plan. */
 export const earlierThan = (house: HouseSetout, dome: DomeSetout): readonly DomeSetout[] =>
-  concernsOf(house, dome).earlier;
+  surroundingsOf(house, dome).earlier;
+
+/** Whether `later` abuts `earlier`. Domes are told by their ids: a stage may hold one in a form of its own. */
+export const abuts = (house: HouseSetout, later: DomeSetout, earlier: DomeSetout): boolean =>
+  earlierThan(house, later).some((d) => d.id === earlier.id);
 
 /** Walls only lean inward, so domes overlap where they do so at the floor. */
 function overlap(one: DomeSetout, other: DomeSetout): boolean {

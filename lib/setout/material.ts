@@ -3,7 +3,7 @@ import { type Intervals, intersectIntervals, subtractIntervals, uniteIntervals }
 import { dot2, sub2, type Vec2, type Vec3 } from '../math/vec.js';
 import type { ArchSetout } from './arch.js';
 import type { DomeSetout } from './dome.js';
-import { archesOf, earlierThan, type HouseSetout } from './house.js';
+import { earlierThan, type HouseSetout, type Surroundings } from './house.js';
 import type { PassageSetout } from './passage.js';
 
 type Span = readonly [number, number];
@@ -47,7 +47,7 @@ export function inMaterial(house: HouseSetout, point: Vec3): boolean {
 function material(house: HouseSetout, line: Line): Intervals {
   const parts: Span[] = [];
   if (line.above) {
-    for (const dome of house.domes) wall(house, dome, line, parts);
+    for (const [k, dome] of house.domes.entries()) wall(dome, house.around[k] as Surroundings, line, parts);
     if (house.passages.length > 0) passages(house, line, parts);
   }
   if (line.under) base(house, line, parts);
@@ -55,15 +55,14 @@ function material(house: HouseSetout, line: Line): Intervals {
 }
 
 /** A dome with its barrels, less its room, its openings and the earlier domes that it abuts. */
-function wall(house: HouseSetout, dome: DomeSetout, line: Line, into: Span[]): void {
-  const arches = archesOf(house, dome);
+function wall(dome: DomeSetout, { arches, earlier }: Surroundings, line: Line, into: Span[]): void {
   const solid: Span[] = [];
   line.body(dome, solid);
   for (const arch of arches) if (arch.faceV !== null) line.prism(arch, 'outer', 0, arch.faceV, solid);
   if (solid.length === 0) return;
   const hollow: Span[] = [];
   line.room(dome, hollow);
-  for (const earlier of earlierThan(house, dome)) line.body(earlier, hollow);
+  for (const other of earlier) line.body(other, hollow);
   for (const arch of arches) opening(dome, arch, line, hollow);
   for (const part of subtractIntervals(solid, hollow)) into.push(part);
 }
@@ -107,8 +106,9 @@ function passages(house: HouseSetout, line: Line, into: Span[]): void {
 /** A room less the earlier domes that stand in it. */
 function roomLeft(house: HouseSetout, dome: DomeSetout, line: Line): Intervals {
   const room: Span[] = [];
-  const earlier: Span[] = [];
   line.room(dome, room);
+  if (room.length === 0) return room;
+  const earlier: Span[] = [];
   for (const other of earlierThan(house, dome)) line.body(other, earlier);
   return subtractIntervals(room, earlier);
 }

@@ -1,4 +1,3 @@
-import { cos, sin } from '../math/elementary.js';
 import type { Profile } from '../math/profile.js';
 import type { Vec2 } from '../math/vec.js';
 
@@ -8,6 +7,8 @@ export interface SpanPoint {
   readonly z: number;
   /** Elevation of the outward normal, radians. */
   readonly normalRad: number;
+  /** The outward normal itself: cosine and sine of `normalRad`. */
+  readonly normal: Vec2;
   readonly curvature: number;
 }
 
@@ -18,8 +19,10 @@ export interface MeridianSpan {
   at(s: number): SpanPoint;
 }
 
+const LEVEL: Vec2 = [1, 0];
+
 export function stemSpan(radius: number, height: number): MeridianSpan {
-  return { part: 'stem', length: height, at: (s) => ({ r: radius, z: s, normalRad: 0, curvature: 0 }) };
+  return { part: 'stem', length: height, at: (s) => ({ r: radius, z: s, normalRad: 0, normal: LEVEL, curvature: 0 }) };
 }
 
 export function domeSpan(profile: Profile, springingZ: number): MeridianSpan {
@@ -27,8 +30,8 @@ export function domeSpan(profile: Profile, springingZ: number): MeridianSpan {
     part: 'shell',
     length: profile.length,
     at(s) {
-      const { r, h, normalRad, curvature } = profile.at(s);
-      return { r, z: springingZ + h, normalRad, curvature };
+      const { r, h, normalRad, normal, curvature } = profile.at(s);
+      return { r, z: springingZ + h, normalRad, normal, curvature };
     },
   };
 }
@@ -36,5 +39,5 @@ export function domeSpan(profile: Profile, springingZ: number): MeridianSpan {
 /** The point `depth` outside the intrados on the normal at arc length `s`: (r, z). */
 export function spanPoint(span: MeridianSpan, s: number, depth: number): Vec2 {
   const p = span.at(s);
-  return [p.r + depth * cos(p.normalRad), p.z + depth * sin(p.normalRad)];
+  return [p.r + depth * p.normal[0], p.z + depth * p.normal[1]];
 }

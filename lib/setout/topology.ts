@@ -1,4 +1,4 @@
-import { SAME_POINT } from '../base/tolerances.js';
+import { BESIDE_EDGE, SAME_POINT } from '../base/tolerances.js';
 import { circleEdge, type Edge, lineEdge, loopsArea } from '../math/curves.js';
 import { hypot } from '../math/elementary.js';
 import { bordersOf, regionOf } from '../math/planar.js';
@@ -116,12 +116,9 @@ function coverage({ domes, arches, passages, footings }: HouseSetout): Area {
   return { edges: areas.flatMap((area) => area.edges), holds: (p) => areas.some((area) => area.holds(p)) };
 }
 
-/** How far beside a boundary it is asked what lies there (mm). */
-const BESIDE = 1e-3;
-
 /** Connected pieces of an area, and holes in them. */
 function regionCount({ edges, holds }: Area): { readonly pieces: number; readonly holes: number } {
-  const options = { tolerance: SAME_POINT, beside: BESIDE };
+  const options = { tolerance: SAME_POINT, beside: BESIDE_EDGE };
   const borders = bordersOf(edges, (p) => (holds(p) ? 'covered' : null), options);
   const loops = regionOf(borders, () => true, SAME_POINT);
   const pieces = loops.filter((loop) => loopsArea([loop]) > 0).length;

@@ -1,4 +1,4 @@
-import { SAME_ANGLE_RAD, SAME_POINT } from '../base/tolerances.js';
+import { SAME_ANGLE_RAD, SAME_FACING, SAME_POINT } from '../base/tolerances.js';
 import type { Mesh } from '../documents/mesh.js';
 import type { Block } from '../masonry/block.js';
 import { atan2, cos, hypot, sin } from '../math/elementary.js';
@@ -69,7 +69,7 @@ export function gridFaces(grid: BlockGrid): FaceNamer {
     const dx = x - at[0];
     const dy = y - at[1];
     const onPlane = (rad: number) =>
-      Math.abs(nx * cos(rad) - ny * sin(rad)) > 1 - SQUARE && Math.abs(dx * cos(rad) - dy * sin(rad)) < SAME_POINT;
+      Math.abs(nx * cos(rad) - ny * sin(rad)) > 1 - SAME_FACING && Math.abs(dx * cos(rad) - dy * sin(rad)) < SAME_POINT;
     if (onPlane(start)) return 'perpend-start';
     if (onPlane(end)) return 'perpend-end';
     const k = Math.min(facets.length - 1, Math.floor(turnOf(atan2(dx, dy)) * facets.length));
@@ -90,9 +90,6 @@ function chordOf(a: number, b: number): Chord {
   const out: Vec2 = [-ey / length, ex / length];
   return { out, distance: dot2(alongBearing(a), out) };
 }
-
-/** Least share by which a perpend's normal may miss its plane's. */
-const SQUARE = 1e-6;
 
 const FACES = ['intrados', 'extrados', 'bed-lower', 'bed-upper', 'perpend-start', 'perpend-end'] as const;
 

@@ -1,3 +1,4 @@
+import { SAME_ANGLE_RAD } from '../base/tolerances.js';
 import type { Mesh } from '../documents/mesh.js';
 import { atan2, cos, hypot, sin } from '../math/elementary.js';
 import { turnPositive, type Vec2 } from '../math/vec.js';
@@ -18,9 +19,6 @@ interface Ring {
   readonly vertices: ArrayLike<number>;
   readonly angles: ArrayLike<number>;
 }
-
-/** Angles are told from a little before due east, so that a corner there comes first however it is rounded, rad. */
-const EAST = 1e-9;
 
 /** Puts caps on a solid: the seams vanish, and their rims become the caps' first and last rings. */
 export function withCaps(lower: Mesh, caps: readonly Cap[]): Mesh {
@@ -93,7 +91,7 @@ class Growing {
       this.#positions[3 * v + 1] = at[1] + r * sin(angle);
       this.#positions[3 * v + 2] = z;
       vertices[k] = v;
-      angles[k] = angle + EAST;
+      angles[k] = angle + SAME_ANGLE_RAD;
     }
     return { vertices, angles };
   }
@@ -107,9 +105,9 @@ class Growing {
     const face = known < 0 ? this.#faceNames.push(name) - 1 : known;
     const [stepsA, stepsB] = [m > 1 ? m : 0, n > 1 ? n : 0];
     const vertex = (ring: Ring, k: number) => ring.vertices[k === ring.vertices.length ? 0 : k] as number;
-    const angle = (ring: Ring, k: number) => ring.angles[k] ?? 2 * Math.PI + EAST;
+    const angle = (ring: Ring, k: number) => ring.angles[k] ?? 2 * Math.PI + SAME_ANGLE_RAD;
     for (let i = 0, j = 0; i < stepsA || j < stepsB; ) {
-      if (i < stepsA && (j === stepsB || angle(a, i + 1) <= angle(b, j + 1) + EAST)) {
+      if (i < stepsA && (j === stepsB || angle(a, i + 1) <= angle(b, j + 1) + SAME_ANGLE_RAD)) {
         this.#add(vertex(a, i), vertex(a, i + 1), vertex(b, j), face);
         i++;
       } else {
@@ -146,7 +144,8 @@ function rimsOf({ positions, triangles, faceOf, name }: Mesh, caps: readonly Cap
   return caps.map(({ at }, k) => {
     const corners = [...(found[k] as Set<number>)].map((vertex) => {
       const [x, y] = [(positions[3 * vertex] as number) - at[0], (positions[3 * vertex + 1] as number) - at[1]];
-      return { vertex, radius: hypot(x, y), angle: turnPositive(atan2(y, x) + EAST) };
+      // Told from a little before due east, so that a corner there comes first however it is rounded.
+      return { vertex, radius: hypot(x, y), angle: turnPositive(atan2(y, x) + SAME_ANGLE_RAD) };
     });
     if (corners.length === 0) throw new Error(`${name}: the kernel left no seam to put a cap on`);
     const radii = corners.map((c) => c.radius);

@@ -1,3 +1,4 @@
+import { SAME_POINT, TURNED_NORMAL } from '../base/tolerances.js';
 import { atan2, cos, sin } from '../math/elementary.js';
 import type { Vec2 } from '../math/vec.js';
 import type { Outline } from './outline.js';
@@ -11,10 +12,6 @@ type EdgeFinder = (x: number, y: number, nx: number, ny: number) => string;
 /** The one name that all edges at a height have; `null` where they have several. */
 type OnlyName = (y: number) => string | null;
 
-/** A triangle's centroid lies on its edge's line to rounding (mm). */
-const ON_LINE = 1e-6;
-/** Weight, in mm, of a turned normal: decides between edges at whose common end a triangle lies. */
-const TURN = 1e-3;
 const BANDS = 64;
 
 /** Finds edges by bands of height, since a house asks for some hundred thousand triangles. */
@@ -26,8 +23,8 @@ export function edgeFinder({ points, names }: Outline): EdgeFinder & { readonly 
   const bandOf = (y: number) => Math.min(BANDS - 1, Math.max(0, Math.floor(((y - low) / (high - low)) * BANDS)));
   const bands: number[][] = Array.from({ length: BANDS }, () => []);
   for (const [i, [a, b]] of ends.entries()) {
-    const top = bandOf(Math.max(a[1], b[1]) + ON_LINE);
-    for (let band = bandOf(Math.min(a[1], b[1]) - ON_LINE); band <= top; band++) (bands[band] as number[]).push(i);
+    const top = bandOf(Math.max(a[1], b[1]) + SAME_POINT);
+    for (let band = bandOf(Math.min(a[1], b[1]) - SAME_POINT); band <= top; band++) (bands[band] as number[]).push(i);
   }
   const score = (i: number, x: number, y: number, nx: number, ny: number): number => {
     const [a, b] = ends[i] as readonly [Vec2, Vec2];
@@ -37,7 +34,7 @@ export function edgeFinder({ points, names }: Outline): EdgeFinder & { readonly 
     const t = Math.min(1, Math.max(0, ((x - a[0]) * ex + (y - a[1]) * ey) / (length * length)));
     const dx = a[0] + t * ex - x;
     const dy = a[1] + t * ey - y;
-    return Math.sqrt(dx * dx + dy * dy) + TURN * Math.max(0, 1 - Math.abs(nx * ey - ny * ex) / length);
+    return Math.sqrt(dx * dx + dy * dy) + TURNED_NORMAL * Math.max(0, 1 - Math.abs(nx * ey - ny * ex) / length);
   };
   const onlyNames = bands.map((band) => {
     const [first, ...others] = new Set(band.map((i) => names[i] as string));

@@ -1,3 +1,4 @@
+import { SPECK } from '../base/tolerances.js';
 import type { Mesh } from '../documents/mesh.js';
 import type { Vec2, Vec3 } from '../math/vec.js';
 import { type Bindings, type Body, CornerMover, type List, type Owned, type Point } from './bindings.js';
@@ -23,8 +24,7 @@ export interface Solid {
   readonly body: Body;
 }
 
-/** Edge of the cube that stands for a point, and how far it looks; mm. */
-const SPECK = 1e-3;
+/** How far a point looks for the solid that it lies in; mm. */
 const FAR = 1e4;
 
 const loaded = new WeakMap<KernelSource['factory'], Promise<Kernel>>();

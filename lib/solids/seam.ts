@@ -2,7 +2,7 @@ import { hypot } from '../math/elementary.js';
 import { monotoneRoot } from '../math/roots.js';
 import { lerp2 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
-import { archesOf, earlierThan, type HouseSetout, passagesOf } from '../setout/house.js';
+import { abuts, archesOf, type HouseSetout, passagesOf } from '../setout/house.js';
 import { spanPoint } from '../setout/span.js';
 import type { DomeFacets } from './dome-outlines.js';
 import { type Corner, type Outline, outlineOf, type Stretch } from './outline.js';
@@ -36,9 +36,7 @@ export function seamHeight(setout: HouseSetout, { dome, stations }: DomeFacets):
 
 /** Top of all that meets a dome: springing or skewback, arches, passages, and the valleys along other domes. */
 function busyHeight(setout: HouseSetout, dome: DomeSetout): number {
-  const others = setout.domes.filter(
-    (other) => earlierThan(setout, dome).includes(other) || earlierThan(setout, other).includes(dome),
-  );
+  const others = setout.domes.filter((other) => abuts(setout, dome, other) || abuts(setout, other, dome));
   return Math.max(
     dome.springingZ,
     dome.skewback?.bed[1] ?? 0,

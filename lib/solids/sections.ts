@@ -1,3 +1,4 @@
+import { WHOLE } from '../base/tolerances.js';
 import { acos, cos, hypot, sin } from '../math/elementary.js';
 import type { Section } from '../math/section.js';
 import { sectionOutline } from '../math/section.js';
@@ -8,7 +9,7 @@ import { type Outline, outlineOf, type Stretch } from './outline.js';
 /** Greatest distance between an arc of `angleRad` and its chords when divided so often: at most `sagitta`. */
 export function arcSteps(radius: number, angleRad: number, sagitta: number): number {
   const step = 2 * acos(Math.max(0, 1 - sagitta / radius));
-  return Math.max(1, Math.ceil(Math.abs(angleRad) / step - 1e-9));
+  return Math.max(1, Math.ceil(Math.abs(angleRad) / step - WHOLE));
 }
 
 /** Facets of a full turn, a multiple of four so that quarters are alike. */
@@ -38,7 +39,7 @@ export function meridianStations(
     const { curvature } = span.at(s);
     return curvature * (1 + offset * curvature);
   });
-  const count = Math.ceil((to - from) * Math.sqrt(Math.max(...need) / (8 * sagitta)) - 1e-9);
+  const count = Math.ceil((to - from) * Math.sqrt(Math.max(...need) / (8 * sagitta)) - WHOLE);
   return steps(from, to, Math.max(1, count));
 }
 

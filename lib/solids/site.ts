@@ -1,7 +1,7 @@
 import { hypot } from '../math/elementary.js';
 import type { ArchSetout } from '../setout/arch.js';
 import type { DomeSetout } from '../setout/dome.js';
-import { archesOf, earlierThan, type FootingSetout, type HouseSetout } from '../setout/house.js';
+import { abuts, archesOf, type FootingSetout, type HouseSetout } from '../setout/house.js';
 import { type AbutmentOptions, abutment } from './abutment.js';
 import { clearSpace, type Level, OVERRUN } from './arch-bodies.js';
 import type { Cap } from './cap.js';
@@ -53,7 +53,6 @@ export function sitesOf(scope: SolidScope, setout: HouseSetout, surface: number)
   const sites: Site[] = [];
   for (const dome of setout.domes) {
     const facets = domeFacets(dome, surface);
-    const abutted = earlierThan(setout, dome);
     sites.push(
       siteOf(scope, {
         dome,
@@ -61,7 +60,7 @@ export function sitesOf(scope: SolidScope, setout: HouseSetout, surface: number)
         surface,
         seam: seamHeight(setout, facets),
         arches: archesOf(setout, dome),
-        earlier: sites.filter((site) => abutted.includes(site.dome)),
+        earlier: sites.filter((site) => abuts(setout, dome, site.dome)),
         footing: setout.footings.find((footing) => footing.domeId === dome.id) ?? null,
       }),
     );

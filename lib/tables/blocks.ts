@@ -3,9 +3,9 @@ import type { Table } from '../documents/table.js';
 import type { LaidBlock, LaidHouse } from '../masonry/block.js';
 import { type BlockDimensions, blockDimensions } from '../masonry/dimensions.js';
 import { massKg, wetDensity } from '../masonry/mass.js';
+import { type MasonryPlan, mouldNames } from '../masonry/plan.js';
 import { DEG, turnPositive } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
-import type { HouseSetout } from '../setout/house.js';
 import { countColumn, degreesColumn, numberColumn, tableUnits, textColumn } from './units.js';
 
 type Pick = (d: BlockDimensions) => number;
@@ -34,16 +34,22 @@ const ANGLES: readonly (readonly [string, string, Pick])[] = [
   ['upper-bed', 'upper bed angle from level', (d) => d.upperBedRad / DEG],
 ];
 
+/** Whether a block takes in a short neighbour. */
+const isLong = ({ courses }: DomeSetout, { course, startRad, endRad }: LaidBlock): boolean =>
+  endRad - startRad > (2 * Math.PI) / (courses[course - 1]?.count ?? 1);
+
 /** Every block of the house: place, sizes as cast before any cut, and what a cut leaves of it. */
-export function blockTable(house: HouseSetout, laid: LaidHouse): Table {
+export function blockTable(plan: MasonryPlan, laid: LaidHouse): Table {
+  const house = plan.setout;
+  const mouldOf = mouldNames(plan);
   const units = tableUnits(house.house.units);
   const domes = new Map(house.domes.map((d) => [d.id, d]));
   const { dryDensity } = house.house.material;
   const fresh = wetDensity(house.house.material);
-  // Blocks of one course share their sizes; only the bearing differs.
+  // Blocks of one course and length share their sizes; only the bearing differs.
   const sizes = new Map<string, BlockDimensions>();
   const sizesOf = (dome: DomeSetout, block: LaidBlock) => {
-    const key = `${dome.id} ${block.course}`;
+    const key = `${dome.id} ${block.course} ${(block.endRad - block.startRad).toFixed(9)}`;
     const known = sizes.get(key) ?? blockDimensions(dome, block);
     sizes.set(key, known);
     return known;
@@ -59,6 +65,7 @@ export function blockTable(house: HouseSetout, laid: LaidHouse): Table {
       degreesColumn('bearing', 'bearing of the middle'),
       ...LENGTHS.map(([key, label]) => numberColumn(key, label, units.length)),
       ...ANGLES.map(([key, label]) => degreesColumn(key, label)),
+      textColumn('mould', 'mould'),
       textColumn('state', 'whole or cut'),
       textColumn('cut-by', 'cut by'),
       numberColumn('longest-run', 'longest run at mid-thickness', units.length),
@@ -77,7 +84,8 @@ export function blockTable(house: HouseSetout, laid: LaidHouse): Table {
         bearing: turnPositive((block.startRad + block.endRad) / 2) / DEG,
         ...Object.fromEntries(LENGTHS.map(([key, , pick]) => [key, units.length.of(pick(d))])),
         ...Object.fromEntries(ANGLES.map(([key, , pick]) => [key, pick(d)])),
-        state: block.cutBy.length > 0 ? 'cut' : 'whole',
+        mould: mouldOf(block) ?? 'none fits',
+        state: `${isLong(dome, block) ? 'longer, ' : ''}${block.cutBy.length > 0 ? 'cut' : 'whole'}`,
         'cut-by': block.cutBy.join(' '),
         'longest-run': units.length.of(block.longestRun),
         volume: units.pieceVolume.of(block.volume),
@@ -92,7 +100,7 @@ export function blockTable(house: HouseSetout, laid: LaidHouse): Table {
             'Faces are flat: the eight corners lie on the curved surfaces; the sagittas say how far the faces miss them.',
           ]
         : []),
-      'Drying shrinkage is not added to these sizes.',
+      'Sizes are those of the place set out, dry, between perpends of the middle thickness; what to cast is in the table of moulds. A longer block is cast in the shape of its mould, with its heads moved apart.',
       ...CAUTIONS,
     ],
   };

@@ -1,31 +1,40 @@
 import { CAUTION } from '../base/cautions.js';
 import type { Table } from '../documents/table.js';
 import type { LaidHouse } from '../masonry/block.js';
-import { leastLap } from '../masonry/laps.js';
+import { castCount } from '../masonry/cast.js';
+import type { MasonryPlan } from '../masonry/plan.js';
 import { DEG } from '../math/vec.js';
-import type { HouseSetout } from '../setout/house.js';
 import { spanPoint } from '../setout/span.js';
 import { countColumn, degreesColumn, numberColumn, tableUnits, textColumn } from './units.js';
 
-/** One row a course: heights and radii of its beds, how many blocks, how they lap. */
-export function courseTable(house: HouseSetout, laid: LaidHouse): Table {
+/** One row a course: heights and radii of its beds, how many blocks of which mould, their joints, how they lap. */
+export function courseTable(plan: MasonryPlan, laid: LaidHouse): Table {
+  const house = plan.setout;
   const units = tableUnits(house.house.units);
-  const length = (mm: number) => units.length.of(mm);
+  const length = (mm: number | null | undefined) => (mm === null || mm === undefined ? null : units.length.of(mm));
   const rows = house.domes.flatMap((dome) =>
-    dome.courses.map((course, k) => {
+    dome.courses.map((course) => {
       const span = dome[course.part];
       const [innerR, innerZ] = spanPoint(span, course.bed, 0);
       const [outerR, outerZ] = spanPoint(span, course.bed, dome.thickness);
       const top = spanPoint(span, course.to, 0);
-      const blocks = laid.blocks.filter((b) => b.domeId === dome.id && b.course === course.index);
-      const below = dome.courses[k - 1];
+      const cast = castCount(laid, dome.id, course);
+      const isOwn = (domeId: string, index: number) => domeId === dome.id && index === course.index;
+      const bond = plan.courses.find((c) => isOwn(c.domeId, c.course.index));
+      const mould = plan.moulds.courses.find((c) => isOwn(c.domeId, c.course))?.laid;
       return {
         dome: dome.id,
         course: course.index,
         part: course.part === 'stem' ? 'stem wall' : 'shell',
         count: course.count,
-        whole: blocks.filter((b) => b.cutBy.length === 0).length,
-        cut: blocks.filter((b) => b.cutBy.length > 0).length,
+        ...cast,
+        mould: mould?.id ?? 'none fits',
+        'perpend-least': length(mould?.joints[0]),
+        'perpend-middle': length(mould?.perpend),
+        'perpend-most': length(mould?.joints[1]),
+        'bed-over': length(mould?.placement.bedOver),
+        'bed-under': length(mould?.placement.bedUnder),
+        'face-miss': length(mould?.placement.faceMiss),
         'bed-angle': span.at(course.bed).normalRad / DEG,
         'inner-radius': length(innerR),
         'inner-level': length(innerZ),
@@ -34,7 +43,10 @@ export function courseTable(house: HouseSetout, laid: LaidHouse): Table {
         'top-level': length(top[1]),
         'first-perpend': course.startRad / DEG,
         module: (360 / course.count) as number,
-        lap: below ? length(leastLap(below, course)) : null,
+        lap: length(bond?.lap),
+        'lap-bound': length(bond?.lapBound),
+        'short-laps': bond?.shortLaps ?? 0,
+        'shortest-piece': length(bond?.pieces.shortest),
       };
     }),
   );
@@ -48,6 +60,14 @@ export function courseTable(house: HouseSetout, laid: LaidHouse): Table {
       countColumn('count', 'blocks round the full ring'),
       countColumn('whole', 'whole blocks'),
       countColumn('cut', 'cut blocks'),
+      countColumn('longer', 'longer blocks, with a short neighbour'),
+      textColumn('mould', 'mould'),
+      numberColumn('perpend-least', 'thinnest perpend', units.length),
+      numberColumn('perpend-middle', 'perpend to lay, in the middle of the heads', units.length),
+      numberColumn('perpend-most', 'thickest perpend', units.length),
+      numberColumn('bed-over', 'bed reaches into its joint by', units.length),
+      numberColumn('bed-under', 'bed stays back from its joint by', units.length),
+      numberColumn('face-miss', 'face off the surface by', units.length),
       degreesColumn('bed-angle', 'bed angle from level'),
       numberColumn('inner-radius', 'radius to the lower inner edge', units.length),
       numberColumn('inner-level', 'level of the lower inner edge', units.length),
@@ -57,10 +77,14 @@ export function courseTable(house: HouseSetout, laid: LaidHouse): Table {
       degreesColumn('first-perpend', 'bearing of the first perpend'),
       degreesColumn('module', 'block and joint, angle'),
       numberColumn('lap', 'least lap on the course below', units.length),
+      numberColumn('lap-bound', 'least lap of the best start', units.length),
+      countColumn('short-laps', 'laps too short'),
+      numberColumn('shortest-piece', 'shortest piece beside a cut', units.length),
     ],
     rows,
     notes: [
       "Levels are above the finished floor, radii from the dome's axis, bearings clockwise from project north.",
+      'Perpends are those of dry blocks of the size cast, over corners and middles of edges of both faces; a block off its size or laid before it has shrunk changes them within the joint range.',
       CAUTION.rings,
       CAUTION.authority,
     ],

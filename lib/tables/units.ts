@@ -2,7 +2,7 @@ import type { LengthUnit } from '../description/house.js';
 import type { Column } from '../documents/table.js';
 
 /** One kind of quantity as tables print it: unit in the header, decimals, and the number of it. */
-interface Printed {
+export interface Printed {
   readonly unit: string;
   readonly decimals: number;
   of(value: number): number;
@@ -11,19 +11,37 @@ interface Printed {
 export interface TableUnits {
   /** From mm. */
   readonly length: Printed;
+  /** From mm, for a tape on site: to 1 mm or 1/16 in. */
+  readonly site: Printed;
   /** From mm³, for one block. */
   readonly pieceVolume: Printed;
   /** From mm³, for a part of the house. */
   readonly volume: Printed;
   /** From kg. */
   readonly mass: Printed;
+  /** From m2. */
+  readonly area: Printed;
+  /** From m. */
+  readonly run: Printed;
+  /** From litres. */
+  readonly liquid: Printed;
+  /** From litres, for what is added by the spoon. */
+  readonly dose: Printed;
+  /** From kg/m3. */
+  readonly density: Printed;
 }
 
 const METRIC: TableUnits = {
   length: { unit: 'mm', decimals: 1, of: (mm) => mm },
+  site: { unit: 'mm', decimals: 0, of: (mm) => mm },
   pieceVolume: { unit: 'L', decimals: 3, of: (v) => v / 1e6 },
   volume: { unit: 'm3', decimals: 4, of: (v) => v / 1e9 },
   mass: { unit: 'kg', decimals: 2, of: (kg) => kg },
+  area: { unit: 'm2', decimals: 2, of: (m2) => m2 },
+  run: { unit: 'm', decimals: 2, of: (m) => m },
+  liquid: { unit: 'L', decimals: 1, of: (l) => l },
+  dose: { unit: 'mL', decimals: 0, of: (l) => l * 1000 },
+  density: { unit: 'kg/m3', decimals: 0, of: (d) => d },
 };
 
 const CUBIC_FOOT = 304.8 * 304.8 * 304.8;
@@ -31,9 +49,17 @@ const CUBIC_FOOT = 304.8 * 304.8 * 304.8;
 // International foot and pound: 1 ft = 0.3048 m, 1 lb = 0.45359237 kg, exactly.
 const FEET: TableUnits = {
   length: { unit: 'in', decimals: 3, of: (mm) => mm / 25.4 },
+  site: { unit: 'in', decimals: 2, of: (mm) => Math.round((mm / 25.4) * 16) / 16 },
   pieceVolume: { unit: 'ft3', decimals: 4, of: (v) => v / CUBIC_FOOT },
   volume: { unit: 'ft3', decimals: 3, of: (v) => v / CUBIC_FOOT },
   mass: { unit: 'lb', decimals: 2, of: (kg) => kg / 0.45359237 },
+  area: { unit: 'ft2', decimals: 2, of: (m2) => m2 / (0.3048 * 0.3048) },
+  run: { unit: 'ft', decimals: 2, of: (m) => m / 0.3048 },
+  // US gallon of 231 cubic inches.
+  liquid: { unit: 'gal', decimals: 2, of: (l) => l / 3.785411784 },
+  // US fluid ounce, a 128th of the gallon.
+  dose: { unit: 'fl oz', decimals: 1, of: (l) => (l / 3.785411784) * 128 },
+  density: { unit: 'lb/ft3', decimals: 1, of: (d) => (d * 0.028316846592) / 0.45359237 },
 };
 
 export const tableUnits = (units: LengthUnit): TableUnits => (units === 'ft' || units === 'in' ? FEET : METRIC);

@@ -1,7 +1,7 @@
 import { stringify } from 'csv-stringify/browser/esm/sync';
-import { DocumentError } from '../documents/document-error.js';
 import { oneLine } from '../documents/plain-text.js';
 import type { Cell, Column, Table } from '../documents/table.js';
+import { auditTable, columnHead } from '../documents/table-audit.js';
 
 export interface CsvOptions {
   /** Decimal comma, and with it semicolons between cells, as spreadsheets of such regions expect. */
@@ -15,17 +15,10 @@ export interface CsvOptions {
  * @throws DocumentError that tells every cell that doesn't fit its column; numbers must be finite.
  */
 export function writeCsv(table: Table, options: CsvOptions = {}): Uint8Array {
-  const faults = table.rows.flatMap((row, r) =>
-    table.columns.flatMap((column) => {
-      const fault = cellFault(row[column.key], column);
-      return fault ? [`Row ${r + 1}, column "${column.label}": ${fault}`] : [];
-    }),
-  );
-  if (faults.length > 0) throw new DocumentError('bad-cell', table.id, faults.join(' '));
-
+  auditTable(table);
   const notes = table.notes ?? [];
   const records: Cell[][] = [
-    table.columns.map(({ label, unit }) => (unit ? `${label} (${unit})` : label)),
+    table.columns.map(columnHead),
     ...table.rows.map((row) => table.columns.map((column) => row[column.key] ?? null)),
     ...(notes.length > 0 ? [[''], ...notes.map((note) => [note])] : []),
   ];
@@ -41,15 +34,6 @@ export function writeCsv(table: Table, options: CsvOptions = {}): Uint8Array {
     },
   });
   return new TextEncoder().encode(text);
-}
-
-function cellFault(cell: Cell | undefined, column: Column): string | undefined {
-  if (cell === undefined) return 'the cell is missing; an empty one is null.';
-  if (cell === null) return undefined;
-  if (column.kind === 'text') return typeof cell === 'string' ? undefined : `${cell} stands in a column of texts.`;
-  if (typeof cell !== 'number') return `"${oneLine(cell)}" stands in a column of numbers.`;
-  if (!Number.isFinite(cell)) return `${cell} is not a finite number.`;
-  return column.kind === 'integer' && !Number.isSafeInteger(cell) ? `${cell} is not a whole number.` : undefined;
 }
 
 function numberText(value: number, column: Column | undefined, decimalComma: boolean): string {

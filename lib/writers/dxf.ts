@@ -1,83 +1,69 @@
 import Handle from 'dxf-writer/src/Handle.js';
-import { expandDimension } from '../documents/dimensioning.js';
-import type { LayerName, Primitive, View } from '../documents/drawing.js';
+import type { View } from '../documents/drawing.js';
 import { requireSoundView } from '../documents/drawing-audit.js';
-import { type Expansion, textBox } from '../documents/expansion.js';
-import { LAYERS } from '../documents/layers.js';
-import { expandLeader, expandLevel } from '../documents/marks.js';
-import { dimensionEntity } from './dxf/dimension.js';
-import {
-  circleEntity,
-  dotLoop,
-  ellipseEntity,
-  polylineEntity,
-  segmentEntity,
-  strokeEntity,
-  textEntity,
-} from './dxf/entities.js';
-import { hatchEntity } from './dxf/hatch.js';
-import type { DxfObject } from './dxf/object.js';
-import { ViewDrawing } from './dxf/view-drawing.js';
+import { viewBounds } from '../documents/drawing-bounds.js';
+import { requireSoundSheet, type Sheet, sheetForm } from '../documents/sheet.js';
+import { addView, type ModelPlace } from './dxf/add-view.js';
+import { type DrawingFrame, ViewDrawing } from './dxf/view-drawing.js';
 
 /**
  * A view as DXF (AC1021, UTF-8): model space at 1:1 in millimetres; texts, dashes and marks are sized for `1 : scale`.
- * Arcs stay arcs, dimensions are true dimensions with their geometry block. The same view gives the same bytes.
+ * Arcs stay arcs, dimensions are true dimensions with their geometry block, symbols are blocks. The same view gives
+ * the same bytes.
  * @throws DocumentError that tells every fault of the view.
  */
 export function writeDxf(view: View): Uint8Array {
   requireSoundView(view);
+  const { scale, units } = view;
+  const frame: DrawingFrame = { scale, writings: [{ scale, units, enlarged: 1 }], bounds: viewBounds(view) };
+  return fileOf(frame, (drawing) => addView(view, { enlarged: 1, offset: [0, 0] }, drawing));
+}
+
+/**
+ * A sheet as DXF, all of it in model space in millimetres, to be plotted at the scale of its first view: that view lies
+ * at 1:1 in its own coordinates, the others of its scale beside it, frame and words round them. A view at another scale
+ * is enlarged to keep its place; its dimensions still tell true measures.
+ * @throws DocumentError that tells every fault of the sheet.
+ */
+export function writeDxfSheet(sheet: Sheet): Uint8Array {
+  requireSoundSheet(sheet);
+  const [first] = sheet.views;
+  const scale = first?.view.scale ?? 1;
+  const units = first?.view.units ?? 'metric';
+  const [x, y] = first?.at ?? [0, 0];
+  const paper: ModelPlace = { enlarged: scale, offset: [-x * scale, -y * scale] };
+  const places = sheet.views.map(({ view, at }) => ({
+    view,
+    place: {
+      enlarged: scale / view.scale,
+      offset: [(at[0] - x) * scale, (at[1] - y) * scale],
+    } satisfies ModelPlace,
+  }));
+  const corner = [paper.offset[0] + sheet.size.width * scale, paper.offset[1] + sheet.size.height * scale] as const;
+  const frame: DrawingFrame = {
+    scale,
+    writings: [
+      { scale, units, enlarged: 1 },
+      ...places.map(({ view, place }) => ({ scale, units: view.units, enlarged: place.enlarged })),
+    ],
+    bounds: { min: paper.offset, max: corner },
+  };
+  return fileOf(frame, (drawing) => {
+    const form: View = { id: sheet.id, title: '', scale: 1, units, primitives: sheetForm(sheet) };
+    addView(form, paper, drawing);
+    for (const { view, place } of places) addView(view, place, drawing);
+  });
+}
+
+function fileOf(frame: DrawingFrame, fill: (drawing: ViewDrawing) => void): Uint8Array {
   // The library counts handles for the whole process; each file begins its own count.
   const seed = Handle.seed;
   Handle.seed = 0;
   try {
-    const drawing = new ViewDrawing(view);
-    for (const { name } of LAYERS)
-      for (const p of view.primitives) if (layerOf(p) === name) addPrimitive(p, view, drawing);
+    const drawing = new ViewDrawing(frame);
+    fill(drawing);
     return new TextEncoder().encode(drawing.toDxfString());
   } finally {
     Handle.seed = seed;
   }
 }
-
-const layerOf = (p: Primitive): LayerName => ('layer' in p ? p.layer : 'dimension');
-
-function addPrimitive(p: Primitive, view: View, drawing: ViewDrawing): void {
-  switch (p.kind) {
-    case 'path': {
-      const [only] = p.segments;
-      const alone = only && p.segments.length === 1 && !p.closed;
-      drawing.add(alone ? segmentEntity(only, p.layer) : polylineEntity(p.segments, p.closed, p.layer));
-      return;
-    }
-    case 'circle':
-      drawing.add(circleEntity(p.centre, p.radius, p.layer));
-      return;
-    case 'ellipse':
-      drawing.add(ellipseEntity(p));
-      return;
-    case 'text':
-      drawing.add(textEntity(textBox(p.text, p.at, p.anchor, p.heightMm * view.scale, p.rotationDeg), p.layer));
-      return;
-    case 'hatch':
-      drawing.add(hatchEntity(p.loops, p.pattern, p.layer, view.scale));
-      return;
-    case 'dimension': {
-      const drawn = expandDimension(p, view.scale, view.units);
-      const block = drawing.addDimensionBlock(expansionEntities(drawn, view.scale));
-      drawing.add(dimensionEntity(p, drawn, block, drawing.dimStyle));
-      return;
-    }
-    case 'leader':
-      for (const e of expansionEntities(expandLeader(p, view.scale), view.scale)) drawing.add(e);
-      return;
-    case 'level':
-      for (const e of expansionEntities(expandLevel(p, view.scale, view.units), view.scale)) drawing.add(e);
-      return;
-  }
-}
-
-const expansionEntities = (e: Expansion, scale: number): DxfObject[] => [
-  ...e.strokes.map((s) => strokeEntity(s, 'dimension')),
-  ...e.dots.map((d) => hatchEntity([dotLoop(d)], 'solid', 'dimension', scale)),
-  ...e.texts.map((t) => textEntity(t, 'dimension')),
-];

@@ -102,7 +102,7 @@ describe('a file that can not be read', () => {
     for (const args of [
       ['build', 'house.yaml', '-o', 'out'],
       ['check', 'house.yaml'],
-      ['table', 'house.yaml'],
+      ['table', 'house.yaml', 'blocks'],
     ]) {
       const { code, out, err } = ringcourse(temporary.path, ...args);
       expect({ code, out }).toEqual({ code: 5, out: '' });

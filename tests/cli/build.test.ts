@@ -33,7 +33,7 @@ describe('build', () => {
     expect(description.sha256).toBe(digest('house.yaml'));
     expect(code === 4).toBe(checks.some(({ state }) => state === 'fails'));
     const endings = new Set(files.map(({ path }) => path.replace(/^(\w+)\/.*\.(\w+)$/, '$1 $2')));
-    for (const ending of ['drawings dxf', 'model stl', 'tables csv']) expect(endings).toContain(ending);
+    for (const ending of ['drawings dxf', 'model stl', 'tables csv', 'report.html']) expect(endings).toContain(ending);
     for (const { path, size, sha256 } of files) {
       expect({ path, size: readFileSync(at(`out/${path}`)).length, sha256: digest(`out/${path}`) }).toEqual({
         path,
@@ -103,6 +103,18 @@ describe('build', () => {
 });
 
 describe('check', () => {
+  it('prints the same checks as JSON for programs', () => {
+    const { code, out } = run('check', 'house.yaml', '--json');
+    const verdict = JSON.parse(out);
+    const tally = (state: string) => verdict.checks.filter((c: { state: string }) => c.state === state).length;
+    const text = run('check', 'house.yaml');
+    expect(text.out).toContain(`Checks: ${tally('fails')} fails, ${tally('attention')} attention, ${tally('ok')} ok`);
+    expect(code).toBe(text.code);
+    expect(verdict.cautions.length).toBeGreaterThan(3);
+    const laying = verdict.checks.find((c: { id: string }) => c.id === 'laying.room');
+    expect(laying.demand).toMatchObject({ unit: '1', formula: expect.any(String), source: expect.any(String) });
+  });
+
   it('tells every check and writes nothing', () => {
     const { code, out, err } = run('check', 'house.yaml');
     expect(code, err).toBeOneOf([0, 4]);
@@ -142,18 +154,22 @@ describe('schema', () => {
 });
 
 describe('table', () => {
-  it('lists the tables, and prints each as text and as CSV', () => {
-    const list = run('table', 'house.yaml');
+  it('lists the tables, and prints each as text, CSV and JSON', () => {
+    const list = run('tables');
     expect(list.code, list.err).toBe(0);
     const names = list.out
       .trim()
       .split('\n')
       .map((line) => line.split(' ')[0] ?? '');
-    expect(names).toContain('blocks');
-    for (const name of names) {
+    run('build', 'house.yaml', '-o', 'out', '--only', 'tables');
+    const written = readdirSync(at('out/tables')).filter((file) => file.endsWith('.csv'));
+    expect(written.map((file) => file.replace('.csv', '')).sort()).toEqual([...names].sort());
+    for (const name of ['blocks', 'radius-pole', 'bill']) {
       const text = run('table', 'house.yaml', name);
-      const csv = run('table', 'house.yaml', name, '--csv');
-      expect([text.code, csv.code]).toEqual([0, 0]);
+      const csv = run('table', 'house.yaml', name, '--format', 'csv');
+      const json = run('table', 'house.yaml', name, '--format', 'json');
+      expect([text.code, csv.code, json.code]).toEqual([0, 0, 0]);
+      expect(JSON.parse(json.out)).toMatchObject({ id: name });
       expect(csv.out).toContain(',');
       expect(text.out.split('\n').length).toBeGreaterThan(2);
     }
@@ -161,9 +177,9 @@ describe('table', () => {
 
   it('prints the same CSV as build writes', () => {
     run('build', 'house.yaml', '-o', 'out', '--only', 'tables');
-    for (const { path } of manifest('out').files) {
-      const name = path.replace(/^tables\/(.*)\.csv$/, '$1');
-      expect(run('table', 'house.yaml', name, '--csv').out).toBe(readFileSync(at(`out/${path}`), 'utf8'));
+    for (const name of ['blocks', 'calendar']) {
+      const path = `tables/${name}.csv`;
+      expect(run('table', 'house.yaml', name, '--format', 'csv').out).toBe(readFileSync(at(`out/${path}`), 'utf8'));
     }
   });
 
@@ -171,5 +187,8 @@ describe('table', () => {
     const { code, err } = run('table', 'house.yaml', 'blokcs');
     expect(code).toBe(2);
     expect(err).toContain('Did you mean blocks?');
+    const format = run('table', 'house.yaml', 'blocks', '--format', 'jsn');
+    expect({ code: format.code, out: format.out }).toEqual({ code: 2, out: '' });
+    expect(format.err).toContain('Did you mean json?');
   });
 });

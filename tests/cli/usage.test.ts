@@ -8,7 +8,7 @@ const temporary = temporaryFolder();
 describe('a call that can not be followed', () => {
   it.each([
     [['biuld', 'house.yaml'], 'There is no command biuld.', 'Did you mean build?'],
-    [['frobnicate'], 'There is no command frobnicate.', 'There are: build, check, new, schema, table.'],
+    [['frobnicate'], 'There is no command frobnicate.', 'There are: build, check, new, schema, table, tables.'],
     [['--bogus'], 'There is no option --bogus here.', '"ringcourse --help" tells how it is called.'],
     [['build', 'a.yaml'], 'Option --output is missing.', '"ringcourse build --help" tells'],
     [['build', '-o', 'out'], 'The name of a file is missing.', '"ringcourse build --help" tells'],
@@ -42,7 +42,8 @@ describe('a call that can not be followed', () => {
   it('with no command at all is answered with the help, on stderr', () => {
     const { code, out, err } = ringcourse(temporary.path);
     expect({ code, out }).toEqual({ code: 2, out: '' });
-    for (const command of ['build', 'check', 'new', 'schema', 'table']) expect(err).toContain(`ringcourse ${command}`);
+    for (const command of ['build', 'check', 'new', 'schema', 'table', 'tables'])
+      expect(err).toContain(`ringcourse ${command}`);
   });
 });
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { HATCHES, hatchLines, placeFamily } from '../../lib/documents/hatches.js';
-import { dashesOf, LAYERS, layerStyle } from '../../lib/documents/layers.js';
+import { dashesOf, LAYERS } from '../../lib/documents/layers.js';
 
 const patterns = Object.keys(HATCHES) as (keyof typeof HATCHES)[];
 
@@ -56,7 +56,8 @@ describe('placeFamily', () => {
 describe('layers', () => {
   it('use weights of the ISO 128-20 series (from memory), the cut twice as wide as what is visible', () => {
     for (const layer of LAYERS) expect([0.13, 0.18, 0.25, 0.35, 0.5, 0.7, 1]).toContain(layer.weightMm);
-    expect(layerStyle('cut').weightMm / layerStyle('visible').weightMm).toBe(2);
+    const weight = (name: string) => LAYERS.find((l) => l.name === name)?.weightMm ?? Number.NaN;
+    expect(weight('cut') / weight('visible')).toBe(2);
     expect(new Set(LAYERS.map((l) => l.name)).size).toBe(LAYERS.length);
   });
 

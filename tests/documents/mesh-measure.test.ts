@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { auditMesh } from '../../lib/documents/mesh-audit.js';
-import { mergeMeshes, meshBounds, meshEuler, meshVolume, transformMesh } from '../../lib/documents/mesh-measure.js';
-import { boxOf, globeOf, torusOf } from './solids.js';
+import { meshBounds, meshEuler, meshVolume, transformMesh } from '../../lib/documents/mesh-measure.js';
+import { boxOf, globeOf, sideBySide, torusOf } from './solids.js';
 
 describe('meshVolume', () => {
   it('is exact on a box, wherever it stands', () => {
@@ -37,22 +36,8 @@ describe('meshEuler', () => {
   it('is 2 − 2·genus for each piece (Euler, Poincaré)', () => {
     expect(meshEuler(boxOf('b', [1, 1, 1]))).toEqual([{ vertices: 8, edges: 18, triangles: 12, euler: 2 }]);
     expect(meshEuler(torusOf('t', 9, 10, 1)).map((p) => p.euler)).toEqual([0]);
-    const three = mergeMeshes('all', [boxOf('a', [1, 1, 1]), torusOf('t', 9, 10, 1), globeOf('g', 1, 8, 4)]);
+    const three = sideBySide('all', [boxOf('a', [1, 1, 1]), torusOf('t', 9, 10, 1), globeOf('g', 1, 8, 4)]);
     expect(meshEuler(three).map((p) => p.euler)).toEqual([2, 0, 2]);
-  });
-});
-
-describe('mergeMeshes', () => {
-  const merged = mergeMeshes('pair', [boxOf('a', [1, 2, 3]), boxOf('b', [2, 2, 2], [9, 0, 0])]);
-
-  it('keeps every part closed and adds their volumes', () => {
-    expect(auditMesh(merged)).toEqual([]);
-    expect(meshVolume(merged)).toBeCloseTo(14, 12);
-  });
-
-  it('names faces by part', () => {
-    expect(merged.faceNames[merged.faceOf[0] as number]).toBe('a/bottom');
-    expect(merged.faceNames[merged.faceOf.at(-1) as number]).toBe('b/west');
   });
 });
 

@@ -64,10 +64,10 @@ describe('views', () => {
           ?.split(';')[0],
       ];
     };
-    // Common practice, no source: 1/2", 1/4", 1/8" to the foot.
+    // Common practice, no source: 3/4", 3/8", 1/8" to the foot.
     expect([of(1500), of(4000), of(9000)]).toEqual([
-      [24, 'Scale 1:24 (1/2" = 1\'-0")'],
-      [48, 'Scale 1:48 (1/4" = 1\'-0")'],
+      [16, 'Scale 1:16 (3/4" = 1\'-0")'],
+      [32, 'Scale 1:32 (3/8" = 1\'-0")'],
       [96, 'Scale 1:96 (1/8" = 1\'-0")'],
     ]);
   });
@@ -285,10 +285,11 @@ describe('north', () => {
     const view = planView(setOutHouse(houseOf({ site: { ...site, northDeg } })));
     expect(texts(view)).toContain(words);
     // The letter stands off the circle in true north's direction.
-    const circle = view.primitives.find((p) => p.kind === 'circle' && p.layer === 'text');
+    const needle = view.primitives.find((p) => p.kind === 'symbol' && p.name === 'north-point');
     const letter = view.primitives.find((p) => p.kind === 'text' && p.text === 'N');
-    if (circle?.kind !== 'circle' || letter?.kind !== 'text') throw new Error('a plan has a north point');
-    const [dx, dy] = [letter.at[0] - circle.centre[0], letter.at[1] + 1.75 * view.scale - circle.centre[1]];
+    if (needle?.kind !== 'symbol' || letter?.kind !== 'text') throw new Error('a plan has a north point');
+    expect((needle.rotationDeg + northDeg) % 360).toBeCloseTo(0, 9);
+    const [dx, dy] = [letter.at[0] - needle.at[0], letter.at[1] + (letter.heightMm / 2) * view.scale - needle.at[1]];
     expect(((Math.atan2(dx, dy) * 180) / Math.PI + 360) % 360).toBeCloseTo(northDeg, 6);
   });
 });

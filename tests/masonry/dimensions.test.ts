@@ -6,7 +6,7 @@ import { wetDensity } from '../../lib/masonry/mass.js';
 import { wholeVolume } from '../../lib/masonry/measure.js';
 import { DEG } from '../../lib/math/vec.js';
 import { setOutHouse } from '../../lib/setout/house.js';
-import { domeOf, houseOf } from '../tools/house.js';
+import { domeOf, houseOf, MATERIAL } from '../tools/house.js';
 
 // Spherical sector block, closed form: V = Δψ (Re³ − Ri³)/3 (sin λ2 − sin λ1); centroid from the same integrals.
 // Derived, and checked by Monte Carlo integration elsewhere: Ri 2.5 m, Re 2.8 m, Δλ 6.4863°.
@@ -76,6 +76,6 @@ describe('density of the fresh mix', () => {
     [600, 779.563],
     [800, 1022.751],
   ])('dry %d kg/m3 at water/cement 0.5', (dryDensity, wet) => {
-    expect(wetDensity({ dryDensity, compressiveStrengthMpa: null, waterCement: 0.5 })).toBeCloseTo(wet, 2);
+    expect(wetDensity({ ...MATERIAL, dryDensity })).toBeCloseTo(wet, 2);
   });
 });

@@ -138,6 +138,8 @@ describe('laps', () => {
       to: 1,
       count,
       startRad,
+      leftOut: [],
+      perpend: 10,
       midRadius: 1000,
     });
     let best = 0;

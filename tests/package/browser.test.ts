@@ -10,19 +10,23 @@ import { buildPackage, readDescription } from '../../lib/index.js';
 
 const SAMPLE = readFileSync('samples/garden-studio.yaml', 'utf8');
 const KERNEL = readFileSync('node_modules/manifold-3d/manifold.wasm');
+const FONT = readFileSync('node_modules/dejavu-fonts-ttf/ttf/DejaVuSans.ttf');
 
 /** The page: takes the description and the kernel from its own server, and offers one function. */
 const PAGE = `
 import factory from 'manifold-3d';
+import PDFDocument from 'pdfkit';
 import { buildPackage, readDescription } from './dist/lib/index.js';
 
 const hex = (buffer) => [...new Uint8Array(buffer)].map((byte) => byte.toString(16).padStart(2, '0')).join('');
 const sha256 = async (bytes) => hex(await crypto.subtle.digest('SHA-256', bytes));
-const kernel = async () => ({ factory, wasm: new Uint8Array(await (await fetch('/kernel')).arrayBuffer()) });
+const bytesOf = async (path) => new Uint8Array(await (await fetch(path)).arrayBuffer());
+const kernel = async () => ({ factory, wasm: await bytesOf('/kernel') });
+const pdf = async () => ({ document: PDFDocument, font: await bytesOf('/font') });
 
 window.makeHouse = async () => {
   const house = readDescription(await (await fetch('/sample')).text(), 'sample.yaml');
-  const { files } = await buildPackage(house, { kernel });
+  const { files } = await buildPackage(house, { kernel, pdf });
   return Promise.all(files.map(async ({ path, bytes }) => [path, await sha256(bytes)]));
 };
 `;
@@ -49,6 +53,7 @@ beforeAll(async () => {
     '/page.js': ['text/javascript', bundle.outputFiles[0]?.contents ?? ''],
     '/sample': ['text/plain; charset=utf-8', SAMPLE],
     '/kernel': ['application/wasm', KERNEL],
+    '/font': ['font/ttf', FONT],
   };
   server = createServer((request, response) => {
     const [type, body] = served[request.url ?? ''] ?? [];

@@ -5,6 +5,7 @@ import { auditMesh } from '../../lib/documents/mesh-audit.js';
 import { meshEuler } from '../../lib/documents/mesh-measure.js';
 import { balanceOf } from '../../lib/masonry/balance.js';
 import type { LaidHouse } from '../../lib/masonry/block.js';
+import { bondHouse } from '../../lib/masonry/bond/bond.js';
 import { layBlocks } from '../../lib/masonry/lay.js';
 import type { Intervals } from '../../lib/math/intervals.js';
 import { earlierThan, type HouseSetout, setOutHouse } from '../../lib/setout/house.js';
@@ -103,7 +104,7 @@ describe('random clusters', () => {
     const seen = new Map<string, number>();
     fc.assert(
       fc.property(fc.noBias(clusters), (house) => {
-        const setout = setOutHouse(house);
+        const setout = bondHouse(setOutHouse(house)).setout;
         for (const feature of featuresOf(house, setout)) seen.set(feature, (seen.get(feature) ?? 0) + 1);
         holds(kernel, setout, layBlocks(setout));
       }),

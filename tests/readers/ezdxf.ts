@@ -32,6 +32,9 @@ export interface DxfReading {
     readonly texts: readonly string[];
     readonly strokes: number;
   }[];
+  /** By which measures are multiplied, by dimension style. */
+  readonly lengthFactors: Readonly<Record<string, number>>;
+  readonly inserts: readonly { readonly name: string; readonly at: readonly number[]; readonly rotation: number }[];
   readonly hatches: readonly {
     readonly pattern: string;
     readonly solid: number;

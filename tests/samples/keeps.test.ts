@@ -3,12 +3,14 @@ import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 import { readDescription } from '../../lib/description/read.js';
 import { auditMesh } from '../../lib/documents/mesh-audit.js';
-import { meshEuler } from '../../lib/documents/mesh-measure.js';
+import { meshEuler, meshVolume } from '../../lib/documents/mesh-measure.js';
 import { balanceOf } from '../../lib/masonry/balance.js';
 import { layBlocks } from '../../lib/masonry/lay.js';
+import { planMasonry } from '../../lib/masonry/plan.js';
 import type { DomeSetout } from '../../lib/setout/dome.js';
 import { type HouseSetout, setOutHouse } from '../../lib/setout/house.js';
 import { houseSolids } from '../../lib/solids/house-solids.js';
+import { groundAreas } from '../../lib/works/ground-areas.js';
 import { courtyardsOf, expectedHandles } from '../properties/clusters-handles.js';
 import { nodeKernel } from '../tools/kernel.js';
 
@@ -21,6 +23,7 @@ interface DomeKeeps {
 
 interface HouseKeeps {
   handles: number;
+  moulds: number;
   blocks: number;
   'cut-blocks': number;
   'envelope-m3': number;
@@ -57,13 +60,16 @@ describe('samples keep what they state', () => {
 
   it.each(names)('%s', async (name) => {
     const keeps = parse(readFileSync(new URL(`${name}.keeps.yaml`, folder), 'utf8')) as Keeps;
-    const setout = setOutHouse(house(name));
+    const plan = planMasonry(setOutHouse(house(name)));
+    const { setout } = plan;
     const laid = layBlocks(setout);
     const { whole, parts } = houseSolids(await nodeKernel(), setout);
+    expect(plan.moulds).toMatchObject({ proven: true, atLeast: keeps.moulds });
     const pieces = meshEuler(whole);
     const balance = balanceOf(setout, laid);
     expect({
       ...keptByDomes(setout),
+      moulds: plan.moulds.moulds.length,
       handles: pieces.reduce((sum, piece) => sum + 1 - piece.euler / 2, 0),
       blocks: laid.blocks.length,
       'cut-blocks': laid.blocks.filter((b) => b.cutBy.length > 0).length,
@@ -73,6 +79,13 @@ describe('samples keep what they state', () => {
     expect(pieces).toHaveLength(1);
     expect(parts.map((p) => p.name)).toEqual(expect.arrayContaining(keeps.parts));
     for (const mesh of [whole, ...parts]) expect(auditMesh(mesh)).toEqual([]);
+    // Nothing lies in two parts, and the solids are the masonry and the ground under it that the tables tell of.
+    const sum = parts.reduce((volume, part) => volume + meshVolume(part), 0);
+    expect(Math.abs(sum / meshVolume(whole) - 1)).toBeLessThan(1e-5);
+    const ground = groundAreas(setout);
+    const { footing, slab } = setout.house;
+    const under = ground.footing * (footing?.depth ?? 0) + ground.slab * (slab?.thickness ?? 0);
+    expect(Math.abs(meshVolume(whole) / (balance.envelope + under) - 1)).toBeLessThan(2e-3);
     expect(Math.abs(balance.error)).toBeLessThan(setout.domes.length === 1 ? 1e-6 : 1e-4);
   });
 });

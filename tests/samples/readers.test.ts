@@ -1,32 +1,33 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { tools } from '../../cli/tools.js';
-import { buildPackage, type PackageFile } from '../../lib/deliver/package.js';
+import type { PackageFile } from '../../lib/deliver/file.js';
+import { buildPackage } from '../../lib/deliver/package.js';
 import type { House } from '../../lib/description/house.js';
 import { readDescription } from '../../lib/description/read.js';
 import { measureOf } from '../../lib/documents/dimensioning.js';
-import type { View } from '../../lib/documents/drawing.js';
-import { houseViews } from '../../lib/drawings/house-views.js';
+import type { Primitive } from '../../lib/documents/drawing.js';
+import { type Sheet, sheetName } from '../../lib/documents/sheet.js';
+import { houseSheets } from '../../lib/drawings/sheets/house-sheets.js';
 import { setOutHouse } from '../../lib/setout/house.js';
 import { readByAdmesh } from '../readers/admesh.js';
 import { lintDxf } from '../readers/dxf-lint.js';
 import { readByEzdxf } from '../readers/ezdxf.js';
+import { checkByQpdf, traceByMutool, wordsByPoppler } from '../readers/pdf.js';
+import { titleByXmllint } from '../readers/svg.js';
 
 const names = readdirSync('samples')
   .filter((f) => f.endsWith('.yaml') && !f.endsWith('.keeps.yaml'))
   .map((f) => f.replace('.yaml', ''));
 
-const count = (view: View, kind: View['primitives'][number]['kind']) =>
-  view.primitives.filter((p) => p.kind === kind).length;
-
 describe.each(names)('outside readers on every file of %s', (name) => {
   let house: House;
   let files: readonly PackageFile[];
-  let views: readonly View[];
+  let sheets: readonly Sheet[];
   beforeAll(async () => {
     house = readDescription(readFileSync(`samples/${name}.yaml`, 'utf8'), `${name}.yaml`);
     files = (await buildPackage(house, tools)).files;
-    views = houseViews(setOutHouse(house));
+    sheets = houseSheets(setOutHouse(house)).sheets;
   });
   const ending = (end: string) => files.filter((f) => f.path.endsWith(end));
 
@@ -51,35 +52,70 @@ describe.each(names)('outside readers on every file of %s', (name) => {
     const part = (path: string) => readByAdmesh((files.find((f) => f.path === path) as PackageFile).bytes);
     expect(part('model/house.stl').parts).toBe(1);
     const [one, scaled] = [part('model/house.stl'), part(`model/house-1-${house.print.scale}.stl`)];
-    expect((scaled.volume * house.print.scale ** 3) / one.volume).toBeCloseTo(1, 4);
+    // The reader adds up tetrahedra in float32, which costs it a digit or two on a large house.
+    expect((scaled.volume * house.print.scale ** 3) / one.volume).toBeCloseTo(1, 3);
   });
 
-  it('ezdxf finds no fault in any DXF, and counts and measures what the views say', () => {
-    expect(ending('.dxf').map((f) => f.path)).toEqual(views.map((v) => `drawings/${v.id}.dxf`));
-    for (const view of views) {
-      const { bytes } = files.find((f) => f.path === `drawings/${view.id}.dxf`) as PackageFile;
-      expect(lintDxf(bytes), view.id).toEqual([]);
+  it('ezdxf finds no fault in any DXF, and counts and measures what the sheets say', () => {
+    expect(ending('.dxf').map((f) => f.path)).toEqual(sheets.map((s) => `drawings/${s.id}.dxf`));
+    for (const sheet of sheets) {
+      const { bytes } = files.find((f) => f.path === `drawings/${sheet.id}.dxf`) as PackageFile;
+      expect(lintDxf(bytes), sheet.id).toEqual([]);
       const read = readByEzdxf(bytes);
-      expect({ view: view.id, errors: read.errors, fixes: read.fixes, units: read.units }).toEqual({
-        view: view.id,
+      expect({ sheet: sheet.id, errors: read.errors, fixes: read.fixes, units: read.units }).toEqual({
+        sheet: sheet.id,
         errors: [],
         fixes: [],
         units: 4,
       });
-      expect(read.counts.HATCH ?? 0, view.id).toBe(count(view, 'hatch'));
-      expect(read.counts.ELLIPSE ?? 0, view.id).toBe(count(view, 'ellipse'));
-      expect(read.counts.DIMENSION ?? 0, view.id).toBe(count(view, 'dimension'));
-      const ours = view.primitives
-        .filter((p) => p.kind === 'dimension')
-        .map((d) => ({ measure: measureOf(d), angle: d.type === 'angle' }));
+      const primitives = sheet.views.flatMap((v) => v.view.primitives);
+      const count = (kind: Primitive['kind']) => [...primitives, ...sheet.paper].filter((p) => p.kind === kind).length;
+      // A leader's dot is a filled hatch.
+      expect(read.counts.HATCH ?? 0, sheet.id).toBe(count('hatch') + count('leader'));
+      expect(read.counts.ELLIPSE ?? 0, sheet.id).toBe(count('ellipse'));
+      expect(read.counts.DIMENSION ?? 0, sheet.id).toBe(count('dimension'));
+      expect(read.counts.INSERT ?? 0, sheet.id).toBe(count('symbol'));
+      const ours = primitives.filter((p) => p.kind === 'dimension');
       for (const [k, dimension] of read.dimensions.entries()) {
-        const { measure, angle } = ours[k] as (typeof ours)[number];
-        const read = dimension.measurement;
-        expect(
-          Math.abs(read - measure),
-          `${view.id} dimension ${k}: ${read} for ${measure}${angle ? ' deg' : ' mm'}`,
-        ).toBeLessThan(1e-6);
+        const dim = ours[k] as (typeof ours)[number];
+        const off = Math.abs(dimension.measurement - measureOf(dim));
+        expect(off, `${sheet.id} dimension ${k}: ${dimension.measurement} for ${measureOf(dim)}`).toBeLessThan(1e-6);
       }
     }
+  });
+
+  it('qpdf finds no fault in the set, which has every sheet at its size; xmllint reads every SVG', () => {
+    const [set] = ending('set.pdf');
+    if (!set) throw new Error('the drawings have a set');
+    checkByQpdf(set.bytes);
+    const pages = wordsByPoppler(set.bytes);
+    expect(pages.map((p) => [p.width, p.height])).toEqual(
+      sheets.map(({ size }) => [expect.closeTo(size.width, 3), expect.closeTo(size.height, 3)]),
+    );
+    pages.forEach((page, i) => {
+      const words = page.words.map((w) => w.text);
+      for (const { view } of (sheets[i] as Sheet).views)
+        for (const word of view.title.split(' ')) expect(words, view.title).toContain(word);
+      for (const { left, right, top, bottom, text } of page.words)
+        expect(left > 10 && right < page.width && top > 0 && bottom < page.height, text).toBe(true);
+    });
+    expect(ending('.svg').map((f) => f.path)).toEqual(sheets.map((s) => `drawings/${s.id}.svg`));
+    for (const [i, { bytes }] of ending('.svg').entries())
+      expect(titleByXmllint(bytes)).toBe(sheetName(sheets[i] as Sheet));
+  });
+
+  it('prints the plan to scale: the whole house is as long on paper as it should be', () => {
+    const [set] = ending('set.pdf');
+    const plan = sheets[0]?.views[0]?.view;
+    if (!set || !plan) throw new Error('the first sheet has a plan');
+    // The longest level dimension of the plan has its line on paper, as long as it measures, over the scale.
+    const level = plan.primitives.flatMap((p) =>
+      p.kind === 'dimension' && p.type === 'linear' && p.angleDeg === 0 ? [measureOf(p)] : [],
+    );
+    const longest = Math.max(...level) / plan.scale;
+    const lines = traceByMutool(set.bytes).flatMap(({ points: [a, b] }) =>
+      a && b && Math.abs(a[1] - b[1]) < 1e-4 ? [Math.abs(a[0] - b[0])] : [],
+    );
+    expect(lines.some((l) => Math.abs(l - longest) < 1e-3)).toBe(true);
   });
 });

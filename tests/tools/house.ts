@@ -1,7 +1,24 @@
-import type { Dome, Head, House, Opening, ProfileShape } from '../../lib/description/house.js';
+import type { Dome, Head, House, Material, Opening, ProfileShape } from '../../lib/description/house.js';
 
 /** House literals for tests, in millimetres: every part has a plain default, any may be overridden. */
 type Part<T> = { readonly [K in keyof T]?: T[K] };
+
+export const MATERIAL: Material = {
+  dryDensity: 600,
+  compressiveStrengthMpa: 1,
+  wetDensity: null,
+  waterCement: 0.5,
+  sandCement: 0,
+  foamDensity: 50,
+  foamConcentrate: 0.025,
+  cementBagKg: 25,
+  mortarDensity: 1900,
+  mortarStrengthMpa: 2.5,
+  renderDensity: 1900,
+  concreteDensity: 2400,
+  partialFactor: 3,
+  friction: 0.4,
+};
 
 export function domeOf(part: Part<Dome> & { readonly shape?: ProfileShape; readonly rise?: number } = {}): Dome {
   const { shape = 'hemisphere', rise, ...rest } = part;
@@ -47,6 +64,9 @@ export function houseOf(part: Part<House> = {}): House {
       windKpa: null,
       seismicCoefficient: null,
       bearingCapacityKpa: null,
+      soilFriction: null,
+      combinations: 'EN 1990',
+      windCoefficients: null,
       frostDepth: null,
       plot: null,
       setback: null,
@@ -61,6 +81,7 @@ export function houseOf(part: Part<House> = {}): House {
       shrinkage: 0.0025,
       faceStep: 3,
       faces: 'curved',
+      bond: 'banded',
       shortestPiece: 120,
       leastLap: 80,
       heaviestKg: 20,
@@ -71,14 +92,37 @@ export function houseOf(part: Part<House> = {}): House {
     rooms: [],
     footing: { width: 500, depth: 400 },
     slab: { thickness: 100 },
-    material: { dryDensity: 600, compressiveStrengthMpa: 1, waterCement: 0.5 },
+    tie: null,
+    material: MATERIAL,
     casting: {
       mixerLitresPerMinute: null,
+      batchLitres: 100,
+      bucketLitres: 10,
+      measuredWetDensity: null,
+      waste: 0.05,
+      crew: 2,
+      hoursPerDay: 8,
+      minutesPerBlock: 6,
       demouldDays: 1,
       readyToLayDays: 28,
       archStrikeDays: 14,
       coursesPerDay: 1,
       targetDays: null,
+    },
+    settingOut: { pegs: null, board: 2400 },
+    centering: { ribSpacing: 500, lagging: 20, laggingWidth: 50, tube: 27 },
+    warmth: {
+      conductivity: null,
+      moistureFactor: 1.2,
+      renderConductivity: 0.87,
+      slabConductivity: 2,
+      groundConductivity: 2,
+      outsideLayers: [],
+      insideLayers: [],
+      floorLayers: [],
+      window: 1.4,
+      door: 1.8,
+      airChanges: 0.5,
     },
     print: { scale: 50, bed: [220, 220, 250], thinnest: 1.2 },
     prices: { currency: 'EUR', items: {} },

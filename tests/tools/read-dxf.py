@@ -89,6 +89,11 @@ def main(path: str) -> None:
                     for line in document.linetypes
                 },
                 "dimensions": [dimension(e) for e in space.query("DIMENSION")],
+                "lengthFactors": {s.dxf.name: s.dxf.dimlfac for s in document.dimstyles},
+                "inserts": [
+                    {"name": e.dxf.name, "at": list(e.dxf.insert)[:2], "rotation": e.dxf.rotation}
+                    for e in space.query("INSERT")
+                ],
                 "hatches": [hatch(e) for e in space.query("HATCH")],
                 "texts": [text(e) for e in space.query("TEXT")],
                 "polylines": [

@@ -4,8 +4,17 @@
 set -euo pipefail
 
 missing=()
-command -v admesh >/dev/null || missing+=(admesh)
+need() { command -v "$1" >/dev/null || missing+=("$2"); }
+need admesh admesh
+need qpdf qpdf
+need mutool mupdf-tools
+need pdftotext poppler-utils
+need xmllint libxml2-utils
+need rsvg-convert librsvg2-bin
+need librecad librecad
 /usr/bin/python3 -c 'import ezdxf' 2>/dev/null || missing+=(python3-ezdxf)
+/usr/bin/python3 -c 'import openpyxl' 2>/dev/null || missing+=(python3-openpyxl)
+[ -e /usr/share/fonts/truetype/dejavu/DejaVuSans.ttf ] || missing+=(fonts-dejavu-core)
 [ -x /usr/bin/chromium ] || missing+=(chromium)
 [ ${#missing[@]} -eq 0 ] && exit 0
 

@@ -1,4 +1,4 @@
-import { cos, hypot, sin } from '../../math/elementary.js';
+import { hypot } from '../../math/elementary.js';
 import { monotoneRoot } from '../../math/roots.js';
 import type { Vec2 } from '../../math/vec.js';
 import type { Draft, Placed } from '../draft.js';
@@ -39,11 +39,11 @@ export function bodyOf({ path, value: dome }: Placed<Dome>, order: number, wall:
   const bed = profile.at(
     oculus ? shape.shellLength : monotoneRoot((s) => profile.at(s).r - shape.crownRadius(blocks), 0, profile.length),
   );
-  const bedOuter = bed.r + thickness * cos(bed.normalRad);
+  const bedOuter = bed.r + thickness * bed.normal[0];
   const extradosAt = (z: number) =>
     z <= stemWall ? radius + thickness : Math.min(radius + thickness, profile.radiusAt(z - stemWall, thickness));
   const curb = oculus && {
-    fromZ: stemWall + bed.h + thickness * sin(bed.normalRad),
+    fromZ: stemWall + bed.h + thickness * bed.normal[1],
     topZ: stemWall + profile.heightAt(oculus.radius, thickness) + oculus.upstand,
   };
   return {

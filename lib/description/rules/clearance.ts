@@ -1,3 +1,4 @@
+import { TURN_SEARCH_RAD } from '../../base/tolerances.js';
 import { formatLength, type LengthUnit } from '../../base/units.js';
 import { hypot } from '../../math/elementary.js';
 import { alongBearing, bearingOf, DEG, sub2, turnSigned } from '../../math/vec.js';
@@ -49,7 +50,7 @@ function turnAway(run: Run, body: DomeBody, least: number): { readonly deg: numb
   const keeps = (turn: number) => nearest({ ...run, along: alongBearing(towards + side * turn) }, body).gap >= least;
   let [low, high] = [Math.abs(off), Math.PI];
   if (!keeps(high)) return null;
-  while (high - low > 1e-4) {
+  while (high - low > TURN_SEARCH_RAD) {
     const middle = (low + high) / 2;
     if (keeps(middle)) high = middle;
     else low = middle;

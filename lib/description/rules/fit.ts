@@ -116,7 +116,7 @@ function checkApart(a: Seat, b: Seat, piece: number, units: LengthUnit, problems
     lacking = one + other - angle;
     worstZ = z;
   }
-  if (lacking >= 1e-9) tellApart(a, b, lacking, worstZ, piece, units, problems);
+  if (lacking >= SAME_ANGLE_RAD) tellApart(a, b, lacking, worstZ, piece, units, problems);
 }
 
 function tellApart(

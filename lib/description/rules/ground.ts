@@ -3,8 +3,9 @@ import { cross2, sub2, type Vec2 } from '../../math/vec.js';
 import type { Draft } from '../draft.js';
 import type { ProblemList } from '../problem-list.js';
 
-/** Rules of footing and plot. */
+/** Rules of footing, tie and plot. */
 export function checkGround(draft: Draft, problems: ProblemList): void {
+  checkTie(draft, problems);
   const { footing, wall, site, units } = draft;
   if (footing && wall) {
     if (footing.width < wall.thickness) {
@@ -33,6 +34,23 @@ export function checkGround(draft: Draft, problems: ProblemList): void {
   if (site?.plot && !isSimple(site.plot)) {
     const message = 'The sides of the plot cross or touch, or enclose no area.';
     problems.add('plot-crossing', ['site', 'plot'], message, 'List its corners in order round the plot.');
+  }
+}
+
+function checkTie({ tie, footing, domes, units }: Draft, problems: ProblemList): void {
+  if (tie === null || tie === 'none') return;
+  const path = ['tie', 'level'];
+  if (tie.level === 'footing' && footing === null) {
+    const message = 'The tie lies in the footing, and the house has none.';
+    problems.add('tie-without-footing', path, message, 'Give a footing, or write `level: above openings`.');
+  }
+  if (typeof tie.level !== 'number') return;
+  for (const { value: dome } of domes) {
+    const crown = dome.stemWall + dome.profile.rise;
+    if (tie.level < crown) continue;
+    const [level, limit] = formatApart(tie.level, crown, units);
+    const message = `The tie at ${level} lies above the crown of dome "${dome.id}" at ${limit}.`;
+    problems.add('tie-too-high', path, message, 'Lower it, or write `level: above openings`.');
   }
 }
 

@@ -24,7 +24,8 @@ export function checkMasonry(draft: Draft, problems: ProblemList): void {
     }
     if (2 * blocks.tolerance >= thickest - thinnest) {
       const message = `A block tolerance of ${say(blocks.tolerance)} either way uses up the joint range of ${say(thickest - thinnest)}.`;
-      problems.add('tolerance-too-wide', at('tolerance'), message, 'Cast more exactly or widen "joint-range".');
+      const mend = `Cast to less than ${say((thickest - thinnest) / 2)}, or let "joint-range" reach past ${say(thinnest + 2 * blocks.tolerance)}.`;
+      problems.add('tolerance-too-wide', at('tolerance'), message, mend);
     }
   }
   const least = Math.min(blocks.courseHeight, blocks.length) * THICKEST_JOINT;

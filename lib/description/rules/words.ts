@@ -1,3 +1,4 @@
+import { WHOLE } from '../../base/tolerances.js';
 import { formatLength, formatNumber, type LengthUnit } from '../../base/units.js';
 
 /** Lengths and angles that are offered as a mend are rounded to the side on which they help. */
@@ -7,16 +8,16 @@ const stepOf = (units: LengthUnit): number => (units === 'ft' || units === 'in' 
 
 export function atLeast(mm: number, units: LengthUnit): string {
   const step = stepOf(units);
-  return formatLength(Math.ceil(mm / step - 1e-6) * step, units);
+  return formatLength(Math.ceil(mm / step - WHOLE) * step, units);
 }
 
 export function atMost(mm: number, units: LengthUnit): string {
   const step = stepOf(units);
-  return formatLength(Math.floor(mm / step + 1e-6) * step, units);
+  return formatLength(Math.floor(mm / step + WHOLE) * step, units);
 }
 
 /** Degrees rounded up to a tenth. */
-export const turnOf = (deg: number): string => `${formatNumber(Math.ceil(deg / 0.1 - 1e-6) * 0.1, 4)} deg`;
+export const turnOf = (deg: number): string => `${formatNumber(Math.ceil(deg / 0.1 - WHOLE) * 0.1, 4)} deg`;
 
 /** Where in height something happens. */
 export const levelOf = (z: number, units: LengthUnit): string =>

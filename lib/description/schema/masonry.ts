@@ -35,6 +35,10 @@ export const blocksSchema = (q: Leaves) => {
         .enum(['curved', 'flat'])
         .prefault('curved')
         .meta({ description: 'Faces curved as the dome, or flat with the sagitta stated.' }),
+      bond: z.enum(['banded', 'free']).prefault('banded').meta({
+        description:
+          'How many blocks the courses have: `banded`, constant over bands of courses, with laps of half a block; `free`, chosen in each course for the fewest moulds.',
+      }),
       'shortest-piece': q.length('Shortest closer that is laid.', { least: 20, most: 1000 }).prefault('120 mm'),
       'least-lap': q
         .length('Least distance between perpends of neighbouring courses.', { least: 0, most: 1000 })
@@ -64,6 +68,36 @@ export const footingSchema = (q: Leaves) =>
       }),
     ])
     .meta({ description: 'Ring footing, its top level with the finished floor; or `none`.' });
+
+export const TIE_LEVELS = ['footing', 'above openings'] as const;
+
+export const tieSchema = (q: Leaves) =>
+  z
+    .union([
+      z.literal('none'),
+      z.strictObject({
+        level: z
+          .union([z.enum(TIE_LEVELS), q.length('Height above the floor.', { least: 0, most: 30_000 })])
+          .prefault('footing')
+          .meta({
+            description:
+              'Where it lies in every dome: in the `footing`, in the first bed `above openings`, or at a height above the floor.',
+          }),
+        bars: q.count('Number of bars side by side.', { least: 1, most: 20 }).prefault(2),
+        diameter: q.length('Diameter of a bar.', { least: 4, most: 40 }),
+        'yield-strength': q
+          .quantity('pressure', 'Yield strength of the steel.', { least: 100_000, most: 1_000_000 })
+          .prefault('500 MPa'),
+        'bond-strength': q
+          .quantity('pressure', 'Design bond strength of the bars in what they are bedded in.', {
+            least: 100,
+            most: 10_000,
+          })
+          .optional(),
+        lap: q.length('Length over which the ends of a bar lie side by side.', { least: 50, most: 5000 }).optional(),
+      }),
+    ])
+    .meta({ description: 'Closed hoop of steel round every dome; or `none`.' });
 
 export const slabSchema = (q: Leaves) =>
   z

@@ -14,6 +14,10 @@ export const projectSchema = (q: Leaves) =>
     })
     .meta({ description: 'What the title blocks say.' });
 
+/** Standards by which loads are put together. */
+export const COMBINATIONS = ['EN 1990', 'ASCE 7'] as const;
+const COEFFICIENT = { least: -4, most: 4 };
+
 const corner = (q: Leaves) => {
   const bounds = { least: -1e6, most: 1e6 };
   return z
@@ -34,6 +38,24 @@ export const siteSchema = (q: Leaves) =>
       'bearing-capacity': q
         .quantity('pressure', 'Bearing pressure that the soil may carry.', { least: 1, most: 10_000 })
         .optional(),
+      'soil-friction': q
+        .number('Friction of the footing on the soil, as the soil’s engineer gives it.', { least: 0, most: 1 })
+        .optional(),
+      combinations: z
+        .enum(COMBINATIONS)
+        .prefault('EN 1990')
+        .meta({ description: 'The standard by which loads are put together.' }),
+      'wind-coefficients': z
+        .tuple([
+          q.number('At the springing on the windward side.', COEFFICIENT),
+          q.number('On the line across the wind through the crown.', COEFFICIENT),
+          q.number('At the springing on the leeward side.', COEFFICIENT),
+        ])
+        .optional()
+        .meta({
+          description:
+            'Pressure coefficients of a dome for wind, pressure positive: windward springing, crown line, leeward springing. Known without them is a hemisphere on the ground alone.',
+        }),
       'frost-depth': q.length('Depth of frost below the ground.', { least: 0, most: 5000 }).optional(),
       plot: z
         .array(corner(q))

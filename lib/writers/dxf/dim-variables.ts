@@ -9,10 +9,18 @@ const MM_PER_INCH = 25.4;
 /** A readers' "tick size" is the reach of the stroke along and across the line, from its middle. */
 const TICK_REACH = STYLE.tick / 2 / Math.SQRT2;
 
+/** How the dimensions of a view are written in a file whose texts are sized for `1 : scale`. */
+export interface DimensionWriting {
+  readonly scale: number;
+  readonly units: WrittenUnits;
+  /** How many times too large the view lies in the model; measures are divided by it. */
+  readonly enlarged: number;
+}
+
 /** Name, group in the style record, group in the header, value: sizes are paper mm, multiplied by DIMSCALE. */
 type Variable = readonly [name: string, style: number, header: number, value: number];
 
-function variables(scale: number, units: WrittenUnits): readonly Variable[] {
+function variables({ scale, units, enlarged }: DimensionWriting): readonly Variable[] {
   const feet = units === 'feet-inches';
   return [
     ['DIMSCALE', 40, 40, scale],
@@ -22,7 +30,7 @@ function variables(scale: number, units: WrittenUnits): readonly Variable[] {
     ['DIMTXT', 140, 40, STYLE.textHeight],
     ['DIMCEN', 141, 40, 0],
     ['DIMTSZ', 142, 40, TICK_REACH],
-    ['DIMLFAC', 144, 40, feet ? 1 / MM_PER_INCH : 1],
+    ['DIMLFAC', 144, 40, (feet ? 1 / MM_PER_INCH : 1) / enlarged],
     ['DIMGAP', 147, 40, STYLE.textGap],
     // Texts lie along their line, inside and outside of the extension lines, above it.
     ['DIMTIH', 73, 70, 0],
@@ -43,25 +51,25 @@ function variables(scale: number, units: WrittenUnits): readonly Variable[] {
 }
 
 /** Name of the dimension style: one for each scale and way of writing, so that drawings can be pasted together. */
-export const dimStyleName = (scale: number, units: WrittenUnits): string =>
-  `OBLIQUE-${scale}-${units === 'metric' ? 'MM' : 'FT'}`;
+export const dimStyleName = ({ scale, units, enlarged }: DimensionWriting): string =>
+  `OBLIQUE-${scale}-${units === 'metric' ? 'MM' : 'FT'}${enlarged === 1 ? '' : `-X${enlarged.toFixed(4).replace('.', '_')}`}`;
 
-export const dimStyleRecord = (name: string, scale: number, units: WrittenUnits, textStyleHandle: string): DxfObject =>
+export const dimStyleRecord = (writing: DimensionWriting, textStyleHandle: string): DxfObject =>
   tableRecord(
     'DIMSTYLE',
     'AcDbDimStyleTableRecord',
     [
-      [2, name],
+      [2, dimStyleName(writing)],
       [70, 0],
-      ...variables(scale, units).map(([, code, , value]): Tag => [code, value]),
+      ...variables(writing).map(([, code, , value]): Tag => [code, value]),
       [340, textStyleHandle],
     ],
     105,
   );
 
 /** The same values as header variables: some readers redraw dimensions from these alone. */
-export const dimHeaders = (name: string, scale: number, units: WrittenUnits): [string, Tag[]][] => [
-  ...variables(scale, units).map(([variable, , code, value]): [string, Tag[]] => [variable, [[code, value]]]),
+export const dimHeaders = (writing: DimensionWriting): [string, Tag[]][] => [
+  ...variables(writing).map(([variable, , code, value]): [string, Tag[]] => [variable, [[code, value]]]),
   ['DIMTXSTY', [[7, TEXT_STYLE]]],
-  ['DIMSTYLE', [[2, name]]],
+  ['DIMSTYLE', [[2, dimStyleName(writing)]]],
 ];

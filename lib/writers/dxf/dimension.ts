@@ -1,4 +1,4 @@
-import { arcMiddle, type DimensionExpansion, dimensionLineEnds } from '../../documents/dimensioning.js';
+import { arcMiddle, type DimensionExpansion, dimensionLineEnds, measureOf } from '../../documents/dimensioning.js';
 import type { DimensionPrimitive } from '../../documents/drawing.js';
 import { atan2 } from '../../math/elementary.js';
 import { DEG, type Vec2 } from '../../math/vec.js';
@@ -12,12 +12,13 @@ const OWN_BLOCK = 32;
 const TEXT_PLACED = 128;
 const MIDDLE_CENTRE = 5;
 
-/** A true dimension: readers measure its points themselves; `block` holds what it looks like. */
+/** A true dimension: readers measure its points themselves; `block` holds what it looks like, in the same place; `text` stands in for their measure. */
 export function dimensionEntity(
   dim: DimensionPrimitive,
   drawn: DimensionExpansion,
   block: string,
   style: string,
+  text?: string,
 ): DxfObject {
   const { definition, parts } = geometry(dim);
   const prefix = 'prefix' in dim ? dim.prefix : undefined;
@@ -28,13 +29,16 @@ export function dimensionEntity(
     [70, KIND[dim.type] + OWN_BLOCK + TEXT_PLACED],
     [71, MIDDLE_CENTRE],
     // Angles stand in radians here.
-    [42, dim.type === 'angle' ? drawn.measure * DEG : drawn.measure],
+    [42, dim.type === 'angle' ? drawn.measure * DEG : measureOf(dim)],
     // Angle brackets stand for the measure.
-    [1, prefix === undefined ? '' : `${safeText(prefix).replaceAll('<>', '< >')}<>`],
+    [1, text === undefined ? measured(prefix) : unbracketed(text)],
     [3, style],
   ];
   return entity('DIMENSION', 'dimension', [['AcDbDimension', common], ...parts]);
 }
+
+const measured = (prefix: string | undefined): string => (prefix === undefined ? '' : `${unbracketed(prefix)}<>`);
+const unbracketed = (text: string): string => safeText(text).replaceAll('<>', '< >');
 
 function geometry(dim: DimensionPrimitive): { definition: Vec2; parts: Part[] } {
   switch (dim.type) {

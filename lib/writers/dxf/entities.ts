@@ -94,6 +94,10 @@ export function textEntity(box: TextBox, layer: LayerName): DxfObject {
   ]);
 }
 
+/** A block set in its place, as large as it is. */
+export const insertEntity = (block: string, at: Vec2, rotationDeg: number, layer: LayerName): DxfObject =>
+  entity('INSERT', layer, [['AcDbBlockReference', [[2, block], ...point(10, at), [50, rotationDeg]]]]);
+
 /** The chain round a dot. */
 export function dotLoop(dot: Dot): Segment[] {
   const arc: ArcSegment = {

@@ -3,11 +3,11 @@ import Handle from 'dxf-writer/src/Handle.js';
 import Table from 'dxf-writer/src/Table.js';
 import type TagsManager from 'dxf-writer/src/TagsManager.js';
 import TextStyle from 'dxf-writer/src/TextStyle.js';
-import type { LineType, View } from '../../documents/drawing.js';
-import { viewBounds } from '../../documents/drawing-bounds.js';
+import type { LineType } from '../../documents/drawing.js';
+import type { Bounds2 } from '../../documents/drawing-bounds.js';
 import { dashesOf, LAYERS } from '../../documents/layers.js';
 import type { Vec2 } from '../../math/vec.js';
-import { dimHeaders, dimStyleName, dimStyleRecord } from './dim-variables.js';
+import { type DimensionWriting, dimHeaders, dimStyleName, dimStyleRecord } from './dim-variables.js';
 import { TEXT_STYLE, weightCode } from './entities.js';
 import { DxfObject, tableRecord } from './object.js';
 import { GuardedTags, point } from './tags.js';
@@ -33,22 +33,30 @@ const LINE_TYPES: Readonly<Record<LineType, string>> = {
 /** No plot style object is named. */
 const NO_HANDLE = '0';
 
+/** What a file is made for. */
+export interface DrawingFrame {
+  /** Dashes, hatches and texts are sized for `1 : scale`. */
+  readonly scale: number;
+  /** The ways in which dimensions are written; the first is the header's. */
+  readonly writings: readonly [DimensionWriting, ...DimensionWriting[]];
+  readonly bounds: Bounds2;
+}
+
 /**
- * A DXF file (AC1021, UTF-8) of one view: the library's frame of tables and sections, with layers that carry weights,
+ * A DXF file (AC1021, UTF-8): the library's frame of tables and sections, with layers that carry weights,
  * blocks with content, dimension styles, and owners that are block records.
  */
 export class ViewDrawing extends DxfDrawing {
-  readonly dimStyle: string;
   private readonly blockTable = new Table('BLOCK_RECORD');
   private readonly content: Block[] = [];
+  private readonly symbols = new Set<string>();
   private readonly model: Block;
 
-  constructor(view: View) {
+  constructor(frame: DrawingFrame) {
     super();
-    this.dimStyle = dimStyleName(view.scale, view.units);
-    this.addLayersOf(view.scale);
-    this.addStyles(view);
-    this.addHeaders(view);
+    this.addLayersOf(frame.scale);
+    this.addStyles(frame);
+    this.addHeaders(frame);
     this.model = this.block('*Model_Space', 0);
     this.block(PAPER_SPACE, 0);
   }
@@ -64,6 +72,14 @@ export class ViewDrawing extends DxfDrawing {
     const block = this.block(name, ANONYMOUS);
     for (const entity of entities) block.entities.push(entity.ownedBy(block.record.handle));
     return name;
+  }
+
+  /** Makes a block of that name, unless there is one. */
+  addSymbolBlock(name: string, entities: () => readonly DxfObject[]): void {
+    if (this.symbols.has(name)) return;
+    this.symbols.add(name);
+    const block = this.block(name, 0);
+    for (const entity of entities()) block.entities.push(entity.ownedBy(block.record.handle));
   }
 
   private block(name: string, flags: number): Block {
@@ -101,15 +117,15 @@ export class ViewDrawing extends DxfDrawing {
     }
   }
 
-  private addStyles(view: View): void {
+  private addStyles({ writings }: DrawingFrame): void {
     const style = new TextStyle(TEXT_STYLE);
     style.fontFileName = 'DejaVuSans.ttf';
     this.tables.STYLE?.add(style);
-    this.tables.DIMSTYLE?.add(dimStyleRecord(this.dimStyle, view.scale, view.units, style.handle));
+    const records = new Map(writings.map((writing) => [dimStyleName(writing), writing]));
+    for (const writing of records.values()) this.tables.DIMSTYLE?.add(dimStyleRecord(writing, style.handle));
   }
 
-  private addHeaders(view: View): void {
-    const { min, max } = viewBounds(view);
+  private addHeaders({ bounds: { min, max }, writings }: DrawingFrame): void {
     this.setUnits('Millimeters');
     this.header('MEASUREMENT', [[70, 1]]);
     this.header('EXTMIN', point(10, min));
@@ -117,7 +133,7 @@ export class ViewDrawing extends DxfDrawing {
     this.header('LTSCALE', [[40, 1]]);
     this.header('LWDISPLAY', [[290, 1]]);
     this.header('TEXTSTYLE', [[7, TEXT_STYLE]]);
-    for (const [name, tags] of dimHeaders(this.dimStyle, view.scale, view.units)) this.header(name, tags);
+    for (const [name, tags] of dimHeaders(writings[0])) this.header(name, tags);
     const viewports = this.tables.VPORT;
     if (viewports) viewports.elements = [];
     viewports?.add(wholeView(min, max));

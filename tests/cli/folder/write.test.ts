@@ -48,6 +48,10 @@ describe('writing a package', () => {
     expect(tree(join(temporary.path, 'deep/er/out'))).toMatchObject({ 'a/1': 'x' });
   });
 
+  it('answers at once where no folder can be made', async () => {
+    await expect(writeFolder('/proc/nowhere/out', delivery({ 'a/1': 'x' }))).rejects.toThrow(FileError);
+  });
+
   it('takes an empty folder, and one with the litter of file browsers', async () => {
     mkdirSync(out());
     await writeFolder(out(), delivery({ 'a/1': 'x' }));

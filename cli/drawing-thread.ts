@@ -1,0 +1,31 @@
+import { availableParallelism } from 'node:os';
+import { Worker } from 'node:worker_threads';
+import { DescriptionError, type DrawingSet, type House, type Problem } from './library.js';
+
+/** What comes back from the thread: the drawings, or what is wrong with the description. */
+export type Drawn = { readonly set: DrawingSet } | { readonly problems: readonly Problem[] };
+
+export interface DrawingThread {
+  /** Draws a house on the other thread; its trouble comes back as the promise's. */
+  readonly draw: (house: House) => Promise<DrawingSet>;
+  /** Ends a thread that was given nothing to draw. */
+  readonly dismiss: () => Promise<unknown>;
+}
+
+/** Starts a thread that gets ready while this one still reads; `null` where the machine has no room for two. */
+export function startDrawingThread(): DrawingThread | null {
+  if (availableParallelism() < 2) return null;
+  const worker = new Worker(new URL('./drawing-worker.js', import.meta.url));
+  return {
+    draw: (house) =>
+      new Promise((resolve, reject) => {
+        worker.once('message', (drawn: Drawn) =>
+          'set' in drawn ? resolve(drawn.set) : reject(new DescriptionError(drawn.problems)),
+        );
+        worker.once('error', reject);
+        worker.once('exit', (code) => reject(new Error(`the drawing thread ended with ${code} and gave nothing back`)));
+        worker.postMessage(house);
+      }),
+    dismiss: () => worker.terminate(),
+  };
+}

@@ -1,0 +1,71 @@
+import type { House } from '../description/house.js';
+import { type Dwelling, dwellingOf } from '../dwelling/dwelling.js';
+import { type Balance, balanceOf } from '../masonry/balance.js';
+import type { LaidHouse } from '../masonry/block.js';
+import { layBlocks } from '../masonry/lay.js';
+import { type MasonryPlan, mouldNames, planMasonry } from '../masonry/plan.js';
+import { type HouseSetout, setOutHouse } from '../setout/house.js';
+import { type CourseLaying, layingOf } from '../statics/laying-courses.js';
+import type { Statics } from '../statics/results.js';
+import { staticsOf } from '../statics/statics.js';
+import { tieSteelKg } from '../statics/tie.js';
+import { courseMould, type MouldOf } from '../works/calendar.js';
+import { type Works, worksOf } from '../works/works.js';
+
+/** Everything that is known of a house before solids and drawings are made; each part worked out when first asked for. */
+export interface Study {
+  /** Bond and moulds. */
+  readonly plan: MasonryPlan;
+  /** In bond, with the perpends that the moulds leave. */
+  readonly setout: HouseSetout;
+  readonly laid: LaidHouse;
+  readonly balance: Balance;
+  readonly statics: Statics;
+  readonly laying: readonly CourseLaying[];
+  readonly dwelling: Dwelling;
+  readonly works: Works;
+}
+
+export function study(house: House): Study {
+  const plan = planMasonry(setOutHouse(house));
+  const { setout } = plan;
+  const nameOf = mouldNames(plan);
+  // A course that no mould of the family fits has one of its own.
+  const mouldOf: MouldOf = (block) => nameOf(block) ?? courseMould(block);
+  const laid = once(() => layBlocks(setout));
+  const balance = once(() => balanceOf(setout, laid()));
+  const statics = once(() => staticsOf(setout));
+  const works = once(() => worksOf(setout, laid(), balance(), { ringSteelKg: tieSteelKg(setout), mouldOf }));
+  const laying = once(() => layingOf(setout, laid()));
+  const dwelling = once(() => dwellingOf(setout));
+  return {
+    plan,
+    setout,
+    get laid() {
+      return laid();
+    },
+    get balance() {
+      return balance();
+    },
+    get statics() {
+      return statics();
+    },
+    get laying() {
+      return laying();
+    },
+    get dwelling() {
+      return dwelling();
+    },
+    get works() {
+      return works();
+    },
+  };
+}
+
+function once<T extends object>(make: () => T): () => T {
+  let made: T | undefined;
+  return () => {
+    made ??= make();
+    return made;
+  };
+}

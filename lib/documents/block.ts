@@ -1,0 +1,26 @@
+import type { Vec2 } from '../math/vec.js';
+import { placed } from './placing.js';
+import type { PaperPrimitive } from './sheet.js';
+
+/** A piece of paper content: primitives in mm, from its upper left corner at the origin to the right and downward. */
+export interface Block {
+  readonly width: number;
+  readonly height: number;
+  readonly primitives: readonly PaperPrimitive[];
+}
+
+/** The primitives of a block whose upper left corner is given, on paper or, enlarged by the scale, in a model. */
+export const placeBlock = (block: Block, corner: Vec2, scale = 1): PaperPrimitive[] =>
+  block.primitives.map((p) => placed(p, { turnDeg: 0, scale, offset: corner }));
+
+/** Blocks one under another. */
+export function stackBlocks(blocks: readonly Block[], gap: number): Block {
+  let y = 0;
+  const primitives = blocks.flatMap((block, i) => {
+    if (i > 0) y -= gap;
+    const own = placeBlock(block, [0, y]);
+    y -= block.height;
+    return own;
+  });
+  return { width: Math.max(0, ...blocks.map((b) => b.width)), height: -y, primitives };
+}

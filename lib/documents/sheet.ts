@@ -1,0 +1,96 @@
+import type { Vec2 } from '../math/vec.js';
+import { DocumentError } from './document-error.js';
+import type { PlainPrimitive, SymbolPrimitive, View } from './drawing.js';
+import { auditView } from './drawing-audit.js';
+import { type Bounds2, boundsOf, viewBounds } from './drawing-bounds.js';
+import { sheetFrame } from './sheet-frame.js';
+import { drawingSpace, type SheetSize } from './sheet-size.js';
+import { TITLE_BLOCK, type TitleBlock, titleBlockForm } from './title-block.js';
+
+/** A view on a sheet: its model's origin lies at `at`, mm from the sheet's lower left corner, at the view's own scale. */
+export interface PlacedView {
+  readonly view: View;
+  readonly at: Vec2;
+}
+
+/** What is drawn on paper and not in a model: captions, notes, tables, symbols. */
+export type PaperPrimitive = PlainPrimitive | SymbolPrimitive;
+
+/** One sheet of paper: views at their scales, paper content in mm from its lower left corner, frame and title block. */
+export interface Sheet {
+  readonly id: string;
+  readonly size: SheetSize;
+  readonly views: readonly PlacedView[];
+  readonly paper: readonly PaperPrimitive[];
+  readonly titleBlock: TitleBlock;
+}
+
+/** All that is drawn on the paper itself, frame and title block first. */
+export const sheetForm = (sheet: Sheet): PaperPrimitive[] => [
+  ...sheetFrame(sheet.size),
+  ...titleBlockForm(sheet.titleBlock, drawingSpace(sheet.size).right, drawingSpace(sheet.size).bottom),
+  ...sheet.paper,
+];
+
+/** What a sheet is called in lists and titles of documents. */
+export const sheetName = ({ titleBlock: t }: Sheet): string =>
+  `${t.project}: ${t.title} (sheet ${t.sheet} of ${t.sheets})`;
+
+/** Box of a placed view on paper, mm. */
+export function placedBounds({ view, at }: PlacedView): Bounds2 {
+  const { min, max } = viewBounds(view);
+  const on = (p: Vec2): Vec2 => [at[0] + p[0] / view.scale, at[1] + p[1] / view.scale];
+  return { min: on(min), max: on(max) };
+}
+
+export interface SheetFault {
+  readonly code: 'unsound-view' | 'outside-frame' | 'views-overlap' | 'on-title-block';
+  readonly message: string;
+}
+
+/** Everything that would make a sheet unreadable; an empty list means sound. */
+export function auditSheet(sheet: Sheet): SheetFault[] {
+  const faults: SheetFault[] = [];
+  const bad = (code: SheetFault['code'], message: string): void => {
+    faults.push({ code, message });
+  };
+  const form: View = { id: sheet.id, title: '', scale: 1, units: 'metric', primitives: sheet.paper };
+  for (const view of [form, ...sheet.views.map((v) => v.view)])
+    for (const fault of auditView(view)) bad('unsound-view', `${view.id}: ${fault.message}`);
+  if (faults.length > 0) return faults;
+
+  const space = drawingSpace(sheet.size);
+  const frame: Bounds2 = { min: [space.left, space.bottom], max: [space.right, space.top] };
+  const block: Bounds2 = {
+    min: [space.right - TITLE_BLOCK.width, space.bottom],
+    max: [space.right, space.bottom + TITLE_BLOCK.height],
+  };
+  const boxes = sheet.views.map((v) => ({ name: `The view "${v.view.title}"`, box: placedBounds(v) }));
+  if (sheet.paper.length > 0) boxes.push({ name: 'The notes', box: viewBounds(form) });
+  for (const { name, box } of boxes)
+    if (!within(box, frame)) bad('outside-frame', `${name} reaches out of the frame of ${sheet.size.name}.`);
+  boxes.forEach(({ name, box }, i) => {
+    if (i >= sheet.views.length) return;
+    if (overlap(box, block)) bad('on-title-block', `${name} lies on the title block.`);
+    for (const other of boxes.slice(i + 1, sheet.views.length))
+      if (overlap(box, other.box)) bad('views-overlap', `${name} overlaps ${other.name.toLowerCase()}.`);
+  });
+  return faults;
+}
+
+/** @throws DocumentError that tells every fault of the sheet at once. */
+export function requireSoundSheet(sheet: Sheet): void {
+  const faults = auditSheet(sheet);
+  const [first] = faults;
+  if (first) throw new DocumentError(first.code, sheet.id, faults.map((f) => f.message).join(' '));
+}
+
+const within = (a: Bounds2, b: Bounds2): boolean =>
+  [0, 1].every((i) => (a.min[i] as number) >= (b.min[i] as number) && (a.max[i] as number) <= (b.max[i] as number));
+
+const overlap = (a: Bounds2, b: Bounds2): boolean =>
+  [0, 1].every((i) => (a.min[i] as number) < (b.max[i] as number) && (b.min[i] as number) < (a.max[i] as number));
+
+/** Box round paper primitives, mm. */
+export const paperBounds = (primitives: readonly PaperPrimitive[]): Bounds2 =>
+  primitives.length === 0 ? boundsOf([]) : viewBounds({ id: '', title: '', scale: 1, units: 'metric', primitives });

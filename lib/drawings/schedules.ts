@@ -1,0 +1,66 @@
+import { formatAngle, formatLength, formatLevel } from '../base/measures.js';
+import type { Column, Table } from '../documents/table.js';
+import type { HouseSetout } from '../setout/house.js';
+import { writtenUnits } from './words.js';
+
+const text = (key: string, label: string): Column => ({ key, label, kind: 'text' });
+/** Written like the dimensions of the drawing: a text that stands to the right like a number. */
+const size = (key: string, label: string): Column => ({ key, label, kind: 'number' });
+
+/** Openings as a sheet lists them: between jambs, from sill to crown of the intrados, written like its dimensions. */
+export function openingSchedule(house: HouseSetout): Table {
+  const units = writtenUnits(house.house);
+  const length = (mm: number) => formatLength(mm, units);
+  return {
+    id: 'opening-schedule',
+    title: 'Openings',
+    columns: [
+      text('id', 'opening'),
+      ...(house.domes.length > 1 ? [text('in', 'in')] : []),
+      text('use', 'use'),
+      size('bearing', 'bearing'),
+      size('width', 'clear width'),
+      size('height', 'clear height'),
+      size('sill', 'level of sill'),
+      text('head', 'head'),
+    ],
+    rows: house.arches.map(({ opening, section }) => ({
+      id: opening.id,
+      in: opening.in,
+      use: opening.use,
+      bearing: formatAngle(opening.bearingDeg),
+      width: length(opening.width),
+      height: length(section.crownZ - section.sill),
+      sill: formatLevel(section.sill, units),
+      head: opening.head.shape,
+    })),
+  };
+}
+
+/** Domes as a sheet lists them. */
+export function domeSchedule(house: HouseSetout): Table {
+  const units = writtenUnits(house.house);
+  const length = (mm: number) => formatLength(mm, units);
+  return {
+    id: 'dome-schedule',
+    title: 'Domes',
+    columns: [
+      text('id', 'dome'),
+      text('profile', 'intrados'),
+      size('radius', 'inside radius'),
+      size('stem', 'stem wall'),
+      size('rise', 'rise'),
+      size('top', 'level of top'),
+      size('courses', 'courses'),
+    ],
+    rows: house.domes.map((dome) => ({
+      id: dome.id,
+      profile: dome.profile.shape,
+      radius: length(dome.springingRadius),
+      stem: length(dome.springingZ),
+      rise: length(dome.profile.rise),
+      top: formatLevel(dome.topZ, units),
+      courses: dome.courses.length,
+    })),
+  };
+}

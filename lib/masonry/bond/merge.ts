@@ -1,0 +1,99 @@
+import { SAME_ANGLE_RAD, SAME_POINT } from '../../base/tolerances.js';
+import type { LaidSpan } from './spans.js';
+
+/** A piece beside a cut that stays shorter than the shortest piece. */
+export interface ShortPiece {
+  readonly length: number;
+  /** Mass of one block with its neighbour, kg; `null` where it has none. */
+  readonly togetherKg: number | null;
+}
+
+export interface Merges {
+  /** Blocks to cast for the ring: whole ones, those to be cut, and those that take in a neighbour. */
+  readonly blocks: number;
+  readonly cut: number;
+  /** What is cut off, in blocks. */
+  readonly waste: number;
+  /** Perpends left out, by number. */
+  readonly leftOut: readonly number[];
+  readonly short: readonly ShortPiece[];
+  /** Shortest piece beside a cut after all, mm; `null` where nothing is cut. */
+  readonly shortest: number | null;
+}
+
+/** A ring of equal blocks and what its pieces must keep. Angles in radians. */
+export interface RingRules {
+  readonly module: number;
+  readonly radius: number;
+  readonly joint: number;
+  readonly shortestPiece: number;
+  readonly heaviestKg: number;
+  /** Freshly demoulded, for each radian of the ring. */
+  readonly kgPerRadian: number;
+}
+
+/** Makes short pieces beside cuts one with their neighbours, unless the two together are too heavy. */
+export function mergeShort(rules: RingRules, start: number, spans: readonly LaidSpan[]): Merges {
+  const ends = spans.map((span) => mergeSpan(rules, start, span));
+  const shortest = Math.min(...ends.map((e) => e.shortest));
+  const sum = (pick: (end: (typeof ends)[number]) => number) => ends.reduce((all, e) => all + pick(e), 0);
+  const ring = Math.round((2 * Math.PI) / rules.module);
+  return {
+    blocks: spans.length === 0 ? ring : sum((e) => e.blocks),
+    cut: sum((e) => e.cut),
+    waste: sum((e) => e.waste),
+    leftOut: ends.flatMap((e) => e.leftOut).sort((a, b) => a - b),
+    short: ends.flatMap((e) => e.short),
+    shortest: spans.length === 0 ? null : shortest,
+  };
+}
+
+function mergeSpan(rules: RingRules, start: number, { from, to, fromRadius, toRadius }: LaidSpan) {
+  const { module, radius, joint, shortestPiece, heaviestKg, kgPerRadian } = rules;
+  const count = Math.round((2 * Math.PI) / module);
+  const half = joint / 2 / radius;
+  const isShort = (length: number) => length < shortestPiece - SAME_POINT;
+  // A perpend nearer to a cut than half a joint is one with the cut's joint.
+  const slack = half + SAME_POINT / radius;
+  let first = Math.ceil((from + slack - start) / module);
+  let last = Math.floor((to - slack - start) / module);
+  const at = (k: number) => start + k * module;
+  const leftOut: number[] = [];
+  const short: ShortPiece[] = [];
+  let shortest = Number.POSITIVE_INFINITY;
+  for (const ahead of [true, false]) {
+    const end = ahead ? from : to;
+    const own = ahead ? fromRadius : toRadius;
+    const near = ahead ? first : last;
+    const parted = last >= first;
+    const length = own * (parted ? Math.abs(at(near) - end) - half : to - from);
+    if (!parted || !isShort(length)) {
+      shortest = Math.min(shortest, length);
+      // Without a perpend both ends are the same piece.
+      if (isShort(length) && ahead) short.push({ length, togetherKg: null });
+      continue;
+    }
+    const next = ahead ? at(near + 1) - half : at(near - 1) + half;
+    const together = Math.abs((first === last ? from + to - end : next) - end);
+    if ((together - heaviestKg / kgPerRadian) * radius > SAME_POINT) {
+      short.push({ length, togetherKg: kgPerRadian * together });
+      shortest = Math.min(shortest, length);
+      continue;
+    }
+    if (ahead) first++;
+    else last--;
+    leftOut.push(((near % count) + count) % count);
+    shortest = Math.min(shortest, own * together);
+  }
+  // A piece from cut to cut is one; those longer than a block take in their neighbours.
+  const pieces = last < first ? [to - from] : [at(first) - half - from, to - half - at(last)];
+  const rests = pieces.map((angle) => 1 - angle / (module - 2 * half)).filter((rest) => rest > SAME_ANGLE_RAD);
+  return {
+    leftOut,
+    short,
+    shortest,
+    blocks: Math.max(0, last - first + 1) + 1,
+    cut: rests.length,
+    waste: rests.reduce((all, rest) => all + rest, 0),
+  };
+}

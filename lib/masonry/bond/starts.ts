@@ -1,0 +1,106 @@
+import { SAME_POINT } from '../../base/tolerances.js';
+import { turnPositive } from '../../math/vec.js';
+import { mergeShort, type RingRules } from './merge.js';
+import type { LaidSpan } from './spans.js';
+
+/** What decides where the perpends of one ring of equal blocks are best. Bearings and angles in radians. */
+export interface StartProblem extends RingRules {
+  readonly leastLap: number;
+  readonly spans: readonly LaidSpan[];
+  /** Perpends of the course below. */
+  readonly below: readonly number[];
+  /** Those of them that meet a perpend of the course under that one. */
+  readonly lines: readonly number[];
+  /** Where the first perpend would be if nothing were cut. */
+  readonly home: number;
+}
+
+/** What is wrong with a start. */
+export interface StartCost {
+  /** What pieces beside cuts lack of the shortest piece that are too heavy to be one with their neighbours, mm. */
+  readonly short: number;
+  /** By how much perpends come nearer than a joint to lines through two courses, mm. */
+  readonly lines: number;
+  /** What laps lack of the least lap, mm. */
+  readonly laps: number;
+  /** Pieces that become one with their neighbours. */
+  readonly merged: number;
+  /** Distance from the place it would have if nothing were cut, mm. */
+  readonly away: number;
+}
+
+/**
+ * What one of each counts for. A ring that laps nowhere is worse than a closer that is too short, a line through three
+ * courses worse than some short laps, and a block of odd length better than either; common practice, no source.
+ */
+const WEIGHTS: Readonly<Record<keyof StartCost, number>> = { short: 30, lines: 500, laps: 1, merged: 40, away: 0.001 };
+
+/** The objective: the sum of all that is wrong by its weight. */
+export const weighed = (cost: StartCost): number =>
+  (Object.keys(WEIGHTS) as (keyof StartCost)[]).reduce((sum, key) => sum + WEIGHTS[key] * cost[key], 0);
+
+/**
+ * Bearing of the first perpend, in [0, module), at which the objective is least. It is linear between the bearings at
+ * which something begins or stops to count, so that its least value stands at one of these: all are tried.
+ */
+export function bestStart(problem: StartProblem): number {
+  const starts = [...new Set(kinks(problem).map((at) => inModule(at, problem.module)))].sort((a, b) => a - b);
+  let best = 0;
+  let least = Number.POSITIVE_INFINITY;
+  for (const start of starts) {
+    const cost = weighed(startCost(problem, start));
+    if (cost >= least - SAME_POINT) continue;
+    least = cost;
+    best = start;
+  }
+  return best;
+}
+
+function inModule(at: number, module: number): number {
+  const rest = at % module;
+  const positive = rest < 0 ? rest + module : rest;
+  return positive < module ? positive : 0;
+}
+
+function kinks(problem: StartProblem): number[] {
+  const { module, radius, joint, shortestPiece, leastLap, heaviestKg, kgPerRadian } = problem;
+  const { spans, below, lines, home } = problem;
+  const half = joint / 2 / radius;
+  // Piece that with a whole block weighs just what may be lifted.
+  const heavy = heaviestKg / kgPerRadian - module;
+  const found = [0, home, home + module / 2];
+  for (const { from, to, fromRadius, toRadius } of spans) {
+    for (const d of [0, half, half + shortestPiece / fromRadius, half + heavy]) found.push(from + d);
+    for (const d of [0, half, half + shortestPiece / toRadius, half + heavy]) found.push(to - d);
+  }
+  for (const at of below) found.push(at, at + leastLap / radius, at - leastLap / radius, at + module / 2);
+  for (const at of lines) found.push(at + joint / radius, at - joint / radius);
+  return found;
+}
+
+export function startCost(problem: StartProblem, start: number): StartCost {
+  const { module, radius, joint, shortestPiece, leastLap, spans, below, lines, home } = problem;
+  const gap = (at: number) => {
+    const t = inModule(start - at, module);
+    return radius * Math.min(t, module - t);
+  };
+  const lacking = (list: readonly number[], wanted: number) =>
+    list.reduce((sum, at) => sum + Math.max(0, wanted - gap(at)), 0);
+  const { short, leftOut } = mergeShort(problem, start, spans);
+  return {
+    short: short.reduce((sum, { length }) => sum + shortestPiece - length, 0),
+    lines: lacking(lines, joint),
+    laps: lacking(below, leastLap),
+    merged: leftOut.length,
+    away: gap(home),
+  };
+}
+
+/** Perpends of `upper` that meet one of `lower`: nearer than `within`, radians. */
+export const perpendsInLine = (upper: readonly number[], lower: readonly number[], within: number): number[] =>
+  upper.filter((at) =>
+    lower.some((other) => {
+      const turn = turnPositive(at - other);
+      return Math.min(turn, 2 * Math.PI - turn) < within;
+    }),
+  );

@@ -1,0 +1,77 @@
+import type { FitLimits } from './limits.js';
+import { placeBlock } from './place.js';
+import type { Site } from './site.js';
+import type { Reach } from './stab.js';
+import { slopesOf, type Window, windowOf } from './window.js';
+
+/** A course that may be laid with some numbers of equal blocks. */
+export interface Place {
+  readonly site: Site;
+  readonly counts: readonly number[];
+  /** Number of blocks that comes nearest to the asked length, not whole. */
+  readonly ideal: number;
+}
+
+/** Places that the same moulds fit. */
+export interface Kind extends Place {
+  readonly item: number;
+  /** How many places are of this kind. */
+  readonly number: number;
+}
+
+/** Slopes of one lean that fit a kind with some number of blocks. */
+export interface CountReach extends Reach {
+  readonly count: number;
+}
+
+/** All moulds of one parent and one lean. */
+export interface MouldLine {
+  readonly parent: Site;
+  readonly lean: number;
+  readonly reaches: readonly CountReach[];
+}
+
+/** Steps in which a mould may narrow upward more or less than its parent course, mm over its height. */
+const TAPER_STEP = 0.5;
+
+/** The family of a parent's moulds as lines of one lean each, towards the kinds given; the least lean first. */
+export function* mouldLines(parent: Site, kinds: readonly Kind[], limits: FitLimits): Generator<MouldLine> {
+  const windows = kinds.flatMap((kind) =>
+    windowsIn(parent, kind, limits).map((window) => ({ item: kind.item, window })),
+  );
+  const step = TAPER_STEP / (2 * (parent.course.to - parent.course.bed));
+  let most = 0;
+  for (const { window } of windows)
+    for (const lean of window.leans) most = Math.max(most, Math.floor(Math.abs(lean) / step));
+  for (const notch of outward(most)) {
+    const lean = notch * step;
+    const reaches: CountReach[] = [];
+    for (const { item, window } of windows) {
+      if (lean < window.leans[0] || lean > window.leans[1]) continue;
+      const [low, high] = slopesOf(window, lean);
+      if (high >= low) reaches.push({ item, low, high, count: window.placement.count });
+    }
+    if (reaches.length > 0) yield { parent, lean, reaches };
+  }
+}
+
+function* outward(most: number): Generator<number> {
+  yield 0;
+  for (let k = 1; k <= most; k++) {
+    yield k;
+    yield -k;
+  }
+}
+
+/** Perpends of a parent's mould that keep the joints in a place, for each number of blocks that may be laid there. */
+export function windowsIn(parent: Site, { site, counts }: Place, limits: FitLimits): Window[] {
+  const found: Window[] = [];
+  // Misses grow with a block's width: once a count is too small, so are all below it.
+  for (const count of [...counts].sort((a, b) => b - a)) {
+    const placement = placeBlock(parent, site, count, limits);
+    if (!placement) break;
+    const window = windowOf(placement, limits);
+    if (window.leans[0] <= window.leans[1]) found.push(window);
+  }
+  return found;
+}

@@ -1,0 +1,58 @@
+import { type CountReach, type Kind, mouldLines } from './family.js';
+import type { FitLimits } from './limits.js';
+import type { Site } from './site.js';
+import { stabLine } from './stab.js';
+import type { Mould } from './window.js';
+
+const missOf = (count: number, { ideal }: Kind): number => Math.abs(count / ideal - 1);
+
+/**
+ * Gives every kind to the mould that fits it with blocks nearest to the asked length.
+ * @param fits for each mould, for each kind, the numbers of blocks that it fits
+ */
+export function shareOut(
+  kinds: readonly Kind[],
+  fits: readonly (readonly (readonly { readonly count: number }[])[])[],
+): Kind[][] {
+  const shares: Kind[][] = fits.map(() => []);
+  for (const [k, kind] of kinds.entries()) {
+    let best = -1;
+    let least = Number.POSITIVE_INFINITY;
+    for (const [m, own] of fits.entries()) {
+      for (const { count } of own[k] ?? []) {
+        const miss = missOf(count, kind);
+        if (miss >= least) continue;
+        least = miss;
+        best = m;
+      }
+    }
+    shares[best]?.push(kind);
+  }
+  return shares;
+}
+
+/** Of all moulds that fit every one of the kinds, the one whose blocks come nearest to the asked length. */
+export function nearestMould(parents: readonly Site[], kinds: readonly Kind[], limits: FitLimits): Mould | null {
+  let best: Mould | null = null;
+  const size = 1 + Math.max(-1, ...kinds.map(({ item }) => item));
+  let least = Number.POSITIVE_INFINITY;
+  for (const parent of parents) {
+    for (const { lean, reaches } of mouldLines(parent, kinds, limits)) {
+      stabLine(reaches, size, (at, _items, number) => {
+        if (number < kinds.length) return;
+        const miss = kinds.reduce((sum, kind) => sum + kind.number * leastMiss(kind, reaches, at), 0);
+        if (miss >= least) return;
+        least = miss;
+        best = { parent, slope: at, lean };
+      });
+    }
+  }
+  return best;
+}
+
+function leastMiss(kind: Kind, reaches: readonly CountReach[], at: number): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (const { item, low, high, count } of reaches)
+    if (item === kind.item && low <= at && at <= high) least = Math.min(least, missOf(count, kind));
+  return least;
+}

@@ -1,0 +1,108 @@
+import { KnownBits, members } from './bits.js';
+import { leastCover, MOST_NODES } from './cover.js';
+import { type Kind, mouldLines, type Place, windowsIn } from './family.js';
+import type { FitLimits } from './limits.js';
+import { nearestMould, shareOut } from './nearest.js';
+import { kindOf, type Site } from './site.js';
+import { stabLine } from './stab.js';
+import { jointsOf, type Mould, slopesOf } from './window.js';
+
+/** One way to lay a course: all its blocks from one mould. */
+export interface Fit {
+  /** Index of the mould in the plan. */
+  readonly mould: number;
+  readonly count: number;
+  /** Thinnest and thickest perpend of dry blocks, over corners and middles of edges of both faces. */
+  readonly joints: readonly [number, number];
+  readonly faceMiss: number;
+  readonly bedOver: number;
+  readonly bedUnder: number;
+}
+
+export interface MouldPlan {
+  readonly moulds: readonly Mould[];
+  /** Ways to lay each place, in the order given; none where no mould of the family fits. */
+  readonly fits: readonly (readonly Fit[])[];
+  readonly atLeast: number;
+  readonly proven: boolean;
+  readonly nodes: number;
+  /** Moulds of the family that were weighed against each other. */
+  readonly candidates: number;
+}
+
+/**
+ * The fewest moulds for all places, over the family of moulds with any parent among the places, any slope of the
+ * perpends, and leans in steps of half a millimetre of taper. Each mould is then the one whose blocks come nearest to
+ * the asked length of all that fit the same courses.
+ */
+export function searchMoulds(places: readonly Place[], limits: FitLimits, mostNodes = MOST_NODES): MouldPlan {
+  const { kinds, kindAt } = kindsOf(places);
+  const parents = parentsOf(kinds);
+  const candidates = candidateMoulds(kinds, parents, limits);
+  const { chosen, atLeast, proven, nodes } = leastCover(
+    candidates.map((c) => c.items),
+    kinds.length,
+    mostNodes,
+  );
+  const covering = chosen.map((k) => (candidates[k] as Candidate).mould);
+  const shares = shareOut(
+    kinds,
+    covering.map((mould, k) => kinds.map((kind) => fitsIn(mould, k, kind, limits))),
+  );
+  const moulds = covering.map((mould, k) => nearestMould(parents, shares[k] as readonly Kind[], limits) ?? mould);
+  const fits = kinds.map((kind) => moulds.flatMap((mould, k) => fitsIn(mould, k, kind, limits)));
+  return {
+    moulds,
+    fits: kindAt.map((item) => fits[item] as readonly Fit[]),
+    atLeast,
+    proven,
+    nodes,
+    candidates: candidates.length,
+  };
+}
+
+function kindsOf(places: readonly Place[]): { kinds: Kind[]; kindAt: number[] } {
+  const found = new Map<string, Kind>();
+  const kindAt = places.map((place) => {
+    const key = `${kindOf(place.site)} / ${place.counts.join(' ')}`;
+    const kind = found.get(key) ?? { ...place, item: found.size, number: 0 };
+    found.set(key, { ...kind, number: kind.number + 1 });
+    return kind.item;
+  });
+  return { kinds: [...found.values()], kindAt };
+}
+
+/** One parent for all places that differ in nothing but their counts. */
+const parentsOf = (kinds: readonly Kind[]): Site[] => [
+  ...new Map(kinds.map(({ site }) => [kindOf(site), site])).values(),
+];
+
+interface Candidate {
+  readonly mould: Mould;
+  readonly items: readonly number[];
+}
+
+/** Moulds of the family by the set of kinds that they fit; of moulds alike in that the first stays. */
+function candidateMoulds(kinds: readonly Kind[], parents: readonly Site[], limits: FitLimits): Candidate[] {
+  const known = new KnownBits();
+  const found: Candidate[] = [];
+  for (const parent of parents) {
+    for (const { lean, reaches } of mouldLines(parent, kinds, limits)) {
+      stabLine(reaches, kinds.length, (at, items) => {
+        if (known.add(items)) found.push({ mould: { parent, slope: at, lean }, items: members(items) });
+      });
+    }
+  }
+  return found;
+}
+
+/** Ways to lay a place with one mould. */
+export function fitsIn(mould: Mould, index: number, place: Place, limits: FitLimits): Fit[] {
+  return windowsIn(mould.parent, place, limits).flatMap((window) => {
+    const [low, high] = slopesOf(window, mould.lean);
+    if (mould.slope < low || mould.slope > high) return [];
+    const { count, faceMiss, bedOver, bedUnder } = window.placement;
+    const joints = jointsOf(mould, window.placement, limits);
+    return [{ mould: index, count, joints, faceMiss, bedOver, bedUnder }];
+  });
+}

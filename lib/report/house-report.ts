@@ -1,0 +1,71 @@
+import type { Check } from '../base/figures.js';
+import type { Report, ReportSection } from '../documents/report.js';
+import type { HouseSetout } from '../setout/house.js';
+import type { Statics } from '../statics/results.js';
+import { forceDiagram } from './force-diagram.js';
+import { thrustDiagram } from './thrust-diagram.js';
+
+/** Checks that belong together, under one heading; diagrams follow those of `statics`. */
+export interface CheckGroup {
+  readonly id: string;
+  readonly title: string;
+  readonly checks: readonly Check[];
+}
+
+export interface HouseVerdict {
+  readonly groups: readonly CheckGroup[];
+  readonly summary: readonly string[];
+  readonly cautions: readonly string[];
+}
+
+/** Everything computed and judged of a house as one report, with forces and thrusts drawn in each dome's section. */
+export function houseReport(setout: HouseSetout, statics: Statics, verdict: HouseVerdict): Report {
+  const { project, site, material, wall } = setout.house;
+  const facts: (readonly [string, string])[] = [
+    ['Number', project.number],
+    ['Revision', project.revision],
+    ['Date', project.date ?? 'undated'],
+    ['Address', project.address],
+    ['Client', project.client],
+    ['Drawn by', project.drawnBy],
+    ['Wall', `${wall.thickness.toFixed(0)} mm, dry density ${material.dryDensity.toFixed(0)} kg/m3`],
+    ['Loads', loadsText(site)],
+  ];
+  return {
+    title: `${project.title}: checks`,
+    facts: facts.filter(([, value]) => value !== ''),
+    summary: verdict.summary,
+    cautions: verdict.cautions,
+    sections: verdict.groups.flatMap((group) => [
+      { title: group.title, texts: [], diagrams: [], checks: group.checks },
+      ...(group.id === 'statics' ? diagramSections(setout, statics) : []),
+    ]),
+  };
+}
+
+function diagramSections(setout: HouseSetout, statics: Statics): ReportSection[] {
+  return setout.domes.flatMap((dome) => {
+    const found = statics.domes.find((d) => d.id === dome.id);
+    if (!found) return [];
+    const footing = setout.footings.find((f) => f.domeId === dome.id) ?? null;
+    return [
+      {
+        title: `Forces and thrust of dome ${dome.id}`,
+        texts: [],
+        diagrams: [forceDiagram(dome, found), thrustDiagram(dome, footing, found)],
+        checks: [],
+      },
+    ];
+  });
+}
+
+function loadsText(site: HouseSetout['house']['site']): string {
+  const load = (name: string, value: number | null, unit: string) =>
+    `${name} ${value === null ? 'not given' : `${Number(value.toPrecision(3))}${unit}`}`;
+  return [
+    load('snow', site.snowKpa, ' kPa'),
+    load('wind', site.windKpa, ' kPa'),
+    load('seismic coefficient', site.seismicCoefficient, ''),
+    `combined by ${site.combinations}`,
+  ].join(', ');
+}

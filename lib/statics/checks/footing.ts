@@ -1,0 +1,153 @@
+import { type Check, givenFigure } from '../../base/figures.js';
+import type { DomeSetout } from '../../setout/dome.js';
+import type { HouseSetout } from '../../setout/house.js';
+import { combinationSource, designEffect } from '../loads.js';
+import type { DomeStatics, FootingForces } from '../results.js';
+import { steelArea } from '../tie.js';
+import { computed, missing, ratioOf } from './judge.js';
+
+const BEARING = 'resultant in the middle of the width that counts, after Meyerhof 1953 (from memory)';
+/** From the concrete's face to the middle of a bar in the ground, mm; common practice, no source. */
+const COVER = 75;
+const USUAL_YIELD = 500;
+
+/** Checks of the footing under one dome. */
+export function footingChecks(setout: HouseSetout, dome: DomeSetout, { footing }: DomeStatics): Check[] {
+  if (!footing) return [];
+  return [bearingCheck(setout, dome, footing), ...slidingCheck(setout, dome, footing)];
+}
+
+function bearingCheck(setout: HouseSetout, dome: DomeSetout, footing: FootingForces): Check {
+  const { bearingCapacityKpa } = setout.house.site;
+  const width = setout.house.footing?.width ?? 0;
+  const id = `bearing.${dome.id}`;
+  const statement = `The soil bears the footing of dome ${dome.id}.`;
+  if (footing.pressureKpa === null || footing.eccentricity === null) {
+    return {
+      id,
+      statement,
+      state: 'attention',
+      source: BEARING,
+      advice: 'No thrust fits into the wall above, so nothing tells where the load stands: change the wall first.',
+    };
+  }
+  const demand = computed(
+    `${id}.pressure`,
+    'pressure on the soil',
+    footing.pressureKpa,
+    'kPa',
+    'line load, dead and snow, gathered by piers, over the width less twice the eccentricity',
+    BEARING,
+    {
+      'line load (kN/m)': footing.lineLoad,
+      'gathered by piers (times)': footing.gathering,
+      'width (mm)': width,
+      'eccentricity (mm)': footing.eccentricity,
+    },
+  );
+  if (bearingCapacityKpa === null) return missing(id, statement, 'site.bearing-capacity', BEARING, { demand });
+  const needed =
+    (footing.lineLoad * footing.gathering * 1000) / bearingCapacityKpa + 2 * Math.abs(footing.eccentricity);
+  return {
+    id,
+    statement,
+    state: footing.pressureKpa <= bearingCapacityKpa ? 'ok' : 'fails',
+    demand,
+    capacity: givenFigure(`${id}.capacity`, 'bearing capacity', bearingCapacityKpa, 'kPa'),
+    ratio: ratioOf(footing.pressureKpa, bearingCapacityKpa),
+    source: BEARING,
+    advice: `Make \`footing.width\` at least ${Math.ceil(needed / 10) * 10} mm, or have the soil investigated.`,
+  };
+}
+
+function slidingCheck(setout: HouseSetout, dome: DomeSetout, { thrust, lineLoad }: FootingForces): Check[] {
+  if (thrust === null) return [];
+  const { soilFriction } = setout.house.site;
+  const id = `footing-sliding.${dome.id}`;
+  const statement = `The footing of dome ${dome.id} doesn't slide outward.`;
+  const source = 'statics; a closed ring footing holds part of it, which is left out';
+  const demand = computed(
+    `${id}.needed`,
+    'friction needed',
+    thrust / lineLoad,
+    '1',
+    'least thrust / load, dead and snow',
+    'derived',
+    {
+      'thrust (kN/m)': thrust,
+      'load (kN/m)': lineLoad,
+    },
+  );
+  if (thrust === 0) return [];
+  if (soilFriction === null) return [missing(id, statement, 'site.soil-friction', source, { demand })];
+  return [
+    {
+      id,
+      statement,
+      state: demand.value <= soilFriction ? 'ok' : 'fails',
+      demand,
+      capacity: givenFigure(`${id}.friction`, 'friction on the soil', soilFriction, '1'),
+      ratio: ratioOf(demand.value, soilFriction),
+      source,
+      advice: 'A closed ring tie in the footing (`tie`) takes the thrust.',
+    },
+  ];
+}
+
+/** Checks of the footing's own concrete, once for all domes. */
+export function footingConcreteChecks(setout: HouseSetout, domes: readonly DomeStatics[]): Check[] {
+  const { footing } = setout.house;
+  const projection = setout.footings[0]?.projection ?? 0;
+  if (!footing) return [];
+  return [projectionCheck(footing.depth, projection), ...steelCheck(setout, domes, footing.depth)];
+}
+
+function projectionCheck(depth: number, projection: number): Check {
+  const id = 'footing-projection';
+  const source = 'EN 1992-1-1:2004, 12.9.3 (from memory)';
+  return {
+    id,
+    statement: 'The footing is deep enough to carry its projection beyond walls and jambs without steel.',
+    state: depth >= 2 * projection ? 'ok' : 'attention',
+    demand: computed(`${id}.needed`, 'depth needed', 2 * projection, 'mm', 'twice the projection', source, {
+      'projection (mm)': projection,
+    }),
+    capacity: givenFigure(`${id}.depth`, 'depth', depth, 'mm'),
+    ratio: ratioOf(2 * projection, depth),
+    source,
+    advice: 'Deepen it, narrow it, or have an engineer reinforce it across.',
+  };
+}
+
+/** The ring spans as a beam under the widest opening that reaches the floor, on the soil's pressure. */
+function steelCheck(setout: HouseSetout, domes: readonly DomeStatics[], depth: number): Check[] {
+  const { combinations } = setout.house.site;
+  const wide = Math.max(
+    0,
+    ...setout.arches.filter((a) => a.section.sill === 0).map((a) => a.section.width),
+    ...setout.passages.map((p) => p.section.width),
+  );
+  const load = Math.max(0, ...domes.map((d) => d.footing?.lineLoad ?? 0));
+  const deep = depth - COVER;
+  if (wide === 0 || load === 0 || deep <= 0) return [];
+  const moment = designEffect(combinations, (load * wide * wide) / 8e6, 0);
+  const id = 'footing-steel';
+  return [
+    {
+      id,
+      statement: 'The footing is reinforced to span under openings.',
+      state: 'attention',
+      demand: computed(
+        `${id}.area`,
+        'steel area at top and bottom each',
+        steelArea((moment * 1000) / (0.9 * deep), USUAL_YIELD),
+        'mm2',
+        'M / (0.9 d f), M = w L² / 8, f = 500 MPa / 1.15',
+        `EN 1992-1-1:2004 (from memory); ${combinationSource(combinations)}`,
+        { 'moment M (kN m)': moment, 'line load w (kN/m)': load, 'widest opening L (mm)': wide, 'depth d (mm)': deep },
+      ),
+      source: 'statics of a beam on two supports',
+      advice: 'Least reinforcement of the code governs small footings: an engineer must give bars, links and laps.',
+    },
+  ];
+}

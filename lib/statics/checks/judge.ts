@@ -1,0 +1,67 @@
+import { type Check, type CheckState, type Figure, givenFigure } from '../../base/figures.js';
+
+/** Geometric factors from which a shape counts as sound, and below which it fails: common practice after Heyman. */
+export const SOUND_FACTOR = 2;
+const LEAST_FACTOR = 1;
+
+export const factorState = (factor: number): CheckState =>
+  factor >= SOUND_FACTOR ? 'ok' : factor >= LEAST_FACTOR ? 'attention' : 'fails';
+
+/** An estimate is never `ok`. */
+export const atBest = (state: CheckState): CheckState => (state === 'ok' ? 'attention' : state);
+
+/** Demand over capacity, finite. */
+export const ratioOf = (demand: number, capacity: number): number =>
+  capacity > 0 ? Math.min(Number.MAX_VALUE, demand / capacity) : demand > 0 ? Number.MAX_VALUE : 0;
+
+/** A figure that was computed. */
+export const computed = (
+  id: string,
+  label: string,
+  value: number,
+  unit: string,
+  formula: string,
+  source: string,
+  inputs: Figure['inputs'] = {},
+): Figure => givenFigure(id, label, value, unit, { formula, source, inputs });
+
+/** A check that can't be made for want of an input. */
+export const missing = (
+  id: string,
+  statement: string,
+  input: string,
+  source: string,
+  more: Partial<Check> = {},
+): Check => ({
+  id,
+  statement,
+  state: 'attention',
+  source,
+  advice: `Missing input: \`${input}\`.`,
+  ...more,
+});
+
+export const SAFE_THEOREM =
+  'Heyman, The stone skeleton, International Journal of Solids and Structures 2, 1966 (from memory)';
+const FACTOR_FORMULA =
+  'thickness over the thickness that a thrust in equilibrium with the loads needs to fit; loads without load factors';
+
+/** A geometric factor against the one asked for. */
+export function factorCheck(
+  base: Pick<Check, 'id' | 'statement' | 'advice'>,
+  factor: number,
+  inputs: Figure['inputs'],
+  state = factorState(factor),
+): Check {
+  return {
+    ...base,
+    state,
+    demand: givenFigure(`${base.id}.wanted`, 'geometric factor asked for', SOUND_FACTOR, '1', {
+      formula: 'a constant: the thrust stays in the middle half',
+      source: 'Heyman, The Stone Skeleton, 1995 (from memory)',
+    }),
+    capacity: computed(`${base.id}.factor`, 'geometric factor', factor, '1', FACTOR_FORMULA, SAFE_THEOREM, inputs),
+    ratio: ratioOf(SOUND_FACTOR, factor),
+    source: SAFE_THEOREM,
+  };
+}

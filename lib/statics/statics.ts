@@ -1,0 +1,123 @@
+import { shellOfRevolution } from '../masonry/envelope.js';
+import type { DomeSetout } from '../setout/dome.js';
+import type { HouseSetout } from '../setout/house.js';
+import { bodyOf, domeThrust, pullAt } from './dome-thrust.js';
+import { headsOf, type LoadedDome } from './heads.js';
+import { unitLoads } from './loads.js';
+import { type Lune, luneOf } from './lune.js';
+import { type Pier, piersOf } from './piers.js';
+import type { DomeStatics, DomeWeights, FootingForces, Statics } from './results.js';
+import { shellForces } from './shell.js';
+import { strengthOf } from './strength.js';
+import { geometricFactor, type ThrustPoint } from './thrust.js';
+import { type PlacedTie, placeTie } from './tie.js';
+import {
+  drift,
+  earthquake,
+  HEMISPHERE_ON_GROUND,
+  type OneSided,
+  type WindCoefficients,
+  wind,
+} from './unsymmetrical.js';
+import { cutLevel, voidsOf } from './voids.js';
+
+/**
+ * Statics of a house, as plain data: weights, membrane forces, thrusts, tie, piers, heads and footing. Loads are
+ * without load factors, forces kN, lengths mm. Nothing of it is a design; `staticsChecks` judges it.
+ */
+export function staticsOf(setout: HouseSetout): Statics {
+  const loaded = new Map<string, LoadedDome>();
+  for (const dome of setout.domes) {
+    const loads = unitLoads(setout, dome);
+    const { renderInside, renderOutside } = setout.house.wall;
+    const footing = setout.footings.find((f) => f.domeId === dome.id) ?? null;
+    loaded.set(dome.id, { dome, loads, lune: luneOf(dome, loads, { renderInside, renderOutside, footing }) });
+  }
+  return {
+    strength: strengthOf(setout.house.material),
+    domes: [...loaded.values()].map((one) => domeStatics(setout, one)),
+    heads: headsOf(setout, loaded),
+  };
+}
+
+function domeStatics(setout: HouseSetout, { dome, lune, loads }: LoadedDome): DomeStatics {
+  const { wall } = setout.house;
+  const cutZ = cutLevel(setout, dome);
+  const tie = placeTie(setout, dome, cutZ);
+  const thrust = domeThrust(lune, cutZ, tie);
+  const piers = piersOf(lune, voidsOf(setout, dome));
+  const ringZ = tie?.z ?? Math.max(cutZ, dome.springingZ);
+  return {
+    id: dome.id,
+    weights: weightsOf(lune, loads.masonry, dome),
+    shell: shellForces(lune, loads, [wall.renderInside, wall.renderOutside]),
+    cutZ,
+    tie,
+    pull: {
+      z: ringZ,
+      dead: pullAt(lune, 'dead', cutZ, ringZ),
+      all: pullAt(lune, 'dead and snow', cutZ, ringZ),
+    },
+    thrust,
+    untiedFactor: tie ? geometricFactor(bodyOf(lune, thrust.loads, cutZ, null)) : thrust.factor,
+    oneSided: oneSidedOf(setout, lune, loads.snow.leastNormalRad, tie),
+    piers,
+    footing: footingForces(setout, lune, thrust, piers),
+  };
+}
+
+const TURN = 2 * Math.PI;
+
+function weightsOf(lune: Lune, masonry: number, dome: DomeSetout): DomeWeights {
+  const last = lune.sections[lune.sections.length - 1];
+  const { masonry: own, render } = lune.total;
+  return {
+    masonry: own * TURN,
+    render: render * TURN,
+    footing: ((last?.dead.weight ?? 0) - own - render) * TURN,
+    snow: (last?.snow.weight ?? 0) * TURN,
+    balance: (own * TURN) / (masonry * shellOfRevolution(dome)) - 1,
+  };
+}
+
+function oneSidedOf(setout: HouseSetout, lune: Lune, leastNormalRad: number, tie: PlacedTie | null): OneSided[] {
+  const { snowKpa, windKpa, seismicCoefficient } = setout.house.site;
+  const coefficients = windCoefficientsOf(setout, lune.dome);
+  const found: OneSided[] = [];
+  if (snowKpa) found.push(drift(lune, tie, snowKpa, leastNormalRad));
+  if (windKpa && coefficients) found.push(wind(lune, tie, windKpa, coefficients));
+  if (seismicCoefficient) found.push(earthquake(lune, tie, seismicCoefficient));
+  return found;
+}
+
+/** Given ones; else those of a hemisphere on the ground where the dome is one; else `null`. */
+export function windCoefficientsOf({ house }: HouseSetout, dome: DomeSetout): WindCoefficients | null {
+  if (house.site.windCoefficients) return house.site.windCoefficients;
+  return dome.profile.shape === 'hemisphere' && dome.springingZ === 0 ? HEMISPHERE_ON_GROUND : null;
+}
+
+function footingForces(
+  setout: HouseSetout,
+  lune: Lune,
+  thrust: { readonly least: number | null; readonly line: readonly ThrustPoint[]; readonly factor: number },
+  piers: readonly Pier[],
+): FootingForces | null {
+  const last = lune.sections[lune.sections.length - 1];
+  if (last?.part !== 'footing') return null;
+  const perMetre = 1000 / last.middle[0];
+  const lineLoad = (last.dead.weight + last.snow.weight) * perMetre;
+  const depth = setout.house.footing?.depth ?? 0;
+  // Concrete spreads a pier's load at 45 degrees.
+  const low = piers.filter((p) => p.z <= 0);
+  const gathering = Math.max(1, ...low.map((p) => p.gathered / Math.min(p.gathered, p.width + 2 * depth)));
+  const end = thrust.factor >= 1 ? thrust.line[thrust.line.length - 1] : undefined;
+  const width = 2 * last.half[0];
+  const eccentricity = end ? (end.place - 0.5) * width : null;
+  return {
+    lineLoad,
+    gathering,
+    thrust: thrust.least === null ? null : thrust.least * perMetre,
+    eccentricity,
+    pressureKpa: eccentricity === null ? null : (lineLoad * gathering * 1000) / (width - 2 * Math.abs(eccentricity)),
+  };
+}

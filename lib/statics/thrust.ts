@@ -1,0 +1,235 @@
+import { FACTOR_STEP, FRICTION_STEP, SAME_POINT } from '../base/tolerances.js';
+import { type Convex, clipConvex, cutConvex, dragConvex, farthest, sweepConvex } from '../math/convex.js';
+import { square } from '../math/elementary.js';
+import type { Vec2 } from '../math/vec.js';
+
+/**
+ * Equilibrium of a lune or half arch by the safe theorem: any thrust that stays in the masonry proves that it stands
+ * (Heyman, "The stone skeleton", International Journal of Solids and Structures 2, 1966: no tension, no crushing,
+ * no sliding). Unknowns at every section are the horizontal thrust H and its moment K = sum of each push times its
+ * height; being inside a section is two linear inequalities in (H, K), and hoop compression moves (H, K) along
+ * (1, height). All solutions of the linear programme are therefore a convex region that is carried from the crown
+ * down, section by section. Lengths mm; forces kN, per radian of bearing for a lune.
+ */
+export type Heights = readonly [number, number];
+
+export interface ThrustSection {
+  /** Where the section crosses the middle surface: (r, z). */
+  readonly middle: Vec2;
+  /** From there to the outer face. */
+  readonly half: Vec2;
+  /** Weight above. */
+  readonly weight: number;
+  /** Moment of the weight above about the axis: sum of weight times r, kN mm. */
+  readonly moment: number;
+  /** Heights between which a closed ring just above pushes with hoop compression; `null` for no ring. */
+  readonly hoops: Heights | null;
+  /** A hoop of steel in place of one of masonry: its height and the greatest pull per radian. */
+  readonly tie?: { readonly z: number; readonly most: number };
+}
+
+export interface ThrustBody {
+  /** From the crown down. */
+  readonly sections: readonly ThrustSection[];
+  /** Heights between which the crown pushes, when all masonry is cut to `share` of its thickness. */
+  readonly crown: (share: number) => Heights;
+}
+
+export interface ThrustOptions {
+  /** Greatest |shear| / compression on a section; unlimited when missing. */
+  readonly friction?: number;
+}
+
+/** A thrust at one section: H, and where its resultant crosses the section. */
+export interface ThrustPoint {
+  readonly r: number;
+  readonly z: number;
+  readonly horizontal: number;
+  readonly vertical: number;
+  /** 0 at the inner face, 1 at the outer. */
+  readonly place: number;
+}
+
+/** Thrusts beyond this many times the weight are told as unlimited. */
+export const GREATEST_THRUST = 1000;
+/** Factors beyond this are told as this. */
+export const GREATEST_FACTOR = 100;
+/** Masonry isn't made thicker than this many times to look for a thrust. */
+const MOST_SHARE = 32;
+
+/** All (H, K) at one section, and how those of the section above were moved to come here. */
+interface Reached {
+  readonly region: Convex;
+  /** Heights of hoop compression on the way. */
+  readonly hoops: Heights | null;
+  /** The steel's greatest pull on the way, as a step in (H, K). */
+  readonly tie: Vec2 | null;
+  /** Whether the section lies beyond the axis when cut: it is passed over. */
+  readonly skipped: boolean;
+}
+
+/**
+ * The (H, K) that can reach the last section with all masonry cut to `share` of its thickness; empty when none does.
+ * `keep` is told those of every section on the way.
+ */
+function reach(body: ThrustBody, share: number, options: ThrustOptions, keep?: (step: Reached) => void): Vec2[] {
+  const { sections } = body;
+  const last = sections[sections.length - 1];
+  if (!last) return [];
+  const most = GREATEST_THRUST * last.weight;
+  const [low, high] = body.crown(share);
+  let region = sweepConvex([[0, 0]], low, high, most);
+  for (const section of sections) {
+    const { hoops } = section;
+    const tie: Reached['tie'] = section.tie ? [-section.tie.most, -section.tie.most * section.tie.z] : null;
+    const skipped = section.middle[0] - share * section.half[0] < -SAME_POINT;
+    if (!skipped) {
+      if (tie) region = dragConvex(region, tie);
+      else if (hoops) region = sweepConvex(region, hoops[0], hoops[1], most);
+      cutToSection(region, section, share, options.friction);
+      if (region.length === 0) return region;
+    }
+    keep?.({ region: [...region], hoops, tie, skipped });
+  }
+  return region;
+}
+
+/** Leaves of a region what passes inside a section. */
+function cutToSection(
+  region: Vec2[],
+  { weight, moment, middle, half }: ThrustSection,
+  share: number,
+  friction: number | undefined,
+): void {
+  const [r, z] = [share * half[0], share * half[1]];
+  cutConvex(region, z - middle[1], 1, moment - (middle[0] - r) * weight);
+  cutConvex(region, middle[1] + z, -1, (middle[0] + r) * weight - moment);
+  if (friction === undefined) return;
+  const size = Math.sqrt(square(half[0]) + square(half[1]));
+  const [c, s] = [half[0] / size, half[1] / size];
+  cutConvex(region, friction * s - c, 0, weight * (s + friction * c));
+  cutConvex(region, c + friction * s, 0, weight * (friction * c - s));
+}
+
+/** Whether a thrust fits into masonry cut to `share` of its thickness. */
+export const stands = (body: ThrustBody, share: number, options: ThrustOptions = {}): boolean =>
+  reach(body, share, options).length > 0;
+
+/**
+ * Geometric factor of safety: thickness over the thickness that the thrust needs just to fit, weights unchanged.
+ * Under 1 no thrust fits; 0 when even masonry 32 times as thick holds none.
+ */
+export function geometricFactor(body: ThrustBody, options: ThrustOptions = {}): number {
+  return factorBy((share) => stands(body, share, options));
+}
+
+/** The greatest 1 / share for which a thrust fits. */
+export function factorBy(fits: (share: number) => boolean): number {
+  let high = 1;
+  while (!fits(high)) {
+    high *= 2;
+    if (high > MOST_SHARE) return 0;
+  }
+  let low = high / 2;
+  if (high === 1) {
+    while (fits(low)) {
+      high = low;
+      low /= 2;
+      if (high <= 1 / GREATEST_FACTOR) return GREATEST_FACTOR;
+    }
+  }
+  while (high - low > FACTOR_STEP * high) {
+    const middle = (low + high) / 2;
+    if (fits(middle)) high = middle;
+    else low = middle;
+  }
+  return Math.min(GREATEST_FACTOR, 1 / high);
+}
+
+/** Least coefficient of friction with which a thrust fits, to a hundredth, at most 1; `null` when 1 isn't enough. */
+export function frictionNeeded(body: ThrustBody): number | null {
+  const fits = (friction: number) => stands(body, 1, { friction });
+  let [low, high] = [0, 1];
+  if (!fits(high)) return null;
+  while (high - low > FRICTION_STEP) {
+    const middle = (low + high) / 2;
+    if (fits(middle)) high = middle;
+    else low = middle;
+  }
+  return high;
+}
+
+export interface ThrustRange {
+  readonly least: number;
+  /** `null` where nothing but crushing limits it. */
+  readonly greatest: number | null;
+}
+
+/** Least and greatest outward thrust at the last section, 0 where a tie can take it all; `null` when none fits. */
+export function thrustRange(body: ThrustBody, options: ThrustOptions = {}): ThrustRange | null {
+  const end = reach(body, 1, options);
+  if (end.length === 0) return null;
+  const weight = body.sections[body.sections.length - 1]?.weight ?? 0;
+  const greatest = farthest(end, [1, 0])[0];
+  return {
+    least: Math.max(0, farthest(end, [-1, 0])[0]),
+    greatest: greatest < 0.99 * GREATEST_THRUST * weight ? greatest : null,
+  };
+}
+
+/**
+ * A line of thrust from the crown down: the one of least thrust in masonry cut to `share` of its thickness, with as
+ * little hoop compression as it can do with. Empty when none fits.
+ */
+export function thrustLine(body: ThrustBody, share: number, options: ThrustOptions = {}): ThrustPoint[] {
+  const reached: Reached[] = [];
+  const end = reach(body, share, options, (step) => reached.push(step));
+  if (end.length === 0) return [];
+  let at = farthest(end, [-1, 0]);
+  const line: ThrustPoint[] = [];
+  for (let i = reached.length - 1; i >= 0; i--) {
+    const section = body.sections[i] as ThrustSection;
+    const step = reached[i] as Reached;
+    if (step.skipped) continue;
+    line.push(pointAt(section, at));
+    const before = reached[i - 1];
+    if (before) at = comingFrom(before.region, at, step);
+  }
+  return line.reverse();
+}
+
+/** The (H, K) of the region above that is moved to `at` with the least pull or push of hoops. */
+function comingFrom(region: Convex, at: Vec2, { hoops, tie }: Reached): Vec2 {
+  const [h, k] = at;
+  if (hoops) {
+    const [low, high] = hoops;
+    let kept = clipConvex(region, -1, 0, h);
+    kept = clipConvex(kept, low, -1, k - low * h);
+    kept = clipConvex(kept, -high, 1, high * h - k);
+    return kept.length > 0 ? farthest(kept, [1, 0]) : nearestCorner(region, at);
+  }
+  if (!tie) return at;
+  let kept: Convex = [at, [h - tie[0], k - tie[1]]];
+  for (let i = 0; i < region.length; i++) {
+    const [p, q] = [region[i] as Vec2, region[(i + 1) % region.length] as Vec2];
+    const [a, b] = [p[1] - q[1], q[0] - p[0]];
+    kept = clipConvex(kept, a, b, -a * p[0] - b * p[1]);
+  }
+  return kept.length > 0 ? farthest(kept, [-1, 0]) : nearestCorner(region, at);
+}
+
+/** Where rounding leaves no way back, the nearest by thrust. */
+const nearestCorner = (region: Convex, [h]: Vec2): Vec2 =>
+  region.reduce((best, p) => (Math.abs(p[0] - h) < Math.abs(best[0] - h) ? p : best));
+
+function pointAt({ middle, half, weight, moment }: ThrustSection, [h, k]: Vec2): ThrustPoint {
+  const across = half[0] * weight + half[1] * h;
+  const off = across > 0 ? (moment + k - middle[0] * weight - middle[1] * h) / across : 0;
+  return {
+    r: middle[0] + off * half[0],
+    z: middle[1] + off * half[1],
+    horizontal: h,
+    vertical: weight,
+    place: (1 + off) / 2,
+  };
+}

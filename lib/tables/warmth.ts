@@ -1,0 +1,62 @@
+import type { Table } from '../documents/table.js';
+import type { HouseSetout } from '../setout/house.js';
+import type { Warmth } from '../works/warmth.js';
+import { numberColumn, tableUnits, textColumn } from './units.js';
+
+const MOIST =
+  'Moist blocks insulate badly: saturated ones conduct up to six times as well as dry ones (Jerman and others 2013). Keep rain off until the render is on, let the shell dry before it is rendered, and use no vapour-tight paint outside.';
+
+/** Transmittances and losses, each with its formula and source. */
+export function warmthTable({ figures }: Warmth): Table {
+  return {
+    id: 'warmth',
+    title: 'Warmth',
+    columns: [
+      textColumn('what', 'what'),
+      { key: 'value', label: 'value', kind: 'number', decimals: 3 },
+      textColumn('unit', 'unit'),
+      textColumn('formula', 'formula'),
+      textColumn('source', 'source'),
+      textColumn('limit', 'valid for'),
+    ],
+    rows: figures.map(({ label, value, unit, formula, source, limit }) => ({
+      what: label,
+      value,
+      unit: unit === '1' ? null : unit,
+      formula,
+      source,
+      limit: limit ?? null,
+    })),
+    notes: [
+      'Heat needed on a cold day, W = heat loss coefficient × (inside less outside temperature). An estimate to compare houses by, not a heating design.',
+      MOIST,
+    ],
+  };
+}
+
+/** Layers of the shell, from the inside out. */
+export function layerTable(house: HouseSetout, { layers }: Warmth): Table {
+  const { site } = tableUnits(house.house.units);
+  return {
+    id: 'layers',
+    title: 'Layers of the shell',
+    columns: [
+      textColumn('layer', 'layer, from the inside out'),
+      numberColumn('thickness', 'thickness', site),
+      { key: 'conductivity', label: 'conductivity', kind: 'number', unit: 'W/(m K)', decimals: 3 },
+      { key: 'resistance', label: 'resistance', kind: 'number', unit: 'm2 K/W', decimals: 3 },
+    ],
+    rows: layers.map(({ name, thickness, conductivity }) => ({
+      layer: name,
+      thickness: site.of(thickness),
+      conductivity,
+      resistance: thickness / 1000 / conductivity,
+    })),
+    notes: [
+      house.house.warmth.conductivity === null
+        ? `Blocks: 0.072 e^(0.00125 × dry density) (ACI 122R-02 equation 2-1, from memory) × ${house.house.warmth.moistureFactor} for moisture in use.`
+        : `Blocks: conductivity as given × ${house.house.warmth.moistureFactor} for moisture in use.`,
+      MOIST,
+    ],
+  };
+}

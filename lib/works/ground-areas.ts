@@ -1,0 +1,57 @@
+import { GROUND_BESIDE, GROUND_MEETING } from '../base/tolerances.js';
+import { circleEdge, type Edge, lineEdge, loopsArea } from '../math/curves.js';
+import { bordersOf, regionOf } from '../math/planar.js';
+import { add2, scale2, type Vec2 } from '../math/vec.js';
+import type { ArchSetout } from '../setout/arch.js';
+import type { HouseSetout } from '../setout/house.js';
+import { baseHalf, inMaterial } from '../setout/material.js';
+import type { PassageSetout } from '../setout/passage.js';
+
+/** Plan areas of what lies under the floor, mm²; exact for their circles and straight sides. */
+export interface GroundAreas {
+  readonly footing: number;
+  readonly slab: number;
+  /** Inside circumference of all rooms at the floor, mm; where domes overlap it is counted whole. */
+  readonly perimeter: number;
+}
+
+export function groundAreas(house: HouseSetout): GroundAreas {
+  const edges = outlines(house);
+  // Footing and slab exclude each other in plan, so the slab is what the footing alone leaves of both.
+  const footing = house.footings.length > 0 ? areaOf({ ...house, slabs: [] }, edges) : 0;
+  const both = areaOf(house, edges);
+  return { footing, slab: house.slabs.length > 0 ? both - footing : 0, perimeter: floorPerimeter(house) };
+}
+
+function areaOf(house: HouseSetout, edges: readonly Edge[]): number {
+  const under = -1;
+  const at = (p: Vec2) => (inMaterial(house, [p[0], p[1], under]) ? 'ground' : null);
+  const borders = bordersOf(edges, at, { tolerance: GROUND_MEETING, beside: GROUND_BESIDE });
+  return loopsArea(regionOf(borders, () => true, GROUND_MEETING));
+}
+
+/** Every curve that can bound footing or slab. */
+function outlines(house: HouseSetout): Edge[] {
+  const projection = house.footings[0]?.projection ?? 0;
+  const circles = [
+    ...house.footings.flatMap((f) => {
+      const at = house.domes.find((d) => d.id === f.domeId)?.at as Vec2;
+      return [circleEdge(at, f.innerRadius), circleEdge(at, f.outerRadius)];
+    }),
+    ...house.domes.map((d) => circleEdge(d.at, d.springingRadius + d.thickness)),
+  ];
+  const barrels = house.arches.flatMap((a) =>
+    a.faceV === null ? [] : box(a, a.dome.at, baseHalf(a, projection), a.faceV + projection),
+  );
+  const vaults = house.passages.flatMap((p) => box(p, p.domes[0].at, baseHalf(p, projection), p.distance));
+  return [...circles, ...barrels, ...vaults];
+}
+
+function box({ along, across }: ArchSetout | PassageSetout, at: Vec2, half: number, to: number): Edge[] {
+  const corner = (u: number, v: number): Vec2 => add2(at, add2(scale2(across, u), scale2(along, v)));
+  const corners = [corner(-half, 0), corner(half, 0), corner(half, to), corner(-half, to)];
+  return corners.map((p, i) => lineEdge(p, corners[(i + 1) % 4] as Vec2));
+}
+
+const floorPerimeter = (house: HouseSetout): number =>
+  house.domes.reduce((sum, d) => sum + 2 * Math.PI * d.springingRadius, 0);

@@ -1,0 +1,131 @@
+import type { Balance } from '../masonry/balance.js';
+import type { LaidBlock, LaidHouse } from '../masonry/block.js';
+import { blockBody } from '../masonry/cut.js';
+import { wholeVolume } from '../masonry/measure.js';
+import type { DomeSetout } from '../setout/dome.js';
+import type { HouseSetout } from '../setout/house.js';
+import { areasOf } from './areas.js';
+import type { Calendar } from './calendar.js';
+import type { Centre } from './centering.js';
+import { groundAreas } from './ground-areas.js';
+
+/** In which unit a quantity is counted; `each` are pieces. */
+export type Measure = 'm3' | 'L' | 'm2' | 'kg' | 'm' | 'each';
+
+/** What kind of thing a quantity is made of; one kind is bought or mixed together. */
+export type Stuff =
+  | 'mix'
+  | 'mortar'
+  | 'concrete'
+  | 'render'
+  | 'mesh'
+  | 'waterproofing'
+  | 'ring steel'
+  | 'lagging'
+  | 'ribs'
+  | 'moulds';
+
+/** One part of the house, net and with what is lost; `null` where it isn't known. */
+export interface Quantity {
+  readonly part: string;
+  readonly stuff: Stuff;
+  readonly measure: Measure;
+  readonly net: number | null;
+  /** Cut off, spilt and left over: on top of the net. */
+  readonly waste: number;
+}
+
+const MIX_PARTS: readonly (readonly [keyof Balance, string])[] = [
+  ['skewbacks', 'skewback rings'],
+  ['plugs', 'crown plugs'],
+  ['curbs', 'curbs'],
+  ['heads', 'arch rings and barrels over the springing'],
+  ['jambs', 'jambs'],
+  ['spandrels', 'spandrels'],
+  ['nicheBacks', 'niche backs'],
+  ['passages', 'passages'],
+];
+
+const MORTAR_PARTS: readonly (readonly [keyof Balance, string])[] = [
+  ['bedJoints', 'bed joints'],
+  ['perpends', 'perpends'],
+  ['cutJoints', 'joints at arches, passages and earlier domes'],
+  ['slivers', 'remnants left to mortar'],
+  ['faceFill', 'make-up of flat faces'],
+];
+
+/** Steel of closed ring ties, kg, as statics finds it; `null` while it hasn't been found. */
+export type RingSteelKg = number | null;
+
+/** What quantities are taken from. */
+export interface Taken {
+  readonly house: HouseSetout;
+  readonly laid: LaidHouse;
+  readonly balance: Balance;
+  readonly centres: readonly Centre[];
+  readonly calendar: Calendar;
+  readonly ringSteelKg: RingSteelKg;
+}
+
+/** Quantities of the whole house by part, from its real volumes and areas. */
+export function quantitiesOf({ house, laid, balance, centres, calendar, ringSteelKg }: Taken): Quantity[] {
+  const { waste } = house.house.casting;
+  const { wall, footing, slab } = house.house;
+  const lost = (part: string, stuff: Stuff, measure: Measure, net: number): Quantity[] =>
+    net > 0 ? [{ part, stuff, measure, net, waste: net * waste }] : [];
+  const m3 = (mm3: number) => mm3 / 1e9;
+  const areas = areasOf(house);
+  const inside = (areas.intrados + areas.reveals) / 1e6;
+  const outside = (areas.extrados + areas.barrels) / 1e6;
+  const ground = groundAreas(house);
+  const cast = m3(castVolume(house, laid));
+  const blocks = m3(balance.blocks);
+  return [
+    { part: 'blocks', stuff: 'mix', measure: 'm3', net: blocks, waste: cast - blocks + cast * waste },
+    ...MIX_PARTS.flatMap(([key, part]) => lost(part, 'mix', 'm3', m3(balance[key]))),
+    ...MORTAR_PARTS.flatMap(([key, part]) => lost(part, 'mortar', 'm3', m3(balance[key]))),
+    ...lost('footing', 'concrete', 'm3', (ground.footing / 1e6) * ((footing?.depth ?? 0) / 1000)),
+    ...lost('slab', 'concrete', 'm3', (ground.slab / 1e6) * ((slab?.thickness ?? 0) / 1000)),
+    ...lost('render inside, with reveals', 'render', 'm3', (inside * wall.renderInside) / 1000),
+    ...lost('render outside, with barrels', 'render', 'm3', (outside * wall.renderOutside) / 1000),
+    ...lost('mesh in the outside render', 'mesh', 'm2', wall.renderOutside > 0 ? outside : 0),
+    ...lost('waterproofing outside', 'waterproofing', 'm2', outside),
+    { part: 'ring ties', stuff: 'ring steel', measure: 'kg', net: ringSteelKg, waste: (ringSteelKg ?? 0) * waste },
+    ...formwork(house, centres, calendar),
+  ];
+}
+
+/** Strips and ribs of as many forms as the calendar keeps, and the copies of moulds. */
+function formwork(house: HouseSetout, centres: readonly Centre[], calendar: Calendar): Quantity[] {
+  const { waste } = house.house.casting;
+  const longest = (ids: readonly string[], by: (c: Centre) => number) =>
+    Math.max(0, ...centres.filter((c) => ids.includes(c.id)).map(by));
+  const stripMetres = (c: Centre) => c.strips.reduce((sum, s) => sum + (s.pieces * s.length) / 1000, 0);
+  const lagging = calendar.forms.reduce((sum, f) => sum + f.forms * longest(f.arches, stripMetres), 0);
+  const ribs = calendar.forms.reduce((sum, f) => sum + f.forms * longest(f.arches, (c) => c.ribs), 0);
+  const moulds = calendar.moulds.reduce((sum, m) => sum + m.copies, 0);
+  return [
+    { part: 'lagging strips of the centering', stuff: 'lagging', measure: 'm', net: lagging, waste: lagging * waste },
+    { part: 'ribs of the centering', stuff: 'ribs', measure: 'each', net: ribs, waste: 0 },
+    { part: 'moulds', stuff: 'moulds', measure: 'each', net: moulds, waste: 0 },
+  ];
+}
+
+/** Volume of all blocks as they leave their moulds, before any cut, mm³; one that a cut divides is cast once. */
+export function castVolume(house: HouseSetout, laid: LaidHouse): number {
+  const whole = new Map<string, number>();
+  const domes = new Map(house.domes.map((d) => [d.id, d]));
+  const seen = new Set<string>();
+  const volumeOf = (block: LaidBlock) => {
+    const key = `${block.domeId} ${block.course}`;
+    const volume = whole.get(key) ?? wholeVolume(blockBody(house, domes.get(block.domeId) as DomeSetout, block));
+    whole.set(key, volume);
+    return volume;
+  };
+  return laid.blocks.reduce((sum, block) => {
+    const key = `${block.domeId} ${block.course} ${block.number}`;
+    if (seen.has(key)) return sum;
+    seen.add(key);
+    return sum + volumeOf(block);
+  }, 0);
+}

@@ -1,0 +1,270 @@
+import { type Figure, givenFigure } from '../base/figures.js';
+import type { Layer } from '../description/house.js';
+import { cos, square } from '../math/elementary.js';
+import { exp, log } from '../math/hyperbolic.js';
+import { integrate, integrateSoftEnds } from '../math/quadrature.js';
+import { monotoneRoot } from '../math/roots.js';
+import type { DomeSetout } from '../setout/dome.js';
+import { type HouseSetout, withSurroundings } from '../setout/house.js';
+import type { MeridianSpan } from '../setout/span.js';
+import { areasOf, intradosArea } from './areas.js';
+import { groundAreas } from './ground-areas.js';
+
+/** Surface resistances, m2K/W: ISO 6946 table 7, by the direction of the heat flow. */
+export const SURFACE = { outside: 0.04, level: 0.13, up: 0.1, down: 0.17 } as const;
+/** Elevation of a surface's normal up to which the heat flow counts as level (ISO 6946). */
+const LEVEL_UP_TO = Math.PI / 6;
+/** Heat that a cubic metre of air holds, Wh/(m3 K): 1.2 kg/m3 × 1005 J/(kg K). */
+const AIR_HEAT = (1.2 * 1005) / 3600;
+
+/** A layer of the shell, thickness in mm, from the inside out. */
+export interface ShellLayer extends Layer {
+  /** The blocks; renders and layers of the description stand on either side. */
+  readonly structural: boolean;
+}
+
+/** Conductivity of dry cellular concrete, W/(m K): λ = 0.072 e^(0.00125 ρ), ACI 122R-02 equation 2-1 (from memory). */
+export const dryConductivity = (density: number): number => 0.072 * exp(0.00125 * density);
+
+/** Layers of the shell from the inside out; those without thickness are left out. */
+export function shellLayers({ house }: HouseSetout): ShellLayer[] {
+  const { wall, warmth, material } = house;
+  const dry = warmth.conductivity ?? dryConductivity(material.dryDensity);
+  const beside = (layer: Layer): ShellLayer => ({ ...layer, structural: false });
+  const render = (name: string, thickness: number) =>
+    beside({ name, thickness, conductivity: warmth.renderConductivity });
+  return [
+    render('render inside', wall.renderInside),
+    ...[...warmth.insideLayers].reverse().map(beside),
+    {
+      name: 'blocks',
+      thickness: wall.thickness,
+      conductivity: dry * warmth.moistureFactor,
+      structural: true,
+    },
+    ...warmth.outsideLayers.map(beside),
+    render('render outside', wall.renderOutside),
+  ].filter((layer) => layer.thickness > 0);
+}
+
+/** Transmittance of plane layers, W/(m2 K): 1 / (Rsi + Σ d/λ + Rse), ISO 6946. */
+export const planeTransmittance = (layers: readonly Layer[], inside: number, outside = SURFACE.outside): number =>
+  1 / (inside + layers.reduce((sum, l) => sum + l.thickness / 1000 / l.conductivity, 0) + outside);
+
+/**
+ * Heat that a dome's whole shell passes, W/K: for each ring of the intrados the layers' resistances in series, each
+ * with the area that the ring has at its depth: an exact sphere gives 2π / ((1/ri − 1/re)/λ + Rsi/ri² + Rse/re²).
+ */
+export function domeTransmission(dome: DomeSetout, layers: readonly ShellLayer[]): number {
+  // Depths are counted from the structural intrados, so layers inside it lie at negative ones.
+  const blocks = layers.findIndex((l) => l.structural);
+  const inside = layers.slice(0, Math.max(0, blocks)).reduce((sum, l) => sum + l.thickness, 0);
+  const over = (span: MeridianSpan, from: number, to: number): number =>
+    to > from ? integrateSoftEnds((s) => ringTransmission(span, s, layers, -inside), from, to, 32) : 0;
+  const { stem, shell, curb } = dome;
+  const end = curb ? monotoneRoot((s) => shell.at(s).r - curb.clearRadius, 0, shell.length) : shell.length;
+  const steep = monotoneRoot((s) => shell.at(s).normalRad - LEVEL_UP_TO, 0, end);
+  return (over(stem, 0, stem.length) + over(shell, 0, steep) + over(shell, steep, end)) / 1e6;
+}
+
+/** W/K of a ring for each millimetre of its meridian, times 1e6. */
+function ringTransmission(span: MeridianSpan, s: number, layers: readonly Layer[], from: number): number {
+  const p = span.at(s);
+  const area = (depth: number) => 2 * Math.PI * (p.r + depth * cos(p.normalRad)) * (1 + p.curvature * depth);
+  let depth = from;
+  let resistance = (p.normalRad <= LEVEL_UP_TO ? SURFACE.level : SURFACE.up) / area(depth);
+  for (const { thickness, conductivity } of layers) {
+    resistance += integrate((d) => 1 / area(d), depth, depth + thickness, 8) / 1000 / conductivity;
+    depth += thickness;
+  }
+  return 1 / (resistance + SURFACE.outside / area(depth));
+}
+
+/** Slab on the ground by ISO 13370 (from memory): areas m2, lengths m; W/(m2 K). */
+export function slabTransmittance(
+  area: number,
+  perimeter: number,
+  wall: number,
+  ground: number,
+  resistance: number,
+): number {
+  const breadth = area / (perimeter / 2);
+  const equivalent = wall + ground * (SURFACE.down + resistance + SURFACE.outside);
+  return equivalent < breadth
+    ? ((2 * ground) / (Math.PI * breadth + equivalent)) * log((Math.PI * breadth) / equivalent + 1)
+    : ground / (0.457 * breadth + equivalent);
+}
+
+export interface Warmth {
+  readonly layers: readonly ShellLayer[];
+  readonly figures: readonly Figure[];
+  /** Heat loss coefficient of the whole house, W/K. */
+  readonly lossWk: number;
+}
+
+/** Transmittances, heat loss and the surface against a box's, each with its formula. */
+export function warmthOf(house: HouseSetout): Warmth {
+  const { warmth, slab, wall } = house.house;
+  const layers = shellLayers(house);
+  const areas = areasOf(house);
+  const uWall = planeTransmittance(layers, SURFACE.level);
+  const uRoof = planeTransmittance(layers, SURFACE.up);
+  // Of the whole shell's heat the share that is left of its intrados; openings have their own.
+  const shell = house.domes.reduce((sum, dome) => {
+    const whole = intradosArea(withSurroundings({ ...house, arches: [], passages: [], domes: [dome] }), dome);
+    return sum + (domeTransmission(dome, layers) * intradosArea(house, dome)) / whole;
+  }, 0);
+  const vaults = house.passages.length > 0 ? passageLoss(house) : 0;
+  const openings = openingLoss(house, areas.openings);
+  const ground = groundAreas(house);
+  const floorArea = floorOf(house);
+  const floorR = (slab ? slab.thickness / 1000 / warmth.slabConductivity : 0) + resistanceOf(warmth.floorLayers);
+  const wallM = (wall.thickness + wall.renderInside + wall.renderOutside) / 1000;
+  const uFloor = slabTransmittance(floorArea, ground.perimeter / 1000, wallM, warmth.groundConductivity, floorR);
+  const volume = house.domes.reduce((sum, dome) => sum + roomVolume(dome), 0);
+  const air = AIR_HEAT * warmth.airChanges * volume;
+  const lossWk = shell + vaults + openings + uFloor * floorArea + air;
+  const surface = house.domes.reduce((sum, dome) => sum + intradosArea(house, dome), 0) / 1e6;
+  const figure = (
+    id: string,
+    label: string,
+    value: number,
+    unit: string,
+    formula: string,
+    source: string,
+    limit = '',
+  ) => givenFigure(`warmth.${id}`, label, value, unit, { formula, source, ...(limit ? { limit } : {}) });
+  const derived = 'derived';
+  return {
+    layers,
+    lossWk,
+    figures: [
+      figure(
+        'u-wall',
+        'shell, steep part, transmittance',
+        uWall,
+        'W/(m2 K)',
+        '1 / (0.13 + Σ d/λ + 0.04)',
+        'ISO 6946',
+        'normal up to 30 degrees over level; plane layers',
+      ),
+      figure(
+        'u-roof',
+        'shell, flat part, transmittance',
+        uRoof,
+        'W/(m2 K)',
+        '1 / (0.10 + Σ d/λ + 0.04)',
+        'ISO 6946',
+        'normal more than 30 degrees over level; plane layers',
+      ),
+      figure(
+        'u-slab',
+        'slab on the ground, transmittance',
+        uFloor,
+        'W/(m2 K)',
+        'from B′ = 2 area / perimeter and the equivalent thickness',
+        'ISO 13370 (from memory)',
+        'level ground, no edge insulation; domes that overlap are counted whole',
+      ),
+      figure(
+        'shell',
+        'heat loss of the shells',
+        shell,
+        'W/K',
+        'rings of the intrados, layers in series with their own areas',
+        'ISO 6946, curved layers derived',
+      ),
+      ...(house.passages.length > 0
+        ? [
+            figure(
+              'passages',
+              'heat loss of the passages',
+              vaults,
+              'W/K',
+              'outside of the vault × transmittance of its ring',
+              'ISO 6946',
+            ),
+          ]
+        : []),
+      figure(
+        'openings',
+        'heat loss of openings and oculi',
+        openings,
+        'W/K',
+        'clear area × transmittance as given',
+        'the description',
+      ),
+      figure(
+        'floor',
+        'heat loss of the floor',
+        uFloor * floorArea,
+        'W/K',
+        'transmittance × floor area',
+        'ISO 13370 (from memory)',
+      ),
+      figure('air', 'heat loss by change of air', air, 'W/K', '0.335 × air changes × volume', derived),
+      figure(
+        'loss',
+        'heat loss coefficient of the house',
+        lossWk,
+        'W/K',
+        'sum of the losses',
+        derived,
+        'no thermal bridges, no gains of sun and people',
+      ),
+      figure(
+        'volume',
+        'volume of the rooms',
+        volume,
+        'm3',
+        'figure of revolution inside the intrados',
+        derived,
+        'domes that overlap are counted whole',
+      ),
+      figure('floor-area', 'floor area inside the walls', floorArea, 'm2', 'π r² at the floor', derived),
+      figure('surface', 'inside surface over floor area', surface / floorArea, '1', 'intrados / floor', derived),
+      figure(
+        'box',
+        'the same of a square box with flat roof, as large and as high on average',
+        boxSurface(volume, floorArea) / floorArea,
+        '1',
+        '(4 √A · V/A + A) / A',
+        derived,
+      ),
+    ],
+  };
+}
+
+const resistanceOf = (layers: readonly Layer[]): number =>
+  layers.reduce((sum, l) => sum + l.thickness / 1000 / l.conductivity, 0);
+
+const floorOf = (house: HouseSetout): number =>
+  house.domes.reduce((sum, d) => sum + Math.PI * square(d.springingRadius / 1000), 0);
+
+/** m3 inside the intrados of a dome. */
+export function roomVolume(dome: DomeSetout): number {
+  const slice = (z: number) => Math.PI * square(dome.radiusAt(z));
+  return (
+    (integrateSoftEnds(slice, 0, dome.springingZ, 8) + integrateSoftEnds(slice, dome.springingZ, dome.crownZ, 40)) / 1e9
+  );
+}
+
+/** Walls and roof of a square box of a volume over a floor area. */
+export const boxSurface = (volume: number, floor: number): number => (4 * Math.sqrt(floor) * volume) / floor + floor;
+
+function openingLoss(house: HouseSetout, clear: Readonly<Record<string, number>>): number {
+  const { warmth, openings } = house.house;
+  const through = openings.reduce(
+    (sum, o) => sum + ((clear[o.id] ?? 0) / 1e6) * (o.use === 'door' ? warmth.door : warmth.window),
+    0,
+  );
+  const oculi = house.domes.reduce((sum, d) => sum + (d.curb ? Math.PI * square(d.curb.clearRadius / 1000) : 0), 0);
+  return through + oculi * warmth.window;
+}
+
+function passageLoss(house: HouseSetout): number {
+  const outside = areasOf(withSurroundings({ ...house, arches: [], domes: [] })).barrels / 1e6;
+  const ring = house.passages.reduce((sum, p) => sum + p.ring, 0) / house.passages.length;
+  const layers = shellLayers(house).map((l) => (l.structural ? { ...l, thickness: ring } : l));
+  return outside * planeTransmittance(layers, SURFACE.level);
+}

@@ -1,0 +1,134 @@
+import { describe, expect, it } from 'vitest';
+import { CAUTION } from '../../lib/base/cautions.js';
+import { DescriptionError } from '../../lib/base/problems.js';
+import { boxCorners, type TextBox, textBox } from '../../lib/documents/expansion.js';
+import { buildingScale, scaleWords } from '../../lib/documents/scales.js';
+import { auditSheet, placedBounds, type Sheet, sheetForm } from '../../lib/documents/sheet.js';
+import { drawingSpace } from '../../lib/documents/sheet-size.js';
+import { SIDES } from '../../lib/drawings/elevation.js';
+import { houseSections } from '../../lib/drawings/section-plane.js';
+import { houseSheets } from '../../lib/drawings/sheets/house-sheets.js';
+import { writtenUnits } from '../../lib/drawings/words.js';
+import type { Vec2 } from '../../lib/math/vec.js';
+import { setOutHouse } from '../../lib/setout/house.js';
+import { domeOf, houseOf, openingOf } from '../tools/house.js';
+import { samples, variety } from './houses.js';
+
+const textsOn = (sheet: Sheet): TextBox[] =>
+  sheetForm(sheet).flatMap((p) => (p.kind === 'text' ? [textBox(p.text, p.at, p.anchor, p.heightMm)] : []));
+
+type Box = { readonly min: Vec2; readonly max: Vec2 };
+const boxOf = (t: TextBox): Box => {
+  const corners = boxCorners(t);
+  const [xs, ys] = [corners.map((c) => c[0]), corners.map((c) => c[1])];
+  return { min: [Math.min(...xs), Math.min(...ys)], max: [Math.max(...xs), Math.max(...ys)] };
+};
+const overlap = (a: Box, b: Box, by = 1e-6): boolean =>
+  [0, 1].every(
+    (i) => (a.min[i] as number) < (b.max[i] as number) - by && (b.min[i] as number) < (a.max[i] as number) - by,
+  );
+
+const some = variety().filter((_, i) => i % 8 === 0);
+const sets = [...samples(), ...some].map(([name, house]) => [name, house, houseSheets(house)] as const);
+
+describe('the sheets of a house', () => {
+  it.each(sets)(
+    'hold every view and schedule once, readable, within the frame: %s',
+    (_, house, { sheets, summary }) => {
+      const units = writtenUnits(house.house);
+      const views = sheets.flatMap((s) => s.views.map((v) => v.view));
+      const sections = houseSections(house).map((plane) => `section-${plane.mark.toLowerCase()}`);
+      expect(views.map((v) => v.id)).toEqual(
+        expect.arrayContaining(['plan', ...SIDES.map((s) => `elevation-${s}`), ...sections]),
+      );
+      expect(views).toHaveLength(1 + SIDES.length + sections.length);
+      expect(views[0]?.id).toBe('plan');
+      const shared = new Set(views.filter((v) => !v.id.startsWith('section')).map((v) => v.scale));
+      expect(shared.size).toBe(1);
+      expect(summary).toContain(scaleWords([...shared][0] as number, units));
+      expect(Math.max(...shared)).toBeLessThanOrEqual(buildingScale(units));
+
+      sheets.forEach((sheet, i) => {
+        expect(auditSheet(sheet), sheet.id).toEqual([]);
+        expect(sheet.titleBlock).toMatchObject({ sheet: i + 1, sheets: sheets.length, size: sheets[0]?.size.name });
+        expect(sheet.id).toMatch(/^sheet-\d+-[a-z-]+$/);
+        const texts = textsOn(sheet);
+        const words = texts.map((t) => t.text).join(' ');
+        expect(words).toContain(CAUTION.authority.slice(0, 40));
+        for (const { view } of sheet.views) {
+          expect(words).toContain(view.title);
+          expect(words).toContain(scaleWords(view.scale, units));
+        }
+        // No text of the paper lies on another, nor on a view.
+        const boxes = texts.map(boxOf);
+        const views = sheet.views.map((v) => placedBounds(v));
+        boxes.forEach((a, k) => {
+          for (const v of views) expect(overlap(a, v), `${sheet.id}: ${texts[k]?.text}`).toBe(false);
+          for (let j = k + 1; j < boxes.length; j++)
+            expect(overlap(a, boxes[j] as Box), `${sheet.id}: ${texts[k]?.text} / ${texts[j]?.text}`).toBe(false);
+        });
+      });
+
+      const all = sheets.flatMap(textsOn).map((t) => t.text);
+      for (const { opening } of house.arches) expect(all).toContain(opening.id);
+      for (const dome of house.domes) expect(all).toContain(dome.id);
+    },
+  );
+
+  it.each(sets)('are not left empty: %s', (_, __, { sheets }) => {
+    for (const sheet of sheets) {
+      const space = drawingSpace(sheet.size);
+      const taken = sheet.views.reduce((sum, v) => {
+        const { min, max } = placedBounds(v);
+        return sum + (max[0] - min[0]) * (max[1] - min[1]);
+      }, 0);
+      expect(taken / ((space.right - space.left) * (space.top - space.bottom)), sheet.id).toBeGreaterThan(0.2);
+    }
+  });
+
+  it('are the same again', () => {
+    for (const [, house, set] of sets.slice(-2)) expect(houseSheets(house)).toEqual(set);
+  });
+
+  it('use a larger scale for a tiny house, a larger sheet or a smaller scale for a large one', () => {
+    const round = (radius: number) =>
+      setOutHouse(houseOf({ domes: [domeOf({ radius, rise: radius })], openings: [openingOf()] }));
+    const scaleOf = (radius: number) => {
+      const { sheets } = houseSheets(round(radius));
+      return [sheets[0]?.views[0]?.view.scale, sheets[0]?.size.name];
+    };
+    const large = scaleOf(8e3);
+    expect(large[0]).toBe(50);
+    expect(large[1]).not.toBe('A3');
+    expect(scaleOf(16e3)[0]).toBe(100);
+  });
+
+  it('say what is wrong where even the largest sheet is too small at 1:200', () => {
+    const far = setOutHouse(
+      houseOf({ domes: [domeOf({ radius: 4000 }), domeOf({ id: 'far', at: [300_000, 0], radius: 4000 })] }),
+    );
+    const wrong = (() => {
+      try {
+        houseSheets(far);
+      } catch (error) {
+        return error;
+      }
+    })();
+    expect(wrong).toBeInstanceOf(DescriptionError);
+    expect((wrong as DescriptionError).problems).toEqual([
+      expect.objectContaining({
+        code: 'drawing-too-large',
+        path: 'domes',
+        message: expect.stringMatching(/1:200.*A0.*m by/),
+        mend: expect.stringContaining('several houses'),
+      }),
+    ]);
+  });
+
+  it('are on US sheets at scales of feet and inches where the description is in feet', () => {
+    const [, , { sheets, summary }] = sets.find(([name]) => name.startsWith('creek-cabin')) as (typeof sets)[number];
+    expect(summary).toMatch(/ARCH|ANSI/);
+    expect(sheets[0]?.titleBlock.scale).toMatch(/^\d\/\d+" = 1'-0"$/);
+    for (const { view } of sheets.flatMap((s) => s.views)) expect(view.units).toBe('feet-inches');
+  });
+});

@@ -1,0 +1,200 @@
+import { describe, expect, it } from 'vitest';
+import type { House, Opening, Room } from '../../lib/description/house.js';
+import { dwellingChecks } from '../../lib/dwelling/checks.js';
+import { areaOf, clearRectangle, clearWidthAt, glazedArea, LEAF } from '../../lib/dwelling/clear.js';
+import { dwellingOf } from '../../lib/dwelling/dwelling.js';
+import { EGRESS_DOOR, ESCAPE, FULL_HEADROOM, LEAST_ROOM } from '../../lib/dwelling/rules.js';
+import { sectionOf } from '../../lib/math/section.js';
+import { setOutHouse } from '../../lib/setout/house.js';
+import { domeOf, houseOf, openingOf } from '../tools/house.js';
+
+const IN = 25.4;
+const living: Room = { id: 'living', in: 'hall', use: 'habitable', name: 'Living' };
+const bare = { thickness: 250, renderInside: 0, renderOutside: 0 };
+
+const study = (part: Partial<House>) => dwellingOf(setOutHouse(houseOf(part)));
+const checks = (part: Partial<House>) => {
+  const setout = setOutHouse(houseOf(part));
+  return new Map(dwellingChecks(setout, dwellingOf(setout)).map((c) => [c.id, c]));
+};
+const room = (radius: number, stemWall = 0) => {
+  const { rooms } = study({ wall: bare, domes: [domeOf({ radius, stemWall })], rooms: [living] });
+  if (!rooms[0]) throw new Error('no room');
+  return rooms[0];
+};
+
+describe('rules by IRC 2021 in metric', () => {
+  it('are those of the code', () => {
+    // R310.2.1: 5.7 ft2 is 0.530 m2, 5.0 ft2 0.465 m2; R310.2.2: 20 by 24 in; R310.2.3: 44 in; R311.2: 32 by 78 in.
+    expect([ESCAPE.area, ESCAPE.gradeArea].map((a) => a.toFixed(3))).toEqual(['0.530', '0.465']);
+    expect([ESCAPE.width, ESCAPE.height, ESCAPE.sill].map(Math.round)).toEqual([508, 610, 1118]);
+    expect([EGRESS_DOOR.width, EGRESS_DOOR.height].map(Math.round)).toEqual([813, 1981]);
+    // R304.1: 70 ft2 is 6.503 m2; R305.1: 7 ft.
+    expect(LEAST_ROOM.area).toBeCloseTo(6.503, 3);
+    expect(FULL_HEADROOM).toBeCloseTo(2133.6, 9);
+  });
+});
+
+describe('floor under headroom in a hemisphere that springs at the floor', () => {
+  it('R 2.5: the circle under 7 ft is 1.30298 m wide at its radius, 27.164 % of the floor', () => {
+    const { floor, full } = room(2500);
+    expect(Math.sqrt(full / Math.PI)).toBeCloseTo(1.30298, 5);
+    expect(full / floor).toBeCloseTo(0.27164, 5);
+    // With a stem wall of 0.6 m: 1.97435 m.
+    expect(Math.sqrt(room(2500, 600).full / Math.PI)).toBeCloseTo(1.97435, 5);
+  });
+
+  it('the radii from which 70 ft2 are enough, by 7 ft and by 5 ft', () => {
+    // Half of 70 ft2 under 7 ft from R 2.36374 m, 70 ft2 under 5 ft from R 2.09586 m.
+    expect(room(2363.8).full).toBeGreaterThan(LEAST_ROOM.area / 2);
+    expect(room(2363.7).full).toBeLessThan(LEAST_ROOM.area / 2);
+    expect(room(2095.9).low).toBeGreaterThan(LEAST_ROOM.area);
+    expect(room(2095.8).low).toBeLessThan(LEAST_ROOM.area);
+    // Read strictly, half of all that counts under 7 ft: from R 2.604212 m.
+    const state = (radius: number) =>
+      checks({ wall: bare, domes: [domeOf({ radius, stemWall: 0 })], rooms: [living] }).get('headroom.living')?.state;
+    expect(state(2604.3)).toBe('ok');
+    expect(state(2604.1)).toBe('attention');
+    expect(state(2363.7)).toBe('fails');
+  });
+
+  it('an earlier dome takes its part: areas by the formula of two circles', () => {
+    const domes = [
+      domeOf({ radius: 2500, stemWall: 0 }),
+      domeOf({ id: 'lab', at: [4500, 0], radius: 2500, stemWall: 0 }),
+    ];
+    const labRoom: Room = { ...living, id: 'lab-room', in: 'lab' };
+    const [sizes] = study({ wall: bare, domes, rooms: [labRoom] }).rooms;
+    // Circles 2500 and 2750 at 4500 apart.
+    const [a, b, d] = [2.5, 2.75, 4.5];
+    const common =
+      a * a * Math.acos((d * d + a * a - b * b) / (2 * d * a)) +
+      b * b * Math.acos((d * d + b * b - a * a) / (2 * d * b)) -
+      Math.sqrt((-d + a + b) * (d + a - b) * (d - a + b) * (d + a + b)) / 2;
+    expect(sizes?.floor).toBeCloseTo(Math.PI * a * a - common, 6);
+    expect(sizes?.width).toBeCloseTo(Math.sqrt(2500 ** 2 - 1524 ** 2) + 4500 - 2750, 6);
+  });
+});
+
+describe('clear sizes', () => {
+  const clear = (part: Partial<Opening>, frame = 50) => {
+    const opening = openingOf(part);
+    return { section: sectionOf(opening), frame };
+  };
+
+  it('a flat head leaves the rectangle less frame and leaf', () => {
+    const flat = clear({ width: 1000, height: 2100, head: { shape: 'flat', rise: 0 } });
+    const size = clearRectangle(flat);
+    expect(size.width).toBeCloseTo(900 - LEAF, 9);
+    expect(size.height).toBeCloseTo(2050, 4);
+    expect(clearWidthAt(flat, 2050)).toBeCloseTo(900 - LEAF, 9);
+    expect(clearWidthAt(flat, 2051)).toBe(0);
+    expect(glazedArea(flat)).toBeCloseTo(0.9 * 2.05, 9);
+  });
+
+  it('a semicircular head narrows it: half chord of the inner circle', () => {
+    const door = clear({ width: 1000, height: 2200 });
+    const z = EGRESS_DOOR.height;
+    expect(clearWidthAt(door, z)).toBeCloseTo(2 * Math.sqrt(450 ** 2 - (z - 1700) ** 2) - LEAF, 6);
+    const size = clearRectangle(door);
+    // No other rectangle under the arch is larger.
+    for (let top = 1000; top < 2150; top += 7) {
+      expect(clearWidthAt(door, top) * top).toBeLessThanOrEqual(areaOf(size) * 1e6 + 1e-3);
+    }
+    expect(glazedArea(door)).toBeCloseTo(0.9 * 1.7 + (Math.PI * 0.45 ** 2) / 2, 6);
+  });
+
+  it('24 in wide with a round top holds 5.7 ft2 over jambs of 24.775 in', () => {
+    const jamb = 24.775 * IN;
+    const shape = clear({ width: 24 * IN, height: jamb + 12 * IN, head: { shape: 'semicircular', rise: 12 * IN } }, 0);
+    expect(glazedArea(shape)).toBeCloseTo(ESCAPE.area, 5);
+    // A whole circle that holds it is 32.328 in across.
+    const half = {
+      width: 32.328 * IN,
+      height: 16.164 * IN,
+      head: { shape: 'semicircular', rise: 16.164 * IN },
+    } as const;
+    expect(2 * glazedArea(clear(half, 0))).toBeCloseTo(ESCAPE.area, 4);
+  });
+
+  it('a frame as wide as the opening leaves nothing', () => {
+    const shut = clear({ width: 100, height: 300, sill: 900 }, 50);
+    expect(clearRectangle(shut)).toMatchObject({ width: 0, height: 0 });
+    expect(glazedArea(shut)).toBe(0);
+  });
+});
+
+describe('egress windows', () => {
+  // Without frame; the leaf is added to the width so that the clear width is the one of the rule.
+  const egress = (width: number, height: number, sill = 900, ground = -600) => {
+    const window = openingOf({
+      id: 'out',
+      use: 'egress window',
+      width: width + LEAF,
+      height,
+      sill,
+      head: { shape: 'flat', rise: 0 },
+      frame: 0,
+    });
+    return checks({ openings: [window], site: { ...houseOf().site, ground } });
+  };
+
+  it('20 in wide needs 41.04 in, 24 in high needs 34.2 in; 20 by 24 in is too small', () => {
+    const state = (w: number, h: number) => egress(w * IN, h * IN).get('egress-area.out')?.state;
+    expect(state(20.001, 41.041)).toBe('ok');
+    expect(state(20, 41.03)).toBe('fails');
+    expect(state(34.21, 24)).toBe('ok');
+    expect(state(34.19, 24)).toBe('fails');
+    expect(egress(20 * IN, 24 * IN).get('egress-area.out')?.capacity?.value).toBeCloseTo(3.333 * 0.3048 ** 2, 3);
+  });
+
+  it('each limit by itself, and 5.0 ft2 with the sill near the ground', () => {
+    expect(egress(500, 1300).get('egress-width.out')?.state).toBe('fails');
+    expect(egress(1300, 600).get('egress-height.out')?.state).toBe('fails');
+    expect(egress(700, 800, 1119).get('egress-sill.out')?.state).toBe('fails');
+    expect(egress(700, 800, 1117).get('egress-sill.out')?.state).toBe('ok');
+    expect(egress(610, 800, 900, -100).get('egress-area.out')?.state).toBe('ok');
+    expect(egress(610, 800, 900, -600).get('egress-area.out')?.state).toBe('fails');
+  });
+});
+
+describe('doors, escape, setback', () => {
+  it('an arched door is measured where heads pass', () => {
+    const door = (height: number) =>
+      checks({ rooms: [living], openings: [openingOf({ height })] }).get('egress-door')?.state;
+    expect(door(2200)).toBe('fails');
+    expect(door(2450)).toBe('ok');
+    // Nobody lives in a store.
+    expect(checks({ openings: [openingOf()] }).get('egress-door')?.state).toBe('attention');
+    expect(checks({ rooms: [living] }).get('egress-door')?.advice).toContain('use: door');
+  });
+
+  it('a room without a way of its own is told', () => {
+    expect(checks({ rooms: [living] }).get('escape.living')?.state).toBe('attention');
+    expect(checks({ rooms: [living], openings: [openingOf()] }).get('escape.living')?.state).toBe('ok');
+  });
+
+  it('missing inputs are named; the plot is measured to the finished wall', () => {
+    expect(checks({}).get('rooms')?.advice).toContain('rooms');
+    expect(checks({}).get('setback')?.advice).toContain('`site.plot` and `site.setback`');
+    const plot = [
+      [-7000, -7000],
+      [9000, -7000],
+      [9000, 9000],
+      [-7000, 9000],
+    ] as const;
+    const at = (setback: number, openings: Opening[] = []) =>
+      checks({ site: { ...houseOf().site, plot, setback }, openings }).get('setback');
+    // 7000 - 3000 - 250 - 20.
+    expect(at(3730)?.state).toBe('ok');
+    expect(at(3731)?.state).toBe('fails');
+    // The barrel's flat face stands 300 beyond, to the south.
+    expect(at(3430, [openingOf()])?.capacity?.value).toBeCloseTo(3430, 6);
+  });
+
+  it('two rooms in one dome are never ok', () => {
+    const two = checks({ rooms: [living, { ...living, id: 'den' }] });
+    expect(two.get('room-area.living')?.state).toBe('attention');
+    expect(two.get('room-area.living')?.advice).toContain('den');
+  });
+});

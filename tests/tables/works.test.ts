@@ -1,0 +1,143 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { CAUTION } from '../../lib/base/cautions.js';
+import { checkHouse, houseTable, houseTables } from '../../lib/deliver/package.js';
+import { TABLES } from '../../lib/deliver/tables.js';
+import type { House } from '../../lib/description/house.js';
+import { readDescription } from '../../lib/description/read.js';
+import type { Table } from '../../lib/documents/table.js';
+import { auditTable, columnHead } from '../../lib/documents/table-audit.js';
+import { domeOf, houseOf, openingOf } from '../tools/house.js';
+
+const sample = (name: string): House => readDescription(readFileSync(`samples/${name}.yaml`, 'utf8'), `${name}.yaml`);
+const house = houseOf({ openings: [openingOf()] });
+const of = (id: string, described: House = house): Table => {
+  const table = houseTable(described, id);
+  if (!table) throw new Error(`no table ${id}`);
+  return table;
+};
+const column = (table: Table, key: string) => table.rows.map((row) => row[key] as number);
+
+describe.each(['garden-studio', 'creek-cabin', 'chain-chapel', 'low-store', 'family-house'])('tables of %s', (name) => {
+  const tables = houseTables(sample(name));
+
+  it('are those that are listed, each cell of its column’s kind', () => {
+    expect(tables.map((t) => t.id)).toEqual(TABLES.map((t) => t.id));
+    expect(new Set(tables.map((t) => t.id)).size).toBe(tables.length);
+    for (const table of tables) auditTable(table);
+  });
+
+  it('have the unit of every measure in its header, metric or feet and pounds alone', () => {
+    const feet = name === 'creek-cabin';
+    const foreign = feet ? /^(mm|m|m2|m3|kg|L|kg\/m3)$/ : /^(in|ft|ft2|ft3|lb|gal|lb\/ft3|fl oz)$/;
+    for (const { id, columns, rows } of tables) {
+      const named = columns.some((c) => c.key === 'unit');
+      for (const c of columns) {
+        if (c.kind !== 'number' || named) continue;
+        expect(c.unit === undefined ? 'no unit' : '', `${id}: ${columnHead(c)}`).toBe(
+          ['value'].includes(c.key) ? 'no unit' : '',
+        );
+        expect(c.unit, `${id}: ${c.label}`).not.toMatch(foreign);
+      }
+      if (named && id !== 'warmth') for (const row of rows) expect(row.unit ?? '', id).not.toMatch(foreign);
+    }
+  });
+
+  it('carry the caution where the hand is', () => {
+    const notes = (id: string) => tables.find((t) => t.id === id)?.notes ?? [];
+    for (const id of [
+      'pegs',
+      'laying',
+      'rooms',
+      'dwelling',
+      'circles',
+      'bearings',
+      'radius-pole',
+      'calendar',
+      'forms',
+      'centering-ribs',
+      'quantities',
+    ])
+      expect(notes(id), id).toContain(CAUTION.authority);
+    for (const id of ['laying', 'radius-pole', 'meridian-template', 'calendar', 'forms', 'lagging'])
+      expect(notes(id), id).toContain(CAUTION.rings);
+    for (const id of ['mix', 'foam-correction', 'laying']) expect(notes(id), id).toContain(CAUTION.cement);
+    for (const id of ['mould-copies', 'laying']) expect(notes(id)).toContain(CAUTION.lifting);
+    expect(notes('warmth').join()).toContain('Moist blocks');
+  });
+});
+
+describe('single tables', () => {
+  it('radius pole: a row a course and one for the crown, whole millimetres, length and angle give the edge', () => {
+    const table = of('radius-pole');
+    expect(table.rows).toHaveLength((houseTables(house).find((t) => t.id === 'courses')?.rows.length as number) + 1);
+    for (const row of table.rows) {
+      const [length, angle, pivot] = [row.length, row.angle, row['pivot-level']] as number[] as [
+        number,
+        number,
+        number,
+      ];
+      expect(length * Math.cos((angle * Math.PI) / 180)).toBeCloseTo(row.radius as number, 6);
+      expect(pivot + length * Math.sin((angle * Math.PI) / 180)).toBeCloseTo(row.level as number, 6);
+    }
+    expect(table.columns.filter((c) => c.unit === 'mm').every((c) => c.decimals === 0)).toBe(true);
+  });
+
+  it('meridian template: rows where no pole reaches, and says so where none is needed', () => {
+    const chain = houseOf({ domes: [domeOf({ shape: 'catenary', radius: 2500, rise: 2800 })] });
+    expect(of('meridian-template', chain).rows.length).toBeGreaterThan(20);
+    expect(of('template-boards', chain).rows.length).toBeGreaterThan(1);
+    expect(of('meridian-template').rows).toEqual([]);
+    expect(of('meridian-template').notes?.[0]).toContain('No template is needed');
+  });
+
+  it('mix: the batch is its share of the whole', () => {
+    const table = of('mix');
+    const shares = column(table, 'batch').map((v, i) => (v ?? 0) / (column(table, 'cubic')[i] ?? 1));
+    for (const [i, share] of shares.entries()) if (table.rows[i]?.batch !== null) expect(share).toBeCloseTo(0.1, 9);
+    expect(table.rows.find((r) => r.what === 'mixer running')?.batch).toBeNull();
+    const mixed = of('mix', { ...house, casting: { ...house.casting, mixerLitresPerMinute: 40 } });
+    expect(mixed.rows.find((r) => r.what === 'mixer running')?.batch).toBeCloseTo(2.5, 9);
+  });
+
+  it('calendar: days ascend, pours are those of the copies table', () => {
+    const days = column(of('calendar'), 'day');
+    expect([...days].sort((a, b) => a - b)).toEqual(days);
+    const sum = (values: readonly (number | null)[]) => values.reduce((all: number, v) => all + (v ?? 0), 0);
+    expect(sum(column(of('calendar'), 'pours'))).toBe(sum(column(of('mould-copies'), 'pieces')));
+  });
+
+  it('bill: a missing price leaves the total empty and says so; nothing is ever zero for want of a price', () => {
+    const bill = of('bill');
+    const total = bill.rows.find((r) => r.item === 'total');
+    expect(total?.cost).toBeNull();
+    expect(total?.missing).toMatch(/^\d+ of \d+ lines unknown$/);
+    expect(bill.rows.every((r) => r.cost === null)).toBe(true);
+    expect(bill.notes?.[0]).toContain('unknown, not zero');
+  });
+
+  it('quantities: net and waste make the order', () => {
+    for (const { net, waste, gross } of of('quantities').rows)
+      if (net !== null) expect((net as number) + (waste as number)).toBeCloseTo(gross as number, 9);
+  });
+});
+
+describe('checks of the works', () => {
+  const check = (id: string, part: Partial<House['casting']> = {}) =>
+    checkHouse({ ...house, casting: { ...house.casting, ...part } }).checks.find((c) => c.id === id);
+
+  it('target days that can not be met fail, with the least possible', () => {
+    const failed = check('casting-days', { targetDays: 1 });
+    expect(failed?.state).toBe('fails');
+    const least = failed?.demand?.value as number;
+    expect(failed?.statement).toContain(`the least possible is ${least} day`);
+    expect(check('casting-days', { targetDays: least })?.state).toBe('ok');
+    expect(check('casting-days')).toBeUndefined();
+  });
+
+  it('a mixer that is not known is named, and one that is too small to fill a block in a day fails', () => {
+    expect(check('casting-mixer')?.advice).toContain('casting.mixer');
+    expect(check('casting-mixer', { mixerLitresPerMinute: 38 })).toBeUndefined();
+    expect(check('casting-day', { mixerLitresPerMinute: 0.1, hoursPerDay: 0.5 })).toMatchObject({ state: 'fails' });
+  });
+});

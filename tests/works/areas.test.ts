@@ -1,0 +1,91 @@
+import { readFileSync } from 'node:fs';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { readDescription } from '../../lib/description/read.js';
+import { meshVolume } from '../../lib/documents/mesh-measure.js';
+import { type HouseSetout, setOutHouse } from '../../lib/setout/house.js';
+import { houseSolids } from '../../lib/solids/house-solids.js';
+import type { Kernel } from '../../lib/solids/kernel.js';
+import { areasOf, extradosArea, extradosInRoom, intradosArea } from '../../lib/works/areas.js';
+import { groundAreas } from '../../lib/works/ground-areas.js';
+import { faceArea } from '../solids/support.js';
+import { domeOf, houseOf, openingOf } from '../tools/house.js';
+import { nodeKernel } from '../tools/kernel.js';
+
+const sample = (name: string): HouseSetout =>
+  setOutHouse(readDescription(readFileSync(`samples/${name}.yaml`, 'utf8'), `${name}.yaml`));
+const wall = { thickness: 300, renderInside: 0, renderOutside: 0 };
+const areaOf = (part: Parameters<typeof domeOf>[0], openings: Parameters<typeof openingOf>[0][] = []) => {
+  const house = setOutHouse(houseOf({ wall, domes: [domeOf(part)], openings: openings.map((o) => openingOf(o)) }));
+  const [dome] = house.domes;
+  if (!dome) throw new Error('no dome');
+  return { intrados: intradosArea(house, dome) / 1e6, extrados: extradosArea(house, dome) / 1e6 };
+};
+
+let kernel: Kernel;
+beforeAll(async () => {
+  kernel = await nodeKernel();
+});
+
+describe('surfaces against closed forms', () => {
+  it('hemisphere 2.5 to 2.8: 2πR² inside and outside', () => {
+    const { intrados, extrados } = areaOf({ radius: 2500, stemWall: 0 });
+    expect(intrados).toBeCloseTo(39.269908, 6);
+    expect(extrados).toBeCloseTo(2 * Math.PI * 2.8 ** 2, 6);
+  });
+
+  it('pointed, arc 2.5 with its centre 0.5 past the axis: S = 2πR[R(cos φ0 − cos φ1) − e(φ1 − φ0)], 27.720951', () => {
+    const { intrados, extrados } = areaOf({
+      shape: 'pointed',
+      radius: 2000,
+      rise: Math.sqrt(2500 ** 2 - 500 ** 2),
+      stemWall: 0,
+    });
+    expect(intrados).toBeCloseTo(27.720951, 5);
+    // Outside the same with R 2.8: the arc runs on to the axis, at sin φ0 = e / R.
+    const from = Math.asin(0.5 / 2.8);
+    expect(extrados).toBeCloseTo(2 * Math.PI * 2.8 * (2.8 * Math.cos(from) - 0.5 * (Math.PI / 2 - from)), 5);
+  });
+
+  it('segmental cap R 2.5, h 1: 2πRh inside; outside down to the shoulder 2π(R + t)(R + t − d), d to the shoulder', () => {
+    const { intrados, extrados } = areaOf({ shape: 'segmental', radius: 2000, rise: 1000, stemWall: 0 });
+    expect(intrados).toBeCloseTo(15.707963, 6);
+    const down = Math.sqrt(2.8 ** 2 - 2.3 ** 2);
+    expect(extrados).toBeCloseTo(2 * Math.PI * 2.8 * (2.8 - down) + 2 * Math.PI * 2.3 * (down - 1.5), 6);
+  });
+
+  it('upper half tunnel r 0.5 at springing level takes half the cap 2πR(R − √(R² − a²)) of each sphere', () => {
+    const arch = { ring: 200, face: 'flush', madeAs: 'cast', voussoirs: null } as const;
+    const whole = areaOf({ radius: 2500, stemWall: 0 });
+    const cut = areaOf({ radius: 2500, stemWall: 0 }, [{ width: 1000, height: 500, arch }]);
+    expect(whole.extrados - cut.extrados).toBeCloseTo(0.79176117 / 2, 5);
+    expect(whole.intrados - cut.intrados).toBeCloseTo(Math.PI * 2.5 * (2.5 - Math.sqrt(6)), 5);
+  });
+});
+
+describe('surfaces and ground against the solids', () => {
+  it.each(['garden-studio', 'pointed-hall', 'low-store', 'family-house'])('%s', (name) => {
+    const house = sample(name);
+    const { whole, parts } = houseSolids(kernel, house, { surface: 1 });
+    const areas = areasOf(house);
+    // In a cluster the faces that bear these names differ from the measured surfaces by up to 1 %; why isn't settled.
+    const near = (area: number, mesh: number) =>
+      expect(Math.abs(area / mesh - 1)).toBeLessThan(house.domes.length > 1 ? 0.01 : 0.003);
+    const curbs = faceArea(whole, 'curb-top') + faceArea(whole, 'curb-side');
+    // In solids an extrados keeps its name where it stands in another dome's room.
+    const inRooms = house.domes.reduce((sum, dome) => sum + extradosInRoom(house, dome), 0);
+    near(areas.intrados - inRooms, faceArea(whole, 'intrados'));
+    // Without footing the sides of the slab have the extrados' name too.
+    if (house.house.footing) near(areas.extrados + inRooms, faceArea(whole, 'extrados') + curbs);
+    const ground = groundAreas(house);
+    const part = (id: string) => parts.filter((p) => p.name === id).reduce((sum, p) => sum + meshVolume(p), 0);
+    const { footing, slab } = house.house;
+    expect(((footing?.depth ?? 0) * ground.footing) / 1e9).toBeCloseTo(part('footing') / 1e9, 2);
+    expect(((slab?.thickness ?? 0) * ground.slab) / 1e9).toBeCloseTo(part('slab') / 1e9, 2);
+  });
+
+  it('footing ring and slab disc of one dome are exact', () => {
+    const ground = groundAreas(setOutHouse(houseOf()));
+    expect(ground.footing / 1e6).toBeCloseTo(Math.PI * (3.375 ** 2 - 2.875 ** 2), 9);
+    expect(ground.slab / 1e6).toBeCloseTo(Math.PI * 2.875 ** 2, 9);
+  });
+});
