@@ -64,10 +64,10 @@ describe('views', () => {
           ?.split(';')[0],
       ];
     };
-    // Common practice, no source: 3/4", 3/8", 1/8" to the foot.
+    // Common practice, no source: 1/2", 1/4", 1/8" to the foot.
     expect([of(1500), of(4000), of(9000)]).toEqual([
-      [16, 'Scale 1:16 (3/4" = 1\'-0")'],
-      [32, 'Scale 1:32 (3/8" = 1\'-0")'],
+      [24, 'Scale 1:24 (1/2" = 1\'-0")'],
+      [48, 'Scale 1:48 (1/4" = 1\'-0")'],
       [96, 'Scale 1:96 (1/8" = 1\'-0")'],
     ]);
   });
