@@ -1,6 +1,6 @@
 import { dot2, sub2, type Vec2 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
-import { archesOf, type HouseSetout, withSurroundings } from '../setout/house.js';
+import { archesOf, type HouseSetout } from '../setout/house.js';
 import { baseHalf } from '../setout/material.js';
 import { fromArchFrame } from './arch-places.js';
 
@@ -24,11 +24,11 @@ export function baseReaches(house: HouseSetout, dome: DomeSetout, along: Vec2): 
 /** What of a house reaches beyond the plane through a place that a view looks from. */
 export function beyondPlane(house: HouseSetout, through: Vec2, look: Vec2): HouseSetout {
   const domes = house.domes.filter((d) => dot2(sub2(d.at, through), look) > -(d.springingRadius + d.thickness));
-  return withSurroundings({
+  return {
     ...house,
     domes,
     arches: house.arches.filter((a) => domes.some((d) => d.id === a.dome.id)),
-  });
+  };
 }
 
 const hull = (reaches: readonly Vec2[]): Vec2 => [

@@ -2,7 +2,7 @@ import { CUT_CURVE } from '../base/tolerances.js';
 import { type Edge, edgeEnd, edgeStart } from '../math/curves.js';
 import type { Vec2 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
-import { type HouseSetout, withSurroundings } from '../setout/house.js';
+import type { HouseSetout } from '../setout/house.js';
 import { setOutPassage } from '../setout/passage.js';
 import { chained, extradosPieces, offsetPieces } from './meridian.js';
 
@@ -25,7 +25,7 @@ export function quickHouse(house: HouseSetout): HouseSetout {
     const [first, second] = p.domes.map((d) => domes[house.domes.indexOf(d)]);
     return first && second ? setOutPassage(p.passage, [first, second], p.later) : p;
   });
-  const quick = withSurroundings({ ...house, domes, arches, passages });
+  const quick = { ...house, domes, arches, passages };
   known.set(house, quick);
   return quick;
 }

@@ -1,6 +1,6 @@
 import { dot2, type Vec2 } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
-import { archesOf, earlierThan, type HouseSetout, withSurroundings } from '../setout/house.js';
+import { archesOf, earlierThan, type HouseSetout } from '../setout/house.js';
 import { baseHalf } from '../setout/material.js';
 import { fromArchFrame, type Prism } from './arch-places.js';
 import { type QuickLook, type QuickWay, quickLook } from './quick-look.js';
@@ -68,7 +68,7 @@ export function rayHouse(house: HouseSetout, direction: Vec2): (through: Vec2) =
       vaults: [...arches.flatMap((prism) => (prism.faceV === null ? [] : [{ prism, end: prism.faceV }])), ...between],
     };
     return {
-      house: withSurroundings({ ...house, domes: those.map((d) => d.of), passages: vaults, arches }),
+      house: { ...house, domes: those.map((d) => d.of), passages: vaults, arches },
       quickly: (z, at, reach) => quickLook(quick, z, at, direction, reach),
     };
   };

@@ -25,8 +25,6 @@ export interface SlabSetout {
 export interface HouseSetout {
   readonly house: House;
   readonly domes: readonly DomeSetout[];
-  /** For each dome, in the same order, what concerns it. */
-  readonly around: readonly Surroundings[];
   readonly arches: readonly ArchSetout[];
   readonly passages: readonly PassageSetout[];
   readonly footings: readonly FootingSetout[];
@@ -58,18 +56,7 @@ export function setOutHouse(house: House): HouseSetout {
         bottomZ: -slab.thickness,
       }))
     : [];
-  return withSurroundings({ house, domes, arches, passages, footings, slabs });
-}
-
-/** A house of these parts: each dome is given what concerns it, which is asked at every line through the house. */
-export function withSurroundings(parts: Omit<HouseSetout, 'around'>): HouseSetout {
-  const { domes, arches, passages } = parts;
-  const around = domes.map((dome, k) => ({
-    arches: arches.filter((arch) => arch.dome.id === dome.id),
-    passages: passages.filter((passage) => passage.domes.some((d) => d.id === dome.id)),
-    earlier: domes.slice(0, k).filter((other) => overlap(other, dome)),
-  }));
-  return { ...parts, around };
+  return { house, domes, arches, passages, footings, slabs };
 }
 
 /** What of a house concerns one dome. */
@@ -81,8 +68,27 @@ export interface Surroundings {
   readonly earlier: readonly DomeSetout[];
 }
 
+const known = new WeakMap<HouseSetout, readonly Surroundings[]>();
+
+/**
+ * For each dome of a house, in the same order, what concerns it. Told by the house's own lists, so that a changed copy
+ * of a house tells of itself; found once for each, since every line through the house asks.
+ */
+export function surroundings(house: HouseSetout): readonly Surroundings[] {
+  const before = known.get(house);
+  if (before) return before;
+  const { domes, arches, passages } = house;
+  const found = domes.map((dome, k) => ({
+    arches: arches.filter((arch) => arch.dome.id === dome.id),
+    passages: passages.filter((passage) => passage.domes.some((d) => d.id === dome.id)),
+    earlier: domes.slice(0, k).filter((other) => overlap(other, dome)),
+  }));
+  known.set(house, found);
+  return found;
+}
+
 const surroundingsOf = (house: HouseSetout, dome: DomeSetout): Surroundings =>
-  house.around[house.domes.findIndex((d) => d.id === dome.id)] as Surroundings;
+  surroundings(house)[house.domes.findIndex((d) => d.id === dome.id)] as Surroundings;
 
 export const archesOf = (house: HouseSetout, dome: DomeSetout): readonly ArchSetout[] =>
   surroundingsOf(house, dome).arches;

@@ -3,7 +3,7 @@ import { type Intervals, intersectIntervals, subtractIntervals, uniteIntervals }
 import { dot2, sub2, type Vec2, type Vec3 } from '../math/vec.js';
 import type { ArchSetout } from './arch.js';
 import type { DomeSetout } from './dome.js';
-import { earlierThan, type HouseSetout, type Surroundings } from './house.js';
+import { earlierThan, type HouseSetout, type Surroundings, surroundings } from './house.js';
 import type { PassageSetout } from './passage.js';
 
 type Span = readonly [number, number];
@@ -47,7 +47,8 @@ export function inMaterial(house: HouseSetout, point: Vec3): boolean {
 function material(house: HouseSetout, line: Line): Intervals {
   const parts: Span[] = [];
   if (line.above) {
-    for (const [k, dome] of house.domes.entries()) wall(dome, house.around[k] as Surroundings, line, parts);
+    const around = surroundings(house);
+    for (const [k, dome] of house.domes.entries()) wall(dome, around[k] as Surroundings, line, parts);
     if (house.passages.length > 0) passages(house, line, parts);
   }
   if (line.under) base(house, line, parts);

@@ -5,7 +5,7 @@ import { exp, log } from '../math/hyperbolic.js';
 import { integrate, integrateSoftEnds } from '../math/quadrature.js';
 import { monotoneRoot } from '../math/roots.js';
 import type { DomeSetout } from '../setout/dome.js';
-import { type HouseSetout, withSurroundings } from '../setout/house.js';
+import type { HouseSetout } from '../setout/house.js';
 import type { MeridianSpan } from '../setout/span.js';
 import { areasOf, intradosArea } from './areas.js';
 import { groundAreas } from './ground-areas.js';
@@ -111,7 +111,7 @@ export function warmthOf(house: HouseSetout): Warmth {
   const uRoof = planeTransmittance(layers, SURFACE.up);
   // Of the whole shell's heat the share that is left of its intrados; openings have their own.
   const shell = house.domes.reduce((sum, dome) => {
-    const whole = intradosArea(withSurroundings({ ...house, arches: [], passages: [], domes: [dome] }), dome);
+    const whole = intradosArea({ ...house, arches: [], passages: [], domes: [dome] }, dome);
     return sum + (domeTransmission(dome, layers) * intradosArea(house, dome)) / whole;
   }, 0);
   const vaults = house.passages.length > 0 ? passageLoss(house) : 0;
@@ -263,7 +263,7 @@ function openingLoss(house: HouseSetout, clear: Readonly<Record<string, number>>
 }
 
 function passageLoss(house: HouseSetout): number {
-  const outside = areasOf(withSurroundings({ ...house, arches: [], domes: [] })).barrels / 1e6;
+  const outside = areasOf({ ...house, arches: [], domes: [] }).barrels / 1e6;
   const ring = house.passages.reduce((sum, p) => sum + p.ring, 0) / house.passages.length;
   const layers = shellLayers(house).map((l) => (l.structural ? { ...l, thickness: ring } : l));
   return outside * planeTransmittance(layers, SURFACE.level);
