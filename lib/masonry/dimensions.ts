@@ -1,8 +1,8 @@
 import { cos, hypot, sin } from '../math/elementary.js';
-import { integrate } from '../math/quadrature.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { type MeridianSpan, spanPoint } from '../setout/span.js';
 import type { Block } from './block.js';
+import { wedgeOf } from './wedge.js';
 
 /** An edge along a course: its arc and the straight chord between its ends, mm. */
 export interface Edge {
@@ -92,24 +92,6 @@ export function meridianSagitta(span: MeridianSpan, from: number, to: number, de
 export function blockCentroid(dome: DomeSetout, block: Block): { readonly distance: number; readonly z: number } {
   const span = dome[block.part];
   const half = (block.endRad - block.startRad) / 2;
-  const over = (f: (r: number, z: number) => number) =>
-    integrate(
-      (s) => {
-        const p = span.at(s);
-        return integrate(
-          (d) => {
-            const r = p.r + d * p.normal[0];
-            return r * (1 + p.curvature * d) * f(r, p.z + d * p.normal[1]);
-          },
-          0,
-          dome.thickness,
-          6,
-        );
-      },
-      block.bed,
-      block.top,
-      16,
-    );
-  const volume = over(() => 1);
-  return { distance: (over((r) => r) / volume) * (sin(half) / half), z: over((_, z) => z) / volume };
+  const { meanRadius, meanZ } = wedgeOf(span, [block.bed, block.top], dome.thickness);
+  return { distance: meanRadius * (sin(half) / half), z: meanZ };
 }

@@ -1,6 +1,6 @@
+import { wedgeOf } from '../masonry/wedge.js';
 import { cos, sin } from '../math/elementary.js';
 import { exp } from '../math/hyperbolic.js';
-import { integrate } from '../math/quadrature.js';
 import type { Vec2 } from '../math/vec.js';
 import { type MeridianSpan, spanPoint } from '../setout/span.js';
 
@@ -27,8 +27,6 @@ export interface FreshBlock {
   readonly outerTop: Vec2;
 }
 
-const ORDER = 12;
-
 /** The block between two beds, two faces `thickness` apart and two upright planes through the axis. */
 export function freshBlock(
   span: MeridianSpan,
@@ -36,34 +34,15 @@ export function freshBlock(
   thickness: number,
   widthRad: number,
 ): FreshBlock {
-  const over = (f: (r: number, z: number) => number) =>
-    integrate(
-      (s) => {
-        const p = span.at(s);
-        return integrate(
-          (d) => {
-            const r = p.r + d * p.normal[0];
-            return r * (1 + p.curvature * d) * f(r, p.z + d * p.normal[1]);
-          },
-          0,
-          thickness,
-          ORDER,
-        );
-      },
-      bed,
-      top,
-      ORDER,
-    );
-  const perRadian = over(() => 1);
+  const { perRadian, meanRadius, meanZ } = wedgeOf(span, [bed, top], thickness);
   const half = widthRad / 2;
-  const meanRadius = over((r) => r) / perRadian;
   const inner = spanPoint(span, bed, 0);
   return {
     volume: perRadian * widthRad,
     perRadian,
     meanRadius,
     lowerInner: inner[0],
-    centroid: [(meanRadius * sin(half)) / half, over((_, z) => z) / perRadian],
+    centroid: [(meanRadius * sin(half)) / half, meanZ],
     bedRad: span.at(bed).normalRad,
     topRad: span.at(top).normalRad,
     edge: [inner[0] * cos(half), inner[1]],
