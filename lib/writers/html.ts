@@ -1,7 +1,7 @@
 import type { Check, Figure } from '../base/figures.js';
-import { oneLine } from '../documents/plain-text.js';
 import type { Diagram, DiagramShape, Report, ReportSection } from '../documents/report.js';
 import { STYLE } from './html-style.js';
+import { escaped } from './markup.js';
 
 /**
  * A report as one HTML page that stands alone: no script, nothing fetched, all texts escaped. The page forbids both
@@ -35,16 +35,6 @@ export function writeHtml(report: Report): Uint8Array {
   ];
   return new TextEncoder().encode(html.join('\n'));
 }
-
-const ENTITIES: Readonly<Record<string, string>> = {
-  '&': '&amp;',
-  '<': '&lt;',
-  '>': '&gt;',
-  '"': '&quot;',
-  "'": '&#39;',
-};
-
-const escaped = (text: string): string => oneLine(text).replace(/[&<>"']/g, (sign) => ENTITIES[sign] as string);
 
 const cautions = (texts: readonly string[]): string =>
   `<aside class="cautions"><h2>Cautions</h2><ul>${texts.map((text) => `<li>${escaped(text)}</li>`).join('')}</ul></aside>`;

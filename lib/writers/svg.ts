@@ -2,9 +2,10 @@ import type { View } from '../documents/drawing.js';
 import { requireSoundView } from '../documents/drawing-audit.js';
 import { viewBounds } from '../documents/drawing-bounds.js';
 import { requireSoundSheet, type Sheet, sheetForm, sheetName } from '../documents/sheet.js';
+import { escaped } from './markup.js';
 import { drawWith } from './pen.js';
 import { SvgPen } from './svg/pen.js';
-import { escaped, number, svgDocument } from './svg/text.js';
+import { number, svgDocument } from './svg/text.js';
 
 /** Paper left free round the view, mm. */
 const MARGIN = 5;

@@ -7,8 +7,9 @@ import { arcSweep, segmentAt, segmentEnd, segmentStart } from '../../documents/s
 import { emOf } from '../../documents/text-size.js';
 import { atan2, hypot } from '../../math/elementary.js';
 import type { Vec2 } from '../../math/vec.js';
+import { escaped } from '../markup.js';
 import type { Pen } from '../pen.js';
-import { escaped, number } from './text.js';
+import { number } from './text.js';
 
 export interface SvgPaper {
   /** Begins the ids of clips, so that they are apart from those of others on the same page. */

@@ -1,14 +1,4 @@
-import { oneLine } from '../../documents/plain-text.js';
-
-const ENTITIES: Readonly<Record<string, string>> = {
-  '&': '&amp;',
-  '<': '&lt;',
-  '>': '&gt;',
-  '"': '&quot;',
-  "'": '&#39;',
-};
-
-export const escaped = (text: string): string => oneLine(text).replace(/[&<>"']/g, (c) => ENTITIES[c] as string);
+import { escaped } from '../markup.js';
 
 /** To a ten-thousandth of a millimetre, without trailing zeros. */
 export function number(value: number): string {
