@@ -36,6 +36,27 @@ export interface Balance {
   readonly error: number;
 }
 
+/** What the parts are called, in the order in which they are told. */
+export const PART_NAMES: Readonly<Record<Exclude<keyof Balance, 'error' | 'envelope'>, string>> = {
+  blocks: 'blocks',
+  bedJoints: 'bed joints',
+  perpends: 'perpends',
+  cutJoints: 'joints at arches, passages and earlier domes',
+  slivers: 'remnants left to mortar',
+  faceFill: 'make-up of flat faces',
+  skewbacks: 'skewback rings',
+  plugs: 'crown plugs',
+  curbs: 'curbs',
+  heads: 'arch rings and barrels over the springing',
+  jambs: 'jambs',
+  spandrels: 'spandrels',
+  nicheBacks: 'niche backs',
+  passages: 'passages',
+};
+
+/** One of the parts that fill the envelope. */
+export type BalancePart = keyof typeof PART_NAMES;
+
 /**
  * Each part of the masonry computed by itself, held against shells less voids plus barrels and passages.
  * Within 1e-6 where nothing is cut and 1e-4 with cuts.

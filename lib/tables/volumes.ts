@@ -1,26 +1,11 @@
 import { CAUTION } from '../base/cautions.js';
 import type { Table } from '../documents/table.js';
-import type { Balance } from '../masonry/balance.js';
+import { type Balance, type BalancePart, PART_NAMES } from '../masonry/balance.js';
 import { massKg } from '../masonry/mass.js';
 import type { HouseSetout } from '../setout/house.js';
 import { numberColumn, tableUnits, textColumn } from './units.js';
 
-const PARTS: readonly (readonly [Exclude<keyof Balance, 'error' | 'envelope'>, string])[] = [
-  ['blocks', 'blocks'],
-  ['bedJoints', 'bed joints'],
-  ['perpends', 'perpends'],
-  ['cutJoints', 'joints at arches, passages and earlier domes'],
-  ['slivers', 'remnants left to mortar'],
-  ['faceFill', 'make-up of flat faces'],
-  ['skewbacks', 'skewback rings'],
-  ['plugs', 'crown plugs'],
-  ['curbs', 'curbs'],
-  ['heads', 'arch rings and barrels over the springing'],
-  ['jambs', 'jambs'],
-  ['spandrels', 'spandrels'],
-  ['nicheBacks', 'niche backs'],
-  ['passages', 'passages'],
-];
+const PARTS = Object.entries(PART_NAMES) as [BalancePart, string][];
 
 /** Volumes of the masonry by part, and the envelope that they fill. */
 export function volumeTable(house: HouseSetout, balance: Balance): Table {

@@ -1,4 +1,4 @@
-import type { Balance } from '../masonry/balance.js';
+import { type Balance, type BalancePart, PART_NAMES } from '../masonry/balance.js';
 import type { LaidBlock, LaidHouse } from '../masonry/block.js';
 import { blockBody } from '../masonry/cut.js';
 import { wholeVolume } from '../masonry/measure.js';
@@ -35,24 +35,18 @@ export interface Quantity {
   readonly waste: number;
 }
 
-const MIX_PARTS: readonly (readonly [keyof Balance, string])[] = [
-  ['skewbacks', 'skewback rings'],
-  ['plugs', 'crown plugs'],
-  ['curbs', 'curbs'],
-  ['heads', 'arch rings and barrels over the springing'],
-  ['jambs', 'jambs'],
-  ['spandrels', 'spandrels'],
-  ['nicheBacks', 'niche backs'],
-  ['passages', 'passages'],
+/** Parts that are cast of the blocks' mix, and those that are laid or filled with mortar. */
+const MIX_PARTS: readonly BalancePart[] = [
+  'skewbacks',
+  'plugs',
+  'curbs',
+  'heads',
+  'jambs',
+  'spandrels',
+  'nicheBacks',
+  'passages',
 ];
-
-const MORTAR_PARTS: readonly (readonly [keyof Balance, string])[] = [
-  ['bedJoints', 'bed joints'],
-  ['perpends', 'perpends'],
-  ['cutJoints', 'joints at arches, passages and earlier domes'],
-  ['slivers', 'remnants left to mortar'],
-  ['faceFill', 'make-up of flat faces'],
-];
+const MORTAR_PARTS: readonly BalancePart[] = ['bedJoints', 'perpends', 'cutJoints', 'slivers', 'faceFill'];
 
 /** Steel of closed ring ties, kg, as statics finds it; `null` while it hasn't been found. */
 export type RingSteelKg = number | null;
@@ -82,8 +76,8 @@ export function quantitiesOf({ house, laid, balance, centres, calendar, ringStee
   const blocks = m3(balance.blocks);
   return [
     { part: 'blocks', stuff: 'mix', measure: 'm3', net: blocks, waste: cast - blocks + cast * waste },
-    ...MIX_PARTS.flatMap(([key, part]) => lost(part, 'mix', 'm3', m3(balance[key]))),
-    ...MORTAR_PARTS.flatMap(([key, part]) => lost(part, 'mortar', 'm3', m3(balance[key]))),
+    ...MIX_PARTS.flatMap((part) => lost(PART_NAMES[part], 'mix', 'm3', m3(balance[part]))),
+    ...MORTAR_PARTS.flatMap((part) => lost(PART_NAMES[part], 'mortar', 'm3', m3(balance[part]))),
     ...lost('footing', 'concrete', 'm3', (ground.footing / 1e6) * ((footing?.depth ?? 0) / 1000)),
     ...lost('slab', 'concrete', 'm3', (ground.slab / 1e6) * ((slab?.thickness ?? 0) / 1000)),
     ...lost('render inside, with reveals', 'render', 'm3', (inside * wall.renderInside) / 1000),
