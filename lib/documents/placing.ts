@@ -10,8 +10,6 @@ export interface Placement {
   readonly offset: Vec2;
 }
 
-export const AS_IT_LIES: Placement = { turnDeg: 0, scale: 1, offset: [0, 0] };
-
 export function placedPoint([x, y]: Vec2, { turnDeg, scale, offset }: Placement): Vec2 {
   if (turnDeg === 0) return [x * scale + offset[0], y * scale + offset[1]];
   const [c, s] = [cos(turnDeg * DEG) * scale, sin(turnDeg * DEG) * scale];

@@ -17,12 +17,6 @@ export const sumWeights = (...all: readonly Weights[]): Weights =>
     NO_WEIGHT,
   );
 
-export const scaleWeights = (w: Weights, k: number): Weights => ({
-  weight: w.weight * k,
-  moment: w.moment * k,
-  height: w.height * k,
-});
-
 /**
  * Weights of a layer between two depths outside the intrados, per radian and per unit of the intrados' arc length;
  * none of it beyond the axis. Exact: the integrands are polynomials of the depth of degree 3 at most.
