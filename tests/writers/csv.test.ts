@@ -1,19 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import type { Cell, Table } from '../../lib/documents/table.js';
+import type { Table } from '../../lib/documents/table.js';
 import { writeCsv } from '../../lib/writers/csv.js';
+import { row, table } from './demo-table.js';
 
-const table = (rows: Table['rows'], more: Partial<Table> = {}): Table => ({
-  id: 'blocks',
-  title: 'Blocks',
-  columns: [
-    { key: 'mark', label: 'Mark', kind: 'text' },
-    { key: 'count', label: 'Count', kind: 'integer' },
-    { key: 'length', label: 'Lower arc', kind: 'number', unit: 'mm', decimals: 1 },
-  ],
-  rows,
-  ...more,
-});
-const row = (mark: Cell, count: Cell, length: Cell) => ({ mark, count, length });
 const read = (t: Table, options = {}): string =>
   new TextDecoder('utf-8', { ignoreBOM: true }).decode(writeCsv(t, options));
 

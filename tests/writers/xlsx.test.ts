@@ -1,21 +1,8 @@
 import { unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
-import type { Cell, Table } from '../../lib/documents/table.js';
 import { writeXlsx } from '../../lib/writers/xlsx.js';
 import { readByOpenpyxl } from '../readers/openpyxl.js';
-
-const table = (rows: Table['rows'], more: Partial<Table> = {}): Table => ({
-  id: 'blocks',
-  title: 'Blocks',
-  columns: [
-    { key: 'mark', label: 'Mark', kind: 'text' },
-    { key: 'count', label: 'Count', kind: 'integer' },
-    { key: 'length', label: 'Lower arc', kind: 'number', unit: 'mm', decimals: 1 },
-  ],
-  rows,
-  ...more,
-});
-const row = (mark: Cell, count: Cell, length: Cell) => ({ mark, count, length });
+import { row, table } from './demo-table.js';
 
 describe('writeXlsx, as openpyxl reads it', () => {
   it('types the cells, freezes a bold header row with units, keeps decimals as a format', async () => {
