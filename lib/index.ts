@@ -73,6 +73,7 @@ export { type Calendar, calendarOf, type MouldOf } from './works/calendar.js';
 export { type Centre, centresOf } from './works/centering.js';
 export { amountsFor, correctFoam, type FoamCorrection, type MixAmounts } from './works/mix.js';
 export { poleSettings, type Setting } from './works/radius-pole.js';
+export { type Warmth, warmthOf } from './works/warmth.js';
 export { type Works, type WorksOptions, worksChecks, worksOf } from './works/works.js';
 export { writeCsv } from './writers/csv.js';
 export { writeDxf, writeDxfSheet } from './writers/dxf.js';

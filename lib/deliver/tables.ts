@@ -60,8 +60,8 @@ export const TABLES: readonly TableEntry[] = [
   entry('volumes', 'volumes of the masonry by part', (s) => volumeTable(s.setout, s.balance)),
   entry('quantities', 'what the house takes, waste apart', (s) => quantityTable(s.setout, s.works.quantities)),
   entry('bill', 'what the materials cost', (s) => billTable(s.setout, s.works.bill)),
-  entry('layers', 'layers of the shell', (s) => layerTable(s.setout, s.works.warmth)),
-  entry('warmth', 'transmittances and heat loss', (s) => warmthTable(s.works.warmth)),
+  entry('layers', 'layers of the shell', (s) => layerTable(s.setout, s.warmth)),
+  entry('warmth', 'transmittances and heat loss', (s) => warmthTable(s.warmth)),
 ];
 
 export const tablesOf = (study: Study): Table[] => TABLES.map((table) => table.of(study));
