@@ -67,6 +67,7 @@ export { cutTable } from './tables/cuts.js';
 export { layingTable } from './tables/laying.js';
 export { mouldTable } from './tables/moulds.js';
 export { openingTable } from './tables/openings.js';
+export { structuralCheckTable, structureTable } from './tables/structure.js';
 export { volumeTable } from './tables/volumes.js';
 export { type Bill, billOf, PRICE_ITEMS } from './works/bill.js';
 export { type Calendar, calendarOf, type MouldOf } from './works/calendar.js';

@@ -10,6 +10,7 @@ export type LayerName =
   | 'overhead' // above the cutting plane
   | 'axis' // centre lines
   | 'ground' // ground line
+  | 'thrust' // lines of thrust, and what holds them
   | 'hatch'
   | 'dimension'
   | 'text'
