@@ -1,7 +1,7 @@
-import { SAME_POINT } from '../base/tolerances.js';
+import { SAME_POINT, STROKES_MEET } from '../base/tolerances.js';
 import type { Primitive } from '../documents/drawing.js';
 import { type Edge, lineEdge } from '../math/curves.js';
-import { cross2, dot2, type Vec2 } from '../math/vec.js';
+import { cross2, dot2, length2, sub2, type Vec2 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { archesOf, earlierThan, type HouseSetout, passagesOf } from '../setout/house.js';
 import type { DomeStatics, Statics } from '../statics/results.js';
@@ -34,7 +34,13 @@ const SIDES: readonly Side[] = [-1, 1];
 /** The line of thrust from crown to base in a section, on one side of the axis at `x`; model mm. */
 export function thrustEdges({ thrust }: DomeStatics, x: number, side: Side): Edge[] {
   // Near the axis lunes shrink to nothing, and their line may run beyond it.
-  const points = thrust.line.filter((p) => p.r >= 0).map((p): Vec2 => [x + side * p.r, p.z]);
+  const points: Vec2[] = [];
+  for (const { r, z } of thrust.line) {
+    const last = points[points.length - 1];
+    const at: Vec2 = [x + side * r, z];
+    // Sections stand close where loads change their law: one point does for both.
+    if (r >= 0 && !(last && length2(sub2(at, last)) < STROKES_MEET)) points.push(at);
+  }
   return points.slice(1).map((p, i) => lineEdge(points[i] as Vec2, p));
 }
 
