@@ -38,6 +38,7 @@ export { houseViews } from './drawings/house-views.js';
 export { planView } from './drawings/plan.js';
 export { sectionView } from './drawings/section.js';
 export { houseSheets, type SheetSet } from './drawings/sheets/house-sheets.js';
+export { thrustViews } from './drawings/thrust-section.js';
 export { dwellingChecks } from './dwelling/checks.js';
 export { type Dwelling, dwellingOf, type OpeningSizes, type RoomSizes } from './dwelling/dwelling.js';
 export { type Balance, balanceOf } from './masonry/balance.js';

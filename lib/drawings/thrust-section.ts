@@ -1,12 +1,12 @@
 import { SAME_POINT, STROKES_MEET } from '../base/tolerances.js';
-import type { Primitive } from '../documents/drawing.js';
+import type { Primitive, View } from '../documents/drawing.js';
 import { type Edge, lineEdge } from '../math/curves.js';
 import { cross2, dot2, length2, sub2, type Vec2 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { archesOf, earlierThan, type HouseSetout, passagesOf } from '../setout/house.js';
 import type { DomeStatics, Statics } from '../statics/results.js';
 import { uprightAxis } from './axes.js';
-import type { Draft, DraftedView } from './draft.js';
+import { type Draft, type DraftedView, footedView } from './draft.js';
 import { mainLevels } from './elevation.js';
 import { beyondPlane, sideAt } from './extent.js';
 import { figureBox } from './fit.js';
@@ -16,7 +16,7 @@ import { inEarlier, PATTERN_OF, type Part } from './parts.js';
 import { sectionFigure } from './section-figure.js';
 import { type SectionPlane, sectionPlane } from './section-plane.js';
 import { onPlane } from './slice-upright.js';
-import { baseWords, wallWords, writtenUnits } from './words.js';
+import { baseWords, projectWords, wallWords, writtenUnits } from './words.js';
 
 /**
  * One section a dome with its line of thrust, through wall that no opening cuts where there is such; the dome is cut
@@ -27,6 +27,10 @@ export const thrustDrafts = (house: HouseSetout, statics: Statics): Draft[] =>
     const found = statics.domes.find((d) => d.id === dome.id);
     return found ? [thrustDraft(house, wholePlane(house, dome), found)] : [];
   });
+
+/** The same as views, each a drawing of its own. */
+export const thrustViews = (house: HouseSetout, statics: Statics): View[] =>
+  thrustDrafts(house, statics).map((draft) => footedView(draft, projectWords(house.house)));
 
 type Side = -1 | 1;
 const SIDES: readonly Side[] = [-1, 1];
