@@ -170,10 +170,15 @@ export function ringWords(house: HouseSetout, layout: Layout): string[] {
   const said = [...rings].map(([ring, ids]) =>
     rings.size === 1 ? formatLength(ring, layout.units) : `${formatLength(ring, layout.units)} at ${ids.join(', ')}`,
   );
-  const curbs = house.domes.flatMap((d) => (d.curb ? [d.curb.bedOuter[0] - d.curb.clearRadius] : []));
-  const curb = [...new Set(curbs.map((c) => formatLength(c, layout.units)))];
+  const size = (mm: number) => formatLength(mm, layout.units);
+  const curbs = house.domes.flatMap((dome) => {
+    if (!dome.curb) return [];
+    const { clearRadius, bedS, bedOuter } = dome.curb;
+    return [`${size(dome.shell.at(bedS).r - clearRadius)} at the intrados, ${size(bedOuter[0] - clearRadius)} outside`];
+  });
+  const curb = [...new Set(curbs)];
   return [
     ...(said.length > 0 ? [`Width of rings and jambs: ${said.join('; ')}.`] : []),
-    ...(curb.length > 0 ? [`Width of curbs: ${curb.join(', ')}.`] : []),
+    ...(curb.length > 0 ? [`Width of curbs: ${curb.join('; ')}.`] : []),
   ];
 }

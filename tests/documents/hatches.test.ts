@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { HATCHES, hatchLines, placeFamily } from '../../lib/documents/hatches.js';
+import { familiesOf, HATCHES, hatchLines, placeFamily } from '../../lib/documents/hatches.js';
 import { dashesOf, LAYERS } from '../../lib/documents/layers.js';
 
 const patterns = Object.keys(HATCHES) as (keyof typeof HATCHES)[];
@@ -22,7 +22,7 @@ describe('hatchLines', () => {
         }
         length += Math.max(0, high - low) * Math.hypot(...d);
       }
-      const expected = HATCHES[pattern].families.reduce((sum, f) => sum + area / (f.spacing * 50), 0);
+      const expected = familiesOf(pattern).reduce((sum, f) => sum + area / (f.spacing * 50), 0);
       expect(length / expected).toBeCloseTo(1, 2);
     }
   });
