@@ -22,7 +22,7 @@ export const DIMENSION_STYLE = {
   margin: 1.2,
   /** A text on a leader: its shelf's distance from the dimension line, on the side above figures or below, and how far aside. */
   shelfAbove: 2.2,
-  shelfBelow: 4.6,
+  shelfBelow: 5.2,
   shelfAside: 1.5,
   lineWeight: 0.18,
   tickWeight: 0.35,
