@@ -40,7 +40,10 @@ export function extension(from: Vec2, to: Vec2, scale: number): Stroke[] {
 /** Oblique stroke, rising to the right for the reader of the text. */
 export function tick(at: Vec2, readingDeg: number, scale: number): Stroke {
   const d = scale2(unit(readingDeg + 45), (DIMENSION_STYLE.tick * scale) / 2);
-  return { segment: line([at[0] - d[0], at[1] - d[1]], [at[0] + d[0], at[1] + d[1]]), weightMm: DIMENSION_STYLE.tickWeight };
+  return {
+    segment: line([at[0] - d[0], at[1] - d[1]], [at[0] + d[0], at[1] + d[1]]),
+    weightMm: DIMENSION_STYLE.tickWeight,
+  };
 }
 
 /** A stroke as narrow as dimension lines are. */

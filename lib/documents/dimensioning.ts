@@ -2,7 +2,7 @@ import { formatAngle, formatLength, type WrittenUnits } from '../base/measures.j
 import { atan2 } from '../math/elementary.js';
 import { DEG, dot2, length2, perp2, sub2, type Vec2 } from '../math/vec.js';
 import { expandTurn, turnOf, turnRadius } from './dimension-arcs.js';
-import { DIMENSION_STYLE as STYLE, extension, thin, tick, unit } from './dimension-style.js';
+import { extension, DIMENSION_STYLE as STYLE, thin, tick, unit } from './dimension-style.js';
 import type { DiameterDimension, DimensionPrimitive, RadiusDimension } from './drawing.js';
 import { type Expansion, middleOf, readableDeg, type Stroke, type TextBox, textBox } from './expansion.js';
 import { direction, line, shifted } from './segments.js';

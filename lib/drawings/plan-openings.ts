@@ -60,8 +60,8 @@ export function openingAxis(house: HouseSetout, arch: ArchSetout, layout: Layout
 }
 
 /**
- * Clear width of an opening, where it is open: a niche's in the room. Where a house of several domes has no free
- * place for it, it isn't drawn; gives back whether it is.
+ * Clear width of an opening, where it is open: a niche's in the room. Where there is no free place for it, it isn't
+ * drawn, and its name tells it; gives back whether it is.
  */
 export function addOpeningWidth(house: HouseSetout, arch: ArchSetout, layout: Layout): boolean {
   const { dome, faceV, clear } = arch;
@@ -86,9 +86,7 @@ export function addOpeningWidth(house: HouseSetout, arch: ArchSetout, layout: La
       },
     ]),
   );
-  if (house.domes.length > 1) return layout.placeFree(groups);
-  layout.place(groups);
-  return true;
+  return layout.placeFree(groups);
 }
 
 /**

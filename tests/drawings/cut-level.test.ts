@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Head, Opening } from '../../lib/description/house.js';
-import { auditView } from '../../lib/documents/drawing-audit.js';
 import type { View } from '../../lib/documents/drawing.js';
+import { auditView } from '../../lib/documents/drawing-audit.js';
 import { PLAN_HEIGHT, planLevel } from '../../lib/drawings/cut-level.js';
 import { planView } from '../../lib/drawings/plan.js';
 import { setOutHouse } from '../../lib/setout/house.js';
@@ -55,15 +55,11 @@ describe('the level at which a plan is cut', () => {
     openingOf({ id: 'eye', use: 'window', bearingDeg: 30, width: 600, sill, height, ...more });
   const sides = (view: View, layer: string, half = 300) => {
     const [x, y] = [Math.sin(Math.PI / 6), Math.cos(Math.PI / 6)];
-    return view.primitives.filter(
-      (p) =>
-        p.kind === 'path' &&
-        p.layer === layer &&
-        p.segments.some(
-          (s) =>
-            s.kind === 'line' &&
-            [s.from, s.to].every((q) => Math.abs(Math.abs(q[0] * y - q[1] * x) - half) < 1e-6 && q[0] * x + q[1] * y > 0),
-        ),
+    const lines = view.primitives.flatMap((p) => (p.kind === 'path' && p.layer === layer ? [...p.segments] : []));
+    return lines.filter(
+      (s) =>
+        s.kind === 'line' &&
+        [s.from, s.to].every((q) => Math.abs(Math.abs(q[0] * y - q[1] * x) - half) < 1e-6 && q[0] * x + q[1] * y > 0),
     ).length;
   };
 

@@ -58,12 +58,14 @@ function ofPlan(view: View, house: HouseSetout, paper: string): Asked[] {
         { what: `plan: bearing of ${arch.id}`, told: words.includes(bearingWords(arch.opening.bearingDeg)) },
         {
           what: `plan: width of ${arch.id}`,
-          told: clear || (!single && words.includes(`clear ${size(arch.section.width)}`)),
+          told: clear || words.includes(`clear ${size(arch.section.width)}`),
         },
       ];
     }),
     ...house.domes.map((dome): Asked => {
-      const radius = dims(view).some((d) => d.type === 'radius' && Math.abs(measureOf(d) - dome.springingRadius) < 1e-6);
+      const radius = dims(view).some(
+        (d) => d.type === 'radius' && Math.abs(measureOf(d) - dome.springingRadius) < 1e-6,
+      );
       return {
         what: `plan: radius of ${dome.id}`,
         told: radius || (!single && words.includes(`R${size(dome.springingRadius)}`)),
@@ -74,7 +76,12 @@ function ofPlan(view: View, house: HouseSetout, paper: string): Asked[] {
       return { what: `plan: wall of ${dome.id}`, told: thickness && words.includes(size(dome.thickness)) };
     }),
     ...house.passages.map((p) => ({ what: `plan: width of ${p.id}`, told: words.includes(size(p.section.width)) })),
-    ...([[1, 0], [0, 1]] as const).map((along): Asked => {
+    ...(
+      [
+        [1, 0],
+        [0, 1],
+      ] as const
+    ).map((along): Asked => {
       const [a, b] = masonryReach(house, along);
       return { what: `plan: whole along ${along}`, told: measured(view, b - a) };
     }),

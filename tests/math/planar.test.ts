@@ -1,5 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { circleEdge, type Edge, edgeLength, lineEdge, loopsArea } from '../../lib/math/curves.js';
+import {
+  arcEdge,
+  circleEdge,
+  type Edge,
+  edgeEnd,
+  edgeLength,
+  edgeStart,
+  lineEdge,
+  loopsArea,
+} from '../../lib/math/curves.js';
 import { bordersOf, type PlanarOptions, regionOf, splitEdges } from '../../lib/math/planar.js';
 import { chainEdges } from '../../lib/math/planar-chain.js';
 import type { Vec2 } from '../../lib/math/vec.js';

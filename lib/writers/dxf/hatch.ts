@@ -17,8 +17,7 @@ export const hatchEntities = (
   pattern: Exclude<HatchPattern, 'solid'>,
   layer: LayerName,
   scale: number,
-): DxfObject[] =>
-  HATCHES[pattern].map((part) => areaEntity(loops, layer, part.dxf.name, patternTags(part, scale)));
+): DxfObject[] => HATCHES[pattern].map((part) => areaEntity(loops, layer, part.dxf.name, patternTags(part, scale)));
 
 function areaEntity(
   loops: readonly (readonly Segment[])[],
