@@ -148,6 +148,12 @@ export const CODES = {
   'pegs-together': doc('Two datum pegs nearly in one place.', 'Set them further apart.'),
   'peg-in-dome': doc('A datum peg inside a dome.', 'Move it outside the house.'),
 
+  // What is found out later, when the house is drawn
+  'drawing-too-large': doc(
+    'A house that does not fit the largest sheet at the least scale for a building.',
+    'Describe it as several houses, each with the domes of one part.',
+  ),
+
   // Footing, site, prices
   'footing-too-narrow': doc('A footing narrower than the wall.', 'Widen it.'),
   'footing-too-wide': doc('A footing so wide that no floor is left inside a dome.', 'Narrow it.'),

@@ -323,7 +323,8 @@ describe('every problem is told once, where it is, and how to mend it', () => {
   });
 
   test('no code is without a case', () => {
-    const provoked = new Set<string>([...CASES.map(([code]) => code), 'problems-more']);
+    // The last is found where the house is drawn, and held by the tests of sheets.
+    const provoked = new Set<string>([...CASES.map(([code]) => code), 'problems-more', 'drawing-too-large']);
     expect(Object.keys(CODES).filter((code) => !provoked.has(code))).toEqual([]);
   });
 });
