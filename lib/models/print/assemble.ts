@@ -1,30 +1,22 @@
-import type { HouseSetout } from '../../setout/house.js';
 import type { Solid, SolidScope } from '../../solids/kernel.js';
 import { archBodies, bluntEdge, clearSpaces, lowerBody, printDomes, roofBody, roomOf } from './bodies.js';
-import { plateBodies, plateOf } from './plate.js';
-import type { PrintSizes } from './sizes.js';
+import type { PrintPlan } from './plan.js';
+import { plateBodies } from './plate.js';
 
 /** The model in its pieces before the bed is looked at: what stands on the plate, and the roofs that come off it. */
 export interface Assembly {
   readonly base: Solid;
-  readonly roofs: readonly {
-    readonly domeId: string;
-    readonly roof: Solid;
-    readonly level: number;
-    readonly pegs: number;
-  }[];
-  /** Domes whose roof stays on though it was to come off. */
-  readonly fixed: readonly string[];
+  readonly roofs: readonly { readonly dome: number; readonly roof: Solid }[];
+  /** All of it in one, roofs on and without pegs. */
+  readonly whole: Solid;
   /** Courses whose joints are too fine for the nozzle, by dome. */
-  readonly plain: readonly { readonly domeId: string; readonly courses: readonly number[] }[];
-  readonly plate: ReturnType<typeof plateOf>;
+  readonly plain: readonly (readonly number[])[];
 }
 
-/** Makes base and roofs; a setout with walls as thick as the printer makes them. */
-export function assemble(scope: SolidScope, setout: HouseSetout, sizes: PrintSizes): Assembly {
-  const plate = plateOf(setout, sizes);
+/** Makes base and roofs as planned, in mm of the house and in its place. */
+export function assemble(scope: SolidScope, { setout, sizes, plate, domes: planned }: PrintPlan): Assembly {
   const bottom = plate.bottom + (Math.min(0, plate.top) - plate.bottom) / 2;
-  const domes = printDomes(scope, setout, sizes, bottom);
+  const domes = printDomes(scope, setout, planned, sizes, bottom);
   const sites = domes.map((dome) => dome.site);
   const rooms = domes.map((dome) => roomOf(scope, dome.site));
   const roofs = domes.map((dome, i) => roofBody(scope, dome, rooms[i] as Solid, sizes));
@@ -37,18 +29,13 @@ export function assemble(scope: SolidScope, setout: HouseSetout, sizes: PrintSiz
   ]);
   // The small cuts first: it takes half the time of one difference with the rooms among them.
   const pierced = scope.subtract(part, solid, clearSpaces(scope, sites, setout));
-  const hollow = scope.subtract(part, pierced, [...rooms, ...domes.flatMap((dome) => bluntEdge(scope, dome, sizes))]);
-  const pegs = roofs.flatMap((made) => made?.pegs ?? []);
+  const rims = domes.flatMap((dome) => bluntEdge(scope, dome, sizes));
+  const hollow = scope.subtract(part, pierced, [...rooms, ...rims]);
+  const made = roofs.flatMap((roof, dome) => (roof ? [{ dome, ...roof }] : []));
   return {
-    base: scope.union(part, [hollow, ...pegs]),
-    roofs: domes.flatMap(({ site, level, pegs: places }, i) => {
-      const roof = roofs[i]?.roof;
-      return roof && level ? [{ domeId: site.dome.id, roof, level: level.z, pegs: places?.at.length ?? 0 }] : [];
-    }),
-    fixed: setout.house.print.roof === 'fixed' ? [] : domes.flatMap((d) => (d.level ? [] : [d.site.dome.id])),
-    plain: domes.flatMap(({ site, grooved }) =>
-      grooved.plain.length > 0 ? [{ domeId: site.dome.id, courses: grooved.plain }] : [],
-    ),
-    plate,
+    base: scope.union(part, [hollow, ...made.flatMap(({ pegs }) => pegs)]),
+    roofs: made.map(({ dome, roof }) => ({ dome, roof })),
+    whole: scope.union('whole', [hollow, ...made.map(({ shell }) => shell)]),
+    plain: domes.map(({ grooved }) => grooved.plain),
   };
 }

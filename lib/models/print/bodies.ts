@@ -10,8 +10,9 @@ import { linkOf, passageClear, passagePrism } from '../../solids/passage-bodies.
 import { sectionPolygon } from '../../solids/sections.js';
 import { boreTop, type Site, sitesOf } from '../../solids/site.js';
 import { type Covered, type Grooved, groovedDome } from './grooved.js';
-import { type RoofLevel, roofLevel } from './levels.js';
-import { type RoofPegs, roofPegBodies, roofPegs, socketDepth } from './pegs.js';
+import type { RoofLevel } from './levels.js';
+import { type RoofPegs, roofPegBodies, socketDepth } from './pegs.js';
+import type { PlannedDome } from './plan.js';
 import type { PrintSizes } from './sizes.js';
 import { type Ring, skinOf } from './skin.js';
 
@@ -24,14 +25,20 @@ export interface PrintDome {
 }
 
 /** The domes of a model; `bottom` is the level in the plate down to which walls run. */
-export function printDomes(scope: SolidScope, setout: HouseSetout, sizes: PrintSizes, bottom: number): PrintDome[] {
-  return sitesOf(scope, setout, sizes.surface).map((site): PrintDome => {
-    const { dome, facets } = site;
-    const grooved = groovedDome(facets, sizes, bottom, coveredBy(site.arches, sizes));
-    const level = roofLevel(setout, dome, grooved, sizes);
-    return { site, grooved, level, pegs: level && roofPegs(setout, dome, level.z, sizes) };
+export function printDomes(
+  scope: SolidScope,
+  setout: HouseSetout,
+  planned: readonly PlannedDome[],
+  sizes: PrintSizes,
+  bottom: number,
+): PrintDome[] {
+  return sitesOf(scope, setout, sizes.surface).map((site, i): PrintDome => {
+    const { level, pegs } = planned[i] as PlannedDome;
+    return { site, level, pegs, grooved: groovedDome(site.facets, sizes, bottom, coveredBy(site.arches, sizes)) };
   });
 }
+
+const ringOf = ({ beds }: Grooved, { bed }: RoofLevel): number => beds[bed] as number;
 
 /** Joints stop at the rings that lie flush in the extrados. */
 function coveredBy(arches: readonly ArchSetout[], { groove }: PrintSizes): Covered {
@@ -46,7 +53,7 @@ function coveredBy(arches: readonly ArchSetout[], { groove }: PrintSizes): Cover
 /** What of a dome's outside stands below its roof, or all of it, filled to the axis. */
 export function lowerBody(scope: SolidScope, { site, grooved, level }: PrintDome, sizes: PrintSizes): Solid {
   const { dome, arches } = site;
-  const rings = level ? grooved.rings.slice(0, level.ring + 1) : grooved.rings;
+  const rings = level ? grooved.rings.slice(0, ringOf(grooved, level) + 1) : grooved.rings;
   const [bottom, top] = grooved.ends;
   const { positions, triangles } = skinOf(rings, dome.at, [bottom, level?.z ?? top]);
   const body = scope.solid(`${dome.id}: outside`, positions, triangles, () => 'extrados');
@@ -118,7 +125,7 @@ export function roofBody(
   print: PrintDome,
   room: Solid,
   sizes: PrintSizes,
-): { readonly roof: Solid; readonly pegs: readonly Solid[] } | null {
+): { readonly roof: Solid; readonly shell: Solid; readonly pegs: readonly Solid[] } | null {
   const { site, level, pegs } = print;
   if (!level || !pegs) return null;
   const { dome, facets } = site;
@@ -130,14 +137,15 @@ export function roofBody(
   const bodies = roofPegBodies(scope, dome, pegs, sizes, within);
   return {
     roof: scope.subtract(part, scope.union(part, [shell, ...bodies.pads]), bodies.sockets),
+    shell,
     pegs: bodies.pegs,
   };
 }
 
 /** The rings of a roof, with an upright face at its foot where the edge would be sharp. */
 function roofRings({ grooved, level }: PrintDome, { thin }: PrintSizes): Ring[] {
-  const { ring, z, blunt } = level as RoofLevel;
-  const rings = grooved.rings.slice(ring);
+  const { z, blunt } = level as RoofLevel;
+  const rings = grooved.rings.slice(ringOf(grooved, level as RoofLevel));
   if (!blunt) return rings;
   const heightOf = ({ corners }: Ring) => Math.max(...corners.map((c) => c[2]));
   const above = rings.filter((r) => heightOf(r) > z + thin);

@@ -7,6 +7,7 @@ import { spanPoint } from '../../setout/span.js';
 import { type DomeFacets, outside } from '../../solids/dome-outlines.js';
 import { cornersOf } from '../../solids/outline.js';
 import { arcSteps, meridianStations, steps } from '../../solids/sections.js';
+import { type Band, bandsOf, isFine, outsideAt, stretchAt } from './bands.js';
 import type { PrintSizes } from './sizes.js';
 import type { Ring } from './skin.js';
 
@@ -18,18 +19,10 @@ export interface Grooved {
   readonly rings: readonly Ring[];
   /** Heights of the foot and of the point on the axis where the skin closes. */
   readonly ends: readonly [number, number];
-  /** Rings that lie in the middle of a bed joint: indices, and their level. */
-  readonly beds: readonly { readonly ring: number; readonly z: number; readonly courseAbove: number | null }[];
+  /** Indices of the rings in the middle of bed joints, in the order of `bedHeights`. */
+  readonly beds: readonly number[];
   /** Courses whose joints are too close together to be engraved. */
   readonly plain: readonly number[];
-}
-
-/** A stretch of the outside between two beds; arc lengths on the intrados are negative on the stem wall. */
-interface Band {
-  readonly from: number;
-  readonly to: number;
-  readonly course: Course | null;
-  readonly onStem: boolean;
 }
 
 /**
@@ -38,24 +31,25 @@ interface Band {
  */
 export function groovedDome(facets: DomeFacets, sizes: PrintSizes, bottom: number, covered: Covered): Grooved {
   const { dome, sagitta } = facets;
-  const { width, depth, apart } = sizes.groove;
-  const bands = bandsOf(dome);
+  const { width, depth } = sizes.groove;
+  const bands = bandsOf(dome, sizes);
   const rings: Ring[] = [];
+  const beds: number[] = [];
   let reached: Vec2 = [0, 0];
   const half = (s: number) => width / 2 / stretchAt(dome, s);
-  const beds: { ring: number; z: number; courseAbove: number | null }[] = [];
-  const isPlain = (course: Course) => heightOf(dome, course) < apart || lengthOf(dome, course) < apart;
 
   const place = (r: number, z: number, bearing: number): Vec3 => [
     dome.at[0] + r * sin(bearing),
     dome.at[1] + r * cos(bearing),
     z,
   ];
-  /** A ring at arc length `s`; perpends are cut in by the depth, or the whole of it is when `sunk`. */
-  const ring = (s: number, { course, onStem }: Pick<Band, 'course' | 'onStem'>, sunk: boolean): void => {
-    const flush = outsideAt(dome, s, 0, onStem);
-    const deep = outsideAt(dome, s, depth, onStem);
-    const columns = columnsOf(dome, course && !isPlain(course) ? course : null, flush[0], sagitta, width);
+  /** A ring of a band at arc length `s`; perpends are cut in by the depth, or the whole of it is when `sunk`. */
+  const ring = (s: number, band: Band, { smooth = false, sunk = false } = {}): void => {
+    const flush = outsideAt(dome, s, 0, band.onStem);
+    const deep = outsideAt(dome, s, depth, band.onStem);
+    const widest = Math.max(flush[0], outsideAt(dome, band.from, 0, band.onStem)[0]);
+    const course = band.engraved && !smooth ? band.course : null;
+    const columns = columnsOf(course, { widest, radius: flush[0], sagitta, width });
     const corners = columns.map(({ bearing, cut }): Vec3 => {
       const corner = place(...flush, bearing);
       return (sunk || cut) && !covered(corner) ? place(...deep, bearing) : corner;
@@ -72,69 +66,22 @@ export function groovedDome(facets: DomeFacets, sizes: PrintSizes, bottom: numbe
   if (bottom < 0) plainRing([foot[0], bottom]);
   if (dome.skewback && dome.stem.length === 0) plainRing(foot);
   for (const [i, band] of bands.entries()) {
-    const { from, to, course, onStem } = band;
-    const [below, above] = [bands[i - 1], bands[i + 1]];
-    const engraved = course !== null && !isPlain(course);
-    const joined = (other: Band | undefined) =>
-      other !== undefined && (engraved || course === null) && (other.course === null || !isPlain(other.course));
-    const smooth = { course: null, onStem };
-    if (from === 0 && dome.skewback) for (const point of shoulderOf(facets)) plainRing(point);
-    if (below === undefined || (from === 0 && dome.skewback)) ring(from, smooth, false);
-    const low = engraved || joined(below) ? from + half(from) : from;
-    const high = engraved || joined(above) ? to - half(to) : to;
+    const { from, to, engraved, joint } = band;
+    const below = bands[i - 1];
+    const restart = from === 0 && dome.skewback !== null;
+    if (restart) for (const point of shoulderOf(facets)) plainRing(point);
+    if (below === undefined || restart) ring(from, band, { smooth: true });
+    const low = engraved || below?.joint ? from + half(from) : from;
+    const high = engraved || joint ? to - half(to) : to;
     const stations = stationsOf(dome, low, high, sagitta);
-    for (const s of low > from ? stations : stations.slice(1))
-      if (outsideAt(dome, s, 0)[0] > SAME_POINT) ring(s, band, false);
-    const bed = above !== undefined && joined(above) && !(to === 0 && dome.skewback);
-    if (bed)
-      beds.push({
-        ring: rings.length,
-        z: outsideAt(dome, to, depth, onStem)[1],
-        courseAbove: above.course?.index ?? null,
-      });
-    if (high < to) ring(to, bed ? band : smooth, bed);
+    for (const s of low > from ? stations : stations.slice(1)) if (outsideAt(dome, s, 0)[0] > SAME_POINT) ring(s, band);
+    if (high < to) ring(to, band, joint ? { sunk: true } : { smooth: true });
+    if (joint !== null) beds.push(rings.length - 1);
   }
   const crown = crownOf(facets, reached);
   for (const point of crown.slice(0, -1)) plainRing(point);
-  const plain = dome.courses.filter(isPlain).map((c) => c.index);
+  const plain = dome.courses.filter((course) => isFine(dome, course, sizes)).map((c) => c.index);
   return { rings, ends: [Math.min(bottom, 0), (crown.at(-1) as Vec2)[1]], beds, plain };
-}
-
-/** Point on the outside at arc length `s` of the intrados, or `depth` inside it. */
-function outsideAt(dome: DomeSetout, s: number, depth: number, onStem = s < 0): Vec2 {
-  const offset = dome.thickness - depth;
-  return onStem && s <= 0 ? [dome.springingRadius + offset, dome.springingZ + s] : spanPoint(dome.shell, s, offset);
-}
-
-/** How much longer the outside is than the intrados at arc length `s`. */
-const stretchAt = (dome: DomeSetout, s: number): number =>
-  s < 0 ? 1 : 1 + dome.thickness * dome.shell.at(s).curvature;
-
-/** Beds in the middle of their joints; the crown's plug or what is under the curb is a band without perpends. */
-function bandsOf(dome: DomeSetout): Band[] {
-  const { courses, shell, curb, stem, springingZ, skewback } = dome;
-  const signed = (course: Course, s: number) => (course.part === 'stem' ? s - springingZ : s);
-  /** On the floor and on the skewback the first course begins where the wall does. */
-  const begins = ({ part, from }: Course) => from === 0 && (part === 'stem' || stem.length === 0 || skewback !== null);
-  const start = (course: Course) => signed(course, begins(course) ? 0 : (course.from + course.bed) / 2);
-  const top = curb?.bedS ?? shell.length;
-  const bands = courses.map((course, i): Band => {
-    const next = courses[i + 1];
-    const to = next ? start(next) : signed(course, course.to);
-    return { from: start(course), to, course, onStem: course.part === 'stem' };
-  });
-  const end = bands.at(-1)?.to ?? 0;
-  if (end < top - SAME_POINT) bands.push({ from: end, to: top, course: null, onStem: false });
-  return bands;
-}
-
-const heightOf = (dome: DomeSetout, { bed, to, part }: Course): number =>
-  (to - bed) * (part === 'stem' ? 1 : stretchAt(dome, (bed + to) / 2));
-
-/** Least length of a block on the outside. */
-function lengthOf(dome: DomeSetout, { count, to, part }: Course): number {
-  const r = part === 'stem' ? dome.springingRadius + dome.thickness : spanPoint(dome.shell, to, dome.thickness)[0];
-  return (2 * Math.PI * r) / count;
 }
 
 interface Column {
@@ -143,26 +90,27 @@ interface Column {
   readonly cut: boolean;
 }
 
-/** Corners of a ring of radius `r`: three at each perpend, and as many between as keep the facets near the surface. */
-function columnsOf(
-  dome: DomeSetout,
-  course: Course | null,
-  r: number,
-  sagitta: number,
-  width: number,
-): readonly Column[] {
-  const widest = dome.springingRadius + dome.thickness;
+interface RingSize {
+  readonly radius: number;
+  /** Radius of the course's lowest ring: all its rings have the same columns. */
+  readonly widest: number;
+  readonly sagitta: number;
+  /** Of a groove. */
+  readonly width: number;
+}
+
+/** Corners of a ring: three at each perpend, and as many between as keep the facets near the surface. */
+function columnsOf(course: Course | null, { radius, widest, sagitta, width }: RingSize): readonly Column[] {
   if (!course) {
-    const count = arcSteps(widest, 2 * Math.PI, sagitta);
+    const count = arcSteps(radius, 2 * Math.PI, sagitta);
     return steps(0, 2 * Math.PI, count)
       .slice(0, -1)
       .map((bearing) => ({ bearing, cut: false }));
   }
   const perpends = perpendBearings(course).sort((a, b) => a - b);
-  const half = width / 2 / r;
+  const half = width / 2 / radius;
   return perpends.flatMap((bearing, i): Column[] => {
     const next = perpends[i + 1] ?? (perpends[0] as number) + 2 * Math.PI;
-    // All rings of a course have the same columns, whatever their radius.
     const count = arcSteps(widest, next - bearing, sagitta);
     const between = steps(bearing + half, next - half, count).map((b) => ({ bearing: b, cut: false }));
     return [{ bearing, cut: true }, ...between];

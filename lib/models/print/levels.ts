@@ -2,13 +2,13 @@ import { monotoneRoot } from '../../math/roots.js';
 import type { DomeSetout } from '../../setout/dome.js';
 import type { HouseSetout } from '../../setout/house.js';
 import { busyHeight } from '../../solids/seam.js';
-import type { Grooved } from './grooved.js';
+import { bedHeights } from './bands.js';
 import type { PrintSizes } from './sizes.js';
 
 /** Where a dome's roof comes off. */
 export interface RoofLevel {
-  /** Index of the ring in the middle of its bed joint. */
-  readonly ring: number;
+  /** Index of its bed among `bedHeights`. */
+  readonly bed: number;
   readonly z: number;
   /** Whether the wall leans so much that the cut's edges are too sharp, and get an upright face as high as a wall is thick. */
   readonly blunt: boolean;
@@ -20,21 +20,17 @@ const SHARP_RAD = Math.PI / 4;
 const WORTH = 1 / 3;
 
 /**
- * The lowest bed above all that meets the dome (arches, passages, valleys along other domes) and above the level asked
- * for, as long as one can look in there. `null` where the roof stays on.
+ * The beds above all that meets the dome (arches, passages, valleys along other domes) and above the level asked for, as
+ * long as one can look in there; the lowest first.
  */
-export function roofLevel(
-  setout: HouseSetout,
-  dome: DomeSetout,
-  { beds }: Grooved,
-  sizes: PrintSizes,
-): RoofLevel | null {
+export function roofLevels(setout: HouseSetout, dome: DomeSetout, sizes: PrintSizes): RoofLevel[] {
   const { roof } = setout.house.print;
-  if (roof === 'fixed') return null;
+  if (roof === 'fixed') return [];
   const least = Math.max(busyHeight(setout, dome) + sizes.thin, roof === 'above openings' ? 0 : roof);
-  const bed = beds.find(({ z }) => z >= least);
-  if (!bed || dome.radiusAt(bed.z) < WORTH * dome.springingRadius) return null;
-  return { ring: bed.ring, z: Math.fround(bed.z), blunt: leanAt(dome, bed.z) > SHARP_RAD };
+  return bedHeights(dome, sizes).flatMap((z, bed) => {
+    if (z < least || !(dome.radiusAt(z) >= WORTH * dome.springingRadius)) return [];
+    return [{ bed, z: Math.fround(z), blunt: leanAt(dome, z) > SHARP_RAD }];
+  });
 }
 
 /** Elevation of the extrados' normal at a height. */

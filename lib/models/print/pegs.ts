@@ -16,6 +16,8 @@ const PLACES = 48;
 const UNEQUAL = 2;
 /** A corbel's tip is so wide, as a share of its pad. */
 const TIP = 0.2;
+/** Pegs stand so many of their pads' half widths from the axis. */
+const LEAST_REACHES = 2;
 /** Heights of a corbel that are tried. */
 const CORBEL_STEPS = 12;
 
@@ -32,6 +34,15 @@ const halves = ({ peg, thin, surface }: PrintSizes) => {
   return { peg: peg.across / 2, socket, pad: socket + thin + surface };
 };
 
+/** Half of a socket across its flats. */
+export const socketHalf = (sizes: PrintSizes): number => halves(sizes).socket;
+
+/** Across the corners of an octagon that is so far from its middle to its flats. */
+export const octagonAcross = (half: number): number => 2 * half * CORNER;
+
+/** Across the corners of a socket. */
+export const socketSize = (sizes: PrintSizes): number => octagonAcross(socketHalf(sizes)) + 2 * sizes.surface;
+
 /** How far a roof's sockets reach above its foot. */
 export const socketDepth = ({ peg }: PrintSizes): number => peg.length + peg.end;
 
@@ -40,6 +51,8 @@ export function roofPegs(setout: HouseSetout, dome: DomeSetout, level: number, s
   const { radius, foot } = padPlace(dome, level, sizes);
   const { pad } = halves(sizes);
   const reach = pad * CORNER;
+  // Near a crown there is no room for them.
+  if (!(radius > LEAST_REACHES * reach)) return { level, at: [] };
   const free = Array.from({ length: PLACES }, (_, k) => k).filter((k) => {
     const bearing = (2 * Math.PI * k) / PLACES;
     const along = alongBearing(bearing);
@@ -60,13 +73,15 @@ function padPlace(dome: DomeSetout, level: number, sizes: PrintSizes) {
   const { socket, pad } = halves(sizes);
   const { groove, thin, surface } = sizes;
   const top = level + socketDepth(sizes);
-  const offset = dome.thickness - groove.depth - 2 * surface - thin - socket * CORNER;
+  const outside = dome.thickness - groove.depth - 2 * surface - thin - socket * CORNER;
+  const offset = Math.min(dome.thickness / 2, outside);
   const radius = dome.radiusAt(top, offset);
   const wallAt = (drop: number) => dome.radiusAt(level - drop, dome.thickness / 2);
   // A corbel grows out of the middle of the wall and leans in by 45 degrees, or as the wall does where that leans more.
   const drops = Array.from({ length: CORBEL_STEPS }, (_, i) => pad * (1 + i / 4));
   const drop = drops.find((d) => wallAt(d) - radius + pad * (1 - TIP) <= d) ?? (drops[0] as number);
-  return { radius, foot: level - drop, wall: wallAt(drop) };
+  const inWall = radius - pad * CORNER >= dome.radiusAt(level);
+  return { radius, foot: level - drop, wall: wallAt(drop), inWall };
 }
 
 function isWhole(setout: HouseSetout, dome: DomeSetout, point: Vec2, foot: number, reach: number): boolean {
@@ -138,7 +153,7 @@ export function roofPegBodies(
   within: Solid,
 ): Record<'pegs' | 'pads' | 'sockets', Solid[]> {
   const { peg, socket, pad } = halves(sizes);
-  const { radius, wall, foot } = padPlace(dome, level, sizes);
+  const { radius, wall, foot, inWall: bare } = padPlace(dome, level, sizes);
   const { peg: size } = sizes;
   const deep = socketDepth(sizes);
   const bodies = at.map((middle) => {
@@ -156,14 +171,14 @@ export function roofPegBodies(
     const chamfer = Math.min(size.across, size.length) / 4;
     return {
       pegs: [
-        scope.intersect('corbel', [corbel, within]),
+        ...(bare ? [] : [scope.intersect('corbel', [corbel, within])]),
         tower(scope, 'peg', [
           { z: level - sizes.thin, half: peg, at: middle },
           { z: level + size.length - chamfer, half: peg, at: middle },
           { z: level + size.length, half: peg - chamfer, at: middle },
         ]),
       ],
-      pads: [scope.intersect('pad', [upright('pad', pad, level, level + deep + sizes.thin), within])],
+      pads: bare ? [] : [scope.intersect('pad', [upright('pad', pad, level, level + deep + sizes.thin), within])],
       sockets: [upright('socket', socket, level - sizes.thin, level + deep)],
     };
   });
