@@ -27,7 +27,7 @@ export function colouringsOf({ setout, blocks, mouldOf }: BuiltHouse, cast: read
   );
   return [
     colouringOf(
-      'stuff',
+      'as built',
       kinds.map(word),
       kinds.map((kind) => STUFF[kind] as [number, number, number]),
       ofParts,

@@ -77,7 +77,7 @@ const placeIn =
 const sizesOf = (section: Section, say: Wording): [string, string][] => [
   ['width', say(section.width)],
   ['height', say(section.crownZ - section.sill)],
-  ['sill', say(section.sill)],
+  ...(section.sill > 0 ? ([['sill', say(section.sill)]] as [string, string][]) : []),
   ['head', section.head.shape],
 ];
 

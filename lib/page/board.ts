@@ -5,6 +5,8 @@ import { type CutKind, findMarks, type View } from './view.js';
 export interface Controls {
   readonly view: () => View;
   readonly change: (part: Partial<View>) => void;
+  /** Draws apart, from 0 to 1. */
+  readonly spread: (apart: number) => void;
   /** Chooses a piece, and turns to it where it can't be seen. */
   readonly choose: (piece: number | null) => void;
   readonly chooseOpening: (opening: number) => void;
@@ -34,7 +36,7 @@ export function startBoard(payload: PagePayload, controls: Controls): (view: Vie
   part('step-on').addEventListener('click', by(1));
 
   const apart = part<HTMLInputElement>('apart');
-  apart.addEventListener('input', () => change({ apart: Number(apart.value) / 100 }));
+  apart.addEventListener('input', () => controls.spread(Number(apart.value) / 100));
 
   const cutKinds = [...document.querySelectorAll<HTMLInputElement>('input[name="cut"]')];
   const share = part<HTMLInputElement>('cut-place');
@@ -152,6 +154,7 @@ function sentence(text: string): HTMLElement {
 /** What is known of the piece or opening that the reader chose, as texts alone. */
 function tellPiece({ names, told, facts, openings }: PagePayload, { chosen, opening }: View): void {
   const about = part('about');
+  part<HTMLElement>('about').parentElement?.toggleAttribute('data-empty', chosen === null && opening === null);
   const known = opening === null ? undefined : openings[opening];
   if (chosen === null && !known) {
     about.replaceChildren(sentence('Click, tap or press Enter on a block to read it.'));

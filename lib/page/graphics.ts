@@ -27,8 +27,9 @@ export type Rgb = readonly [number, number, number];
 
 /** Pieces a row of the tables of places and looks; the shader counts on it. */
 const ROW = 256;
-/** Lines come before the faces that they bound by this part of the depth. */
-const PULL = 4e-4;
+/** Lines come before the faces that they bound by so much, mm, and by this part of a pixel where that is more. */
+const PULL = 2;
+const PULL_PIXELS = 0.6;
 /** Edges are faint where a course is only so many pixels high, and full at four times that. */
 const FAINT = 7;
 
@@ -66,6 +67,7 @@ export function startGraphics(canvas: HTMLCanvasElement, payload: PagePayload, s
     const { sight, apart, step, cut } = shown;
     gl?.useProgram(program.program);
     program.set('uSee', sight.matrix);
+    program.set('uEye', sight.eye);
     program.set('uApart', apart);
     program.set('uStep', step);
     program.set('uCut', cut ? [...cut.normal, cut.distance] : [0, 0, 0, 1]);
@@ -78,7 +80,6 @@ export function startGraphics(canvas: HTMLCanvasElement, payload: PagePayload, s
   function drawFaces(shown: Shown, pick: boolean): void {
     if (!gl) return;
     use(faces, shown);
-    faces.set('uEye', shown.sight.eye);
     faces.set('uRight', shown.sight.right);
     faces.set('uPixels', shown.density);
     faces.set('uPick', pick ? 1 : 0, true);
@@ -98,7 +99,7 @@ export function startGraphics(canvas: HTMLCanvasElement, payload: PagePayload, s
     gl.blendFuncSeparate(gl.SRC_ALPHA, gl.ONE_MINUS_SRC_ALPHA, gl.ONE, gl.ONE);
     const high = COURSE / sight.pixel / FAINT;
     lines.set('uInk', [...ink, Math.min(0.85, Math.max(0.12, high / 4))]);
-    lines.set('uPull', PULL);
+    lines.set('uPull', Math.max(PULL, PULL_PIXELS * sight.pixel));
     // Behind a section lie the far edges of what is cut: only where an outside is seen are there edges.
     gl.enable(gl.STENCIL_TEST);
     gl.stencilFunc(gl.EQUAL, 1, 1);

@@ -7,30 +7,23 @@ import { type Graphics, type Rgb, type Shown, startGraphics } from './graphics.j
 import { watchHands } from './hands.js';
 import { drawOverlay } from './overlay.js';
 import { placeSolids } from './solids.js';
-import { cutPlane, firstCamera, firstView, middleOf, reachOf, type View } from './view.js';
+import { boxOf, cutPlane, firstView, type View, wholeCamera } from './view.js';
 
 /** A turn by so many radians for each pixel that the hand moves. */
 const TURN = 0.006;
-/** Opening and viewer are so far apart when one is looked up, as a share of the house's reach. */
-const LOOK_UP = 0.45;
+/** An opening is looked up with so much round its middle, mm. */
+const LOOK_UP = 1300;
 
 const canvas = part<HTMLCanvasElement>('view');
-
-try {
-  start();
-} catch (error) {
-  const trouble = part<HTMLElement>('trouble');
-  trouble.textContent = error instanceof Error ? error.message : String(error);
-  trouble.hidden = false;
-}
 
 function start(): void {
   const data = unpackPage(part<HTMLElement>('data').textContent ?? '');
   const { payload } = data;
   const solids = placeSolids(data);
-  const reach = reachOf(solids, payload);
-  const middle = middleOf(solids);
-  let view = firstView(solids, payload);
+  const middle = middleOf(boxOf(solids, payload, 0));
+  const reach = distanceTo(middle, boxOf(solids, payload, 0)[1]);
+  const screen = () => [canvas.clientWidth || 1, canvas.clientHeight || 1] as const;
+  let view = firstView(solids, payload, screen());
   let graphics = startGraphics(canvas, payload, solids);
   let waiting = false;
   let painted = '';
@@ -38,11 +31,12 @@ function start(): void {
   const bringInLine = startBoard(payload, {
     view: () => view,
     change,
+    spread,
     choose: (piece) => choose(piece, true),
     chooseOpening,
     lookFrom: (bearingRad, elevationRad) =>
-      change({ camera: { ...firstCamera(solids, payload), bearingRad, elevationRad } }),
-    reset: () => change({ ...firstView(solids, payload), colouring: view.colouring }),
+      change({ camera: wholeCamera(solids, payload, screen(), { apart: view.apart, bearingRad, elevationRad }) }),
+    reset: () => change({ ...firstView(solids, payload, screen()), colouring: view.colouring }),
   });
 
   function change(what: Partial<View>): void {
@@ -56,21 +50,30 @@ function start(): void {
     });
   }
 
+  /** Draws apart, and goes back as far as the model has grown. */
+  function spread(apart: number): void {
+    const { bearingRad, elevationRad } = view.camera;
+    const whole = (at: number) => wholeCamera(solids, payload, screen(), { apart: at, bearingRad, elevationRad });
+    const [before, after] = [whole(view.apart), whole(apart)];
+    const { camera } = view;
+    const target = [0, 1, 2].map(
+      (i) => (camera.target[i] as number) + (after.target[i] as number) - (before.target[i] as number),
+    );
+    const distance = (camera.distance * after.distance) / before.distance;
+    change({ apart, camera: { ...camera, target: target as unknown as Vec3, distance } });
+  }
+
   /** Pixels of the canvas for one of the page: sharp screens aren't drawn finer than twice. */
   const density = () => Math.min(2, devicePixelRatio || 1);
 
   function shownNow(): Shown {
     const size = [canvas.width, canvas.height] as const;
-    const far = hypot(
-      view.camera.target[0] - middle[0],
-      view.camera.target[1] - middle[1],
-      view.camera.target[2] - middle[2],
-    );
-    const spread = reach.near + view.apart * (reach.far - reach.near);
+    const [low, high] = boxOf(solids, payload, view.apart);
+    const { target } = view.camera;
     return {
-      sight: sightOf(view.camera, size, spread + far),
+      sight: sightOf(view.camera, size, Math.max(distanceTo(target, low), distanceTo(target, high)) + reach),
       size,
-      density: density(),
+      density: size[0] / screen()[0],
       apart: view.apart,
       step: view.step,
       cut: cutPlane(view, solids, payload),
@@ -81,19 +84,24 @@ function start(): void {
     };
   }
 
-  function draw(): void {
-    const box = canvas.getBoundingClientRect();
-    const size = [
-      Math.max(1, Math.round(box.width * density())),
-      Math.max(1, Math.round(box.height * density())),
-    ] as const;
+  function draw(width = canvas.clientWidth * density()): void {
+    const [wide, high] = screen();
+    const size = [Math.max(1, Math.round(width)), Math.max(1, Math.round((width * high) / wide))] as const;
     if (canvas.width !== size[0] || canvas.height !== size[1]) [canvas.width, canvas.height] = size;
     paint(graphics);
     const shown = shownNow();
     graphics.draw(shown);
-    const page = [size[0] / density(), size[1] / density()] as const;
-    drawOverlay(part<SVGSVGElement>('marks'), view, shown.sight, page, payload, solids);
+    drawOverlay(part<SVGSVGElement>('marks'), view, shown.sight, [wide, high], payload, solids);
     document.documentElement.dataset.ready = 'yes';
+  }
+
+  /** The same view in the colours of paper, fine enough for a page's width, where printing finds it. */
+  function print(): void {
+    document.documentElement.classList.add('on-paper');
+    draw(PRINTED);
+    const copy = part<HTMLCanvasElement>('print');
+    [copy.width, copy.height] = [canvas.width, canvas.height];
+    copy.getContext('2d')?.drawImage(canvas, 0, 0);
   }
 
   /** Colours as the colouring has them, the chosen piece's own, and pale ones beside the one that is shown alone. */
@@ -129,8 +137,9 @@ function start(): void {
     if (!opening) return;
     const piece = payload.opening.indexOf(index);
     const lift = payload.lifts[payload.lift[piece] ?? -1] ?? [0, 0, 0];
-    const target = [0, 1, 2].map((i) => (opening.middle[i] as number) + view.apart * (lift[i] ?? 0)) as unknown as Vec3;
-    const camera = cameraOn(target, reach.near * LOOK_UP, opening.fromRad + 0.35, 0.15);
+    const corner = (by: number) =>
+      [0, 1, 2].map((i) => (opening.middle[i] as number) + view.apart * (lift[i] ?? 0) + by) as unknown as Vec3;
+    const camera = cameraOn([corner(-LOOK_UP), corner(LOOK_UP)], opening.fromRad + 0.35, 0.15, screen());
     change({
       chosen: piece < 0 ? null : piece,
       opening: index,
@@ -139,7 +148,7 @@ function start(): void {
     });
   }
 
-  const limits = [reach.near / 50, reach.far * 12] as const;
+  const limits = [reach / 50, reach * 40] as const;
   const pixelsOf = ([x, y]: readonly [number, number]) => [x * density(), y * density()] as const;
   const pickAt = (at: readonly [number, number]) => graphics.pick(shownNow(), ...pixelsOf(at));
   let pointing: readonly [number, number] | null = null;
@@ -182,7 +191,7 @@ function start(): void {
         change({ chosen: null, opening: null });
         return true;
       case 'Home':
-        change({ camera: firstCamera(solids, payload) });
+        change({ camera: wholeCamera(solids, payload, screen(), { apart: view.apart }) });
         return true;
       case '.':
         choose(view.chosen === null ? 0 : Math.min(last, view.chosen + 1), true);
@@ -209,18 +218,22 @@ function start(): void {
   });
   new ResizeObserver(() => change({})).observe(canvas);
   matchMedia('(prefers-color-scheme: dark)').addEventListener('change', () => change({}));
-  // Paper is white whatever the screen shows: the same view once more in its colours.
-  for (const [event, on] of [
-    ['beforeprint', true],
-    ['afterprint', false],
-  ] as const)
-    addEventListener(event, () => {
-      document.documentElement.classList.toggle('on-paper', on);
-      draw();
-    });
+  addEventListener('beforeprint', print);
+  addEventListener('afterprint', () => {
+    document.documentElement.classList.remove('on-paper');
+    draw();
+  });
   bringInLine(view);
   draw();
 }
+
+const middleOf = ([low, high]: readonly [Vec3, Vec3]): Vec3 => [
+  (low[0] + high[0]) / 2,
+  (low[1] + high[1]) / 2,
+  (low[2] + high[2]) / 2,
+];
+
+const distanceTo = (a: Vec3, b: Vec3): number => hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
 
 /** A colour of the style sheet, each part from 0 to 1. */
 function colourOf(name: string): Rgb {
@@ -229,5 +242,15 @@ function colourOf(name: string): Rgb {
   return [part(1), part(3), part(5)];
 }
 
+/** Pixels across a printed page, some 250 to the inch. */
+const PRINTED = 1900;
 const CHOSEN: Rgb = [255, 214, 10];
 const PALE: Rgb = [232, 230, 226];
+
+try {
+  start();
+} catch (error) {
+  const trouble = part<HTMLElement>('trouble');
+  trouble.textContent = error instanceof Error ? error.message : String(error);
+  trouble.hidden = false;
+}

@@ -48,7 +48,8 @@ export function drawOverlay(
     const placed = (p: Vec3) => at([p[0] + move[0], p[1] + move[1], p[2] + move[2]]);
     for (const { from, to, text: words } of opening.dimensions) drawDimension(placed(from), placed(to), words);
   }
-  if (view.chosen !== null) {
+  // An opening's sizes stand where its name would.
+  if (view.chosen !== null && !opening) {
     const middle = solids.middles[view.chosen] as Vec3;
     const move = liftOf(view.chosen);
     const p = at([middle[0] + move[0], middle[1] + move[1], middle[2] + move[2]]);
@@ -70,6 +71,7 @@ export function drawOverlay(
     const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
     const length = Math.sqrt(dx * dx + dy * dy);
     if (length < 2) return;
+    line('halo', a, b);
     line('dimension', a, b);
     // Oblique strokes, as on the sheets.
     for (const p of [a, b]) line('dimension', [p[0] - TICK, p[1] + TICK], [p[0] + TICK, p[1] - TICK]);
@@ -80,9 +82,10 @@ export function drawOverlay(
 
   /** An arrow to true north in the lower left corner, turned as the model is. */
   function drawNorth(): void {
-    const way: Vec3 = [sin(payload.northRad), cos(payload.northRad), 0];
-    const on = (v: Vec3) => v[0] * way[0] + v[1] * way[1];
-    const [x, y] = [on(sight.right), -on(sight.up)];
+    const { bearingRad, elevationRad } = view.camera;
+    const turn = payload.northRad - bearingRad - Math.PI;
+    // Lying on the ground, but never so flat that it can't be read.
+    const [x, y] = [sin(turn), -cos(turn) * Math.max(0.5, Math.abs(sin(elevationRad)))];
     const middle: Point = [COMPASS + 22, size[1] - COMPASS - 22];
     const along = (by: number, aside = 0): Point => [
       middle[0] + COMPASS * (x * by - y * aside),

@@ -1,15 +1,17 @@
-/** Pieces move apart, and those of later steps collapse to nothing. */
+/** Pieces move apart, lines come a little nearer, and those of later steps collapse to nothing. */
 export const CORNER = `#version 300 es
 in vec3 aAt;
 in float aPiece;
 uniform mat4 uSee;
 uniform float uApart;
 uniform float uStep;
+uniform vec3 uEye;
 uniform float uPull;
 uniform vec2 uShift;
 uniform sampler2D uWhere;
 uniform sampler2D uLook;
 out vec3 vAt;
+centroid out vec3 vCut;
 flat out vec4 vLook;
 flat out float vPiece;
 void main() {
@@ -18,8 +20,8 @@ void main() {
   vLook = texelFetch(uLook, cell, 0);
   vPiece = aPiece;
   vAt = aAt + uApart * where.xyz;
-  gl_Position = uSee * vec4(vAt, 1.0);
-  gl_Position.z -= uPull * gl_Position.w;
+  vCut = vAt;
+  gl_Position = uSee * vec4(vAt + normalize(uEye - vAt) * uPull, 1.0);
   gl_Position.xy += uShift * gl_Position.w;
   if (where.w > uStep) gl_Position = vec4(0.0, 0.0, 2.0, 1.0);
 }`;
@@ -28,6 +30,7 @@ void main() {
 export const FACE = `#version 300 es
 precision highp float;
 in vec3 vAt;
+centroid in vec3 vCut;
 flat in vec4 vLook;
 flat in float vPiece;
 uniform vec4 uCut;
@@ -37,7 +40,7 @@ uniform float uPixels;
 uniform bool uPick;
 out vec4 colour;
 void main() {
-  if (dot(uCut.xyz, vAt) > uCut.w) discard;
+  if (dot(uCut.xyz, vCut) > uCut.w) discard;
   if (uPick) {
     float id = vPiece + 1.0;
     colour = vec4(mod(id, 256.0), mod(floor(id / 256.0), 256.0), floor(id / 65536.0), 255.0) / 255.0;
@@ -59,14 +62,11 @@ void main() {
 
 export const LINE = `#version 300 es
 precision highp float;
-in vec3 vAt;
-flat in vec4 vLook;
-flat in float vPiece;
+centroid in vec3 vCut;
 uniform vec4 uCut;
 uniform vec4 uInk;
-uniform float uOnly;
 out vec4 colour;
 void main() {
-  if (dot(uCut.xyz, vAt) > uCut.w) discard;
+  if (dot(uCut.xyz, vCut) > uCut.w) discard;
   colour = uInk;
 }`;

@@ -27,30 +27,41 @@ export interface View {
   readonly names: boolean;
 }
 
-/** Radius round the middle within which everything lies, together and apart. */
-export function reachOf(
-  { low, high }: Solids,
-  { lifts }: PagePayload,
-): { readonly near: number; readonly far: number } {
-  const length = (v: readonly number[]) => Math.sqrt(v.reduce((sum, x) => sum + x * x, 0));
-  const near = length([0, 1, 2].map((i) => ((high[i] as number) - (low[i] as number)) / 2));
-  return { near, far: near + Math.max(0, ...lifts.map(length)) };
+/** The box round everything, drawn apart so far. */
+export function boxOf({ low, high, middles }: Solids, { lift, lifts }: PagePayload, apart: number): [Vec3, Vec3] {
+  const least: [number, number, number] = [...low];
+  const most: [number, number, number] = [...high];
+  for (const [piece, middle] of middles.entries()) {
+    const move = lifts[lift[piece] as number] as readonly number[];
+    for (const i of [0, 1, 2] as const) {
+      least[i] = Math.min(least[i], middle[i] + apart * (move[i] as number));
+      most[i] = Math.max(most[i], middle[i] + apart * (move[i] as number));
+    }
+  }
+  return [least, most];
 }
-
-export const middleOf = ({ low, high }: Solids): Vec3 => [
-  (low[0] + high[0]) / 2,
-  (low[1] + high[1]) / 2,
-  (low[2] + high[2]) / 2,
-];
 
 /** From the south-west, raised: as the model is first seen. */
 const FIRST = { bearingRad: 3.75, elevationRad: 0.45 } as const;
 
-export const firstCamera = (solids: Solids, payload: PagePayload): Camera =>
-  cameraOn(middleOf(solids), reachOf(solids, payload).near, FIRST.bearingRad, FIRST.elevationRad);
+/** The whole model on a screen of that shape, as it is first seen or from elsewhere. */
+export const wholeCamera = (
+  solids: Solids,
+  payload: PagePayload,
+  size: readonly [number, number],
+  {
+    apart = 0,
+    bearingRad = FIRST.bearingRad,
+    elevationRad = FIRST.elevationRad,
+  }: {
+    readonly apart?: number;
+    readonly bearingRad?: number;
+    readonly elevationRad?: number;
+  } = {},
+): Camera => cameraOn(boxOf(solids, payload, apart), bearingRad, elevationRad, size);
 
-export const firstView = (solids: Solids, payload: PagePayload): View => ({
-  camera: firstCamera(solids, payload),
+export const firstView = (solids: Solids, payload: PagePayload, size: readonly [number, number]): View => ({
+  camera: wholeCamera(solids, payload, size),
   step: payload.steps.length - 1,
   apart: 0,
   cut: { kind: 'none', share: 0.5, bearingRad: Math.PI, other: false },

@@ -16,6 +16,7 @@ dt { color: var(--faint); font-size: .78rem; } dd { margin: 0; overflow-wrap: an
 main { display: grid; grid-template-columns: minmax(0, 1fr) 21rem; height: calc(100vh - 3.6rem); min-height: 30rem; }
 .stage { position: relative; background: var(--paper); overflow: hidden; }
 #view { display: block; width: 100%; height: 100%; touch-action: none; cursor: grab; }
+#print { display: none; }
 #view:active { cursor: grabbing; }
 #view:focus-visible { outline: 3px solid var(--accent); outline-offset: -3px; }
 .cross { display: none; position: absolute; left: 50%; top: 50%; width: 17px; height: 17px; margin: -8px; pointer-events: none;
@@ -26,7 +27,7 @@ main { display: grid; grid-template-columns: minmax(0, 1fr) 21rem; height: calc(
 #marks .room { text-anchor: middle; font-style: italic; font-size: 15px; }
 #marks .size { text-anchor: middle; font-weight: 700; } #marks .beside { text-anchor: start; }
 #marks .mark { font-weight: 700; } #marks .compass { text-anchor: middle; font-weight: 700; }
-#marks line { stroke: var(--ink); stroke-width: 1.4; } #marks .dimension { stroke: var(--accent); stroke-width: 1.8; }
+#marks line { stroke: var(--ink); stroke-width: 1.4; } #marks .halo { stroke: var(--halo); stroke-width: 5; }
 #hint { position: absolute; margin: 0; padding: .1rem .45rem; background: var(--ink); color: var(--sheet); font-size: .85rem; pointer-events: none; white-space: nowrap; }
 #trouble { position: absolute; inset: auto 1rem 1rem; margin: 0; padding: .7rem 1rem; background: var(--sheet); border: 2px solid var(--accent); }
 .board { overflow-y: auto; border-left: 2px solid var(--ink); background: var(--sheet); }
@@ -59,7 +60,7 @@ th, td { text-align: left; padding: .2rem .9rem .2rem 0; border-bottom: 1px soli
 noscript p { padding: 1rem; }
 @media (max-width: 48rem) {
   main { display: block; height: auto; min-height: 0; }
-  .stage { height: 62vh; min-height: 17rem; position: sticky; top: 0; z-index: 1; height: 52vh; border-bottom: 2px solid var(--ink); }
+  .stage { min-height: 17rem; position: sticky; top: 0; z-index: 1; height: 52vh; border-bottom: 2px solid var(--ink); }
   .board { border-left: 0; overflow: visible; }
   header dl { display: none; }
   button, input[type="search"] { min-height: 2.6rem; }
@@ -68,8 +69,9 @@ noscript p { padding: 1rem; }
   @page { margin: 12mm; }
   main { display: block; height: auto; }
   .stage { position: relative; height: auto; overflow: visible; }
-  #view { height: auto; } #hint, .cross { display: none; }
+  #view, #hint, .cross { display: none; } #print { display: block; width: 100%; }
   .board { overflow: visible; border: 0; } .board > details { display: none; } .board > .about { min-height: 0; border: 0; padding: .5rem 0; }
-  footer { padding: .5rem 0; font-size: 8.5pt; break-inside: avoid; }
+  .board > .about[data-empty] { display: none; }
+  footer { padding: .5rem 0; font-size: 8.5pt; border: 0; } tr, li { break-inside: avoid; }
 }
 `;

@@ -63,6 +63,7 @@ const head = ({ title, facts }: ModelPage): string =>
 const STAGE = [
   '<div class="stage">',
   '<canvas id="view" tabindex="0" role="application" aria-label="The model. Arrow keys turn it, plus and minus zoom, Enter chooses the block in the middle." aria-describedby="keys"></canvas>',
+  '<canvas id="print" aria-hidden="true"></canvas>',
   '<svg id="marks" aria-hidden="true"></svg>',
   '<i class="cross" aria-hidden="true"></i>',
   '<p id="hint" hidden aria-hidden="true"></p>',
