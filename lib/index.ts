@@ -76,6 +76,7 @@ export { poleSettings, type Setting } from './works/radius-pole.js';
 export { type Works, type WorksOptions, worksChecks, worksOf } from './works/works.js';
 export { writeCsv } from './writers/csv.js';
 export { writeDxf, writeDxfSheet } from './writers/dxf.js';
+export { type PageSource, writeModelPage } from './writers/html-model.js';
 export { type PdfInfo, type PdfSource, writePdf } from './writers/pdf.js';
 export { auditStl, writeStl } from './writers/stl.js';
 export { writeSvg, writeSvgSheet } from './writers/svg.js';
