@@ -108,7 +108,7 @@ async function make(known: Study, group: OutputGroup, tools: Tools): Promise<Mad
   }
   if (group === 'model') {
     const [{ modelFiles }, kernel, page] = await Promise.all([import('./model.js'), tools.kernel(), tools.page?.()]);
-    return { files: await modelFiles(known, kernel, page), summary: [] };
+    return modelFiles(known, kernel, page);
   }
   if (group === 'report') return { files: await (await import('./report-file.js')).reportFiles(known), summary: [] };
   return { files: await (await import('./table-files.js')).tableFiles(known), summary: [] };
