@@ -4,6 +4,7 @@
  */
 
 export { DescriptionError } from '../lib/base/problems.js';
+export { parseQuantity } from '../lib/base/quantities.js';
 export { nearest } from '../lib/base/suggest.js';
 export {
   buildPackage,
@@ -13,6 +14,7 @@ export {
   type OutputGroup,
   type Tools,
 } from '../lib/deliver/package.js';
+export { housePicture, PICTURE_COLOURS } from '../lib/deliver/picture.js';
 export { TABLES } from '../lib/deliver/tables.js';
 export { descriptionJsonSchema } from '../lib/description/json-schema.js';
 export { readDescription } from '../lib/description/read.js';

@@ -3,6 +3,7 @@ import type { Command } from './command.js';
 import { build } from './commands/build.js';
 import { check } from './commands/check.js';
 import { start } from './commands/new.js';
+import { picture } from './commands/picture.js';
 import { schema } from './commands/schema.js';
 import { table } from './commands/table.js';
 import { tables } from './commands/tables.js';
@@ -36,7 +37,7 @@ const entry = <A>(command: Command<A>): Entry => ({
     }),
 });
 
-const COMMANDS = [entry(build), entry(check), entry(start), entry(schema), entry(table), entry(tables)];
+const COMMANDS = [entry(build), entry(check), entry(picture), entry(start), entry(schema), entry(table), entry(tables)];
 
 interface Parsed {
   readonly run: Run | undefined;

@@ -20,6 +20,7 @@ export {
   type Tools,
   type Verdict,
 } from './deliver/package.js';
+export { type HousePictureOptions, housePicture } from './deliver/picture.js';
 export { TABLES, type TableEntry } from './deliver/tables.js';
 export type { House } from './description/house.js';
 export { descriptionJsonSchema } from './description/json-schema.js';
@@ -87,6 +88,7 @@ export { writeDxf, writeDxfSheet } from './writers/dxf.js';
 export { writeGlb } from './writers/glb.js';
 export { type PageSource, writeModelPage } from './writers/html-model.js';
 export { type PdfInfo, type PdfSource, writePdf } from './writers/pdf.js';
+export { type PictureOptions, writePicture } from './writers/picture.js';
 export { auditStl, writeStl } from './writers/stl.js';
 export { writeSvg, writeSvgSheet } from './writers/svg.js';
 export { type ThreeMfOptions, writeThreeMf } from './writers/threemf.js';
