@@ -21,17 +21,23 @@ export interface Written {
 
 /**
  * Looks at the output folder before the long work: restores it if a run was cut short, and refuses one that
- * can't be used. Writes nothing else. Returns what was done, in words.
+ * can't be used or written beside. Leaves nothing else behind. Returns what was done, in words.
  * @throws FileError
  */
 export async function inspectFolder(asked: string): Promise<string[]> {
   const places = placesOf(asked);
-  if (![places.dir, places.fresh, places.old].some((path) => existsSync(path))) return [];
-  return underLock(places, async () => {
-    const notes = recover(places);
-    refuseStrangers(places.dir);
-    return notes;
-  });
+  const passing: string[] = [];
+  const notes = await underLock(
+    places,
+    async () => {
+      const notes = recover(places);
+      refuseStrangers(places.dir);
+      return notes;
+    },
+    (made) => passing.push(...made),
+  );
+  unmakeFolders(passing);
+  return notes;
 }
 
 /**
@@ -68,9 +74,15 @@ export async function writeFolder(asked: string, delivery: Delivery): Promise<Wr
   });
 }
 
-async function underLock<T>(places: Places, body: (onUndo: (step: () => void) => void) => Promise<T>): Promise<T> {
+/** @param onMade told of folders above the package's own that were missing and now stand */
+async function underLock<T>(
+  places: Places,
+  body: (onUndo: (step: () => void) => void) => Promise<T>,
+  onMade: (made: readonly string[]) => void = () => {},
+): Promise<T> {
   return guarded(async (onUndo) => {
     const made = makeFolders(places.parent);
+    onMade(made);
     onUndo(() => unmakeFolders(made));
     const release = takeLock(places.lock);
     onUndo(release);

@@ -15,6 +15,10 @@ export const CODES = {
   'file-documents': doc('The file holds several YAML documents.', 'Keep one house in a file; remove the `---` lines.'),
   'nesting-too-deep': doc('Lists or keys are nested far deeper than a description needs.', 'Flatten them.'),
   'yaml-alias': doc('A YAML alias (`*name`) is used.', 'Write the value out where it is needed.'),
+  'yaml-expansion': doc(
+    'YAML aliases stand for one another until the file would hold more values than any description.',
+    'Remove them, and write out the few values that are needed.',
+  ),
   'yaml-tag': doc('A YAML tag (`!name`) is used.', 'Remove the tag.'),
   'yaml-merge': doc('A YAML merge key (`<<`) is used.', 'Write the keys out where they are needed.'),
   'problems-more': doc('There are more problems than are listed.', 'Mend the listed ones first.'),

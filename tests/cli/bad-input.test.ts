@@ -42,7 +42,7 @@ const WRONG: readonly (readonly [what: string, content: string | Uint8Array, tol
   ],
   ['a file of 10 MB', repeat(200_000, (i) => `- ${'house '.repeat(8)}${i}\n`), /^house\.yaml/m],
   ['a house of 10 MB', HOUSE + repeat(400_000, (i) => `key-number-${i}: some words\n`), /^house\.yaml/m],
-  ['an alias bomb', ALIAS_BOMB, /^house\.yaml:\d+:\d+: /m],
+  ['an alias bomb', ALIAS_BOMB, /^house\.yaml:15:\d+: yaml-expansion: .*expand too far[\s\S]*^1 problem;/m],
   ['20,000 nested brackets', '['.repeat(20_000), /^house\.yaml:\d+:\d+: /m],
   ['20,000 nested brackets, closed', `domes: ${'['.repeat(20_000)}${']'.repeat(20_000)}`, /^house\.yaml:\d+:\d+: /m],
   ['20,000 nested braces in JSON', '{"a":'.repeat(20_000), /^house\.yaml:\d+:\d+: /m],

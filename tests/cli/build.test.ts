@@ -96,7 +96,8 @@ describe('build', () => {
   ])('refuses an output folder %s: exit 5, nothing written', (_, output) => {
     const { code, out, err } = run('build', 'house.yaml', '-o', output);
     expect({ code, out }).toEqual({ code: 5, out: '' });
-    expect(err).toMatch(/^ringcourse: .+\.\n {4}.+\.\n$/m);
+    // Nothing was computed before.
+    expect(err).toMatch(/^ringcourse: .+\.\n {4}.+\.\n$/);
     expect(readdirSync(temporary.path)).toEqual(['house.yaml']);
     expect(readFileSync(at('house.yaml'), 'utf8')).toBe(HOUSE);
   });

@@ -16,6 +16,19 @@ const CASES: readonly (readonly [code: ProblemCode, text: string])[] = [
   ['file-documents', `${withHall()}‸---\n${withHall()}`],
   ['nesting-too-deep', `‸domes: ${'['.repeat(200)}`],
   ['yaml-alias', withHall('footing: { width: &w 0.5, depth: ‸*w }')],
+  [
+    'yaml-expansion',
+    withHall(
+      `a0: &a0 [x, x, x, x, x, x, x, x, x, x]\n${[1, 2, 3, 4, 5]
+        .map(
+          (n) =>
+            `a${n}: &a${n} [${n === 4 ? '‸' : ''}${Array(10)
+              .fill(`*a${n - 1}`)
+              .join(', ')}]`,
+        )
+        .join('\n')}`,
+    ),
+  ],
   ['yaml-tag', withHall('slab: { thickness: !!float ‸0.1 }')],
   ['yaml-merge', withHall('slab: { ‸<<: { thickness: 0.1 } }')],
 

@@ -2,6 +2,7 @@ import { isAlias, isMap, isScalar, isSeq, type ParsedNode, parseDocument, Scalar
 import type { Where } from '../../base/problems.js';
 import { shown } from '../../base/quantities.js';
 import { type Locate, type Path, type ProblemList, pathText } from '../problem-list.js';
+import { expansionOf, MOST_VALUES } from './aliases.js';
 import { DEEPEST, tellEmpty } from './guard.js';
 import { syntaxProblem } from './syntax.js';
 
@@ -83,6 +84,12 @@ export function readTree(text: string, places: Places, problems: ProblemList): u
   }
   if (document.contents === null || isBlank(document.contents)) {
     tellEmpty(problems);
+    return undefined;
+  }
+  const { values, at } = expansionOf(document.contents);
+  if (values > MOST_VALUES && at > 0) {
+    const message = `The aliases in this file expand too far: written out it would hold more than ${MOST_VALUES} values.`;
+    problems.add('yaml-expansion', [], message, 'Remove the aliases, and write out the few values.', places.at(at));
     return undefined;
   }
   return new TreeReader(places, problems).value(document.contents, []);
