@@ -58,7 +58,7 @@ function notText(file: string, bytes: Buffer): DescriptionError {
   const { line, column } = wide ? { line: 1, column: 1 } : firstBadByte(bytes);
   return new DescriptionError([
     {
-      code: 'not-text',
+      code: 'file-not-text',
       path: '',
       where: { file, line, column },
       message: wide

@@ -21,6 +21,14 @@ export const CODES = {
   ),
   'yaml-tag': doc('A YAML tag (`!name`) is used.', 'Remove the tag.'),
   'yaml-merge': doc('A YAML merge key (`<<`) is used.', 'Write the keys out where they are needed.'),
+  'set-unreadable': doc(
+    'What is to be set isn’t a path, an equals sign and a value.',
+    'Write it like `domes.hall.radius=2.5`.',
+  ),
+  'set-nowhere': doc(
+    'The path of what is to be set leads nowhere.',
+    'Use keys of the description and ids that it has.',
+  ),
   'problems-more': doc('There are more problems than are listed.', 'Mend the listed ones first.'),
 
   // Keys and values
@@ -168,6 +176,10 @@ export const CODES = {
   'outside-plot': doc(
     'A dome, barrel or passage with its footing crosses the boundary of the plot.',
     'Move it inward, or mend the plot.',
+  ),
+  'drawing-too-large': doc(
+    'The house is too large for the largest sheet at the least scale of a building.',
+    'Describe it as several houses.',
   ),
   'price-currency': doc('Prices without a currency, or one not of three capitals.', 'Add `currency: EUR` or another.'),
   'price-item': doc('A price item whose name or value is not one.', 'Write `cement: { per: 25 kg, price: 6.20 }`.'),

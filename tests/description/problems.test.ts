@@ -1,5 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { DescriptionError } from '../../lib/base/problems.js';
+import { drawHouse } from '../../lib/deliver/drawings.js';
 import { CODES, type ProblemCode } from '../../lib/description/codes.js';
+import { readDescription } from '../../lib/description/read.js';
 import { marked, opening, passage, problemsOf, withDomes, withHall } from './helpers.js';
 
 /** One wrong description for each way to be wrong; ‸ stands where the problem must be told. */
@@ -335,8 +338,16 @@ describe('every problem is told once, where it is, and how to mend it', () => {
     expect(problems[100]).toMatchObject({ code: 'problems-more', message: 'There are 30 more problems.' });
   });
 
+  test('and a house that no sheet takes is refused when it is drawn', async () => {
+    const house = readDescription(withDomes('{ id: lab, radius: 3, at: [900, 0] }'), 'house.yaml');
+    const told = await drawHouse(house).catch((error) => (error instanceof DescriptionError ? error.problems : error));
+    expect(told).toMatchObject([{ code: 'drawing-too-large', path: 'domes' }]);
+  });
+
+  // Those of `--set` have theirs in overrides.test.ts.
   test('no code is without a case', () => {
-    const provoked = new Set<string>([...CASES.map(([code]) => code), 'problems-more']);
+    const others = ['problems-more', 'drawing-too-large', 'set-unreadable', 'set-nowhere'];
+    const provoked = new Set<string>([...CASES.map(([code]) => code), ...others]);
     expect(Object.keys(CODES).filter((code) => !provoked.has(code))).toEqual([]);
   });
 });

@@ -17,6 +17,7 @@ export class Places {
   #text = '';
   #starts: readonly number[] = [0];
   readonly #offsets = new Map<string, { key?: number; value: number }>();
+  readonly #others = new Map<string, Where>();
 
   constructor(readonly file: string) {}
 
@@ -28,6 +29,14 @@ export class Places {
 
   set(path: Path, value: number, key?: number): void {
     this.#offsets.set(pathText(path), key === undefined ? { value } : { key, value });
+  }
+
+  /** Says that what stands at a path comes from elsewhere. */
+  override(path: Path, where: Where): void {
+    const name = pathText(path);
+    for (const known of this.#offsets.keys())
+      if (known.startsWith(`${name}.`) || known.startsWith(`${name}[`)) this.#offsets.delete(known);
+    this.#others.set(name, where);
   }
 
   at(offset: number): Where {
@@ -45,7 +54,10 @@ export class Places {
   /** The path's own place, or that of the nearest thing around it; the top of the file before parsing. */
   readonly locate: Locate = (path, part) => {
     for (let n = path.length; n >= 0; n--) {
-      const found = this.#offsets.get(pathText(path.slice(0, n)));
+      const name = pathText(path.slice(0, n));
+      const other = this.#others.get(name);
+      if (other) return other;
+      const found = this.#offsets.get(name);
       // What is missing in a list's entry or under a key is looked for where that begins.
       if (found) return this.at((part === 'key' || n < path.length ? found.key : undefined) ?? found.value);
     }
