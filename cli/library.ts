@@ -5,6 +5,8 @@
 
 export { DescriptionError } from '../lib/base/problems.js';
 export { nearest } from '../lib/base/suggest.js';
+export { compareHouses } from '../lib/deliver/compare.js';
+export { comparisonTables } from '../lib/deliver/compare-tables.js';
 export {
   buildPackage,
   checkHouse,
@@ -14,9 +16,11 @@ export {
   type Tools,
 } from '../lib/deliver/package.js';
 export { TABLES } from '../lib/deliver/tables.js';
+export { variantsOf } from '../lib/deliver/vary.js';
+export { variantTable } from '../lib/deliver/vary-table.js';
 export { descriptionJsonSchema } from '../lib/description/json-schema.js';
-export { readDescription } from '../lib/description/read.js';
-export { starterDescription } from '../lib/description/starter.js';
+export { descriptionUnits, readDescription } from '../lib/description/read.js';
+export { STARTER_QUESTIONS, type StarterAnswers, starterDescription } from '../lib/description/starter.js';
 export type {
   Cell,
   Check,
@@ -27,5 +31,7 @@ export type {
   PackageFile,
   Problem,
   Table,
+  Variant,
+  VariantResult,
 } from '../lib/index.js';
 export { writeCsv } from '../lib/writers/csv.js';

@@ -34,12 +34,12 @@ export function printTable(terminal: Terminal, table: Table): void {
   for (const note of table.notes ?? []) terminal.out(note);
 }
 
-/** A table as JSON: numbers rounded to the decimals of their column, an empty cell as null. */
-export function tableJson(table: Table): string {
+/** A table for JSON: numbers rounded to the decimals of their column, an empty cell as null. */
+export function tableObject(table: Table): Table {
   const rounded = (column: Column, cell: Cell): Cell =>
     typeof cell === 'number' && column.kind === 'number' ? Number(cell.toFixed(column.decimals ?? 3)) : cell;
   const rows = table.rows.map((row) =>
     Object.fromEntries(table.columns.map((column) => [column.key, rounded(column, row[column.key] ?? null)])),
   );
-  return JSON.stringify({ ...table, rows }, null, 2);
+  return { ...table, rows };
 }

@@ -3,6 +3,7 @@ import type { Check } from '../base/figures.js';
 import type { House } from '../description/house.js';
 import type { Table } from '../documents/table.js';
 import type { KernelSource } from '../solids/kernel.js';
+import type { CsvOptions } from '../writers/csv.js';
 import type { PdfSource } from '../writers/pdf/source.js';
 import type { DrawingSet } from './drawings.js';
 import type { PackageFile } from './file.js';
@@ -38,6 +39,8 @@ export interface HousePackage extends Verdict {
 export interface PackageOptions {
   /** Groups to make; all when missing. */
   readonly only?: readonly OutputGroup[];
+  /** How CSV is written; numbers with a decimal point when missing. */
+  readonly csv?: CsvOptions;
   /** Told before each stage. */
   readonly progress?: (stage: string) => void;
 }
@@ -69,7 +72,7 @@ export async function buildPackage(house: House, tools: Tools, options: PackageO
   for (const group of wanted) {
     if (aside && group === 'drawings') continue;
     tell(STAGES[group]);
-    made.set(group, await make(known, group, tools));
+    made.set(group, await make(known, group, tools, options));
   }
   if (aside) {
     tell(STAGES.drawings);
@@ -98,7 +101,7 @@ const STAGES: Readonly<Record<OutputGroup, string>> = {
 };
 
 /** Drawings, solids and workbooks bring much code with them, which only those wait for who ask for them. */
-async function make(known: Study, group: OutputGroup, tools: Tools): Promise<Made> {
+async function make(known: Study, group: OutputGroup, tools: Tools, { csv }: PackageOptions): Promise<Made> {
   if (group === 'drawings') {
     const [{ drawingSet }, pdf] = await Promise.all([import('./drawings.js'), tools.pdf?.()]);
     return toldOfDrawings(await drawingSet(known.setout, pdf));
@@ -108,7 +111,7 @@ async function make(known: Study, group: OutputGroup, tools: Tools): Promise<Mad
     return { files: await modelFiles(known.setout, known.laid.blocks, kernel), summary: [] };
   }
   if (group === 'report') return { files: await (await import('./report-file.js')).reportFiles(known), summary: [] };
-  return { files: await (await import('./table-files.js')).tableFiles(known), summary: [] };
+  return { files: await (await import('./table-files.js')).tableFiles(known, csv), summary: [] };
 }
 
 const toldOfDrawings = ({ files, summary }: DrawingSet): Made => ({ files, summary: [`drawings: ${summary}`] });

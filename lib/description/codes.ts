@@ -29,6 +29,10 @@ export const CODES = {
     'The path of what is to be set leads nowhere.',
     'Use keys of the description and ids that it has.',
   ),
+  'vary-range': doc(
+    'A row of values to vary has no step, no value between two bars, or too many values.',
+    'Write it like `domes.hall.radius=2.5..4/0.25` or `domes.hall.profile=catenary|pointed`.',
+  ),
   'problems-more': doc('There are more problems than are listed.', 'Mend the listed ones first.'),
 
   // Keys and values

@@ -1,5 +1,7 @@
+import { LENGTH_UNITS, type LengthUnit } from '../base/units.js';
 import { houseOf } from './draft.js';
 import type { House } from './house.js';
+import { isMapping } from './issues.js';
 import { plainData } from './plain.js';
 import { ProblemList } from './problem-list.js';
 import { checkRules } from './rules.js';
@@ -30,6 +32,18 @@ export function readDescription(content: string | Uint8Array, fileName: string, 
   const tree = text === null ? undefined : readTree(text, places, problems);
   const set = tree === undefined ? [] : (options.set ?? []);
   return houseOfTree(withOverrides(tree, set, places, problems), problems);
+}
+
+/** The unit that a description's lengths are in and that tables of it are printed in; `m` where none can be told. */
+export function descriptionUnits(content: string | Uint8Array, set: readonly string[] = []): LengthUnit {
+  const places = new Places('');
+  const problems = new ProblemList(places.locate);
+  const text = guardedText(content, problems);
+  const tree = text === null ? undefined : readTree(text, places, problems);
+  const units = isMapping(tree)
+    ? (withOverrides(tree, set, places, problems) as Record<string, unknown>).units
+    : undefined;
+  return LENGTH_UNITS.find((unit) => unit === units) ?? 'm';
 }
 
 /**

@@ -79,6 +79,8 @@ const CASES: readonly (readonly [code: ProblemCode, text: string])[] = [
   ['list-length', 'format: 1\ndomes: ‸[]'],
   ['list-length', withHall('', 'radius: 3, at: ‸[1, 2, 3]')],
   ['list-length', withHall('site: { plot: ‸[[0, 0], [1, 1]] }')],
+  ['format-unknown', 'format: ‸0\ndomes: [{ id: hall, radius: 3 }]'],
+  ['format-unknown', 'format: ‸one\ndomes: [{ id: hall, radius: 3 }]'],
   ['format-unknown', 'format: ‸2\ndomes: [{ id: hall, radius: 3 }]'],
   ['date-unreal', withHall('project: { date: ‸2026-02-30 }')],
   ['date-unreal', withHall('project: { date: ‸4 May 2026 }')],
@@ -330,6 +332,13 @@ describe('every problem is told once, where it is, and how to mend it', () => {
     expect(`${problems[0]?.message} ${problems[0]?.mend}`).not.toMatch(
       /undefined|NaN |\[object|Invalid input|expected |implicit|mapping|scalar|token|flow/,
     );
+  });
+
+  test('a later format is told from what is none', () => {
+    const told = (format: string) => problemsOf(`format: ${format}\ndomes: [{ id: hall, radius: 3 }]`)[0];
+    expect(told('2')).toMatchObject({ message: expect.stringContaining('format 2, which a later version') });
+    expect(told('2')?.mend).toMatch(/Install a later version, or write `format: 1`/);
+    expect(told('0')?.mend).toBe('Write `format: 1`.');
   });
 
   test('and says so when there are more than anyone mends at once', () => {
