@@ -3,7 +3,9 @@
  * a command loads no more than it uses.
  */
 
+export { feetAndInches } from '../lib/base/measures.js';
 export { DescriptionError } from '../lib/base/problems.js';
+export { figureText } from '../lib/base/reader-units.js';
 export { nearest } from '../lib/base/suggest.js';
 export { compareHouses } from '../lib/deliver/compare.js';
 export { comparisonTables } from '../lib/deliver/compare-tables.js';
@@ -28,10 +30,12 @@ export type {
   DrawingSet,
   House,
   HousePackage,
+  LengthUnit,
   PackageFile,
   Problem,
   Table,
   Variant,
   VariantResult,
+  Verdict,
 } from '../lib/index.js';
 export { writeCsv } from '../lib/writers/csv.js';

@@ -34,7 +34,7 @@ export { TABLES, type TableEntry } from './deliver/tables.js';
 export { type Variant, type VariantResult, variantsOf, varyOne } from './deliver/vary.js';
 export { variantTable } from './deliver/vary-table.js';
 export { CODES, type CodeDoc, type ProblemCode } from './description/codes.js';
-export type { House } from './description/house.js';
+export type { House, LengthUnit } from './description/house.js';
 export { descriptionJsonSchema } from './description/json-schema.js';
 export { descriptionUnits, houseFrom, type ReadOptions, readDescription } from './description/read.js';
 export type { Description } from './description/schema.js';

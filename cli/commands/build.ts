@@ -67,15 +67,11 @@ async function toFolder(given: Arguments, json: boolean, terminal: Terminal) {
       cautions,
     });
   } else if (given.quiet) {
-    printChecks(
-      terminal,
-      checks.filter(({ state }) => state === 'fails'),
-      true,
-    );
+    printChecks(terminal, made, ['fails']);
     printCautions(terminal, cautions);
   } else {
     printSummary(terminal, summary);
-    printChecks(terminal, checks, true);
+    printChecks(terminal, made, ['fails', 'attention']);
     if ('added' in written) printDryRun(terminal, output, written);
     else printWritten(terminal, output, written);
     printCautions(terminal, cautions);
@@ -101,7 +97,7 @@ async function toOutput(given: Arguments, terminal: Terminal) {
   terminal.raw(packageZip(delivery));
   const beside = besideOutput(terminal);
   printSummary(beside, made.summary);
-  printChecks(beside, made.checks, true);
+  printChecks(beside, made, ['fails', 'attention']);
   printCautions(beside, made.cautions);
   return made.checks.some(({ state }) => state === 'fails') ? EXIT.check : EXIT.fine;
 }

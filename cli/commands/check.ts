@@ -31,14 +31,13 @@ export const check: Command<Arguments> = {
     const verdict = checkHouse(house);
     progress.end();
     const { checks, summary, cautions } = verdict;
-    const fails = checks.filter((one) => one.state === 'fails');
     if (json) printJson(terminal, verdict);
     else {
       if (!quiet) printSummary(terminal, summary);
-      printChecks(terminal, quiet ? fails : checks, quiet);
+      printChecks(terminal, verdict, quiet ? ['fails'] : undefined);
       printCautions(terminal, cautions);
     }
     if (file !== STDIO) terminal.note(`Next: ringcourse build ${file} -o ${file.replace(/\.\w+$/, '')}`);
-    return fails.length > 0 ? EXIT.check : EXIT.fine;
+    return checks.some(({ state }) => state === 'fails') ? EXIT.check : EXIT.fine;
   },
 };

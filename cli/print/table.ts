@@ -1,12 +1,14 @@
 import type { Cell, Column, Table } from '../library.js';
+import { feetAndInches } from '../library.js';
 import type { Terminal } from '../terminal.js';
 
 function cellText(column: Column, cell: Cell): string {
   if (cell === null) return '';
+  if (column.sixteenths && typeof cell === 'number') return feetAndInches(cell);
   return typeof cell === 'number' && column.kind === 'number' ? cell.toFixed(column.decimals ?? 3) : String(cell);
 }
 
-const header = ({ label, unit }: Column): string => (unit ? `${label} (${unit})` : label);
+const header = ({ label, unit, sixteenths }: Column): string => (unit && !sixteenths ? `${label} (${unit})` : label);
 
 /** A table in columns as wide as their longest cell, numbers to the right, notes below. */
 export function printTable(terminal: Terminal, table: Table): void {

@@ -89,7 +89,7 @@ function mouldTable({ moulds }: Comparison): Table {
 
 function costTable({ costs, before, after }: Comparison): Table {
   const unit = after.currency || before.currency || 'no currency';
-  const money = (key: string, label: string) => numberColumn(key, label, { unit, decimals: 2, of: (v) => v });
+  const money = (key: string, label: string) => numberColumn(key, label, { unit, decimals: 2 });
   const change = (was: Cell, is: Cell) => (typeof was === 'number' && typeof is === 'number' ? is - was : null);
   return {
     id: 'compare-costs',

@@ -1,6 +1,6 @@
 import { CAUTIONS } from '../base/cautions.js';
 import type { Check } from '../base/figures.js';
-import type { House } from '../description/house.js';
+import type { House, LengthUnit } from '../description/house.js';
 import type { Table } from '../documents/table.js';
 import type { KernelSource } from '../solids/kernel.js';
 import type { CsvOptions } from '../writers/csv.js';
@@ -30,6 +30,8 @@ export interface Verdict {
   /** Lines that tell what the house is made of. */
   readonly summary: readonly string[];
   readonly cautions: readonly string[];
+  /** The units of the description: figures are told in them, and stand in SI here. */
+  readonly units: LengthUnit;
 }
 
 export interface HousePackage extends Verdict {
@@ -118,5 +120,5 @@ const toldOfDrawings = ({ files, summary }: DrawingSet): Made => ({ files, summa
 
 function verdict(known: Study): Verdict {
   const { checks, summary } = judged(known);
-  return { checks, summary, cautions: CAUTIONS };
+  return { checks, summary, cautions: CAUTIONS, units: known.setout.house.units };
 }

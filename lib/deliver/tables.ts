@@ -61,7 +61,7 @@ export const TABLES: readonly TableEntry[] = [
   entry('quantities', 'what the house takes, waste apart', (s) => quantityTable(s.setout, s.works.quantities)),
   entry('bill', 'what the materials cost', (s) => billTable(s.setout, s.works.bill)),
   entry('layers', 'layers of the shell', (s) => layerTable(s.setout, s.works.warmth)),
-  entry('warmth', 'transmittances and heat loss', (s) => warmthTable(s.works.warmth)),
+  entry('warmth', 'transmittances and heat loss', (s) => warmthTable(s.setout.house, s.works.warmth)),
 ];
 
 export const tablesOf = (study: Study): Table[] => TABLES.map((table) => table.of(study));

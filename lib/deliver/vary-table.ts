@@ -17,7 +17,7 @@ export function variantTable(results: readonly VariantResult[], units: LengthUni
       countColumn('blocks', 'blocks'),
       countColumn('moulds', 'moulds'),
       numberColumn('masonry', 'masonry', volume),
-      numberColumn('cost', 'materials', { unit: currency ?? 'no currency', decimals: 2, of: (v) => v }),
+      numberColumn('cost', 'materials', { unit: currency ?? 'no currency', decimals: 2 }),
       { key: 'safety', label: 'safety factor', kind: 'number', decimals: 2 },
       countColumn('fails', 'fails'),
       countColumn('attention', 'attention'),

@@ -6,6 +6,8 @@ export interface Column {
   /** Unit printed in the header, e.g. `mm`; empty for texts and counts. */
   readonly unit?: string;
   readonly decimals?: number;
+  /** Inches for a tape, in whole sixteenths: shown as fractions where people read them. */
+  readonly sixteenths?: true;
 }
 
 export type Cell = string | number | null;
