@@ -33,16 +33,11 @@ export interface Entry {
 /** Words that may stand in the place of a name; every other name is a file's. */
 const WORDS: Readonly<Record<string, readonly string[]>> = { name: TABLES.map(({ id }) => id), shell: SHELLS };
 
-const LINE = 52;
-
 /** Calls under one another, what each does beside it. */
-export const exampleLines = (examples: Command<never>['examples']): string =>
-  examples
-    .map(
-      ([call, does]) =>
-        `  ringcourse ${call}${call.length > LINE ? '\n'.padEnd(LINE + 15) : ' '.repeat(LINE - call.length)} ${does}`,
-    )
-    .join('\n');
+export function exampleLines(examples: Command<never>['examples']): string {
+  const width = Math.max(...examples.map(([call]) => call.length));
+  return examples.map(([call, does]) => `ringcourse ${call.padEnd(width)}  ${does}`).join('\n');
+}
 
 const entry = <A>(command: Command<A>): Entry => {
   const name = command.usage.replace(/ .*/, '');

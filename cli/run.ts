@@ -31,7 +31,7 @@ function parse(args: readonly string[]): Parsed {
     )
     .epilogue('Exit codes: 0 fine, 1 our fault, 2 usage, 3 description wrong, 4 a check fails, 5 file trouble.')
     .detectLocale(false)
-    .wrap(110)
+    .wrap(120)
     .exitProcess(false)
     .showHelpOnFail(false)
     .parserConfiguration({

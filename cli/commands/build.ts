@@ -68,6 +68,7 @@ async function toFolder(given: Arguments, json: boolean, terminal: Terminal) {
     });
   } else if (given.quiet) {
     printChecks(terminal, made, ['fails']);
+    if ('added' in written) printDryRun(terminal, output, written);
     printCautions(terminal, cautions);
   } else {
     printSummary(terminal, summary);

@@ -97,7 +97,7 @@ function fishScript(commands: readonly Completed[]): string {
         return `${inside} ${flag}${o.takesValue ? ' -r' : ''} -d ${quoted(o.describe)}`;
       }),
       ...(words.length > 0 ? [`${inside} -a ${quoted(join(words))}`] : []),
-      ...(names.includes(null) ? [] : [`${inside} -f`]),
+      `${inside} ${names.includes(null) ? '-F' : '-f'}`,
     ];
   });
   return `# ringcourse, completion for fish\n${lines.join('\n')}\n`;

@@ -1,4 +1,4 @@
-import type { LengthUnit } from '../base/units.js';
+import { formatNumber, type LengthUnit } from '../base/units.js';
 import type { Cell, Table } from '../documents/table.js';
 import { countColumn, numberColumn, tableUnits, textColumn } from '../tables/units.js';
 import type { Comparison } from './compare.js';
@@ -19,15 +19,11 @@ function figureTable({ before, after }: Comparison, units: LengthUnit): Table {
   const { area, volume } = tableUnits(units);
   const row = (figure: string, unit: string, of: (figures: HouseFigures) => number | null) => {
     const [first, second] = [of(before), of(after)];
-    return {
-      figure,
-      unit,
-      before: first,
-      after: second,
-      change: first === null || second === null ? null : second - first,
-    };
+    const said = (value: number | null) => (value === null ? 'unknown' : formatNumber(value, 5));
+    const change = first === null || second === null ? null : second - first;
+    const sign = change !== null && change > 0 ? '+' : '';
+    return { figure, unit, before: said(first), after: said(second), change: `${sign}${said(change)}` };
   };
-  const number = (key: string, label: string) => ({ key, label, kind: 'number' as const, decimals: 2 });
   const currency = after.currency || before.currency;
   return {
     id: 'compare-figures',
@@ -35,9 +31,9 @@ function figureTable({ before, after }: Comparison, units: LengthUnit): Table {
     columns: [
       textColumn('figure', 'figure'),
       textColumn('unit', 'unit'),
-      number('before', 'before'),
-      number('after', 'after'),
-      number('change', 'change'),
+      textColumn('before', 'before'),
+      textColumn('after', 'after'),
+      textColumn('change', 'change'),
     ],
     rows: [
       row('floor', area.unit, (f) => area.of(f.floor)),
@@ -90,6 +86,7 @@ function mouldTable({ moulds }: Comparison): Table {
 function costTable({ costs, before, after }: Comparison): Table {
   const unit = after.currency || before.currency || 'no currency';
   const money = (key: string, label: string) => numberColumn(key, label, { unit, decimals: 2 });
+  const known = costs.filter((cost) => cost.before !== null || cost.after !== null);
   const change = (was: Cell, is: Cell) => (typeof was === 'number' && typeof is === 'number' ? is - was : null);
   return {
     id: 'compare-costs',
@@ -100,8 +97,8 @@ function costTable({ costs, before, after }: Comparison): Table {
       money('after', 'after'),
       money('change', 'change'),
     ],
-    rows: costs.map((cost) => ({ ...cost, change: change(cost.before, cost.after) })),
-    notes: ['An empty cost is unknown, not zero.'],
+    rows: known.map((cost) => ({ ...cost, change: change(cost.before, cost.after) })),
+    notes: [known.length === 0 ? 'No costs are known: give `prices`.' : 'An empty cost is unknown, not zero.'],
   };
 }
 
