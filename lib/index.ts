@@ -33,6 +33,16 @@ export {
 export { TABLES, type TableEntry } from './deliver/tables.js';
 export { type Variant, type VariantResult, variantsOf, varyOne } from './deliver/vary.js';
 export { variantTable } from './deliver/vary-table.js';
+export {
+  type DomeSettings,
+  describeHouse,
+  HouseBuilder,
+  type HouseSettings,
+  type NicheSettings,
+  type OpeningSettings,
+  type PassageSettings,
+  type RoomSettings,
+} from './description/builder.js';
 export { CODES, type CodeDoc, type ProblemCode } from './description/codes.js';
 export type { House, LengthUnit } from './description/house.js';
 export { descriptionJsonSchema } from './description/json-schema.js';

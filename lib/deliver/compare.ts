@@ -25,6 +25,7 @@ export interface MouldChanges {
   readonly added: readonly string[];
 }
 
+/** One item of the bills; `null` where its cost is unknown. */
 export interface CostChange {
   readonly item: string;
   readonly before: number | null;

@@ -23,6 +23,7 @@ export interface HouseFigures {
   readonly worst: WorstCheck | null;
 }
 
+/** The check that is farthest from well. */
 export interface WorstCheck {
   readonly id: string;
   readonly state: CheckState;

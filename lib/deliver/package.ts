@@ -13,6 +13,7 @@ import { TABLES, tablesOf } from './tables.js';
 
 /** Groups of outputs, each a folder of the package; `report` is the file `report.html`. */
 export const OUTPUT_GROUPS = ['drawings', 'model', 'tables', 'report'] as const;
+/** One group of outputs. */
 export type OutputGroup = (typeof OUTPUT_GROUPS)[number];
 
 /** What the library can't make itself and takes from its caller. */
@@ -25,6 +26,7 @@ export interface Tools {
   readonly drawApart?: (house: House) => Promise<DrawingSet>;
 }
 
+/** What was found out of a house. Figures stand in SI: mm, kPa, kN, kg, m2. */
 export interface Verdict {
   readonly checks: readonly Check[];
   /** Lines that tell what the house is made of. */
@@ -34,10 +36,12 @@ export interface Verdict {
   readonly units: LengthUnit;
 }
 
+/** Every file of a package in memory, and what was found out of the house. */
 export interface HousePackage extends Verdict {
   readonly files: readonly PackageFile[];
 }
 
+/** What to make, how, and whom to tell of progress. */
 export interface PackageOptions {
   /** Groups to make; all when missing. */
   readonly only?: readonly OutputGroup[];

@@ -6,6 +6,7 @@ export interface CodeDoc {
 
 const doc = (cause: string, mend: string): CodeDoc => ({ cause, mend });
 
+/** Every problem that a description may have, by its stable code. */
 export const CODES = {
   // The file as text
   'file-empty': doc('The file is empty or holds only comments.', 'Start from `ringcourse new`.'),
@@ -189,4 +190,5 @@ export const CODES = {
   'price-item': doc('A price item whose name or value is not one.', 'Write `cement: { per: 25 kg, price: 6.20 }`.'),
 } as const satisfies Record<string, CodeDoc>;
 
+/** A stable code of a problem. */
 export type ProblemCode = keyof typeof CODES;

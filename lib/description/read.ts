@@ -11,6 +11,7 @@ import { guardedText } from './text/guard.js';
 import { withOverrides } from './text/overrides.js';
 import { Places, readTree } from './text/tree.js';
 
+/** How a description is read. */
 export interface ReadOptions {
   /**
    * Values put in the place of what the file says: `domes.hall.radius=2.5`, `site.snow=1.2 kPa`, `openings.bay.head={ shape: flat }`.

@@ -10,6 +10,7 @@ export interface Column {
   readonly sixteenths?: true;
 }
 
+/** What stands in a cell; `null` for nothing. */
 export type Cell = string | number | null;
 
 /** A neutral table: rows in the order to print. `notes` stand below it (cautions belong here). */

@@ -29,6 +29,7 @@ export interface RoomSizes {
   readonly escapes: readonly string[];
 }
 
+/** Clear sizes of an opening inside its frame; lengths mm, areas m2. */
 export interface OpeningSizes {
   readonly id: string;
   readonly domeId: string;
@@ -40,6 +41,7 @@ export interface OpeningSizes {
   readonly glazing: number;
 }
 
+/** Sizes that rules of a dwelling ask for. */
 export interface Dwelling {
   readonly rooms: readonly RoomSizes[];
   readonly openings: readonly OpeningSizes[];
