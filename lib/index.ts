@@ -6,8 +6,18 @@ export { CAUTIONS } from './base/cautions.js';
 export type { Check, CheckState, Figure } from './base/figures.js';
 export { DescriptionError, type Problem, type Where } from './base/problems.js';
 export { nearest } from './base/suggest.js';
+export {
+  type BlockChanges,
+  type CheckChange,
+  type Comparison,
+  type CostChange,
+  compareHouses,
+  type MouldChanges,
+} from './deliver/compare.js';
+export { comparisonTables } from './deliver/compare-tables.js';
 export { type DrawingSet, drawHouse } from './deliver/drawings.js';
 export type { PackageFile } from './deliver/file.js';
+export { type HouseFigures, houseFigures, type WorstCheck } from './deliver/house-figures.js';
 export {
   buildPackage,
   checkHouse,
@@ -22,11 +32,30 @@ export {
 } from './deliver/package.js';
 export { type HousePictureOptions, housePicture } from './deliver/picture.js';
 export { TABLES, type TableEntry } from './deliver/tables.js';
-export type { House } from './description/house.js';
+export { type Variant, type VariantResult, variantsOf, varyOne } from './deliver/vary.js';
+export { variantTable } from './deliver/vary-table.js';
+export {
+  type DomeSettings,
+  describeHouse,
+  HouseBuilder,
+  type HouseSettings,
+  type NicheSettings,
+  type OpeningSettings,
+  type PassageSettings,
+  type RoomSettings,
+} from './description/builder.js';
+export { CODES, type CodeDoc, type ProblemCode } from './description/codes.js';
+export type { House, LengthUnit } from './description/house.js';
 export { descriptionJsonSchema } from './description/json-schema.js';
-export { houseFrom, readDescription } from './description/read.js';
+export { descriptionUnits, houseFrom, type ReadOptions, readDescription } from './description/read.js';
 export type { Description } from './description/schema.js';
-export { starterDescription } from './description/starter.js';
+export {
+  STARTER,
+  STARTER_QUESTIONS,
+  type StarterAnswers,
+  type StarterQuestion,
+  starterDescription,
+} from './description/starter.js';
 export type { Primitive, View } from './documents/drawing.js';
 export { fromGeom3, toGeom3 } from './documents/geom3.js';
 export type { Mesh } from './documents/mesh.js';

@@ -206,6 +206,7 @@ export interface SymbolPrimitive {
   readonly parts: readonly PlainPrimitive[];
 }
 
+/** What a drawing is made of: lines, arcs, hatches, texts, symbols, dimensions. */
 export type Primitive = PlainPrimitive | SymbolPrimitive | DimensionPrimitive | LeaderPrimitive | LevelPrimitive;
 
 /** One view in model millimetres, to be printed at `1 : scale`; texts, dashes and weights are paper millimetres. */
