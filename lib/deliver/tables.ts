@@ -67,7 +67,7 @@ export const TABLES: readonly TableEntry[] = [
   entry('quantities', 'what the house takes, waste apart', (s) => quantityTable(s.setout, s.works.quantities)),
   entry('bill', 'what the materials cost', (s) => billTable(s.setout, s.works.bill)),
   entry('layers', 'layers of the shell', (s) => layerTable(s.setout, s.warmth)),
-  entry('warmth', 'transmittances and heat loss', (s) => warmthTable(s.warmth)),
+  entry('warmth', 'transmittances and heat loss', (s) => warmthTable(s.setout.house, s.warmth)),
 ];
 
 export const tablesOf = (study: Study): Table[] => TABLES.map((table) => table.of(study));

@@ -81,6 +81,7 @@ export interface HeadStatics {
   readonly bending: { readonly dead: number; readonly snow: number; readonly span: number } | null;
 }
 
+/** Everything computed of what a house carries; plain data. */
 export interface Statics {
   readonly strength: Strength | null;
   readonly domes: readonly DomeStatics[];

@@ -5,6 +5,7 @@ import type { Column } from '../documents/table.js';
 export interface Printed {
   readonly unit: string;
   readonly decimals: number;
+  readonly sixteenths?: true;
   of(value: number): number;
 }
 
@@ -60,7 +61,7 @@ const POUNDS = 1000 / 4.4482216152605;
 // International foot and pound: 1 ft = 0.3048 m, 1 lb = 0.45359237 kg, exactly.
 const FEET: TableUnits = {
   length: { unit: 'in', decimals: 3, of: (mm) => mm / 25.4 },
-  site: { unit: 'in', decimals: 2, of: (mm) => Math.round((mm / 25.4) * 16) / 16 },
+  site: { unit: 'in', decimals: 4, sixteenths: true, of: (mm) => Math.round((mm / 25.4) * 16) / 16 },
   pieceVolume: { unit: 'ft3', decimals: 4, of: (v) => v / CUBIC_FOOT },
   volume: { unit: 'ft3', decimals: 3, of: (v) => v / CUBIC_FOOT },
   mass: { unit: 'lb', decimals: 2, of: (kg) => kg / 0.45359237 },
@@ -87,12 +88,17 @@ export const degreesColumn = (key: string, label: string): Column => ({
   unit: 'deg',
   decimals: 3,
 });
-export const numberColumn = (key: string, label: string, { unit, decimals }: Printed): Column => ({
+export const numberColumn = (
+  key: string,
+  label: string,
+  { unit, decimals, sixteenths }: Omit<Printed, 'of'>,
+): Column => ({
   key,
   label,
   kind: 'number',
   unit,
   decimals,
+  ...(sixteenths && { sixteenths }),
 });
 
 /** Of what has no unit. */

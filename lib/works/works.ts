@@ -20,6 +20,7 @@ export interface Works {
   readonly bill: Bill;
 }
 
+/** What the works need of other stages. */
 export interface WorksOptions {
   /** Which mould each block is cast in; one for each course when missing. */
   readonly mouldOf?: MouldOf;
@@ -27,6 +28,7 @@ export interface WorksOptions {
   readonly ringSteelKg?: RingSteelKg;
 }
 
+/** Centering, calendar, quantities, bill and warmth of a laid house. */
 export function worksOf(house: HouseSetout, laid: LaidHouse, balance: Balance, options: WorksOptions = {}): Works {
   const centres = centresOf(house);
   const calendar = calendarOf(house, laid, options.mouldOf ?? courseMould);

@@ -1,5 +1,6 @@
 import type { Check } from '../../base/figures.js';
 import { LEAST_DEPTH } from '../../base/tolerances.js';
+import { formatLength, type LengthUnit } from '../../base/units.js';
 import { square } from '../../math/elementary.js';
 import type { DomeSetout } from '../../setout/dome.js';
 import { earlierThan, type HouseSetout } from '../../setout/house.js';
@@ -14,7 +15,7 @@ const MEMBRANE = 'Timoshenko & Woinowsky-Krieger, Theory of Plates and Shells, 2
 export function shellChecks(setout: HouseSetout, dome: DomeSetout, found: DomeStatics, statics: Statics): Check[] {
   return [
     ...stressCheck(setout, dome, found, statics),
-    ...hoopCheck(found),
+    ...hoopCheck(found, setout.house.units),
     thrustCheck(setout, dome, found),
     ...slidingCheck(setout, found),
     ...oneSidedChecks(setout, found),
@@ -97,14 +98,14 @@ function stressCheck(setout: HouseSetout, dome: DomeSetout, found: DomeStatics, 
   ];
 }
 
-function hoopCheck(found: DomeStatics): Check[] {
+function hoopCheck(found: DomeStatics, units: LengthUnit): Check[] {
   const { hoopTurnZ, hoopTension } = found.shell;
   if (hoopTurnZ === null) return [];
   const id = `hoop-tension.${found.id}`;
   return [
     {
       id,
-      statement: `Rings of dome ${found.id} below ${(hoopTurnZ / 1000).toFixed(2)} m are in tension as long as it isn't cracked.`,
+      statement: `Rings of dome ${found.id} below ${formatLength(hoopTurnZ, units)} are in tension as long as it isn't cracked.`,
       state: 'attention',
       demand: computed(
         `${id}.pull`,
@@ -233,7 +234,7 @@ function openingsCheck(setout: HouseSetout, dome: DomeSetout, found: DomeStatics
   return [
     {
       id: `shell-theory.${dome.id}`,
-      statement: `Shell theory holds for dome ${dome.id} only above ${(found.cutZ / 1000).toFixed(2)} m, where all rings are closed.`,
+      statement: `Shell theory holds for dome ${dome.id} only above ${formatLength(found.cutZ, setout.house.units)}, where all rings are closed.`,
       state: 'attention',
       source: 'common practice, no source',
       advice: `Below, an engineer must follow the forces round ${inShell ? 'the openings in the shell' : 'the openings in the stem wall'}${abuts.length > 0 ? ` and into ${abuts.join(', ')}` : ''}: arch rings, piers, and the steel that closes the rings.`,
