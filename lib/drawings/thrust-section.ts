@@ -1,4 +1,6 @@
+import { figureText } from '../base/reader-units.js';
 import { SAME_POINT, STROKES_MEET } from '../base/tolerances.js';
+import { formatLength, type LengthUnit } from '../base/units.js';
 import type { Primitive, View } from '../documents/drawing.js';
 import { type Edge, lineEdge } from '../math/curves.js';
 import { cross2, dot2, length2, sub2, type Vec2 } from '../math/vec.js';
@@ -143,7 +145,7 @@ function thrustDraft(house: HouseSetout, plane: SectionPlane, found: DomeStatics
       layout,
       foot: {
         title: `Line of thrust, dome ${dome.id}`,
-        notes: [lineWords(found), tieWords(found)],
+        notes: [lineWords(found, house.house.units), tieWords(found, house.house.units)],
         general: [wallWords(house.house, units), baseWords(house.house, units)],
         patterns: [...new Set(used)],
       },
@@ -157,17 +159,17 @@ function thrustDraft(house: HouseSetout, plane: SectionPlane, found: DomeStatics
   };
 }
 
-function lineWords({ thrust }: DomeStatics): string {
+function lineWords({ thrust }: DomeStatics, units: LengthUnit): string {
   const { line, loads, factor, least } = thrust;
   if (line.length === 0) return `No thrust fits into this wall at any thickness under ${loads}.`;
   const foot =
     least === null
       ? 'no thrust fits into the wall as it is, the line leaves it'
-      : `least thrust at the foot ${least.toFixed(2)} kN per radian`;
+      : `least thrust at the foot ${figureText(least, 'kN', units)} per radian`;
   return `Line of thrust that keeps farthest from the faces, ${loads}, without load factors: geometric factor ${factor.toFixed(2)} (2 asked for), ${foot}.`;
 }
 
-const tieWords = ({ tie }: DomeStatics): string =>
+const tieWords = ({ tie }: DomeStatics, units: LengthUnit): string =>
   tie
-    ? `Ring tie (circle): ${tie.tie.bars} bars of ${tie.tie.diameter} mm${tie.strength > 0 ? '' : '; NO CLOSED HOOP, it holds nothing'}.`
+    ? `Ring tie (circle): ${tie.tie.bars} bars of ${formatLength(tie.tie.diameter, units)}${tie.strength > 0 ? '' : '; NO CLOSED HOOP, it holds nothing'}.`
     : 'No ring tie.';

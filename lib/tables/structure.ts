@@ -1,5 +1,7 @@
 import { CAUTION } from '../base/cautions.js';
 import type { Check, Figure } from '../base/figures.js';
+import { figureText } from '../base/reader-units.js';
+import { formatLength, type LengthUnit } from '../base/units.js';
 import type { Table } from '../documents/table.js';
 import type { HouseSetout } from '../setout/house.js';
 import type { DomeStatics, Statics } from '../statics/results.js';
@@ -44,7 +46,7 @@ export function structureTable(setout: HouseSetout, { domes }: Statics): Table {
       untied: d.untiedFactor,
       thrust: maybe(lineForce.of, footThrust(setout, d)),
       closed: site.of(d.cutZ),
-      tie: tieText(d),
+      tie: tieText(d, setout.house.units),
       pull: maybe(force.of, d.pull.all),
       line: maybe(lineForce.of, d.footing?.lineLoad),
       soil: maybe(pressure.of, d.footing?.pressureKpa),
@@ -64,15 +66,17 @@ function footThrust(setout: HouseSetout, { id, thrust, footing }: DomeStatics): 
   return (thrust.least * 1000) / (dome.springingRadius + dome.thickness / 2);
 }
 
-function tieText({ tie }: DomeStatics): string {
+function tieText({ tie }: DomeStatics, units: LengthUnit): string {
   if (!tie) return 'none';
   const { bars, diameter } = tie.tie;
-  const where = tie.place === 'footing' ? 'in the footing' : `${(tie.z / 1000).toFixed(2)} m above the floor`;
-  return `${bars} bars of ${diameter} mm, ${where}${tie.strength > 0 ? '' : ': NO CLOSED HOOP'}`;
+  const where = tie.place === 'footing' ? 'in the footing' : `${formatLength(tie.z, units)} above the floor`;
+  return `${bars} bars of ${formatLength(diameter, units)}, ${where}${tie.strength > 0 ? '' : ': NO CLOSED HOOP'}`;
 }
 
 /** Every check of the statics, the worst first: demand against capacity, and what to change. */
-export function structuralCheckTable(checks: readonly Check[]): Table {
+export function structuralCheckTable(checks: readonly Check[], units: LengthUnit): Table {
+  const told = (figure: Figure | undefined): string =>
+    figure ? `${figure.label}: ${figureText(figure.value, figure.unit, units)}` : '';
   const rank = { fails: 0, attention: 1, ok: 2 } as const;
   return {
     id: 'structural-checks',
@@ -91,8 +95,8 @@ export function structuralCheckTable(checks: readonly Check[]): Table {
       .map((c) => ({
         state: c.state,
         check: c.statement,
-        demand: figureText(c.demand),
-        capacity: figureText(c.capacity),
+        demand: told(c.demand),
+        capacity: told(c.capacity),
         ratio: c.ratio !== undefined && c.ratio < MOST_RATIO ? c.ratio : null,
         change: c.state === 'ok' ? '' : c.advice,
         source: c.source,
@@ -108,8 +112,3 @@ export function structuralCheckTable(checks: readonly Check[]): Table {
 
 /** Ratios past this say no more than that nothing holds. */
 const MOST_RATIO = 1e6;
-
-const figureText = (figure: Figure | undefined): string =>
-  figure
-    ? `${figure.label}: ${Number(figure.value.toPrecision(3))}${figure.unit === '1' ? '' : ` ${figure.unit}`}`
-    : '';

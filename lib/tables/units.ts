@@ -1,3 +1,4 @@
+import { inReaderUnits } from '../base/reader-units.js';
 import type { LengthUnit } from '../description/house.js';
 import type { Column } from '../documents/table.js';
 
@@ -55,8 +56,8 @@ const METRIC: TableUnits = {
 };
 
 const CUBIC_FOOT = 304.8 * 304.8 * 304.8;
-/** Pounds of force in a kN: 1 lbf = 4.4482216152605 N, exactly. */
-const POUNDS = 1000 / 4.4482216152605;
+/** What one of a unit of force is in pounds. */
+const pounds = (unit: string): number => inReaderUnits(1, unit, 'ft').value;
 
 // International foot and pound: 1 ft = 0.3048 m, 1 lb = 0.45359237 kg, exactly.
 const FEET: TableUnits = {
@@ -72,9 +73,9 @@ const FEET: TableUnits = {
   // US fluid ounce, a 128th of the gallon.
   dose: { unit: 'fl oz', decimals: 1, of: (l) => (l / 3.785411784) * 128 },
   density: { unit: 'lb/ft3', decimals: 1, of: (d) => (d * 0.028316846592) / 0.45359237 },
-  force: { unit: 'lbf', decimals: 0, of: (kn) => kn * POUNDS },
-  lineForce: { unit: 'lbf/ft', decimals: 0, of: (knM) => knM * POUNDS * 0.3048 },
-  pressure: { unit: 'psf', decimals: 0, of: (kpa) => kpa * POUNDS * 0.3048 * 0.3048 },
+  force: { unit: 'lbf', decimals: 0, of: (kn) => kn * pounds('kN') },
+  lineForce: { unit: 'lbf/ft', decimals: 0, of: (knM) => knM * pounds('kN/m') },
+  pressure: { unit: 'psf', decimals: 0, of: (kpa) => kpa * pounds('kPa') },
 };
 
 export const tableUnits = (units: LengthUnit): TableUnits => (units === 'ft' || units === 'in' ? FEET : METRIC);

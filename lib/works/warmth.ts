@@ -95,6 +95,7 @@ export function slabTransmittance(
     : ground / (0.457 * breadth + equivalent);
 }
 
+/** What a house loses of its warmth: layers of the shell, figures with their formulas, the whole loss. */
 export interface Warmth {
   readonly layers: readonly ShellLayer[];
   readonly figures: readonly Figure[];

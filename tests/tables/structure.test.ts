@@ -50,7 +50,7 @@ describe('the structural summary', () => {
 
   it('lists every check of the statics, the worst first, with what to change', () => {
     const { checks } = made({ material: { ...MATERIAL, compressiveStrengthMpa: 0 } });
-    const table = structuralCheckTable(checks);
+    const table = structuralCheckTable(checks, 'm');
     expect(table.rows).toHaveLength(checks.length);
     expect(table.rows[0]).toMatchObject({
       state: 'fails',
