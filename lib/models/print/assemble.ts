@@ -24,7 +24,7 @@ export function assemble(scope: SolidScope, { setout, sizes, plate, domes: plann
   const part = 'base';
   const solid = scope.union(part, [
     ...plateBodies(scope, setout, sites, plate, sizes),
-    ...domes.map((dome) => lowerBody(scope, dome, sizes)),
+    ...domes.map((dome) => lowerBody(scope, dome)),
     ...archBodies(scope, sites, setout, bottom),
   ]);
   // The small cuts first: it takes half the time of one difference with the rooms among them.
