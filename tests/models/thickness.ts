@@ -5,8 +5,8 @@ import type { Mesh } from '../../lib/documents/mesh.js';
 
 type Point = [number, number, number];
 
-/** Faces that turn from each other by less than this have a wall between them; others meet in an edge. */
-const OPPOSED = Math.SQRT1_2;
+/** Cosine of 40 degrees: faces that turn from each other by less have a wall between them, others meet in an edge. */
+const OPPOSED = 0.766;
 
 export interface Thickness {
   readonly rays: number;
@@ -17,7 +17,7 @@ export interface Thickness {
 
 /**
  * The least thickness that rays find which run into a part from the middles of its triangles, square to them, up to the
- * first face on the other side, where that face is turned from the first by less than 45 degrees. At most so many rays.
+ * first face on the other side, where that face is turned from the first by less than 40 degrees. At most so many rays.
  */
 export async function thicknessOf(mesh: Mesh, most: number): Promise<Thickness> {
   const wasmBinary = readFileSync(createRequire(import.meta.url).resolve('manifold-3d/manifold.wasm'));

@@ -28,7 +28,7 @@ export function roofLevels(setout: HouseSetout, dome: DomeSetout, sizes: PrintSi
   const { roof } = setout.house.print;
   if (roof === 'fixed') return [];
   const least = Math.max(busyHeight(setout, dome) + sizes.thin, roof === 'above openings' ? 0 : roof);
-  return bedHeights(dome, sizes).flatMap((z, bed) => {
+  return bedHeights(dome, sizes).flatMap((z, bed): RoofLevel[] => {
     if (z < least || !(dome.radiusAt(z) >= WORTH * dome.springingRadius)) return [];
     const lean = leanAt(dome, z);
     if (lean <= SHARP_RAD) return [{ bed, z: Math.fround(z), blunt: false }];
