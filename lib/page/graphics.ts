@@ -1,6 +1,6 @@
+import type { Sight } from '../documents/camera.js';
 import type { PagePayload } from '../documents/page-payload.js';
 import type { Vec3 } from '../math/vec.js';
-import type { Sight } from './camera.js';
 import { CORNER, FACE, LINE } from './shaders.js';
 import type { Solids } from './solids.js';
 
@@ -174,7 +174,7 @@ const THICK = [
 interface Program {
   readonly program: WebGLProgram;
   /** Sets a uniform that the program uses; whole numbers where `whole` says so. */
-  set(name: string, value: number | readonly number[] | Float32Array, whole?: boolean): void;
+  set(name: string, value: number | readonly number[], whole?: boolean): void;
 }
 
 function programOf(gl: WebGL2RenderingContext, fragment: string): Program {
@@ -201,7 +201,7 @@ function programOf(gl: WebGL2RenderingContext, fragment: string): Program {
       if (!places.has(name)) places.set(name, gl.getUniformLocation(program, name));
       const at = places.get(name) ?? null;
       if (typeof value === 'number') whole ? gl.uniform1i(at, value) : gl.uniform1f(at, value);
-      else if (value.length === 16) gl.uniformMatrix4fv(at, false, value);
+      else if (value.length === 16) gl.uniformMatrix4fv(at, false, [...value]);
       else if (value.length === 4) gl.uniform4fv(at, value);
       else if (value.length === 3) gl.uniform3fv(at, value);
       else gl.uniform2fv(at, value);

@@ -1,12 +1,12 @@
+import { cameraOn, cornersOf, shifted, sightOf, turned, zoomed } from '../documents/camera.js';
 import { atan2, hypot } from '../math/elementary.js';
 import type { Vec3 } from '../math/vec.js';
 import { part, startBoard } from './board.js';
-import { cameraOn, shifted, sightOf, turned, zoomed } from './camera.js';
 import { unpackPage } from './data.js';
 import { type Graphics, type Rgb, type Shown, startGraphics } from './graphics.js';
 import { watchHands } from './hands.js';
 import { drawOverlay } from './overlay.js';
-import { placeSolids } from './solids.js';
+import { middleOf, placeSolids } from './solids.js';
 import { boxOf, cutPlane, firstView, type View, wholeCamera } from './view.js';
 
 /** A turn by so many radians for each pixel that the hand moves. */
@@ -20,8 +20,9 @@ function start(): void {
   const data = unpackPage(part<HTMLElement>('data').textContent ?? '');
   const { payload } = data;
   const solids = placeSolids(data);
-  const middle = middleOf(boxOf(solids, payload, 0));
-  const reach = distanceTo(middle, boxOf(solids, payload, 0)[1]);
+  const whole = boxOf(solids, payload, 0);
+  const middle = middleOf({ boxes: [whole] }, 0);
+  const reach = distanceTo(middle, whole[1]);
   const screen = () => [canvas.clientWidth || 1, canvas.clientHeight || 1] as const;
   let view = firstView(solids, payload, screen());
   let graphics = startGraphics(canvas, payload, solids);
@@ -53,8 +54,8 @@ function start(): void {
   /** Draws apart, and goes back as far as the model has grown. */
   function spread(apart: number): void {
     const { bearingRad, elevationRad } = view.camera;
-    const whole = (at: number) => wholeCamera(solids, payload, screen(), { apart: at, bearingRad, elevationRad });
-    const [before, after] = [whole(view.apart), whole(apart)];
+    const all = (at: number) => wholeCamera(solids, payload, screen(), { apart: at, bearingRad, elevationRad });
+    const [before, after] = [all(view.apart), all(apart)];
     const { camera } = view;
     const target = [0, 1, 2].map(
       (i) => (camera.target[i] as number) + (after.target[i] as number) - (before.target[i] as number),
@@ -123,7 +124,7 @@ function start(): void {
     const opening = piece === null ? null : (payload.opening[piece] ?? null);
     const step = piece === null ? view.step : Math.max(view.step, payload.step[piece] as number);
     change({ chosen: piece, opening, step });
-    if (piece !== null && turn) turnTo(solids.middles[piece] as Vec3, payload.lifts[payload.lift[piece] as number]);
+    if (piece !== null && turn) turnTo(middleOf(solids, piece), payload.lifts[payload.lift[piece] as number]);
   }
 
   /** Turns the viewer to the side on which a place lies, as seen from the middle of the house. */
@@ -139,7 +140,7 @@ function start(): void {
     const lift = payload.lifts[payload.lift[piece] ?? -1] ?? [0, 0, 0];
     const corner = (by: number) =>
       [0, 1, 2].map((i) => (opening.middle[i] as number) + view.apart * (lift[i] ?? 0) + by) as unknown as Vec3;
-    const camera = cameraOn([corner(-LOOK_UP), corner(LOOK_UP)], opening.fromRad + 0.35, 0.15, screen());
+    const camera = cameraOn(cornersOf([corner(-LOOK_UP), corner(LOOK_UP)]), opening.fromRad + 0.35, 0.15, screen());
     change({
       chosen: piece < 0 ? null : piece,
       opening: index,
@@ -226,12 +227,6 @@ function start(): void {
   bringInLine(view);
   draw();
 }
-
-const middleOf = ([low, high]: readonly [Vec3, Vec3]): Vec3 => [
-  (low[0] + high[0]) / 2,
-  (low[1] + high[1]) / 2,
-  (low[2] + high[2]) / 2,
-];
 
 const distanceTo = (a: Vec3, b: Vec3): number => hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
 

@@ -1,8 +1,8 @@
+import { onScreen, type Sight } from '../documents/camera.js';
 import type { PagePayload } from '../documents/page-payload.js';
 import { cos, sin } from '../math/elementary.js';
 import type { Vec3 } from '../math/vec.js';
-import { onScreen, type Sight } from './camera.js';
-import type { Solids } from './solids.js';
+import { middleOf, type Solids } from './solids.js';
 import type { View } from './view.js';
 
 const SVG = 'http://www.w3.org/2000/svg';
@@ -50,7 +50,7 @@ export function drawOverlay(
   }
   // An opening's sizes stand where its name would.
   if (view.chosen !== null && !opening) {
-    const middle = solids.middles[view.chosen] as Vec3;
+    const middle = middleOf(solids, view.chosen);
     const move = liftOf(view.chosen);
     const p = at([middle[0] + move[0], middle[1] + move[1], middle[2] + move[2]]);
     if (p) {

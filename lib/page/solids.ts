@@ -13,14 +13,18 @@ export interface Solids {
   readonly edgeOf: readonly (readonly [from: number, to: number])[];
   /** How many indices of `triangles` are pieces. */
   readonly solid: number;
-  /** Middle of each piece's box, where it stands. */
-  readonly middles: readonly Vec3[];
-  readonly low: Vec3;
-  readonly high: Vec3;
+  /** The box round each piece, where it stands. */
+  readonly boxes: readonly (readonly [low: Vec3, high: Vec3])[];
 }
 
 /** Surfaces that turn by less than this run on into one another to the eye: cosine of 25 degrees. */
 const SHARP = 0.906;
+
+/** Where a piece's middle stands. */
+export function middleOf({ boxes }: Pick<Solids, 'boxes'>, piece: number): Vec3 {
+  const [low, high] = boxes[piece] as (typeof boxes)[number];
+  return [(low[0] + high[0]) / 2, (low[1] + high[1]) / 2, (low[2] + high[2]) / 2];
+}
 
 export function placeSolids({ payload, meshes }: PageData): Solids {
   const edges = meshes.map(sharpEdges);
@@ -33,9 +37,7 @@ export function placeSolids({ payload, meshes }: PageData): Solids {
   const triangles = new Uint32Array(solid + paneTriangles);
   const lines = new Uint32Array(sum((k) => (edges[k] as Uint32Array).length));
   const edgeOf: [number, number][] = [];
-  const middles: Vec3[] = [];
-  const low: [number, number, number] = [Infinity, Infinity, Infinity];
-  const high: [number, number, number] = [-Infinity, -Infinity, -Infinity];
+  const boxes: [Vec3, Vec3][] = [];
   let [corner, index, line] = [0, 0, 0];
 
   function mesh(k: number): PageMesh {
@@ -45,7 +47,8 @@ export function placeSolids({ payload, meshes }: PageData): Solids {
     const own = mesh(k);
     const first = corner;
     const place = payload.places[payload.place[piece] as number] as readonly number[];
-    const box = { low: [Infinity, Infinity, Infinity], high: [-Infinity, -Infinity, -Infinity] };
+    const low: [number, number, number] = [Infinity, Infinity, Infinity];
+    const high: [number, number, number] = [-Infinity, -Infinity, -Infinity];
     for (let i = 0; i < own.corners.length; i += 3, corner++) {
       for (let axis = 0; axis < 3; axis++) {
         const value =
@@ -54,8 +57,8 @@ export function placeSolids({ payload, meshes }: PageData): Solids {
           (own.corners[i + 2] as number) * (place[6 + axis] as number) +
           (place[9 + axis] as number);
         corners[4 * corner + axis] = value;
-        box.low[axis] = Math.min(box.low[axis] as number, value);
-        box.high[axis] = Math.max(box.high[axis] as number, value);
+        low[axis] = Math.min(low[axis] as number, value);
+        high[axis] = Math.max(high[axis] as number, value);
       }
       corners[4 * corner + 3] = piece;
     }
@@ -63,11 +66,7 @@ export function placeSolids({ payload, meshes }: PageData): Solids {
     const from = line;
     for (const i of edges[k] as Uint32Array) lines[line++] = first + i;
     edgeOf.push([from, line]);
-    middles.push([0, 1, 2].map((i) => ((box.low[i] as number) + (box.high[i] as number)) / 2) as unknown as Vec3);
-    for (let i = 0; i < 3; i++) {
-      low[i] = Math.min(low[i] as number, box.low[i] as number);
-      high[i] = Math.max(high[i] as number, box.high[i] as number);
-    }
+    boxes.push([low, high]);
   }
   // A pane belongs to the piece round its opening, and moves with it.
   for (const [opening, pane] of panes.entries()) {
@@ -76,7 +75,7 @@ export function placeSolids({ payload, meshes }: PageData): Solids {
     for (const at of pane) corners.set([...at, piece], 4 * corner++);
     for (let i = 1; i + 1 < pane.length; i++, index += 3) triangles.set([first, first + i, first + i + 1], index);
   }
-  return { corners, triangles, edges: lines, edgeOf, solid, middles, low, high };
+  return { corners, triangles, edges: lines, edgeOf, solid, boxes };
 }
 
 /** Corner pairs of the edges at which a closed mesh turns sharply. */

@@ -1,7 +1,7 @@
+import { type Camera, cameraOn, cornersOf, type EachPoint } from '../documents/camera.js';
 import type { PagePayload } from '../documents/page-payload.js';
 import { cos, sin } from '../math/elementary.js';
 import type { Vec3 } from '../math/vec.js';
-import { type Camera, cameraOn } from './camera.js';
 import type { Solids } from './solids.js';
 
 export type CutKind = 'none' | 'level' | 'upright';
@@ -27,18 +27,31 @@ export interface View {
   readonly names: boolean;
 }
 
-/** The box round everything, drawn apart so far. */
-export function boxOf({ low, high, middles }: Solids, { lift, lifts }: PagePayload, apart: number): [Vec3, Vec3] {
-  const least: [number, number, number] = [...low];
-  const most: [number, number, number] = [...high];
-  for (const [piece, middle] of middles.entries()) {
-    const move = lifts[lift[piece] as number] as readonly number[];
-    for (const i of [0, 1, 2] as const) {
-      least[i] = Math.min(least[i], middle[i] + apart * (move[i] as number));
-      most[i] = Math.max(most[i], middle[i] + apart * (move[i] as number));
+/** Corners of the boxes round all pieces, drawn apart so far. */
+const cornersApart =
+  ({ boxes }: Solids, { lift, lifts }: PagePayload, apart: number): EachPoint =>
+  (tell) => {
+    for (const [piece, box] of boxes.entries()) {
+      const [dx, dy, dz] = lifts[lift[piece] as number] as readonly [number, number, number];
+      cornersOf(box)((x, y, z) => tell(x + apart * dx, y + apart * dy, z + apart * dz));
     }
-  }
-  return [least, most];
+  };
+
+/** The box round everything, drawn apart so far. */
+export function boxOf(solids: Solids, payload: PagePayload, apart: number): [Vec3, Vec3] {
+  const low: [number, number, number] = [Infinity, Infinity, Infinity];
+  const high: [number, number, number] = [-Infinity, -Infinity, -Infinity];
+  cornersApart(
+    solids,
+    payload,
+    apart,
+  )((...at) => {
+    for (const i of [0, 1, 2] as const) {
+      low[i] = Math.min(low[i], at[i]);
+      high[i] = Math.max(high[i], at[i]);
+    }
+  });
+  return [low, high];
 }
 
 /** From the south-west, raised: as the model is first seen. */
@@ -58,7 +71,7 @@ export const wholeCamera = (
     readonly bearingRad?: number;
     readonly elevationRad?: number;
   } = {},
-): Camera => cameraOn(boxOf(solids, payload, apart), bearingRad, elevationRad, size);
+): Camera => cameraOn(cornersApart(solids, payload, apart), bearingRad, elevationRad, size);
 
 export const firstView = (solids: Solids, payload: PagePayload, size: readonly [number, number]): View => ({
   camera: wholeCamera(solids, payload, size),
@@ -76,18 +89,20 @@ export const firstView = (solids: Solids, payload: PagePayload, size: readonly [
 export function cutPlane(
   { cut, apart }: View,
   solids: Solids,
-  { lifts }: PagePayload,
+  payload: PagePayload,
 ): { readonly normal: Vec3; readonly distance: number } | null {
   if (cut.kind === 'none') return null;
   const normal: Vec3 = cut.kind === 'level' ? [0, 0, 1] : [sin(cut.bearingRad), cos(cut.bearingRad), 0];
-  const along = (p: readonly number[]) => normal[0] * (p[0] ?? 0) + normal[1] * (p[1] ?? 0) + normal[2] * (p[2] ?? 0);
-  const { low, high } = solids;
-  const corners = [0, 1, 2, 3, 4, 5, 6, 7].map((k) =>
-    along([k & 1 ? high[0] : low[0], k & 2 ? high[1] : low[1], k & 4 ? high[2] : low[2]]),
-  );
-  const moves = lifts.map((l) => apart * along(l));
-  const from = Math.min(...corners) + Math.min(0, ...moves);
-  const to = Math.max(...corners) + Math.max(0, ...moves);
+  let [from, to] = [Infinity, -Infinity];
+  cornersApart(
+    solids,
+    payload,
+    apart,
+  )((x, y, z) => {
+    const at = normal[0] * x + normal[1] * y + normal[2] * z;
+    from = Math.min(from, at);
+    to = Math.max(to, at);
+  });
   const distance = from + (to - from) * cut.share;
   const side = cut.other ? -1 : 1;
   return { normal: [side * normal[0], side * normal[1], side * normal[2]], distance: side * distance };

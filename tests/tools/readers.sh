@@ -15,6 +15,8 @@ need librecad librecad
 need slic3r slic3r
 need g++ g++
 [ -e /usr/include/lib3mf ] || missing+=(lib3mf-dev)
+need zsh zsh
+need fish fish
 /usr/bin/python3 -c 'import ezdxf' 2>/dev/null || missing+=(python3-ezdxf)
 /usr/bin/python3 -c 'import openpyxl' 2>/dev/null || missing+=(python3-openpyxl)
 [ -e /usr/share/fonts/truetype/dejavu/DejaVuSans.ttf ] || missing+=(fonts-dejavu-core)

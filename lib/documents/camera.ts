@@ -16,7 +16,7 @@ const STEEPEST = Math.PI / 2 - 0.001;
 export interface Sight {
   readonly eye: Vec3;
   /** From space to the screen's cube, column by column. */
-  readonly matrix: Float32Array;
+  readonly matrix: readonly number[];
   readonly right: Vec3;
   readonly up: Vec3;
   /** Length that a pixel covers at the point looked at, mm. */
@@ -44,7 +44,7 @@ export function sightOf(
   const dot = (a: Vec3) => a[0] * eye[0] + a[1] * eye[1] + a[2] * eye[2];
   const [x, y, z] = [-dot(right), -dot(up), -dot(toViewer)];
   const column = (i: 0 | 1 | 2) => [fx * right[i], fy * up[i], fz * toViewer[i], -toViewer[i]];
-  const matrix = new Float32Array([...column(0), ...column(1), ...column(2), fx * x, fy * y, fz * z + gz, -z]);
+  const matrix = [...column(0), ...column(1), ...column(2), fx * x, fy * y, fz * z + gz, -z];
   return { eye, matrix, right, up, pixel: (2 * tall * distance) / size[1] };
 }
 
@@ -80,26 +80,65 @@ export const zoomed = (camera: Camera, by: number, limits: readonly [number, num
 /** Between what is looked at and the edge of the screen, as a share of the screen. */
 const MARGIN = 0.03;
 
-/** A camera in some direction that sees a box whole on a screen of that shape. */
+/** Calls for each point that is to be seen. */
+export type EachPoint = (tell: (x: number, y: number, z: number) => void) => void;
+
+/** The nearest camera in some direction that sees all of the points on a screen of that shape. */
 export function cameraOn(
-  [low, high]: readonly [Vec3, Vec3],
+  points: EachPoint,
   bearingRad: number,
   elevationRad: number,
   size: readonly [number, number],
 ): Camera {
-  const target: Vec3 = [(low[0] + high[0]) / 2, (low[1] + high[1]) / 2, (low[2] + high[2]) / 2];
   const { right, up, toViewer } = axesOf(bearingRad, elevationRad);
-  const { tall, wide } = spreadOf(size);
-  let distance = 0;
-  for (let k = 0; k < 8; k++) {
-    const corner: Vec3 = [k & 1 ? high[0] : low[0], k & 2 ? high[1] : low[1], k & 4 ? high[2] : low[2]];
-    const along = (v: Vec3) =>
-      v[0] * (corner[0] - target[0]) + v[1] * (corner[1] - target[1]) + v[2] * (corner[2] - target[2]);
-    const across = Math.max(Math.abs(along(right)) / wide, Math.abs(along(up)) / tall);
-    distance = Math.max(distance, across / (1 - MARGIN) + along(toViewer));
+  const spread = spreadOf(size);
+  const [wide, tall] = [spread.wide * (1 - MARGIN), spread.tall * (1 - MARGIN)];
+  // Each side of the screen is a plane through the eye: the farthest point before each tells where the eye may stand.
+  const most = { right: -Infinity, left: -Infinity, up: -Infinity, down: -Infinity };
+  let [low, high] = [Infinity, -Infinity];
+  points((x, y, z) => {
+    const across = right[0] * x + right[1] * y + right[2] * z;
+    const above = up[0] * x + up[1] * y + up[2] * z;
+    const near = toViewer[0] * x + toViewer[1] * y + toViewer[2] * z;
+    most.right = Math.max(most.right, near + across / wide);
+    most.left = Math.max(most.left, near - across / wide);
+    most.up = Math.max(most.up, near + above / tall);
+    most.down = Math.max(most.down, near - above / tall);
+    low = Math.min(low, near);
+    high = Math.max(high, near);
+  });
+  const eye = Math.max(most.right + most.left, most.up + most.down) / 2;
+  const middle = (low + high) / 2;
+  let [across, above] = [((most.right - most.left) / 2) * wide, ((most.up - most.down) / 2) * tall];
+  // Where there is room to spare, the picture stands in the middle.
+  for (let i = 0; i < CENTRING; i++) {
+    const seen = { right: -Infinity, left: Infinity, up: -Infinity, down: Infinity };
+    points((x, y, z) => {
+      const away = eye - (toViewer[0] * x + toViewer[1] * y + toViewer[2] * z);
+      const at = (right[0] * x + right[1] * y + right[2] * z - across) / away;
+      const over = (up[0] * x + up[1] * y + up[2] * z - above) / away;
+      seen.right = Math.max(seen.right, at);
+      seen.left = Math.min(seen.left, at);
+      seen.up = Math.max(seen.up, over);
+      seen.down = Math.min(seen.down, over);
+    });
+    across += ((seen.right + seen.left) / 2) * (eye - middle);
+    above += ((seen.up + seen.down) / 2) * (eye - middle);
   }
-  return { target, bearingRad, elevationRad, distance };
+  const at = (i: 0 | 1 | 2) => right[i] * across + up[i] * above + toViewer[i] * middle;
+  return { target: [at(0), at(1), at(2)], bearingRad, elevationRad, distance: eye - middle };
 }
+
+/** Times that a picture is brought nearer to the middle. */
+const CENTRING = 2;
+
+/** The eight corners of a box. */
+export const cornersOf =
+  ([low, high]: readonly [Vec3, Vec3]): EachPoint =>
+  (tell) => {
+    for (const x of [low[0], high[0]])
+      for (const y of [low[1], high[1]]) for (const z of [low[2], high[2]]) tell(x, y, z);
+  };
 
 function axesOf(bearingRad: number, elevationRad: number): Readonly<Record<'right' | 'up' | 'toViewer', Vec3>> {
   const [sb, cb, se, ce] = [sin(bearingRad), cos(bearingRad), sin(elevationRad), cos(elevationRad)];
