@@ -1,12 +1,13 @@
 import { renameSync, rmSync, writeFileSync } from 'node:fs';
-import { type Command, FILE } from '../command.js';
+import { COMMON, type Command, type CommonArguments, FILE, SET } from '../command.js';
 import { EXIT, fileTrouble, UsageError } from '../exit.js';
 import { readInput } from '../input.js';
 import { housePicture, PICTURE_COLOURS, parseQuantity, readDescription } from '../library.js';
+import { printJson } from '../print/json.js';
 import { didYouMean } from '../suggest.js';
 import { tools } from '../tools.js';
 
-interface Arguments {
+interface Arguments extends CommonArguments {
   file: string;
   output: string;
   from: string;
@@ -16,6 +17,7 @@ interface Arguments {
   colours: string;
   cut: string | undefined;
   level: string | undefined;
+  set: string[] | undefined;
 }
 
 const DEG = Math.PI / 180;
@@ -31,7 +33,12 @@ function numberIn(name: string, written: string, [low, high]: readonly [number, 
 
 export const picture: Command<Arguments> = {
   usage: 'picture <file>',
-  describe: 'Draw a house as a PNG picture, as for a proposal',
+  describe: 'Draw a house as a PNG picture, as for a proposal.',
+  examples: [
+    ['picture house.yaml -o house.png', 'from the south-west, a little from above'],
+    ['picture house.yaml -o rooms.png --level 1.2 --above 60', 'into the rooms'],
+    ['picture house.yaml -o blocks.png --colours mould --cut 90', 'half of it, a colour for each mould'],
+  ],
   names: FILE,
   options: {
     output: {
@@ -57,9 +64,11 @@ export const picture: Command<Arguments> = {
       describe: 'Take away the half on this bearing from the first dome, degrees',
     },
     level: { type: 'string', requiresArg: true, describe: 'Take away all above this height over the floor' },
+    ...SET,
+    ...COMMON,
   },
   run: async (given, terminal) => {
-    const { file, output, colours, cut, level } = given;
+    const { file, output, colours, cut, level, json, set = [] } = given;
     if (!/\.png$/i.test(output))
       throw new UsageError(
         `The picture is a PNG, and ${JSON.stringify(output)} is not named so.`,
@@ -82,15 +91,16 @@ export const picture: Command<Arguments> = {
     };
     const cutRad = cut === undefined ? null : numberIn('cut', cut, [-360, 360]) * DEG;
     const input = readInput(file);
-    const house = readDescription(input.text, input.name);
+    const house = readDescription(input.text, input.name, { set });
     const [x, y] = house.domes[0]?.at ?? [0, 0];
-    terminal.err('drawing');
+    terminal.note('drawing');
     const bytes = await housePicture(house, tools, {
       ...options,
       cut: cutRad !== null ? uprightCut(cutRad, x, y) : level !== undefined ? levelCut(level, house.units) : null,
     });
     writeWhole(output, bytes);
-    terminal.out(`Wrote ${output}.`);
+    if (json) printJson(terminal, { written: output });
+    else terminal.out(`Wrote ${output}`);
     return EXIT.fine;
   },
 };

@@ -11,7 +11,7 @@ describe('a call that can not be followed', () => {
     [
       ['frobnicate'],
       'There is no command frobnicate.',
-      'There are: build, check, picture, new, schema, table, tables.',
+      'There are: new, check, build, watch, vary, compare, tables, table, picture, schema, completion.',
     ],
     [['--bogus'], 'There is no option --bogus here.', '"ringcourse --help" tells how it is called.'],
     [['build', 'a.yaml'], 'Option --output is missing.', '"ringcourse build --help" tells'],
@@ -27,7 +27,7 @@ describe('a call that can not be followed', () => {
     ],
     [['build', 'a.yaml', '-o', 'out', '--only', ','], '--only doesn\'t know "".', 'It knows: drawings,'],
     [['build', 'a.yaml', '-o', ''], 'The name of the output folder is missing.', 'Name one after -o.'],
-    [['build', '-', '-o', 'out'], 'The name of the description file is missing.', 'Name a file.'],
+    [['table', 'a.yaml'], 'A name is missing: ringcourse table <file> <name>.', '"ringcourse table --help" tells'],
     [['check'], 'The name of a file is missing.', '"ringcourse check --help" tells'],
     [
       ['check', 'a.yaml', '--__proto__', 'x'],
@@ -55,7 +55,19 @@ describe('a call that can not be followed', () => {
   it('with no command at all is answered with the help, on stderr', () => {
     const { code, out, err } = ringcourse(temporary.path);
     expect({ code, out }).toEqual({ code: 2, out: '' });
-    for (const command of ['build', 'check', 'picture', 'new', 'schema', 'table', 'tables'])
+    for (const command of [
+      'build',
+      'check',
+      'new',
+      'schema',
+      'table',
+      'tables',
+      'watch',
+      'vary',
+      'compare',
+      'completion',
+      'picture',
+    ])
       expect(err).toContain(`ringcourse ${command}`);
   });
 });
