@@ -43,7 +43,12 @@ export interface Graphics {
 
 /** @throws Error in words for the reader, where the browser has no WebGL 2. */
 export function startGraphics(canvas: HTMLCanvasElement, payload: PagePayload, solids: Solids): Graphics {
-  const gl = canvas.getContext('webgl2', { antialias: true, stencil: true, preserveDrawingBuffer: true, alpha: false });
+  const gl = canvas.getContext('webgl2', {
+    antialias: !drawnBySoftware(),
+    stencil: true,
+    preserveDrawingBuffer: true,
+    alpha: false,
+  });
   if (!gl) throw new Error('This browser can’t draw in three dimensions: it has no WebGL 2, or it is switched off.');
   const faces = programOf(gl, FACE);
   const lines = programOf(gl, LINE);
@@ -158,6 +163,19 @@ export function startGraphics(canvas: HTMLCanvasElement, payload: PagePayload, s
       return piece >= 0 && piece < payload.names.length ? piece : null;
     },
   };
+}
+
+/** Names by which renderers without a graphics card go. */
+const SOFTWARE = /swiftshader|llvmpipe|softpipe|software|basic render/i;
+
+/** Smooth edges cost a graphics card nothing, and a processor that stands in for one half of its time. */
+function drawnBySoftware(): boolean {
+  const gl = document.createElement('canvas').getContext('webgl2');
+  if (!gl) return true;
+  const told = gl.getExtension('WEBGL_debug_renderer_info');
+  const name = String(gl.getParameter(told ? told.UNMASKED_RENDERER_WEBGL : gl.RENDERER));
+  gl.getExtension('WEBGL_lose_context')?.loseContext();
+  return SOFTWARE.test(name);
 }
 
 /** A course of blocks is about so high, mm: what decides how faint edges are. */

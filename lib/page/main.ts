@@ -27,6 +27,7 @@ function start(): void {
   let view = firstView(solids, payload, screen());
   let graphics = startGraphics(canvas, payload, solids);
   let waiting = false;
+  let drawn: readonly number[] = [];
   let painted = '';
 
   const bringInLine = startBoard(payload, {
@@ -93,6 +94,7 @@ function start(): void {
     const shown = shownNow();
     graphics.draw(shown);
     drawOverlay(part<SVGSVGElement>('marks'), view, shown.sight, [wide, high], payload, solids);
+    drawn = [wide, high];
     document.documentElement.dataset.ready = 'yes';
   }
 
@@ -217,7 +219,10 @@ function start(): void {
     painted = '';
     draw();
   });
-  new ResizeObserver(() => change({})).observe(canvas);
+  new ResizeObserver(() => {
+    const [wide, high] = screen();
+    if (wide !== drawn[0] || high !== drawn[1]) change({});
+  }).observe(canvas);
   matchMedia('(prefers-color-scheme: dark)').addEventListener('change', () => change({}));
   addEventListener('beforeprint', print);
   addEventListener('afterprint', () => {

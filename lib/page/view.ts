@@ -71,7 +71,17 @@ export const wholeCamera = (
     readonly bearingRad?: number;
     readonly elevationRad?: number;
   } = {},
-): Camera => cameraOn(cornersApart(solids, payload, apart), bearingRad, elevationRad, size);
+): Camera =>
+  cameraOn(
+    (tell) => {
+      cornersApart(solids, payload, apart)(tell);
+      // Room for the names over the roofs.
+      for (const { over } of payload.rooms) tell(...over);
+    },
+    bearingRad,
+    elevationRad,
+    size,
+  );
 
 export const firstView = (solids: Solids, payload: PagePayload, size: readonly [number, number]): View => ({
   camera: wholeCamera(solids, payload, size),

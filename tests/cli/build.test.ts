@@ -3,6 +3,7 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 
 import { join } from 'node:path';
 import { beforeEach, describe, expect, it } from 'vitest';
 import type { Manifest } from '../../cli/folder/manifest.js';
+import { pixelsOf } from '../readers/raster.js';
 import { temporaryFolder } from './folder/helpers.js';
 import { changed, HOUSE } from './houses.js';
 import { ringcourse } from './program.js';
@@ -188,5 +189,25 @@ describe('table', () => {
     const { code, err } = run('table', 'house.yaml', 'blokcs');
     expect(code).toBe(2);
     expect(err).toContain('Did you mean blocks?');
+  });
+});
+
+describe('picture', () => {
+  it('draws the house, whole or cut, and leaves nothing half-written', () => {
+    const small = ['--width', '160', '--height', '120'];
+    for (const more of [[], ['--level', '1.2 m', '--colours', 'course']]) {
+      const { code, out } = run('picture', 'house.yaml', '-o', 'house.png', ...small, ...more);
+      expect({ code, out }).toEqual({ code: 0, out: 'Wrote house.png.\n' });
+      const { width, height, at: pixel } = pixelsOf(readFileSync(at('house.png')));
+      expect([width, height]).toEqual([160, 120]);
+      // The house in the middle, paper in the corner.
+      expect(pixel(80, 60)).not.toEqual(pixel(0, 0));
+    }
+    const { code, err } = run('picture', 'house.yaml', '-o', 'none/house.png', ...small);
+    expect(code).toBe(5);
+    expect(err).toContain("none/house.png can't be written");
+    const level = run('picture', 'house.yaml', '-o', 'house.png', '--level', '1.2 kg');
+    expect(level.code).toBe(2);
+    expect(readdirSync(at('.')).filter((name) => name.includes('.png'))).toEqual(['house.png']);
   });
 });

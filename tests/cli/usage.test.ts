@@ -11,7 +11,7 @@ describe('a call that can not be followed', () => {
     [
       ['frobnicate'],
       'There is no command frobnicate.',
-      'There are: new, check, build, watch, vary, compare, tables, table, schema, completion.',
+      'There are: new, check, build, watch, vary, compare, tables, table, picture, schema, completion.',
     ],
     [['--bogus'], 'There is no option --bogus here.', '"ringcourse --help" tells how it is called.'],
     [['build', 'a.yaml'], 'Option --output is missing.', '"ringcourse build --help" tells'],
@@ -34,6 +34,15 @@ describe('a call that can not be followed', () => {
       'There is no option --__proto__ here.',
       '"ringcourse check --help" tells',
     ],
+    [['picture', 'a.yaml', '-o', 'a.jpg'], 'is a PNG, and "a.jpg" is not named so.', 'ends in .png'],
+    [['picture', 'a.yaml', '-o', 'a.png', '--from', 'south'], '--from can\'t be "south".', 'a number from -360 to 360'],
+    [['picture', 'a.yaml', '-o', 'a.png', '--width', '1e9'], '--width can\'t be "1e9".', 'from 16 to 8000'],
+    [
+      ['picture', 'a.yaml', '-o', 'a.png', '--colours', 'mold'],
+      '--colours doesn\'t know "mold".',
+      'Did you mean mould?',
+    ],
+    [['picture', 'a.yaml', '-o', 'a.png', '--cut', '90', '--level', '1 m'], '--cut and --level', 'leave one of them'],
     [['new', 'house.json'], 'is YAML, and "house.json" is not named so.', 'ends in .yaml'],
   ])('%j: exit 2, told on stderr with how to mend it', (args, wrong, mend) => {
     const { code, out, err } = ringcourse(temporary.path, ...args);
@@ -57,6 +66,7 @@ describe('a call that can not be followed', () => {
       'vary',
       'compare',
       'completion',
+      'picture',
     ])
       expect(err).toContain(`ringcourse ${command}`);
   });

@@ -10,6 +10,7 @@ import { buildPackage, readDescription } from '../../lib/index.js';
 
 const SAMPLE = readFileSync('samples/garden-studio.yaml', 'utf8');
 const KERNEL = readFileSync('node_modules/manifold-3d/manifold.wasm');
+const SCRIPT = readFileSync('dist/lib/page/main.js', 'utf8');
 const FONT = readFileSync('node_modules/dejavu-fonts-ttf/ttf/DejaVuSans.ttf');
 
 /** The page: takes the description and the kernel from its own server, and offers one function. */
@@ -22,11 +23,13 @@ const hex = (buffer) => [...new Uint8Array(buffer)].map((byte) => byte.toString(
 const sha256 = async (bytes) => hex(await crypto.subtle.digest('SHA-256', bytes));
 const bytesOf = async (path) => new Uint8Array(await (await fetch(path)).arrayBuffer());
 const kernel = async () => ({ factory, wasm: await bytesOf('/kernel') });
+const digest = async (bytes) => new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
+const page = async () => ({ script: await (await fetch('/page-script')).text(), sha256: digest });
 const pdf = async () => ({ document: PDFDocument, font: await bytesOf('/font') });
 
 window.makeHouse = async () => {
   const house = readDescription(await (await fetch('/sample')).text(), 'sample.yaml');
-  const { files } = await buildPackage(house, { kernel, pdf });
+  const { files } = await buildPackage(house, { kernel, pdf, page });
   return Promise.all(files.map(async ({ path, bytes }) => [path, await sha256(bytes)]));
 };
 `;
@@ -53,6 +56,7 @@ beforeAll(async () => {
     '/page.js': ['text/javascript', bundle.outputFiles[0]?.contents ?? ''],
     '/sample': ['text/plain; charset=utf-8', SAMPLE],
     '/kernel': ['application/wasm', KERNEL],
+    '/page-script': ['text/plain; charset=utf-8', SCRIPT],
     '/font': ['font/ttf', FONT],
   };
   server = createServer((request, response) => {
@@ -98,6 +102,6 @@ describe('the library in a browser', () => {
 
     expect(troubles).toEqual([]);
     expect(there).toEqual(here);
-    for (const ending of ['.stl', '.dxf']) expect(here.some(([path]) => path?.endsWith(ending))).toBe(true);
+    for (const ending of ['.stl', '.dxf', '.html']) expect(here.some(([path]) => path?.endsWith(ending))).toBe(true);
   });
 });

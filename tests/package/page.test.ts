@@ -95,6 +95,7 @@ async function seenFromWest(page: Page, at: Vec3): Promise<readonly [number, num
   const size = [box.width, box.height] as const;
   const camera = cameraOn(
     (tell) => {
+      for (const { over } of model.rooms) tell(...over);
       for (const { instance, place } of instancesOf(model.scene)) {
         const { positions } = model.scene.meshes[instance.mesh] as (typeof model.scene.meshes)[number];
         const low: [number, number, number] = [Infinity, Infinity, Infinity];

@@ -19,7 +19,7 @@ export interface InputFile {
  * @throws Error when the program isn't there (a missing reader fails the test) or when it refuses the file.
  */
 export function readWith(program: Reader & { readonly args: readonly string[] }, file: InputFile): string {
-  return inFolder(file, (path) => run(program, [...program.args, path], file.name).stdout);
+  return inFolder(file, (path) => runReader(program, [...program.args, path], file.name).stdout);
 }
 
 /**
@@ -32,7 +32,7 @@ export function convertWith(
   output: string,
 ): Uint8Array {
   return inFolder(file, (path, folder) => {
-    const { stderr } = run(program, program.args(path, join(folder, output)), file.name);
+    const { stderr } = runReader(program, program.args(path, join(folder, output)), file.name);
     try {
       return new Uint8Array(readFileSync(join(folder, output)));
     } catch {
@@ -41,7 +41,8 @@ export function convertWith(
   });
 }
 
-function inFolder<T>(file: InputFile, use: (path: string, folder: string) => T): T {
+/** Puts a file into a folder of its own, which is gone afterwards. */
+export function inFolder<T>(file: InputFile, use: (path: string, folder: string) => T): T {
   const folder = mkdtempSync(join(tmpdir(), 'ringcourse-reader-'));
   try {
     const path = join(folder, file.name);
@@ -52,10 +53,11 @@ function inFolder<T>(file: InputFile, use: (path: string, folder: string) => T):
   }
 }
 
-function run(program: Reader, args: readonly string[], name: string): { stdout: string; stderr: string } {
+/** @throws Error when the program isn't there or refuses the file of that name. */
+export function runReader(program: Reader, args: readonly string[], name: string): { stdout: string; stderr: string } {
   const run = spawnSync(program.command, [...args], {
     encoding: 'utf8',
-    timeout: 60_000,
+    timeout: 180_000,
     maxBuffer: 1 << 28,
     env: { ...process.env, ...program.env },
   });

@@ -57,6 +57,15 @@ describe.each(names)('outside readers on every file of %s', (name) => {
     expect((scaled.volume * house.print.scale ** 3) / one.volume).toBeCloseTo(1, 3);
   });
 
+  it('the page to turn stays under 1 MB and 200 bytes a block', () => {
+    const [page] = ending('model/house.html');
+    const blocks = files.find((f) => f.path === 'tables/blocks.csv')?.bytes ?? new Uint8Array();
+    const count = new TextDecoder().decode(blocks).match(/^[\w-]+-\d+-\d+\w?,/gm)?.length ?? 0;
+    expect(count).toBeGreaterThan(100);
+    expect(page?.bytes.length).toBeLessThan(1e6 + 200 * count);
+    expect(page?.bytes.length).toBeGreaterThan(5e4);
+  });
+
   it('ezdxf finds no fault in any DXF, and counts and measures what the sheets say', () => {
     expect(ending('.dxf').map((f) => f.path)).toEqual(sheets.map((s) => `drawings/${s.id}.dxf`));
     for (const sheet of sheets) {

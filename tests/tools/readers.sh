@@ -12,6 +12,9 @@ need pdftotext poppler-utils
 need xmllint libxml2-utils
 need rsvg-convert librsvg2-bin
 need librecad librecad
+need slic3r slic3r
+need g++ g++
+[ -e /usr/include/lib3mf ] || missing+=(lib3mf-dev)
 need zsh zsh
 need fish fish
 /usr/bin/python3 -c 'import ezdxf' 2>/dev/null || missing+=(python3-ezdxf)

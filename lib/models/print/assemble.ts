@@ -14,7 +14,8 @@ export interface Assembly {
 }
 
 /** Makes base and roofs as planned, in mm of the house and in its place. */
-export function assemble(scope: SolidScope, { setout, sizes, plate, domes: planned }: PrintPlan): Assembly {
+export function assemble(scope: SolidScope, plan: PrintPlan): Assembly {
+  const { setout, sizes, plate, domes: planned } = plan;
   const bottom = plate.bottom + (Math.min(0, plate.top) - plate.bottom) / 2;
   const domes = printDomes(scope, setout, planned, sizes, bottom);
   const sites = domes.map((dome) => dome.site);
@@ -23,8 +24,8 @@ export function assemble(scope: SolidScope, { setout, sizes, plate, domes: plann
 
   const part = 'base';
   const solid = scope.union(part, [
-    ...plateBodies(scope, setout, sites, plate, sizes),
-    ...domes.map((dome) => lowerBody(scope, dome, sizes)),
+    ...plateBodies(scope, setout, sites, plan),
+    ...domes.map((dome) => lowerBody(scope, dome)),
     ...archBodies(scope, sites, setout, bottom),
   ]);
   // The small cuts first: it takes half the time of one difference with the rooms among them.

@@ -2,12 +2,11 @@ import { dot2, sub2, type Vec3 } from '../../math/vec.js';
 import type { ArchSetout } from '../../setout/arch.js';
 import type { DomeSetout } from '../../setout/dome.js';
 import type { HouseSetout } from '../../setout/house.js';
-import { barrelPrism, frameOf, OVERRUN } from '../../solids/arch-bodies.js';
+import { barrelPrism, OVERRUN } from '../../solids/arch-bodies.js';
 import { filledTo, roomBody } from '../../solids/dome-outlines.js';
 import { disc } from '../../solids/ground-bodies.js';
 import type { Solid, SolidScope } from '../../solids/kernel.js';
 import { linkOf, passageClear, passagePrism } from '../../solids/passage-bodies.js';
-import { sectionPolygon } from '../../solids/sections.js';
 import { boreTop, type Site, sitesOf } from '../../solids/site.js';
 import { type Covered, type Grooved, groovedDome } from './grooved.js';
 import type { RoofLevel } from './levels.js';
@@ -40,41 +39,24 @@ export function printDomes(
 
 const ringOf = ({ beds }: Grooved, { bed }: RoofLevel): number => beds[bed] as number;
 
-/** Joints stop at the rings that lie flush in the extrados. */
-function coveredBy(arches: readonly ArchSetout[], { groove }: PrintSizes): Covered {
+/** Joints stop at the rings that lie flush in the extrados, which are smooth, and well below their sills. */
+function coveredBy(arches: readonly ArchSetout[], { groove, thin }: PrintSizes): Covered {
   const flush = arches.filter((arch) => arch.faceV === null);
   return (point: Vec3) =>
-    flush.some(({ dome, along, across, outerHalfAt }) => {
+    flush.some(({ dome, along, across, outerHalfAt, baseZ }) => {
       const away = sub2([point[0], point[1]], dome.at);
-      return dot2(away, along) > 0 && Math.abs(dot2(away, across)) < outerHalfAt(point[2], groove.width / 2);
+      if (dot2(away, along) <= 0 || point[2] < baseZ - thin - groove.width) return false;
+      return Math.abs(dot2(away, across)) < outerHalfAt(Math.max(point[2], baseZ), groove.width / 2);
     });
 }
 
 /** What of a dome's outside stands below its roof, or all of it, filled to the axis. */
-export function lowerBody(scope: SolidScope, { site, grooved, level }: PrintDome, sizes: PrintSizes): Solid {
-  const { dome, arches } = site;
+export function lowerBody(scope: SolidScope, { site, grooved, level }: PrintDome): Solid {
+  const { dome } = site;
   const rings = level ? grooved.rings.slice(0, ringOf(grooved, level) + 1) : grooved.rings;
   const [bottom, top] = grooved.ends;
   const { positions, triangles } = skinOf(rings, dome.at, [bottom, level?.z ?? top]);
-  const body = scope.solid(`${dome.id}: outside`, positions, triangles, () => 'extrados');
-  const outlines = arches.flatMap((arch) => (arch.faceV === null ? [ringOutline(scope, arch, site, sizes)] : []));
-  return scope.subtract(body.part, body, outlines);
-}
-
-/** The groove along a ring that lies flush in the extrados. */
-function ringOutline(scope: SolidScope, arch: ArchSetout, site: Site, { groove }: PrintSizes): Solid {
-  const part = `${arch.id}: outline`;
-  const strip = site.stripOf(arch);
-  const prism = (grow: number) => {
-    const from = Math.max(arch.baseZ - grow, -OVERRUN);
-    const outline = sectionPolygon(arch.section, arch.ring + grow, from, site.facets.sagitta, {
-      bottom: part,
-      sides: part,
-    });
-    return scope.prism(part, outline, frameOf(arch), [strip.from, strip.to], [part, part]);
-  };
-  const inner = site.within(strip, site.dome.thickness - groove.depth, part);
-  return scope.subtract(part, prism(groove.width / 2), [prism(-groove.width / 2), inner]);
+  return scope.solid(`${dome.id}: outside`, positions, triangles, () => 'extrados');
 }
 
 /** A dome's room, from the floor to the crown and through the bore of its oculus; earlier domes stand in it whole. */
@@ -147,8 +129,8 @@ function roofRings({ grooved, level }: PrintDome, { thin }: PrintSizes): Ring[] 
   const { z, blunt } = level as RoofLevel;
   const rings = grooved.rings.slice(ringOf(grooved, level as RoofLevel));
   if (!blunt) return rings;
-  const heightOf = ({ corners }: Ring) => Math.max(...corners.map((c) => c[2]));
-  const above = rings.filter((r) => heightOf(r) > z + thin);
+  const lowest = ({ corners }: Ring) => Math.min(...corners.map((c) => c[2]));
+  const above = rings.filter((r) => lowest(r) > z + thin);
   const [first] = above as [Ring];
   return [{ bearings: first.bearings, corners: first.corners.map(([x, y]): Vec3 => [x, y, z]) }, ...above];
 }
@@ -158,7 +140,7 @@ export function bluntEdge(scope: SolidScope, { site, level }: PrintDome, { thin 
   if (!level?.blunt) return [];
   const { dome, facets } = site;
   const names = { bottom: 'rim', side: 'rim', top: 'rim' };
-  const outline = disc(dome.radiusAt(level.z - thin), level.z - thin, level.z + OVERRUN, names);
+  const outline = disc(dome.radiusAt(level.z - thin), level.z - thin - OVERRUN, level.z + OVERRUN, names);
   return [scope.revolve(`${dome.id}: rim`, outline, facets.segments, dome.at)];
 }
 

@@ -1,3 +1,4 @@
+import { SAME_POINT } from '../../base/tolerances.js';
 import { hypot } from '../../math/elementary.js';
 import { alongBearing, dot2, perp2, scale2, sub2, type Vec2 } from '../../math/vec.js';
 import { perpendBearings } from '../../setout/courses.js';
@@ -29,7 +30,7 @@ const ALONG = 0.1;
 const MOST_CUTS = 4;
 
 /** Lines that may part a house: through the axes of domes along perpends, and square to lines between axes. */
-export function houseLines(setout: HouseSetout, sizes: PrintSizes): CutLine[] {
+export function houseLines(setout: HouseSetout, levels: readonly (number | null)[], sizes: PrintSizes): CutLine[] {
   const { domes } = setout;
   const between = domes.flatMap((one, i) =>
     domes.slice(i + 1).flatMap((other) => {
@@ -43,7 +44,7 @@ export function houseLines(setout: HouseSetout, sizes: PrintSizes): CutLine[] {
     }),
   );
   const lines = [...domes.flatMap(axisLines), ...between];
-  return lines.filter((line) => isSound(setout, line, sizes));
+  return lines.filter((line) => isSound(setout, levels, line, sizes));
 }
 
 /** Planes through a dome's axis and a perpend of the course that has most blocks. */
@@ -61,11 +62,19 @@ export function axisLines(dome: DomeSetout): CutLine[] {
     });
 }
 
-/** Whether a plane crosses no wall at a sharp angle: of domes, barrels, passages. */
-function isSound({ domes, arches, passages }: HouseSetout, { normal, offset }: CutLine, { thin }: PrintSizes): boolean {
-  const crosses = domes.every((dome) => {
+/** Whether a plane crosses no wall at a sharp angle: of domes up to where their roofs come off, barrels, passages. */
+function isSound(
+  { domes, arches, passages }: HouseSetout,
+  levels: readonly (number | null)[],
+  { normal, offset }: CutLine,
+  { thin }: PrintSizes,
+): boolean {
+  const crosses = domes.every((dome, i) => {
     const away = Math.abs(dot2(dome.at, normal) - offset);
-    return away <= OBLIQUE * dome.springingRadius || away >= dome.springingRadius + dome.thickness + thin;
+    const level = levels[i] ?? null;
+    // A dome that keeps its roof is cut through its axis alone.
+    const least = level === null ? 0 : dome.radiusAt(level);
+    return away <= OBLIQUE * least + SAME_POINT || away >= dome.springingRadius + dome.thickness + thin;
   });
   if (!crosses) return false;
   const strips = [

@@ -1,3 +1,4 @@
+import { cos, tan } from '../../math/elementary.js';
 import { monotoneRoot } from '../../math/roots.js';
 import type { DomeSetout } from '../../setout/dome.js';
 import type { HouseSetout } from '../../setout/house.js';
@@ -14,8 +15,8 @@ export interface RoofLevel {
   readonly blunt: boolean;
 }
 
-/** A level cut leaves an edge of 45 degrees where the wall leans by as much. */
-const SHARP_RAD = Math.PI / 4;
+/** A level cut leaves an edge of 45 degrees where the wall leans by as much; facets may lean a little more. */
+const SHARP_RAD = (40 * Math.PI) / 180;
 /** A roof comes off where it opens the dome to this share of its radius at least. */
 const WORTH = 1 / 3;
 
@@ -27,17 +28,19 @@ export function roofLevels(setout: HouseSetout, dome: DomeSetout, sizes: PrintSi
   const { roof } = setout.house.print;
   if (roof === 'fixed') return [];
   const least = Math.max(busyHeight(setout, dome) + sizes.thin, roof === 'above openings' ? 0 : roof);
-  return bedHeights(dome, sizes).flatMap((z, bed) => {
+  return bedHeights(dome, sizes).flatMap((z, bed): RoofLevel[] => {
     if (z < least || !(dome.radiusAt(z) >= WORTH * dome.springingRadius)) return [];
-    return [{ bed, z: Math.fround(z), blunt: leanAt(dome, z) > SHARP_RAD }];
+    const lean = leanAt(dome, z);
+    if (lean <= SHARP_RAD) return [{ bed, z: Math.fround(z), blunt: false }];
+    // The upright faces take their share of what the roof sits on; the thinnest wall is left of it.
+    const left = dome.thickness / cos(lean) - 2 * sizes.thin * tan(lean);
+    return left < sizes.thin ? [] : [{ bed, z: Math.fround(z), blunt: true }];
   });
 }
 
-/** Elevation of the extrados' normal at a height. */
-function leanAt(dome: DomeSetout, z: number): number {
-  const { shell, thickness, springingZ } = dome;
+/** Elevation of the intrados' normal at a height: there the wall leans more than outside. */
+function leanAt({ shell, springingZ, crownZ }: DomeSetout, z: number): number {
   if (z <= springingZ) return 0;
-  const height = (s: number) => shell.at(s).z + thickness * shell.at(s).normal[1];
-  const s = height(0) >= z ? 0 : monotoneRoot((t) => height(t) - z, 0, shell.length);
-  return shell.at(s).normalRad;
+  if (z >= crownZ) return Math.PI / 2;
+  return shell.at(monotoneRoot((s) => shell.at(s).z - z, 0, shell.length)).normalRad;
 }

@@ -1,4 +1,4 @@
-import { cos, sin } from '../../math/elementary.js';
+import { cos } from '../../math/elementary.js';
 import { alongBearing, dot2, sub2, turnPositive, type Vec2 } from '../../math/vec.js';
 import type { DomeSetout } from '../../setout/dome.js';
 import type { HouseSetout } from '../../setout/house.js';
@@ -17,7 +17,7 @@ const UNEQUAL = 2;
 /** A corbel's tip is so wide, as a share of its pad. */
 const TIP = 0.2;
 /** Pegs stand so many of their pads' half widths from the axis. */
-const LEAST_REACHES = 2;
+const LEAST_REACHES = 1.3;
 /** Heights of a corbel that are tried. */
 const CORBEL_STEPS = 12;
 
@@ -76,12 +76,13 @@ function padPlace(dome: DomeSetout, level: number, sizes: PrintSizes) {
   const outside = dome.thickness - groove.depth - 2 * surface - thin - socket * CORNER;
   const offset = Math.min(dome.thickness / 2, outside);
   const radius = dome.radiusAt(top, offset);
-  const wallAt = (drop: number) => dome.radiusAt(level - drop, dome.thickness / 2);
+  // Its collar is as high as a wall is thick.
+  const wallAt = (drop: number) => dome.radiusAt(level - thin - drop, dome.thickness / 2);
   // A corbel grows out of the middle of the wall and leans in by 45 degrees, or as the wall does where that leans more.
   const drops = Array.from({ length: CORBEL_STEPS }, (_, i) => pad * (1 + i / 4));
   const drop = drops.find((d) => wallAt(d) - radius + pad * (1 - TIP) <= d) ?? (drops[0] as number);
   const inWall = radius - pad * CORNER >= dome.radiusAt(level);
-  return { radius, foot: level - drop, wall: wallAt(drop), inWall };
+  return { radius, foot: level - thin - drop, inWall };
 }
 
 function isWhole(setout: HouseSetout, dome: DomeSetout, point: Vec2, foot: number, reach: number): boolean {
@@ -126,21 +127,29 @@ function spread(free: readonly number[]): readonly number[] {
   return last === first ? [first] : [first, last];
 }
 
-/** An upright octagon, or a tower of them: at each height half its width across the flats and where its middle is. */
-export function tower(
-  scope: SolidScope,
-  part: string,
-  floors: readonly { readonly z: number; readonly half: number; readonly at: Vec2 }[],
-): Solid {
-  const rings = floors.map(({ z, half, at }): Ring => {
-    const bearings = Array.from({ length: SIDES }, (_, k) => turnPositive(((2 * k + 1) * Math.PI) / SIDES));
-    const r = half * CORNER;
-    return { bearings, corners: bearings.map((b) => [at[0] + r * sin(b), at[1] + r * cos(b), z] as const) };
+/** One floor of a tower: half its width across the flats, where its middle is, and how far it is drawn out from there. */
+interface Floor {
+  readonly z: number;
+  readonly half: number;
+  readonly at: Vec2;
+  readonly to?: Vec2;
+}
+
+/** An upright octagon, or a tower of them; drawn out, a floor has the outline of two octagons and all between. */
+export function tower(scope: SolidScope, part: string, floors: readonly Floor[]): Solid {
+  const bearings = Array.from({ length: SIDES }, (_, k) => turnPositive(((2 * k + 1) * Math.PI) / SIDES));
+  const middles = floors.map(({ at, to = at }): Vec2 => [(at[0] + to[0]) / 2, (at[1] + to[1]) / 2]);
+  const rings = floors.map(({ z, half, at, to = at }): Ring => {
+    const corners = bearings.map(alongBearing).map((out) => {
+      const [x, y] = dot2(out, sub2(to, at)) > 0 ? to : at;
+      return [x + half * CORNER * out[0], y + half * CORNER * out[1], z] as const;
+    });
+    return { bearings, corners };
   });
-  const [low, high] = [floors[0], floors.at(-1)] as [(typeof floors)[0], (typeof floors)[0]];
-  const { positions, triangles } = skinOf(rings, low.at, [low.z, high.z]);
+  const [low, high] = [floors[0], floors.at(-1)] as [Floor, Floor];
+  const { positions, triangles } = skinOf(rings, middles[0] as Vec2, [low.z, high.z]);
   // The upper end closes over its own middle.
-  positions.set([high.at[0], high.at[1], high.z], 3);
+  positions.set([...(middles.at(-1) as Vec2), high.z], 3);
   return scope.solid(part, positions, triangles, () => part);
 }
 
@@ -153,32 +162,37 @@ export function roofPegBodies(
   within: Solid,
 ): Record<'pegs' | 'pads' | 'sockets', Solid[]> {
   const { peg, socket, pad } = halves(sizes);
-  const { radius, wall, foot, inWall: bare } = padPlace(dome, level, sizes);
+  const { radius, foot, inWall } = padPlace(dome, level, sizes);
   const { peg: size } = sizes;
   const deep = socketDepth(sizes);
   const bodies = at.map((middle) => {
-    const out = Math.max(0, wall - radius) / radius;
-    const inWall: Vec2 = [middle[0] + out * (middle[0] - dome.at[0]), middle[1] + out * (middle[1] - dome.at[1])];
+    /** In the middle of the wall beside the peg, where what carries it is rooted. */
+    const rootAt = (z: number): Vec2 => {
+      const share = Math.max(1, dome.radiusAt(z, dome.thickness / 2) / radius);
+      return [dome.at[0] + share * (middle[0] - dome.at[0]), dome.at[1] + share * (middle[1] - dome.at[1])];
+    };
     const upright = (part: string, half: number, from: number, to: number) =>
       tower(scope, part, [
         { z: from, half, at: middle },
         { z: to, half, at: middle },
       ]);
+    const collar = level - sizes.thin;
     const corbel = tower(scope, 'corbel', [
-      { z: foot, half: pad * TIP, at: inWall },
-      { z: level, half: pad, at: middle },
+      { z: foot, half: pad * TIP, at: rootAt(foot) },
+      { z: collar, half: pad, at: middle, to: rootAt(collar) },
+      { z: level, half: pad, at: middle, to: rootAt(level) },
     ]);
     const chamfer = Math.min(size.across, size.length) / 4;
     return {
       pegs: [
-        ...(bare ? [] : [scope.intersect('corbel', [corbel, within])]),
+        ...(inWall ? [] : [scope.intersect('corbel', [corbel, within])]),
         tower(scope, 'peg', [
           { z: level - sizes.thin, half: peg, at: middle },
           { z: level + size.length - chamfer, half: peg, at: middle },
           { z: level + size.length, half: peg - chamfer, at: middle },
         ]),
       ],
-      pads: bare ? [] : [scope.intersect('pad', [upright('pad', pad, level, level + deep + sizes.thin), within])],
+      pads: inWall ? [] : [scope.intersect('pad', [upright('pad', pad, level, level + deep + sizes.thin), within])],
       sockets: [upright('socket', socket, level - sizes.thin, level + deep)],
     };
   });

@@ -10,7 +10,13 @@ import type { PrintSizes } from './sizes.js';
 /** A part cut to the bed: its pieces, and how many loose pegs join them. */
 export interface Pieces {
   readonly pieces: readonly Piece[];
-  readonly pegs: number;
+  readonly pegs: readonly PegPlace[];
+}
+
+/** The middle of a loose peg, and the cut that it stands across. */
+export interface PegPlace {
+  readonly at: Vec3;
+  readonly line: CutLine;
 }
 
 /** One piece with the upright faces that cuts gave it: their outward normals in plan. */
@@ -31,14 +37,13 @@ export function cutPieces(
   lines: readonly CutLine[],
   sizes: PrintSizes,
 ): Pieces {
-  if (!tree.cut) return { pieces: [{ solid: part, faces }], pegs: 0 };
+  if (!tree.cut) return { pieces: [{ solid: part, faces }], pegs: [] };
   const { line, sides } = tree.cut;
   const far = 4 * hypot(...spanOf(tree.hull)) + Math.max(...sizes.bed);
   const half = halfSpace(scope, line, tree.hull, far);
   const [front, back] = [scope.intersect(part.part, [part, half]), scope.subtract(part.part, part, [half])];
-  const sockets = socketPlaces(scope.mesh(part.part, front), line, lines, sizes).map((at) =>
-    socket(scope, at, line, sizes),
-  );
+  const places = socketPlaces(scope.mesh(part.part, front), line, lines, sizes);
+  const sockets = places.map((at) => socket(scope, at, line, sizes));
   const made = [front, back].map((side, i) => {
     const outward = scale2(line.normal, i === 0 ? -1 : 1);
     const piece = { solid: scope.subtract(part.part, side, sockets), faces: [...faces, outward] };
@@ -46,7 +51,7 @@ export function cutPieces(
   });
   return {
     pieces: made.flatMap((m) => m.pieces),
-    pegs: sockets.length + made.reduce((n, m) => n + m.pegs, 0),
+    pegs: [...places.map((at) => ({ at, line })), ...made.flatMap((m) => m.pegs)],
   };
 }
 

@@ -55,8 +55,9 @@ export function planPrint(house: HouseSetout, scale = house.house.print.scale): 
   const thickness = whole ? first.plate.thickness : Math.max(first.plate.thickness, socketSize(first) + 2 * first.thin);
   const sizes: PrintSizes = { ...first, plate: { ...first.plate, thickness } };
   const plate = plateOf(setout, sizes);
-  const base = whole ?? cutToFit(cornersOf(plate), houseLines(setout, sizes), bed);
   const domes = setout.domes.map((dome) => planDome(setout, dome, sizes));
+  const levels = domes.map(({ level }) => level?.z ?? null);
+  const base = whole ?? cutToFit(cornersOf(plate), houseLines(setout, levels, sizes), bed);
 
   const obstacles: PrintObstacle[] = [...nozzleObstacles(house, scale), ...pierObstacles(house, sizes)];
   if (!base || domes.some(({ level, roof }) => level && !roof))

@@ -1,4 +1,4 @@
-import { add2, alongBearing, DEG, perp2, scale2, type Vec2 } from '../../math/vec.js';
+import { add2, alongBearing, DEG, dot2, perp2, scale2, type Vec2 } from '../../math/vec.js';
 import type { HouseSetout } from '../../setout/house.js';
 import { baseHalf } from '../../setout/material.js';
 import { frameOf, groundUnder } from '../../solids/arch-bodies.js';
@@ -7,7 +7,9 @@ import type { Solid, SolidScope } from '../../solids/kernel.js';
 import { type Outline, outlineOf } from '../../solids/outline.js';
 import { passageFrame } from '../../solids/passage-bodies.js';
 import type { Site } from '../../solids/site.js';
+import { type CutLine, linesOf } from './cut-lines.js';
 import { strokeBetween, textStrokes, textWidth } from './letters.js';
+import type { PrintPlan } from './plan.js';
 import type { PrintSizes } from './sizes.js';
 
 /** The ground under a model: a plate at ground level with the footing's outline, north and the scale on it. */
@@ -62,16 +64,25 @@ export function plateBodies(
   scope: SolidScope,
   setout: HouseSetout,
   sites: readonly Site[],
-  plate: Plate,
-  sizes: PrintSizes,
+  { plate, sizes, base }: Pick<PrintPlan, 'plate' | 'sizes' | 'base'>,
 ): Solid[] {
   const { min, max, bottom, top } = plate;
+  const lines = linesOf(base);
   const corners: Vec2[] = [min, [max[0], min[1]], max, [min[0], max[1]]];
   const body = scope.slab('plate', outlineOf(['plate', corners]), [bottom, top]);
   const outline = footingOutline(scope, setout, sites, plate, sizes);
   const raised = [top - sizes.thin / 2, top + RAISED * sizes.nozzle] as const;
-  const marks = [...scaleMarks(setout, plate, sizes), ...northMark(setout, plate, sizes)];
+  const marks = [...scaleMarks(setout, plate, sizes), ...northMark(setout, plate, sizes)].filter((mark) =>
+    lines.every((line) => isCutWide(mark, line, sizes)),
+  );
   return [scope.subtract('plate', body, outline), ...marks.map((mark) => scope.slab('mark', mark, raised))];
+}
+
+/** Whether a cut leaves a mark alone, or parts it into pieces that are wide enough to print. */
+function isCutWide({ points }: Outline, { normal, offset }: CutLine, { thin }: PrintSizes): boolean {
+  const away = points.map((p) => dot2(p, normal) - offset);
+  const [low, high] = [Math.min(...away), Math.max(...away)];
+  return low >= thin || high <= -thin || (low <= -2 * thin && high >= 2 * thin);
 }
 
 /** A groove in the plate along the edge of the footing, which lies under the ground. */

@@ -121,7 +121,7 @@ function rawParts(scope: SolidScope, plan: PrintPlan, { base, roofs }: ReturnTyp
       const own = pieces.length === 1 ? name : `${name}-${i + 1}`;
       return { name: own, kind, mesh: scope.mesh(own, solid), faces, count: 1 };
     });
-  const pegs = standing.pegs + lids.reduce((n, lid) => n + lid.pegs, 0);
+  const pegs = standing.pegs.length + lids.reduce((n, lid) => n + lid.pegs.length, 0);
   return [
     ...named('base', 'base', standing.pieces),
     ...lids.flatMap(({ name, pieces }) => named('roof', name, pieces)),
