@@ -10,6 +10,7 @@ export type LayerName =
   | 'overhead' // above the cutting plane
   | 'axis' // centre lines
   | 'ground' // ground line
+  | 'thrust' // lines of thrust, and what holds them
   | 'hatch'
   | 'dimension'
   | 'text'
@@ -213,6 +214,7 @@ export interface SymbolPrimitive {
   readonly parts: readonly PlainPrimitive[];
 }
 
+/** What a drawing is made of: lines, arcs, hatches, texts, symbols, dimensions, marks and tags. */
 export type Primitive =
   | PlainPrimitive
   | SymbolPrimitive
