@@ -187,7 +187,7 @@ describe('sizes are those of the house', () => {
     expect(texts(planView(house)).join(' ')).toContain(
       `Width of curbs: 150 at the intrados, ${Math.round(curb)} outside.`,
     );
-    // In the room under the curb as well.
+    // In the room under the curb as well, where no joint runs through the figure.
     has(measures(sectionView(house)), 150);
     // The ring over the door's crown.
     has(measures(sectionView(house)), 200);
