@@ -65,6 +65,7 @@ function shapeFaults(p: Primitive): ShapeFault[] {
         : [['bad-shape', 'must have a major half axis and a ratio in (0, 1].']];
     case 'text':
     case 'leader':
+    case 'tag':
       return p.heightMm > 0 ? [] : [['bad-shape', 'has no height.']];
     case 'dimension': {
       const measure = measureOf(p);

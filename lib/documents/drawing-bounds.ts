@@ -3,7 +3,7 @@ import { turnPositive, type Vec2 } from '../math/vec.js';
 import { expandDimension } from './dimensioning.js';
 import type { EllipsePrimitive, Primitive, View } from './drawing.js';
 import { boxCorners, type Expansion, textBox } from './expansion.js';
-import { expandLeader, expandLevel } from './marks.js';
+import { expandLeader, expandLevel, expandTag } from './marks.js';
 import { symbolParts } from './placing.js';
 import { extremePoints } from './segments.js';
 
@@ -46,6 +46,8 @@ function pointsOf(p: Primitive, view: Pick<View, 'scale' | 'units'>): Vec2[] {
       return symbolParts(p, view.scale).flatMap((part) => pointsOf(part, view));
     case 'dimension':
       return expansionPoints(expandDimension(p, view.scale, view.units));
+    case 'tag':
+      return expansionPoints(expandTag(p, view.scale));
     case 'leader':
       return expansionPoints(expandLeader(p, view.scale));
     case 'level':

@@ -180,6 +180,14 @@ export interface LeaderPrimitive {
   readonly side: 'left' | 'right';
 }
 
+/** A short name in a ring of its own, such as the number under which a note tells of a thing; `at` is its middle. */
+export interface TagPrimitive {
+  readonly kind: 'tag';
+  readonly at: Vec2;
+  readonly text: string;
+  readonly heightMm: number;
+}
+
 /**
  * Level mark: a tip at `at` and the level's text, e.g. `+2.700`, on the given side, with `label` (may be empty) below it.
  * `level` is mm above the finished floor.
@@ -206,8 +214,14 @@ export interface SymbolPrimitive {
   readonly parts: readonly PlainPrimitive[];
 }
 
-/** What a drawing is made of: lines, arcs, hatches, texts, symbols, dimensions. */
-export type Primitive = PlainPrimitive | SymbolPrimitive | DimensionPrimitive | LeaderPrimitive | LevelPrimitive;
+/** What a drawing is made of: lines, arcs, hatches, texts, symbols, dimensions, marks and tags. */
+export type Primitive =
+  | PlainPrimitive
+  | SymbolPrimitive
+  | DimensionPrimitive
+  | LeaderPrimitive
+  | TagPrimitive
+  | LevelPrimitive;
 
 /** One view in model millimetres, to be printed at `1 : scale`; texts, dashes and weights are paper millimetres. */
 export interface View {

@@ -1,13 +1,16 @@
 import { formatLevel, type WrittenUnits } from '../base/measures.js';
 import type { Vec2 } from '../math/vec.js';
 import { DIMENSION_STYLE } from './dimension-style.js';
-import type { LeaderPrimitive, LevelPrimitive } from './drawing.js';
+import type { LeaderPrimitive, LevelPrimitive, Segment, TagPrimitive } from './drawing.js';
 import { type Expansion, type Stroke, textBox } from './expansion.js';
 import { line } from './segments.js';
 
 /** Paper mm; common practice, no source. */
 const LEVEL = { triangle: 3, shelfPast: 1, labelHeight: 1.8, labelGap: 0.6 } as const;
 const LEADER = { dot: 0.6, shelf: 2, gap: 1 } as const;
+
+/** Between a tag's text and its ring. */
+const TAG = { gap: 1.2 } as const;
 
 const thin = (from: Vec2, to: Vec2): Stroke => ({ segment: line(from, to), weightMm: DIMENSION_STYLE.lineWeight });
 
@@ -54,4 +57,28 @@ export function expandLeader(leader: LeaderPrimitive, scale: number): Expansion 
     texts: [textBox(leader.text, at, side > 0 ? 'left' : 'right', height)],
     dots: [{ centre: leader.at, radius: LEADER.dot * scale }],
   };
+}
+
+/** Half the height of a tag's ring, paper mm. */
+export const tagRadius = (heightMm: number): number => heightMm / 2 + TAG.gap;
+
+/** A tag at `1 : scale`, model mm: its text level in a ring, which is drawn out where the text is wide. */
+export function expandTag(tag: TagPrimitive, scale: number): Expansion {
+  const [x, y] = tag.at;
+  const height = tag.heightMm * scale;
+  const text = textBox(tag.text, [x, y - height / 2], 'centre', height);
+  const radius = tagRadius(tag.heightMm) * scale;
+  const half = Math.max(0, text.width / 2 + TAG.gap * scale - radius);
+  const end = (side: 1 | -1): Segment => ({
+    kind: 'arc',
+    centre: [x + side * half, y],
+    radius,
+    start: (-side * Math.PI) / 2,
+    end: (-side * Math.PI) / 2 + Math.PI,
+    ccw: true,
+  });
+  const sides =
+    half > 0 ? [1, -1].map((side) => line([x - half, y + side * radius], [x + half, y + side * radius])) : [];
+  const strokes = [end(1), end(-1), ...sides].map((segment) => ({ segment, weightMm: DIMENSION_STYLE.lineWeight }));
+  return { strokes, texts: [text], dots: [] };
 }

@@ -10,8 +10,8 @@ export const A3_SPACE = { width: 390, height: 277 } as const;
 const LEAST_NOTES = 60;
 const LEAST_DIMENSIONS = 20;
 
-/** Where title and notes stand: under the figure, or to its right where that allows a larger scale. */
-export type FootPlace = 'below' | 'beside';
+/** Where title and notes stand: under the figure, or to its right where that allows a larger scale, long notes in a wide column. */
+export type FootPlace = 'below' | 'beside' | 'beside, wide';
 
 /** A view that can be drawn at any scale. */
 export interface Drawable {
@@ -51,12 +51,15 @@ export function fittedTogether(drawables: readonly Drawable[]): View[] {
   return drawables.map((d) => atScale(d, scales[scales.length - 1] as number));
 }
 
-/** With its notes below if that fits a sheet, else beside if that does. */
+/** With its notes below if that fits a sheet, else beside if that does, in the narrower column first. */
 function atScale(drawable: Drawable, scale: number): View {
   const below = drawable.build(scale, 'below');
   if (fitsA3(below)) return below;
-  const beside = drawable.build(scale, 'beside');
-  return fitsA3(beside) ? beside : below;
+  for (const place of ['beside', 'beside, wide'] as const) {
+    const beside = drawable.build(scale, place);
+    if (fitsA3(beside)) return beside;
+  }
+  return below;
 }
 
 function mayFit({ figure }: Drawable, scale: number): boolean {

@@ -32,7 +32,7 @@ export function addFoot(layout: Layout, spec: FootSpec, project: string, place: 
   const mm = (paper: number) => layout.mm(paper);
   const below = place === 'below';
   const left = below ? min[0] : max[0] + mm(GAP);
-  const width = below ? Math.max((max[0] - min[0]) / scale, LEAST_WIDTH) : COLUMN;
+  const width = place === 'below' ? Math.max((max[0] - min[0]) / scale, LEAST_WIDTH) : COLUMN[place];
   let y = (below ? min[1] - mm(GAP) : max[1]) - mm(TITLE);
   const addLines = (content: string) => {
     for (const line of wrapText(content, width, TEXT)) {
@@ -67,4 +67,4 @@ const LINE_GAP = 1.7;
 const BETWEEN = 6;
 const LEAST_WIDTH = 130;
 /** Width of notes that stand beside their figure, paper mm. */
-const COLUMN = 88;
+const COLUMN = { beside: 88, 'beside, wide': 140 } as const;

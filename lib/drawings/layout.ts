@@ -3,7 +3,7 @@ import { dimensionLineEnds, expandDimension } from '../documents/dimensioning.js
 import type { Primitive, View } from '../documents/drawing.js';
 import { type Bounds2, ellipseAt, ellipseTurn, viewBounds } from '../documents/drawing-bounds.js';
 import { boxCorners, type Expansion, type TextBox, textBox } from '../documents/expansion.js';
-import { expandLeader, expandLevel } from '../documents/marks.js';
+import { expandLeader, expandLevel, expandTag } from '../documents/marks.js';
 import { symbolParts } from '../documents/placing.js';
 import { segmentAt } from '../documents/segments.js';
 import { circleEdge, type Edge, edgeLength } from '../math/curves.js';
@@ -226,6 +226,8 @@ export function shapesOf(p: Primitive, scale: number, units: WrittenUnits): Shap
       return expanded(expandDimension(p, scale, units), scale);
     case 'level':
       return levelShapes(expandLevel(p, scale, units), scale);
+    case 'tag':
+      return expanded(expandTag(p, scale), scale);
     case 'leader':
       return expanded(expandLeader(p, scale), scale);
   }

@@ -1,6 +1,7 @@
 import { formatLength } from '../base/measures.js';
-import type { AlignedDimension, Anchor, TextPrimitive } from '../documents/drawing.js';
+import type { AlignedDimension, Anchor, TagPrimitive, TextPrimitive } from '../documents/drawing.js';
 import { boxCorners, textBox } from '../documents/expansion.js';
+import { tagRadius } from '../documents/marks.js';
 import { type Edge, lineEdge } from '../math/curves.js';
 import { atan2, square } from '../math/elementary.js';
 import { cross2, dot2, sub2, type Vec2 } from '../math/vec.js';
@@ -45,6 +46,8 @@ const STEPS = [0, 3, 6, 9, 12, 16, 20, 25, 30] as const;
 const CLOSE = [0, 3, 6] as const;
 /** How far beyond the wall a centre line runs there, paper mm. */
 const SHORT_AXIS = 3;
+/** How far beside its axis an opening's number is tried. */
+const TAG_ASIDE = 6;
 /** Longest leader from an opening to its name. */
 const LONGEST = 44;
 /** The same where another dome stands nearer than `YARD` before the opening. */
@@ -124,12 +127,15 @@ export function addOpeningName(
   };
   if (layout.placeFree(leadersOut(leader, layout))) return;
   keys.push(lines.join(', '));
-  const key = [`(${keys.length})`];
-  layout.place([
-    ...beside(key, SHORT_AXIS),
-    ...beside(key, NAME_AT),
-    ...leadersOut({ ...leader, text: key[0] as string, across: true, longest: 100 }, layout),
-  ]);
+  const text = String(keys.length);
+  const tags = steps.flatMap((more) =>
+    [0, 1, -1].map((aside): TagPrimitive[] => {
+      const v = outer + layout.mm(SHORT_AXIS + 1 + tagRadius(TEXT) + more);
+      return [{ kind: 'tag', at: fromArchFrame(arch, aside * layout.mm(TAG_ASIDE), v), text, heightMm: TEXT }];
+    }),
+  );
+  const inYard = tags.filter(([tag]) => tag && !inside(tag.at));
+  layout.place([...inYard, ...leadersOut({ ...leader, text: `(${text})`, across: true, longest: 100 }, layout)]);
 }
 
 const cornersOf = (text: TextPrimitive, layout: Layout): Vec2[] =>

@@ -4,7 +4,18 @@ import type { AlignedDimension, Primitive, TextPrimitive } from '../documents/dr
 import { boxCorners, textBox } from '../documents/expansion.js';
 import { textWidth } from '../documents/text-size.js';
 import { atan2, hypot } from '../math/elementary.js';
-import { add2, alongBearing, DEG, length2, perp2, scale2, sub2, type Vec2 } from '../math/vec.js';
+import {
+  add2,
+  alongBearing,
+  bearingOf,
+  DEG,
+  length2,
+  perp2,
+  scale2,
+  sub2,
+  turnPositive,
+  type Vec2,
+} from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { archesOf, type HouseSetout, passagesOf } from '../setout/house.js';
 import type { PassageSetout } from '../setout/passage.js';
@@ -15,6 +26,7 @@ import type { Layout } from './layout.js';
 import { leadersOut } from './leaders.js';
 import { inEarlier } from './parts.js';
 import { neighbours } from './section-plane.js';
+import { bearingWords } from './words.js';
 
 /** Longest leader from a room or passage to its note, paper mm. */
 const LONGEST = 74;
@@ -176,7 +188,8 @@ export function clusterWords(house: HouseSetout, layout: Layout): string[] {
     return `${dome.id}${rooms} ${size(x)} east, ${size(y)} north, R${size(dome.springingRadius)}`;
   });
   const passages = house.passages.map(
-    (p) => `${p.id} ${size(p.section.width)} wide, ${size(p.section.crownZ)} high, ${p.section.head.shape}`,
+    (p) =>
+      `${p.id} ${size(p.section.width)} wide, ${size(p.section.crownZ)} high, ${p.section.head.shape}, ${bearingWords(turnPositive(bearingOf(p.along)) / DEG)} from ${p.domes[0].id}`,
   );
   return [
     `Domes, their axes from that of ${first.id} and inside radii at the floor: ${domes.join('; ')}.`,

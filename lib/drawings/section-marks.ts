@@ -7,6 +7,8 @@ import type { Layout } from './layout.js';
 import type { SectionPlane } from './section-plane.js';
 
 const LETTER = 3.5;
+/** How many places are tried outward from what is cut; a cluster's other domes and their notes may lie in the way. */
+const PLACES = 60;
 
 /** A wide stroke out along the plane, an arrow the way the section looks; mirrored at the plane's other end. */
 function sectionMark(sign: 1 | -1): PlainPrimitive[] {
@@ -34,7 +36,7 @@ export function addSectionMarks(plane: SectionPlane, reach: Vec2, layout: Layout
   ] as const) {
     const parts = sectionMark(sign);
     layout.place(
-      Array.from({ length: 24 }, (_, i): Primitive[] => {
+      Array.from({ length: PLACES }, (_, i): Primitive[] => {
         const at = (along: number, aside: number): Vec2 => {
           const x = end + sign * layout.mm(4 + 3 * i + along);
           return [

@@ -17,6 +17,9 @@ import { sectionFigure } from './section-figure.js';
 import { type SectionOptions, type SectionPlane, sectionPlane } from './section-plane.js';
 import { baseWords, profileWords, projectWords, wallWords, wordsOf, writtenUnits } from './words.js';
 
+/** Rows a millimetre of paper apart that are tried in a room, so that a figure finds its place between two joints. */
+const ROOM_ROWS = 36;
+
 export interface SectionViewOptions extends SectionOptions, ScaleOptions {}
 
 /**
@@ -69,7 +72,7 @@ export function sectionDraft(house: HouseSetout, plane: SectionPlane): Draft {
       placeChainFree(
         layout,
         { angleDeg: 0, places: [x + clearRadius, x + bed.r], from: () => bed.z, prefix: 'curb, inside ' },
-        rowsFrom(layout, bed.z, -1, 6),
+        Array.from({ length: ROOM_ROWS }, (_, i) => bed.z - layout.mm(8 + i)),
       );
     }
 

@@ -5,7 +5,7 @@ import { boundsOf } from '../documents/drawing-bounds.js';
 import { type Dot, type Expansion, type Stroke, type TextBox, textBox } from '../documents/expansion.js';
 import { type HatchLine, hatchLines } from '../documents/hatches.js';
 import { LAYERS } from '../documents/layers.js';
-import { expandLeader, expandLevel } from '../documents/marks.js';
+import { expandLeader, expandLevel, expandTag } from '../documents/marks.js';
 import { symbolParts } from '../documents/placing.js';
 import { extremePoints } from '../documents/segments.js';
 import type { Vec2 } from '../math/vec.js';
@@ -67,6 +67,9 @@ function drawPrimitive(pen: Pen, p: Exclude<Primitive, { kind: 'symbol' }>, scal
       break;
     case 'dimension':
       drawExpansion(pen, expandDimension(p, scale, units));
+      break;
+    case 'tag':
+      drawExpansion(pen, expandTag(p, scale));
       break;
     case 'leader':
       drawExpansion(pen, expandLeader(p, scale));

@@ -81,6 +81,15 @@ describe('a description that is wrong', () => {
     expect(err.split('\n').filter((line) => line.startsWith('    ')).length).toBe(places.length);
   });
 
+  it('is one whose house no sheet can hold, told when it is drawn', () => {
+    const far = HOUSE.replace(/^domes:.*$/m, (line) => `${line}\n  - { id: far, at: [900, 0], radius: 2 }`);
+    writeFileSync(join(temporary.path, 'house.yaml'), far);
+    const { code, out, err } = ringcourse(temporary.path, 'build', 'house.yaml', '-o', 'out');
+    expect({ code, out }).toEqual({ code: 3, out: '' });
+    expect(err).toContain('drawing-too-large: domes: The house is too large to draw: at 1:200');
+    expect(readdirSync(temporary.path)).toEqual(['house.yaml']);
+  });
+
   it('does not replace the package before it', () => {
     writeFileSync(join(temporary.path, 'house.yaml'), HOUSE);
     expect(ringcourse(temporary.path, 'build', 'house.yaml', '-o', 'out', '--only', 'tables').code).toBeOneOf([0, 4]);

@@ -191,6 +191,8 @@ export function demoView(units: View['units'] = 'metric', scale = 50): View {
         spill: 'out-from',
       },
       { kind: 'leader', at: [-2210, 2810], bend: [-3000, 3700], text: 'cast blocks 250', heightMm: 2.5, side: 'left' },
+      { kind: 'tag', at: [4700, 2000], text: '7', heightMm: 2.5 },
+      { kind: 'tag', at: [4700, 1500], text: 'W-12', heightMm: 2.5 },
       { kind: 'leader', at: [0, 2420], bend: [700, 2700], text: 'arch ring', heightMm: 2.5, side: 'right' },
       { kind: 'level', at: [4700, 0], level: 0, side: 'right', label: 'finished floor' },
       { kind: 'level', at: [4700, 3600], level: 3600, side: 'right', label: 'crown, intrados' },

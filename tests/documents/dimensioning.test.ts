@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { dimensionText, dimensionTextFits, expandDimension, measureOf } from '../../lib/documents/dimensioning.js';
 import type { AngleDimension, DimensionPrimitive } from '../../lib/documents/drawing.js';
 import { boxCorners, readableDeg, type TextBox } from '../../lib/documents/expansion.js';
-import { expandLeader, expandLevel } from '../../lib/documents/marks.js';
+import { expandLeader, expandLevel, expandTag } from '../../lib/documents/marks.js';
 import { segmentAt } from '../../lib/documents/segments.js';
 import type { Vec2 } from '../../lib/math/vec.js';
 
@@ -189,6 +189,23 @@ describe('marks', () => {
     expect(
       expandLevel({ kind: 'level', at: [0, 0], level: 0, side: 'left', label: '' }, 50, 'metric').texts,
     ).toHaveLength(1);
+  });
+
+  it('rings a tag’s text without touching it, in a circle or, where it is wide, drawn out', () => {
+    for (const [text, strokes] of [
+      ['7', 2],
+      ['W-12', 4],
+    ] as const) {
+      const e = expandTag({ kind: 'tag', at: [100, 200], text, heightMm: 2.5 }, 50);
+      const points = e.strokes.flatMap((s) => Array.from({ length: 101 }, (_, i) => segmentAt(s.segment, i / 100)));
+      expect(e.strokes).toHaveLength(strokes);
+      const [box] = e.texts as [TextBox];
+      expect(crossesText(box, points)).toBe(false);
+      for (const [x, y] of boxCorners(box)) {
+        expect(Math.abs(x - 100)).toBeLessThan(Math.max(...points.map((p) => p[0])) - 100);
+        expect(Math.abs(y - 200)).toBeLessThan(Math.max(...points.map((p) => p[1])) - 200);
+      }
+    }
   });
 
   it('leads from a dot to a text beside the bend', () => {

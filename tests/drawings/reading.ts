@@ -2,7 +2,7 @@ import { expandDimension } from '../../lib/documents/dimensioning.js';
 import type { Primitive, Segment, View } from '../../lib/documents/drawing.js';
 import { ellipseAt, ellipseTurn } from '../../lib/documents/drawing-bounds.js';
 import { boxCorners, type Expansion, type TextBox, textBox } from '../../lib/documents/expansion.js';
-import { expandLeader, expandLevel } from '../../lib/documents/marks.js';
+import { expandLeader, expandLevel, expandTag } from '../../lib/documents/marks.js';
 import { symbolParts } from '../../lib/documents/placing.js';
 import { segmentAt } from '../../lib/documents/segments.js';
 import type { Vec2 } from '../../lib/math/vec.js';
@@ -27,6 +27,8 @@ function writtenBy(p: Primitive, from: number, view: View): Written {
       return marks(expandDimension(p, view.scale, view.units));
     case 'level':
       return marks(expandLevel(p, view.scale, view.units));
+    case 'tag':
+      return marks(expandTag(p, view.scale));
     case 'leader':
       return marks(expandLeader(p, view.scale));
     case 'path':

@@ -75,7 +75,15 @@ function ofPlan(view: View, house: HouseSetout, paper: string): Asked[] {
       const thickness = measured(view, dome.thickness) || !single;
       return { what: `plan: wall of ${dome.id}`, told: thickness && words.includes(size(dome.thickness)) };
     }),
-    ...house.passages.map((p) => ({ what: `plan: width of ${p.id}`, told: words.includes(size(p.section.width)) })),
+    ...house.passages.flatMap((p): Asked[] => {
+      const [from, to] = p.domes.map((d) => d.at) as [readonly [number, number], readonly [number, number]];
+      const bearing = (Math.atan2(to[0] - from[0], to[1] - from[1]) * 180) / Math.PI;
+      const told = `${bearingWords((bearing + 360) % 360)} from ${p.domes[0].id}`;
+      return [
+        { what: `plan: width of ${p.id}`, told: words.includes(size(p.section.width)) },
+        { what: `plan: bearing of ${p.id}`, told: words.includes(told) },
+      ];
+    }),
     ...(
       [
         [1, 0],

@@ -184,7 +184,11 @@ describe('sizes are those of the house', () => {
     expect(prefix).toBe('curb ');
     const curb = (dome.curb?.bedOuter[0] as number) - 350;
     has(measures(sectionView(house)), curb);
-    expect(texts(planView(house)).join(' ')).toContain(`Width of curbs: ${Math.round(curb)}.`);
+    expect(texts(planView(house)).join(' ')).toContain(
+      `Width of curbs: 150 at the intrados, ${Math.round(curb)} outside.`,
+    );
+    // In the room under the curb as well, where no joint runs through the figure.
+    has(measures(sectionView(house)), 150);
     // The ring over the door's crown.
     has(measures(sectionView(house)), 200);
   });

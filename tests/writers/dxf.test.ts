@@ -46,11 +46,12 @@ describe('writeDxf, read by ezdxf', () => {
         // A level mark is three lines and two texts; a leader two lines, a dot and a text.
         expect(read.counts).toEqual({
           LWPOLYLINE: paths.length - alone.length,
-          ARC: arcs,
-          LINE: alone.length - arcs + 3 * of('level') + 2 * of('leader'),
+          // A tag is two arcs, a text, and two lines where it is wide.
+          ARC: arcs + 2 * of('tag'),
+          LINE: alone.length - arcs + 3 * of('level') + 2 * of('leader') + 2,
           CIRCLE: of('circle'),
           ELLIPSE: of('ellipse'),
-          TEXT: of('text') + 2 * of('level') + of('leader'),
+          TEXT: of('text') + 2 * of('level') + of('leader') + of('tag'),
           HATCH: hatches + of('leader'),
           DIMENSION: of('dimension'),
         });

@@ -2,7 +2,7 @@ import { dimensionText, expandDimension } from '../../documents/dimensioning.js'
 import type { PlainPrimitive, Primitive, SymbolPrimitive, View } from '../../documents/drawing.js';
 import { type Expansion, textBox } from '../../documents/expansion.js';
 import { LAYERS } from '../../documents/layers.js';
-import { expandLeader, expandLevel } from '../../documents/marks.js';
+import { expandLeader, expandLevel, expandTag } from '../../documents/marks.js';
 import { type Placement, placed, placedExpansion, placedPoint } from '../../documents/placing.js';
 import type { Vec2 } from '../../math/vec.js';
 import { layerOf } from '../pen.js';
@@ -56,6 +56,8 @@ function entitiesOf(
       const text = place.scale === 1 && straight ? undefined : dimensionText(p, view.units);
       return [dimensionEntity(placed(p, place), drawn, block, style, text)];
     }
+    case 'tag':
+      return marks(expandTag(p, view.scale));
     case 'leader':
       return marks(expandLeader(p, view.scale));
     case 'level':
