@@ -5,6 +5,7 @@ import { check } from './commands/check.js';
 import { compare } from './commands/compare.js';
 import { completion } from './commands/completion.js';
 import { start } from './commands/new.js';
+import { picture } from './commands/picture.js';
 import { schema } from './commands/schema.js';
 import { table } from './commands/table.js';
 import { tables } from './commands/tables.js';
@@ -89,6 +90,7 @@ export const COMMANDS: readonly Entry[] = [
   entry(compare),
   entry(tables),
   entry(table),
+  entry(picture),
   entry(schema),
   entry(completion(() => COMMANDS.map(({ completed }) => completed))),
 ];

@@ -5,6 +5,7 @@
 
 export { feetAndInches } from '../lib/base/measures.js';
 export { DescriptionError } from '../lib/base/problems.js';
+export { parseQuantity } from '../lib/base/quantities.js';
 export { figureText } from '../lib/base/reader-units.js';
 export { nearest } from '../lib/base/suggest.js';
 export { compareHouses } from '../lib/deliver/compare.js';
@@ -17,6 +18,7 @@ export {
   type OutputGroup,
   type Tools,
 } from '../lib/deliver/package.js';
+export { housePicture, PICTURE_COLOURS } from '../lib/deliver/picture.js';
 export { TABLES } from '../lib/deliver/tables.js';
 export { variantsOf } from '../lib/deliver/vary.js';
 export { variantTable } from '../lib/deliver/vary-table.js';

@@ -4,6 +4,7 @@ import type { House, LengthUnit } from '../description/house.js';
 import type { Table } from '../documents/table.js';
 import type { KernelSource } from '../solids/kernel.js';
 import type { CsvOptions } from '../writers/csv.js';
+import type { PageSource } from '../writers/html-model.js';
 import type { PdfSource } from '../writers/pdf/source.js';
 import type { DrawingSet } from './drawings.js';
 import type { PackageFile } from './file.js';
@@ -22,6 +23,8 @@ export interface Tools {
   readonly kernel: () => Promise<KernelSource>;
   /** What makes PDF; without it the drawings have no PDF set. */
   readonly pdf?: () => Promise<PdfSource>;
+  /** The script of the model's page; without it there is no page. */
+  readonly page?: () => Promise<PageSource>;
   /** Draws on another thread at the same time, by `drawHouse`; drawn on this one when missing. */
   readonly drawApart?: (house: House) => Promise<DrawingSet>;
 }
@@ -113,8 +116,8 @@ async function make(known: Study, group: OutputGroup, tools: Tools, { csv }: Pac
     return toldOfDrawings(await drawingSet(known.setout, pdf));
   }
   if (group === 'model') {
-    const [{ modelFiles }, kernel] = await Promise.all([import('./model.js'), tools.kernel()]);
-    return { files: await modelFiles(known.setout, known.laid.blocks, kernel), summary: [] };
+    const [{ modelFiles }, kernel, page] = await Promise.all([import('./model.js'), tools.kernel(), tools.page?.()]);
+    return modelFiles(known, kernel, page);
   }
   if (group === 'report') return { files: await (await import('./report-file.js')).reportFiles(known), summary: [] };
   return { files: await (await import('./table-files.js')).tableFiles(known, csv), summary: [] };

@@ -165,6 +165,12 @@ export const CODES = {
   'pegs-together': doc('Two datum pegs nearly in one place.', 'Set them further apart.'),
   'peg-in-dome': doc('A datum peg inside a dome.', 'Move it outside the house.'),
 
+  // What is found out later, when the house is drawn
+  'drawing-too-large': doc(
+    'A house that does not fit the largest sheet at the least scale for a building.',
+    'Describe it as several houses, each with the domes of one part.',
+  ),
+
   // Footing, site, prices
   'footing-too-narrow': doc('A footing narrower than the wall.', 'Widen it.'),
   'footing-too-wide': doc('A footing so wide that no floor is left inside a dome.', 'Narrow it.'),
@@ -181,10 +187,6 @@ export const CODES = {
   'outside-plot': doc(
     'A dome, barrel or passage with its footing crosses the boundary of the plot.',
     'Move it inward, or mend the plot.',
-  ),
-  'drawing-too-large': doc(
-    'The house is too large for the largest sheet at the least scale of a building.',
-    'Describe it as several houses.',
   ),
   'price-currency': doc('Prices without a currency, or one not of three capitals.', 'Add `currency: EUR` or another.'),
   'price-item': doc('A price item whose name or value is not one.', 'Write `cement: { per: 25 kg, price: 6.20 }`.'),

@@ -110,6 +110,9 @@ function referencesOf(top: Input): Placed<string>[] {
         for (const [end, value] of entry.between.entries()) found.push({ path: [key, i, 'between', end], value });
     }
   }
+  const { print } = top;
+  if (isMapping(print) && isMapping(print['loose-blocks']))
+    found.push({ path: ['print', 'loose-blocks', 'in'], value: print['loose-blocks'].in });
   return found.filter((ref): ref is Placed<string> => typeof ref.value === 'string');
 }
 

@@ -50,7 +50,9 @@ export function thrustDiagram(
   if (tie) {
     const at: Vec2 = [dome.radiusAt(Math.min(tie.z, dome.crownZ), dome.thickness / 2), tie.z];
     shapes.push({ kind: 'dot', style: 'tension', at: page.place(at) });
-    shapes.push(label(moved(page.place(at), -12, 4), 'tie', 'end'));
+    // Outside the wall, where no line of thrust runs.
+    const out = tie.place === 'footing' ? outer : dome.outerRadiusAt(tie.z);
+    shapes.push(label(moved(page.place([out, tie.z]), 8, 4), 'tie'));
   }
   // Above the axis's first sections the line may run beyond the axis, where lunes shrink to nothing.
   const drawn = points.filter((p) => p.r >= 0).map((p): Vec2 => [p.r, p.z]);

@@ -91,9 +91,9 @@ function card(check: Check, anchor: string, units: LengthUnit): string {
 }
 
 function row(role: string, figure: Figure, units: LengthUnit): string {
-  const inputs = Object.entries(figure.inputs).map(
-    ([name, value]) => `${name} = ${typeof value === 'number' ? numberText(value) : value}`,
-  );
+  const inputs = Object.entries(figure.inputs)
+    .filter(([, value]) => value !== '')
+    .map(([name, value]) => `${name} = ${typeof value === 'number' ? numberText(value) : value}`);
   const how = [
     figure.formula,
     ...(inputs.length > 0 ? [`with ${inputs.join('; ')}`] : []),

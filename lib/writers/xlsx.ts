@@ -3,9 +3,8 @@ import writeWorkbook, { type CellObject, type Row, type Sheet } from 'write-exce
 import { oneLine } from '../documents/plain-text.js';
 import type { Cell, Column, Table } from '../documents/table.js';
 import { auditTable, columnHead } from '../documents/table-audit.js';
+import { ZIP_TIME } from './zip-time.js';
 
-/** Local time without a zone, as zip archives keep it: the earliest they can. */
-const ZIP_TIME = '1980-01-01T00:00:00';
 /** Characters that a cell of a column is at least and at most wide. */
 const WIDTH: readonly [number, number] = [8, 60];
 /** Longest name of a sheet, and what it may not hold. */

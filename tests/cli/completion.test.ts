@@ -51,8 +51,8 @@ describe('completion', () => {
   it('zsh reads its script, which offers the same words', async () => {
     const path = await script('zsh');
     // zsh completes at a terminal alone, so its own functions for that are stood in for by ones that print.
-    // biome-ignore lint/suspicious/noTemplateCurlyInString: the shell's own
     const stands =
+      // biome-ignore lint/suspicious/noTemplateCurlyInString: the shell's own
       'compdef() { :; }; compadd() { shift; print -- $*; }; _files() { print FILES; }; _describe() { print -l -- ${(P)2}; }';
     const words = [
       'words=(ringcourse table house.yaml mo); CURRENT=4; _ringcourse',

@@ -18,7 +18,7 @@ export function shellChecks(setout: HouseSetout, dome: DomeSetout, found: DomeSt
     ...hoopCheck(found, setout.house.units),
     thrustCheck(setout, dome, found),
     ...slidingCheck(setout, found),
-    ...oneSidedChecks(found),
+    ...oneSidedChecks(setout, found),
     ...openingsCheck(setout, dome, found),
   ];
 }
@@ -190,14 +190,23 @@ function slidingCheck(setout: HouseSetout, found: DomeStatics): Check[] {
   ];
 }
 
+const EARTHQUAKE = 'equivalent horizontal load, common practice';
 const SOURCES = {
-  'drifted snow': 'EN 1991-1-3:2003, 5.3.5 case (ii), written for cylinders (from memory)',
-  wind: 'EN 1991-1-4:2005, 7.2.8 (from memory)',
-  earthquake: 'equivalent horizontal load, common practice',
+  'EN 1990': {
+    'drifted snow': 'EN 1991-1-3:2003, 5.3.5 case (ii), written for cylinders (from memory)',
+    wind: 'EN 1991-1-4:2005, 7.2.8 (from memory)',
+    earthquake: EARTHQUAKE,
+  },
+  'ASCE 7': {
+    'drifted snow': 'ASCE 7-16, 7.6.4 and Figure 7.4-2: downwind sector alone (from memory)',
+    wind: 'ASCE 7-16, Figure 27.3-2 (from memory)',
+    earthquake: EARTHQUAKE,
+  },
 } as const;
 const IDS = { 'drifted snow': 'drift', wind: 'wind', earthquake: 'earthquake' } as const;
 
-function oneSidedChecks(found: DomeStatics): Check[] {
+function oneSidedChecks({ house }: HouseSetout, found: DomeStatics): Check[] {
+  const sources = SOURCES[house.site.combinations];
   return found.oneSided.map((one) => {
     const check = factorCheck(
       {
@@ -209,11 +218,12 @@ function oneSidedChecks(found: DomeStatics): Check[] {
       {
         kind: 'estimate',
         load: `dead load and ${one.load}`,
+        ...(one.peakKpa === null ? {} : { 'greatest snow on the plan (kPa)': one.peakKpa }),
         ...(one.capacity === null ? {} : { 'part of its weight that may push it (1)': one.capacity }),
       },
       atBest(factorState(one.factor)),
     );
-    return { ...check, source: `${check.source}; ${SOURCES[one.load]}` };
+    return { ...check, source: `${check.source}; ${sources[one.load]}` };
   });
 }
 
