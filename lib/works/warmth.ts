@@ -95,6 +95,7 @@ export function slabTransmittance(
     : ground / (0.457 * breadth + equivalent);
 }
 
+/** Transmittances and losses of a house, each figure with formula and source. */
 export interface Warmth {
   readonly layers: readonly ShellLayer[];
   readonly figures: readonly Figure[];
