@@ -19,10 +19,10 @@ export const build: Command<Arguments> = {
   describe: 'Compute a house and write its drawings, model, tables and report into a folder.',
   examples: [
     ['build house.yaml -o house', 'everything, into the folder house'],
-    ['build house.yaml -o house --only tables,model', 'some groups alone; the others stay'],
-    ['build house.yaml -o house --set domes.room.radius=2.6', 'with another size, the file left as it is'],
-    ['build house.yaml -o house --dry-run', 'what would change there, and nothing written'],
-    ['build - -o - < house.yaml > house.zip', 'from standard input, as one ZIP on standard output'],
+    ['build house.yaml -o house --only tables,report', 'some groups alone; the others stay'],
+    ['build house.yaml -o larger --only tables --set domes.room.radius=2.4', 'with another size'],
+    ['build house.yaml -o house --only tables --dry-run', 'what would change there, and nothing written'],
+    ['build - -o - --only tables < house.yaml > house.zip', 'standard input to one ZIP'],
   ],
   names: FILE,
   options: {

@@ -17,7 +17,7 @@ export const check: Command<Arguments> = {
   describe: 'Read a description and run every check on it, writing nothing.',
   examples: [
     ['check house.yaml', 'every check, the worst first'],
-    ['check house.yaml --set wall.thickness=0.3', 'with another value, the file left as it is'],
+    ['check house.yaml --set wall.thickness=0.25', 'with another value, the file left as it is'],
     ['check house.yaml --json', 'for programs'],
   ],
   names: FILE,

@@ -17,7 +17,7 @@ export const compare: Command<Arguments> = {
   describe: 'Tell what changed between two descriptions: figures, blocks, moulds, costs and checks.',
   examples: [
     ['compare house.yaml larger.yaml', 'two files'],
-    ['compare house.yaml house.yaml --set domes.room.radius=2.6', 'a file, and the same with another value'],
+    ['compare house.yaml house.yaml --set domes.room.radius=2.4', 'a file, and the same with another value'],
   ],
   names: {
     before: { type: 'string', demandOption: true, describe: 'The description as it was' },

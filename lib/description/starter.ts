@@ -93,9 +93,11 @@ const RISE: Readonly<Record<ProfileShape, number>> = {
   elliptical: 0.75,
 };
 
-/** High enough that a door stands under the dome wherever it begins; mm, in quarters of a metre. */
-const stemWall = ({ profile, radius }: StarterAnswers): number =>
-  Math.max(500, Math.ceil((3000 - RISE[profile] * radius) / 250) * 250);
+/** High enough that a door stands under the dome wherever it begins; mm, in quarters of a metre or in 10 inches. */
+function stemWall({ units, profile, radius }: StarterAnswers): number {
+  const step = units === 'm' ? 250 : 254;
+  return Math.max(2, Math.ceil((3000 - RISE[profile] * radius) / step)) * step;
+}
 
 const BEARINGS = [75, 285, 0];
 

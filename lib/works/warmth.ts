@@ -95,7 +95,7 @@ export function slabTransmittance(
     : ground / (0.457 * breadth + equivalent);
 }
 
-/** What a house loses of its warmth: layers of the shell, figures with their formulas, the whole loss. */
+/** Transmittances and losses of a house, each figure with formula and source. */
 export interface Warmth {
   readonly layers: readonly ShellLayer[];
   readonly figures: readonly Figure[];

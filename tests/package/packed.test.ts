@@ -28,6 +28,7 @@ make({ project: 'x' }, { factory: async () => 0, wasm: new Uint8Array() });
 `;
 
 let dir: string;
+let tarball: string;
 let packed: readonly string[];
 
 beforeAll(() => {
@@ -37,10 +38,11 @@ beforeAll(() => {
     encoding: 'utf8',
   });
   const [{ filename, files }] = JSON.parse(report) as [{ filename: string; files: { path: string }[] }];
+  tarball = join(dir, filename);
   packed = files.map(({ path }) => path);
   writeFileSync(join(dir, 'package.json'), '{ "private": true, "type": "module" }');
   const quiet = ['--ignore-scripts', '--no-audit', '--no-fund', '--prefer-offline', '--loglevel=error'];
-  execFileSync('npm', ['install', ...quiet, join(dir, filename)], { cwd: dir, stdio: ['ignore', 'pipe', 'inherit'] });
+  execFileSync('npm', ['install', ...quiet, tarball], { cwd: dir, stdio: ['ignore', 'pipe', 'inherit'] });
   writeFileSync(join(dir, 'consumer.ts'), CONSUMER);
 });
 
@@ -55,6 +57,9 @@ describe('the packed package', () => {
       'LICENSE',
       'README.md',
       'CHANGELOG.md',
+      'cli/PROBLEMS.md',
+      'lib/API.md',
+      'samples/TABLES.md',
     ];
     expect(packed).toEqual(expect.arrayContaining([...needed, 'package.json', 'samples/garden-studio.yaml']));
     const strange = packed.filter(
@@ -87,6 +92,19 @@ describe('the packed package', () => {
       }
     })();
     expect(told).toBe('');
+  });
+
+  // An outside judge of packages: types and code resolve alike under every way that an ES module is imported.
+  it('has types that are not wrong', () => {
+    const attw = resolve('node_modules/.bin/attw');
+    const { status, stdout } = spawnSync(attw, [tarball, '--profile', 'esm-only', '--format', 'json'], {
+      encoding: 'utf8',
+      maxBuffer: 1 << 26,
+    });
+    const { analysis, problems } = JSON.parse(stdout);
+    expect({ status, problems: problems ?? analysis.problems }).toMatchObject({ status: 0 });
+    expect(Object.keys(analysis.entrypoints)).toContain('.');
+    expect(analysis.types).toMatchObject({ kind: 'included' });
   });
 
   it('is imported by its name and reads a sample', () => {

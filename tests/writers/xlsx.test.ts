@@ -26,6 +26,14 @@ describe('writeXlsx, as openpyxl reads it', () => {
     });
   });
 
+  it('shows inches of a tape in sixteenths, and keeps them as numbers', async () => {
+    const inches = { key: 'depth', label: 'Depth', kind: 'number', unit: 'in', decimals: 4, sixteenths: true } as const;
+    const tape = { id: 'tape', title: 'Tape', columns: [inches], rows: [{ depth: 136.0625 }] };
+    const [sheet] = readByOpenpyxl(await writeXlsx([tape]));
+    expect(sheet?.rows[1]).toEqual([136.0625]);
+    expect(sheet?.formats).toEqual(['# ??/16']);
+  });
+
   it('writes a sheet a table, names that a workbook can hold, tables without rows too', async () => {
     const sheets = readByOpenpyxl(
       await writeXlsx([table([]), table([row('a', 1, 1)], { id: 'a-table-of-a-very-long-name-indeed-it-is' })]),

@@ -32,6 +32,7 @@ export interface PrintObstacle {
   readonly message: string;
 }
 
+/** How the printed model is divided and joined, or what stands in the way of it. */
 export type Planned =
   | { readonly plan: PrintPlan; readonly obstacles: readonly [] }
   | { readonly plan: null; readonly obstacles: readonly PrintObstacle[] };

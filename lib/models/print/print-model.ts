@@ -41,6 +41,7 @@ export interface PlacedPart {
   readonly turned: boolean;
 }
 
+/** The printed model: its pieces, ready for the bed. */
 export interface PrintModel {
   readonly plan: PrintPlan;
   readonly parts: readonly PrintPart[];
