@@ -22,12 +22,16 @@ export const standardScales = (units: WrittenUnits): readonly number[] =>
 /** For a site so large that no scale of a building serves: ISO 5455, from memory; 40 and 80 feet to the inch. */
 export const siteScales = (units: WrittenUnits): readonly number[] => (units === 'metric' ? [500, 1000] : [480, 960]);
 
+/** Scales of a plan of the site, largest first: ISO 5455, from memory; feet to the inch, common practice, no source. */
+export const plotScales = (units: WrittenUnits): readonly number[] =>
+  units === 'metric' ? [100, 200, 500, 1000, 2000] : [96, 128, 192, 240, 480, 960, 1920];
+
 /** The least scale at which a plan still tells all that a builder needs: 1:50, or 1/4 inch to a foot; common practice, no source. */
 export const buildingScale = (units: WrittenUnits): number => (units === 'metric' ? 50 : 48);
 
 /** A scale as it stands on a drawing: `1:50`, `1/4" = 1'-0"`, `1" = 40'-0"`. */
 export function scaleWords(scale: number, units: WrittenUnits): string {
-  if (units === 'feet-inches' && siteScales(units).includes(scale)) return `1" = ${scale / 12}'-0"`;
+  if (units === 'feet-inches' && scale >= 240 && scale % 12 === 0) return `1" = ${scale / 12}'-0"`;
   const inches = units === 'metric' ? undefined : INCHES_TO_A_FOOT.find(([s]) => s === scale)?.[1];
   return inches === undefined ? `1:${scale}` : `${inches} = 1'-0"`;
 }

@@ -1,0 +1,32 @@
+import type { Table } from '../../documents/table.js';
+import type { Draft } from '../draft.js';
+import type { TextPart } from './text-parts.js';
+
+/** What a permit set consists of, in the order of its sheets. */
+export const SHEET_KINDS = [
+  'cover',
+  'site',
+  'plan',
+  'footing',
+  'roof',
+  'elevations',
+  'sections',
+  'openings',
+  'courses',
+  'details',
+  'structure',
+  'laying',
+] as const;
+export type SheetKind = (typeof SHEET_KINDS)[number];
+
+/** Sheets that tell of one subject: its views, then its tables and texts. */
+export interface Chapter {
+  readonly kind: SheetKind;
+  /** What sheets without views are called, and those whose views name no title of their own. */
+  readonly title: string;
+  readonly drafts: readonly Draft[];
+  /** `house`: the one scale of plans, elevations and sections; else scales in the order in which they are tried. */
+  readonly scales: 'house' | readonly number[];
+  readonly tables: readonly Table[];
+  readonly texts: readonly TextPart[];
+}

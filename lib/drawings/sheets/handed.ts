@@ -1,0 +1,16 @@
+import type { Table } from '../../documents/table.js';
+
+/** What sheets show of other stages' results, handed over as neutral documents by the caller. */
+export interface HandedOver {
+  /** Tables of the sheets for structure and laying; a sheet without any is left out. */
+  readonly structure: readonly Table[];
+  readonly laying: readonly Table[];
+  /** Tables of moulds and courses, beside the developed courses. */
+  readonly moulds: readonly Table[];
+  /** Net floor of each room by its id, m2. */
+  readonly floors: Readonly<Record<string, number>>;
+  /** Mould of each course by dome and course: `hall 3`. */
+  readonly mouldOf: Readonly<Record<string, string>>;
+}
+
+export const NOTHING_HANDED: HandedOver = { structure: [], laying: [], moulds: [], floors: {}, mouldOf: {} };
