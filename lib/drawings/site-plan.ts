@@ -25,7 +25,7 @@ import { Layout, shapesOf } from './layout.js';
 import { leadersOut } from './leaders.js';
 import { loopOf, strokesOf } from './paths.js';
 import { nearestOf, type PlotSide, plotArea, plotSides, setbackLines } from './plot.js';
-import { writtenUnits } from './words.js';
+import { areaWords, writtenUnits } from './words.js';
 
 /** The house on its plot: boundary, setback, distances to every side, levels. `null` when no plot is given. */
 export function sitePlanDraft(house: HouseSetout): Draft | null {
@@ -75,7 +75,7 @@ export function sitePlanDraft(house: HouseSetout): Draft | null {
             : [`Dashed: setback of ${formatLength(setback, units)} from the boundary.`]),
           `Distances are level, from the boundary to the outer face of the structure; render of ${formatLength(house.house.wall.renderOutside, units)} takes as much of them. Ground beside the house ${formatLevel(ground, units)}.`,
           `The axis of ${first?.id} is taped from two sides of the boundary; all other places from it, as on the floor plan.`,
-          `Plot ${areaWords(Math.abs(plotArea(plot)), units)}; covered by the house ${areaWords(Math.abs(loopsArea(outline)), units)}, ${((100 * Math.abs(loopsArea(outline))) / Math.abs(plotArea(plot))).toFixed(1)} %.`,
+          `Plot ${areaWords(Math.abs(plotArea(plot)) / 1e6, units)}; covered by the house ${areaWords(Math.abs(loopsArea(outline)) / 1e6, units)}, ${((100 * Math.abs(loopsArea(outline))) / Math.abs(plotArea(plot))).toFixed(1)} %.`,
           'A surveyor confirms boundary, levels, services and right of way before digging.',
         ],
         general: [],
@@ -86,9 +86,6 @@ export function sitePlanDraft(house: HouseSetout): Draft | null {
   };
   return { id: 'site', units, figure, draw };
 }
-
-const areaWords = (mm2: number, units: Draft['units']): string =>
-  units === 'metric' ? `${(mm2 / 1e6).toFixed(1)} m²` : `${(mm2 / 92903.04).toFixed(0)} ft²`;
 
 const cross = (x: number, y: number, arm: number): Edge[] => [
   lineEdge([x - arm, y], [x + arm, y]),

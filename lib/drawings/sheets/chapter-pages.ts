@@ -26,7 +26,12 @@ export interface NamedPage {
 /** All pages of a chapter: its views, with tables beside them where there is room, then what is left of tables and texts. */
 export function chapterPages(maker: PageMaker, chapter: Chapter, chosen: Chosen, units: WrittenUnits): NamedPage[] {
   const { size } = chosen;
-  let blocks = [...tableBlocks(chapter.tables, size), ...chapter.texts.map((t) => textBlock(t, textWidthOn(size)))];
+  const beside = tableBlocks(chapter.beside, size);
+  let blocks = [
+    ...beside,
+    ...tableBlocks(chapter.tables(maker.handed), size),
+    ...chapter.texts.map((t) => textBlock(t, textWidthOn(size))),
+  ];
   const pages: NamedPage[] = [];
   for (const { drafts, scale } of groupsOf(maker, chapter, chosen)) {
     const page = maker.page(size, drafts, scale, blocks);
@@ -34,7 +39,8 @@ export function chapterPages(maker: PageMaker, chapter: Chapter, chosen: Chosen,
     blocks = blocks.filter((b) => !page.tables.includes(b));
     pages.push({ kind: chapter.kind, page, ...namesOf(chapter, page), scale: scaleWords(scale, units) });
   }
-  const rest = flowPages(size, blocks).map(
+  const told = chapter.drafts.length > 0 ? blocks.filter((b) => !beside.includes(b)) : blocks;
+  const rest = flowPages(size, told).map(
     (page): NamedPage => ({ kind: chapter.kind, page, title: chapter.title, id: chapter.kind, scale: '' }),
   );
   return numbered([...pages, ...rest]);

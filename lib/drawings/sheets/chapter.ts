@@ -1,5 +1,6 @@
 import type { Table } from '../../documents/table.js';
 import type { Draft } from '../draft.js';
+import type { HandedOver } from '../handed.js';
 import type { TextPart } from './text-parts.js';
 
 /** What a permit set consists of, in the order of its sheets. */
@@ -27,6 +28,8 @@ export interface Chapter {
   readonly drafts: readonly Draft[];
   /** `house`: the one scale of plans, elevations and sections; else scales in the order in which they are tried. */
   readonly scales: 'house' | readonly number[];
-  readonly tables: readonly Table[];
+  readonly tables: (handed: HandedOver) => readonly Table[];
+  /** Tables that stand beside the views where there is room, and are told elsewhere too. */
+  readonly beside: readonly Table[];
   readonly texts: readonly TextPart[];
 }

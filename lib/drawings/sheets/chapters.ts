@@ -1,71 +1,68 @@
 import { plotScales } from '../../documents/scales.js';
 import type { HouseSetout } from '../../setout/house.js';
 import { elevationDraft, SIDES } from '../elevation.js';
+import { footingPlanDraft } from '../footing-plan.js';
 import { planDraft } from '../plan.js';
-import { domeSchedule, openingSchedule } from '../schedules.js';
+import { roofPlanDraft } from '../roof-plan.js';
+import { openingSchedule, settingOutSchedule } from '../schedules.js';
 import { sectionDraft } from '../section.js';
 import { houseSections } from '../section-plane.js';
 import { sitePlanDraft } from '../site-plan.js';
 import { writtenUnits } from '../words.js';
 import type { Chapter, SheetKind } from './chapter.js';
 import { cautionPart, generalNotes, loadTable, materialTable, projectTable } from './cover.js';
-import type { HandedOver } from './handed.js';
 
-const blank = { drafts: [], scales: 'house', tables: [], texts: [] } as const;
+const blank = { drafts: [], scales: 'house', tables: () => [], beside: [], texts: [] } as const;
+
+type Made = Omit<Chapter, 'kind'> | null;
 
 /** Each kind of sheet's content; a chapter that is empty for a house has no sheet. Only those that are asked for are made. */
-const CHAPTERS: Readonly<Record<SheetKind, (house: HouseSetout, handed: HandedOver) => Chapter | null>> = {
-  cover: (house, handed) => ({
+const CHAPTERS: Readonly<Record<SheetKind, (house: HouseSetout) => Made>> = {
+  cover: (house) => ({
     ...blank,
-    kind: 'cover',
     title: 'Cover sheet',
-    tables: [projectTable(house, handed), loadTable(house), materialTable(house)],
+    tables: (handed) => [projectTable(house, handed), loadTable(house), materialTable(house)],
     texts: [generalNotes(house), cautionPart],
   }),
-  site: (house) => {
+  site(house) {
     const draft = sitePlanDraft(house);
-    return (
-      draft && {
-        ...blank,
-        kind: 'site',
-        title: 'Site plan',
-        drafts: [draft],
-        scales: plotScales(writtenUnits(house.house)),
-      }
-    );
+    return draft && { ...blank, title: 'Site plan', drafts: [draft], scales: plotScales(writtenUnits(house.house)) };
   },
   plan: (house) => ({
     ...blank,
-    kind: 'plan',
     title: 'Floor plan',
     drafts: [planDraft(house)],
-    tables: [domeSchedule(house)],
+    ...(house.footings.length + house.slabs.length > 0
+      ? { beside: [settingOutSchedule(house)] }
+      : { tables: () => [settingOutSchedule(house)] }),
   }),
-  footing: () => null,
-  roof: () => null,
+  footing(house) {
+    const draft = footingPlanDraft(house);
+    return (
+      draft && { ...blank, title: 'Footing and slab plan', drafts: [draft], tables: () => [settingOutSchedule(house)] }
+    );
+  },
+  roof: (house) => ({ ...blank, title: 'Roof plan', drafts: [roofPlanDraft(house)] }),
   elevations: (house) => ({
     ...blank,
-    kind: 'elevations',
     title: 'Elevations',
     drafts: SIDES.map((side) => elevationDraft(house, side)),
   }),
   sections: (house) => ({
     ...blank,
-    kind: 'sections',
     title: 'Sections',
     drafts: houseSections(house).map((plane) => sectionDraft(house, plane)),
   }),
   openings: (house) =>
-    house.arches.length === 0
-      ? null
-      : { ...blank, kind: 'openings', title: 'Opening schedule', tables: [openingSchedule(house)] },
+    house.arches.length === 0 ? null : { ...blank, title: 'Opening schedule', tables: () => [openingSchedule(house)] },
   courses: () => null,
   details: () => null,
-  structure: (_, { structure }) =>
-    structure.length === 0 ? null : { ...blank, kind: 'structure', title: 'Structural summary', tables: structure },
-  laying: (_, { laying }) =>
-    laying.length === 0 ? null : { ...blank, kind: 'laying', title: 'Laying table', tables: laying },
+  structure: () => ({ ...blank, title: 'Structural summary', tables: ({ structure }) => structure }),
+  laying: () => ({ ...blank, title: 'Laying table', tables: ({ laying }) => laying }),
 };
 
-export const chaptersOf = (house: HouseSetout, handed: HandedOver, kinds: readonly SheetKind[]): Chapter[] =>
-  kinds.flatMap((kind) => CHAPTERS[kind](house, handed) ?? []);
+export const chaptersOf = (house: HouseSetout, kinds: readonly SheetKind[]): Chapter[] =>
+  kinds.flatMap((kind) => {
+    const made = CHAPTERS[kind](house);
+    return made ? [{ ...made, kind }] : [];
+  });

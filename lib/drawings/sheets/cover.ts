@@ -1,10 +1,10 @@
 import { CAUTIONS } from '../../base/cautions.js';
 import { formatLength, formatQuantity } from '../../base/units.js';
-import type { House } from '../../description/house.js';
 import type { Column, Table } from '../../documents/table.js';
 import type { HouseSetout } from '../../setout/house.js';
+import type { HandedOver } from '../handed.js';
 import { roomNames } from '../plan-rooms.js';
-import type { HandedOver } from './handed.js';
+import { areaWords, writtenUnits } from '../words.js';
 import type { TextPart } from './text-parts.js';
 
 const column = (key: string, label: string): Column => ({ key, label, kind: 'text' });
@@ -43,9 +43,9 @@ export function projectTable(setout: HouseSetout, handed: HandedOver): Table {
       ? [
           [
             'net floor, all rooms',
-            area(
+            areaWords(
               floors.reduce((s, f) => s + f, 0),
-              house,
+              writtenUnits(house),
             ),
           ] as const,
         ]
@@ -53,10 +53,6 @@ export function projectTable(setout: HouseSetout, handed: HandedOver): Table {
     ['finished floor above ground', size(-house.site.ground)],
   ]);
 }
-
-/** An area in the reader's units. */
-export const area = (m2: number, { units }: Pick<House, 'units'>): string =>
-  units === 'ft' || units === 'in' ? `${(m2 / 0.09290304).toFixed(0)} ft²` : `${m2.toFixed(1)} m²`;
 
 /** What the house is to bear, as the description gives it. */
 export function loadTable({ house }: HouseSetout): Table {

@@ -4,12 +4,12 @@ import { scaleWords } from '../../documents/scales.js';
 import type { Sheet } from '../../documents/sheet.js';
 import type { Table } from '../../documents/table.js';
 import type { HouseSetout } from '../../setout/house.js';
+import { type HandedOver, NOTHING_HANDED } from '../handed.js';
 import { writtenUnits } from '../words.js';
 import { SHEET_KINDS } from './chapter.js';
 import { chapterPages, type NamedPage } from './chapter-pages.js';
 import { chaptersOf } from './chapters.js';
 import { chooseSize } from './choose.js';
-import { type HandedOver, NOTHING_HANDED } from './handed.js';
 import { askedOf, type SheetOptions } from './options.js';
 import { PageMaker } from './page-maker.js';
 import { drawingList, registerOf } from './register.js';
@@ -34,8 +34,8 @@ export function houseSheets(
 ): SheetSet {
   const units = writtenUnits(house.house);
   const wanted = SHEET_KINDS.filter((kind) => options.only?.includes(kind) ?? true);
-  const chapters = chaptersOf(house, handed, wanted);
-  const maker = new PageMaker(units);
+  const chapters = chaptersOf(house, wanted);
+  const maker = new PageMaker(units, handed);
   const shared = chapters.filter((c) => c.scales === 'house').flatMap((c) => c.drafts);
   const chosen = chooseSize(maker, shared, units, askedOf(options));
   const [covers, others] = [chapters.filter((c) => c.kind === 'cover'), chapters.filter((c) => c.kind !== 'cover')];
@@ -44,7 +44,12 @@ export function houseSheets(
   // The cover lists itself: as many pages as it turns out to take.
   const cover = (pages: readonly NamedPage[]): NamedPage[] =>
     covers.flatMap((chapter) =>
-      chapterPages(maker, { ...chapter, tables: [drawingList([...pages, ...body]), ...chapter.tables] }, chosen, units),
+      chapterPages(
+        maker,
+        { ...chapter, tables: (h) => [drawingList([...pages, ...body]), ...chapter.tables(h)] },
+        chosen,
+        units,
+      ),
     );
   let front = cover([]);
   for (let i = 0; i < 3; i++) front = cover(front);

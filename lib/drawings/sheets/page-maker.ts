@@ -4,6 +4,7 @@ import type { View } from '../../documents/drawing.js';
 import type { SheetSize } from '../../documents/sheet-size.js';
 import { bareView, type Draft } from '../draft.js';
 import type { FootSpec } from '../foot.js';
+import type { HandedOver } from '../handed.js';
 import { furnitureOf } from './furniture.js';
 import { composePage, type Page } from './page.js';
 
@@ -15,7 +16,10 @@ export class PageMaker {
   private readonly drawn = new Map<Draft, Map<number, { readonly view: View; readonly foot: FootSpec }>>();
   private readonly alone = new Map<string, boolean>();
 
-  constructor(private readonly units: WrittenUnits) {}
+  constructor(
+    private readonly units: WrittenUnits,
+    readonly handed: HandedOver,
+  ) {}
 
   /** Views on one sheet with what is said beside them and as many tables as find room; `null` when it is too much. */
   page(size: SheetSize, drafts: readonly Draft[], scale: number, tables: readonly Block[] = []): Page | null {
@@ -67,7 +71,7 @@ export class PageMaker {
     this.drawn.set(draft, scales);
     const known = scales.get(scale);
     if (known) return known;
-    const sketch = draft.draw(scale);
+    const sketch = draft.draw(scale, this.handed);
     const drawn = { view: bareView(draft, sketch), foot: sketch.foot };
     scales.set(scale, drawn);
     return drawn;

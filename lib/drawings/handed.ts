@@ -1,4 +1,4 @@
-import type { Table } from '../../documents/table.js';
+import type { Table } from '../documents/table.js';
 
 /** What sheets show of other stages' results, handed over as neutral documents by the caller. */
 export interface HandedOver {
