@@ -9,8 +9,10 @@ export interface HandedOver {
   readonly moulds: readonly Table[];
   /** Net floor of each room by its id, m2. */
   readonly floors: Readonly<Record<string, number>>;
+  /** Level of the ring tie in each dome that has one, by the dome's id, mm above the floor. */
+  readonly ties: Readonly<Record<string, number>>;
   /** Mould of each course by dome and course: `hall 3`. */
   readonly mouldOf: Readonly<Record<string, string>>;
 }
 
-export const NOTHING_HANDED: HandedOver = { structure: [], laying: [], moulds: [], floors: {}, mouldOf: {} };
+export const NOTHING_HANDED: HandedOver = { structure: [], laying: [], moulds: [], floors: {}, ties: {}, mouldOf: {} };

@@ -2,6 +2,7 @@ import { formatAngle, formatLength, formatLevel } from '../base/measures.js';
 import type { Column, Table } from '../documents/table.js';
 import type { HouseSetout } from '../setout/house.js';
 import { gridNames } from './grid.js';
+import { typeOf } from './opening-types.js';
 import { writtenUnits } from './words.js';
 
 const text = (key: string, label: string): Column => ({ key, label, kind: 'text' });
@@ -16,6 +17,7 @@ export function openingSchedule(house: HouseSetout): Table {
     id: 'opening-schedule',
     title: 'Openings',
     columns: [
+      text('type', 'type'),
       text('id', 'opening'),
       ...(house.domes.length > 1 ? [text('in', 'in')] : []),
       text('use', 'use'),
@@ -24,8 +26,15 @@ export function openingSchedule(house: HouseSetout): Table {
       size('height', 'clear height'),
       size('sill', 'level of sill'),
       text('head', 'head'),
+      size('rise', 'rise of head'),
+      size('ring', 'ring and jambs'),
+      text('made', 'ring made as'),
+      text('face', 'flat face beyond wall'),
+      size('frame', 'frame'),
+      size('depth', 'depth of niche'),
     ],
     rows: house.arches.map(({ opening, section }) => ({
+      type: typeOf(house, opening.id),
       id: opening.id,
       in: opening.in,
       use: opening.use,
@@ -34,6 +43,12 @@ export function openingSchedule(house: HouseSetout): Table {
       height: length(section.crownZ - section.sill),
       sill: formatLevel(section.sill, units),
       head: opening.head.shape,
+      rise: length(opening.head.rise),
+      ring: length(opening.arch.ring),
+      made: opening.arch.madeAs === 'cast' ? 'cast' : `${opening.arch.voussoirs} voussoirs`,
+      face: opening.arch.face === 'flush' ? 'flush' : length(opening.arch.face),
+      frame: opening.use === 'niche' ? null : length(opening.frame),
+      depth: opening.depth === null ? null : length(opening.depth),
     })),
   };
 }

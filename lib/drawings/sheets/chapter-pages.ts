@@ -68,11 +68,12 @@ interface Group {
 }
 
 function groupsOf(maker: PageMaker, chapter: Chapter, { size, scale }: Chosen): Group[] {
-  if (chapter.drafts.length === 0) return [];
-  if (chapter.scales === 'house') return grouped(maker, size, chapter.drafts, scale) ?? [];
+  const drafts = [...chapter.drafts, ...chapter.late(maker.handed)];
+  if (drafts.length === 0) return [];
+  if (chapter.scales === 'house') return grouped(maker, size, drafts, scale) ?? [];
   // The largest scale at which every view has room by itself.
   for (const each of chapter.scales) {
-    const groups = grouped(maker, size, chapter.drafts, each);
+    const groups = grouped(maker, size, drafts, each);
     if (groups) return groups;
   }
   return [];

@@ -26,6 +26,8 @@ export interface Chapter {
   /** What sheets without views are called, and those whose views name no title of their own. */
   readonly title: string;
   readonly drafts: readonly Draft[];
+  /** Views that can't be begun before other stages' results are known. */
+  readonly late: (handed: HandedOver) => readonly Draft[];
   /** `house`: the one scale of plans, elevations and sections; else scales in the order in which they are tried. */
   readonly scales: 'house' | readonly number[];
   readonly tables: (handed: HandedOver) => readonly Table[];

@@ -1,7 +1,12 @@
-import { plotScales } from '../../documents/scales.js';
+import { closeScales, courseScales, detailScales, partScales, plotScales } from '../../documents/scales.js';
 import type { HouseSetout } from '../../setout/house.js';
+import { coursesView, HALVES } from '../courses-view.js';
+import { details } from '../details/details.js';
+import { tieDetail } from '../details/tie.js';
 import { elevationDraft, SIDES } from '../elevation.js';
 import { footingPlanDraft } from '../footing-plan.js';
+import { openingTypes } from '../opening-types.js';
+import { openingView } from '../opening-view.js';
 import { planDraft } from '../plan.js';
 import { roofPlanDraft } from '../roof-plan.js';
 import { openingSchedule, settingOutSchedule } from '../schedules.js';
@@ -12,12 +17,12 @@ import { writtenUnits } from '../words.js';
 import type { Chapter, SheetKind } from './chapter.js';
 import { cautionPart, generalNotes, loadTable, materialTable, projectTable } from './cover.js';
 
-const blank = { drafts: [], scales: 'house', tables: () => [], beside: [], texts: [] } as const;
+const blank = { drafts: [], late: () => [], scales: 'house', tables: () => [], beside: [], texts: [] } as const;
 
-type Made = Omit<Chapter, 'kind'> | null;
+type Made = Omit<Chapter, 'kind'>;
 
 /** Each kind of sheet's content; a chapter that is empty for a house has no sheet. Only those that are asked for are made. */
-const CHAPTERS: Readonly<Record<SheetKind, (house: HouseSetout) => Made>> = {
+const CHAPTERS: Readonly<Record<SheetKind, (house: HouseSetout) => Made | readonly Made[] | null>> = {
   cover: (house) => ({
     ...blank,
     title: 'Cover sheet',
@@ -54,15 +59,42 @@ const CHAPTERS: Readonly<Record<SheetKind, (house: HouseSetout) => Made>> = {
     drafts: houseSections(house).map((plane) => sectionDraft(house, plane)),
   }),
   openings: (house) =>
-    house.arches.length === 0 ? null : { ...blank, title: 'Opening schedule', tables: () => [openingSchedule(house)] },
-  courses: () => null,
-  details: () => null,
+    house.arches.length === 0
+      ? null
+      : {
+          ...blank,
+          title: 'Opening schedule',
+          drafts: openingTypes(house).map((type) => openingView(house, type)),
+          scales: partScales(writtenUnits(house.house)),
+          tables: () => [openingSchedule(house)],
+        },
+  courses: (house) => ({
+    ...blank,
+    title: 'Block and mould schedule',
+    drafts: house.domes.flatMap((dome) => HALVES.map((half) => coursesView(house, dome, half))),
+    scales: courseScales(writtenUnits(house.house)),
+    tables: ({ moulds }) => moulds,
+  }),
+  details(house) {
+    const { large, small } = details(house);
+    const units = writtenUnits(house.house);
+    return [
+      { ...blank, title: 'Details of wall, openings and roof', drafts: large, scales: detailScales(units) },
+      {
+        ...blank,
+        title: 'Details of crown and tie',
+        drafts: small,
+        late: ({ ties }) => tieDetail(house, ties) ?? [],
+        scales: closeScales(units),
+      },
+    ];
+  },
   structure: () => ({ ...blank, title: 'Structural summary', tables: ({ structure }) => structure }),
   laying: () => ({ ...blank, title: 'Laying table', tables: ({ laying }) => laying }),
 };
 
 export const chaptersOf = (house: HouseSetout, kinds: readonly SheetKind[]): Chapter[] =>
   kinds.flatMap((kind) => {
-    const made = CHAPTERS[kind](house);
-    return made ? [{ ...made, kind }] : [];
+    const made = CHAPTERS[kind](house) ?? [];
+    return [made].flat().map((chapter) => ({ ...chapter, kind }));
   });
