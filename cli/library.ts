@@ -22,6 +22,7 @@ export type {
   Check,
   Column,
   DrawingSet,
+  HandedOver,
   House,
   HousePackage,
   PackageFile,

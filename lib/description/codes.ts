@@ -125,6 +125,10 @@ export const CODES = {
     'Two passages cross, or leave no piece of wall between them.',
     'Make them narrower, move their domes, or remove one.',
   ),
+  'partition-short': doc('A partition that is hardly one.', 'Set its ends further apart.'),
+  'partition-outside': doc('An end of a partition lies outside its room.', 'Move it inward.'),
+  'partition-before-opening': doc('A partition stands in front of an opening or passage.', 'Move it aside.'),
+  'partition-door': doc('A door that is wider or higher than its partition, or beyond its end.', 'Move or shrink it.'),
   'sill-of-door': doc('A door with a sill.', 'Remove the sill or make it a window.'),
   'sill-too-low': doc(
     'A window, vent or niche whose sill is nearly on the floor.',

@@ -14,6 +14,7 @@ import { addGrid } from './grid.js';
 import { NOTHING_HANDED } from './handed.js';
 import { addHeadroomWords, headroomLines, headroomOf, headroomWords } from './headroom.js';
 import { Layout } from './layout.js';
+import { addPartitionMarks, partitionPlans, partitionWords } from './partitions.js';
 import { PATTERN_OF, type Part, partAt } from './parts.js';
 import { planFigure } from './plan-figure.js';
 import { leafWords, leaves } from './plan-leaves.js';
@@ -54,7 +55,7 @@ export function planDraft(house: HouseSetout, height = PLAN_HEIGHT): Draft {
   const solid = (at: Vec2) => partAt(inStrip(at).house, [at[0], at[1], level]) !== null;
 
   const headroom = headroomOf(units);
-  const closing = [...leaves(house), ...headroomLines(house, headroom)];
+  const closing = [...leaves(house), ...partitionPlans(house, level), ...headroomLines(house, headroom)];
 
   const draw = (scale: number, { floors } = NOTHING_HANDED): DraftedView => {
     const layout = new Layout(scale, units, solid);
@@ -79,6 +80,7 @@ export function planDraft(house: HouseSetout, height = PLAN_HEIGHT): Draft {
     if (!many) addRoomNames(house, layout, floors);
     for (const passage of house.passages) addPassageWidth(house, passage, layout);
     const distances = addAxisDistances(house, layout);
+    addPartitionMarks(house, layout);
     addHeadroomWords(house, headroom, layout);
 
     const axes = (d: Vec2) => house.domes.map((dome) => dot2(dome.at, d));
@@ -105,6 +107,7 @@ export function planDraft(house: HouseSetout, height = PLAN_HEIGHT): Draft {
         `Cut ${formatLength(height, layout.units)} above finished floor; dashed: floor line and footing hidden by masonry or ground; dashed with two dots: overhead. Bearings clockwise from project north.`,
         ...(keys.length > 0 ? [`Openings: ${keys.map((k, i) => `(${i + 1}) ${k}`).join('; ')}.`] : []),
         headroomWords(house, headroom, units),
+        ...partitionWords(house, units),
         ...leafWords(house),
         ...clusterWords(house, layout),
         ...(distances.length > 0 ? [`Between axes: ${distances.join('; ')}.`] : []),

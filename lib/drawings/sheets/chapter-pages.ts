@@ -1,11 +1,12 @@
 import type { WrittenUnits } from '../../base/measures.js';
+import type { SheetKind } from '../../description/house.js';
 import type { Block } from '../../documents/block.js';
 import { scaleWords } from '../../documents/scales.js';
 import type { SheetSize } from '../../documents/sheet-size.js';
 import type { Table } from '../../documents/table.js';
 import { splitTable, tableBlock } from '../../documents/table-block.js';
 import type { Draft } from '../draft.js';
-import type { Chapter, SheetKind } from './chapter.js';
+import type { Chapter } from './chapter.js';
 import type { Chosen } from './choose.js';
 import { flowPages, tableRoom, textWidthOn } from './flow.js';
 import type { Page } from './page.js';

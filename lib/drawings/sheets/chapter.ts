@@ -1,24 +1,8 @@
+import type { SheetKind } from '../../description/house.js';
 import type { Table } from '../../documents/table.js';
 import type { Draft } from '../draft.js';
 import type { HandedOver } from '../handed.js';
 import type { TextPart } from './text-parts.js';
-
-/** What a permit set consists of, in the order of its sheets. */
-export const SHEET_KINDS = [
-  'cover',
-  'site',
-  'plan',
-  'footing',
-  'roof',
-  'elevations',
-  'sections',
-  'openings',
-  'courses',
-  'details',
-  'structure',
-  'laying',
-] as const;
-export type SheetKind = (typeof SHEET_KINDS)[number];
 
 /** Sheets that tell of one subject: its views, then its tables and texts. */
 export interface Chapter {

@@ -1,3 +1,4 @@
+import type { SheetKind } from '../../description/house.js';
 import { closeScales, courseScales, detailScales, partScales, plotScales } from '../../documents/scales.js';
 import type { HouseSetout } from '../../setout/house.js';
 import { coursesView, HALVES } from '../courses-view.js';
@@ -14,7 +15,7 @@ import { sectionDraft } from '../section.js';
 import { houseSections } from '../section-plane.js';
 import { sitePlanDraft } from '../site-plan.js';
 import { writtenUnits } from '../words.js';
-import type { Chapter, SheetKind } from './chapter.js';
+import type { Chapter } from './chapter.js';
 import { cautionPart, generalNotes, loadTable, materialTable, projectTable } from './cover.js';
 
 const blank = { drafts: [], late: () => [], scales: 'house', tables: () => [], beside: [], texts: [] } as const;

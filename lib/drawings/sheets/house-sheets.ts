@@ -1,40 +1,55 @@
 import { CAUTION } from '../../base/cautions.js';
-import type { Project } from '../../description/house.js';
+import type { DrawingChoice, Project } from '../../description/house.js';
+import { SHEET_KINDS } from '../../description/schema/drawings.js';
 import { scaleWords } from '../../documents/scales.js';
 import type { Sheet } from '../../documents/sheet.js';
-import type { Table } from '../../documents/table.js';
 import type { HouseSetout } from '../../setout/house.js';
 import { type HandedOver, NOTHING_HANDED } from '../handed.js';
 import { writtenUnits } from '../words.js';
-import { SHEET_KINDS } from './chapter.js';
+import type { Chapter } from './chapter.js';
 import { chapterPages, type NamedPage } from './chapter-pages.js';
 import { chaptersOf } from './chapters.js';
 import { chooseSize } from './choose.js';
-import { askedOf, type SheetOptions } from './options.js';
+import { drawingList } from './drawing-list.js';
+import { askedOf } from './options.js';
 import { PageMaker } from './page-maker.js';
-import { drawingList, registerOf } from './register.js';
 
-/** What a set was drawn on and how large, for a line of summary; and the list of its sheets. */
+/** What a set was drawn on and how large, for a line of summary. */
 export interface SheetSet {
   readonly sheets: readonly Sheet[];
   readonly summary: string;
-  readonly register: Table;
 }
 
 /**
  * A house's permit set: cover, plans, elevations, sections, schedules, details, tables, each on sheets of one size.
  * Plans, elevations and sections share one scale. What other stages found comes in as `handed`; sheets that show
  * nothing else are left out without it.
+ * @param options which sheets, on what size, how large; what is `null` is chosen
  * @throws RangeError when no sheet has the size's name.
  */
-export function houseSheets(
+export const houseSheets = (
   house: HouseSetout,
   handed: HandedOver = NOTHING_HANDED,
-  options: SheetOptions = {},
+  options: DrawingChoice = house.house.drawings,
+): SheetSet => beginSheets(house, options)(handed);
+
+/** The same in two steps: views are begun at once, and laid out on sheets when other stages' results are known. */
+export function beginSheets(
+  house: HouseSetout,
+  options: DrawingChoice = house.house.drawings,
+): (handed: HandedOver) => SheetSet {
+  const wanted = SHEET_KINDS.filter((kind) => options.sheets?.includes(kind) ?? true);
+  const chapters = chaptersOf(house, wanted);
+  return (handed) => sheetsOf(house, chapters, options, handed);
+}
+
+function sheetsOf(
+  house: HouseSetout,
+  chapters: readonly Chapter[],
+  options: DrawingChoice,
+  handed: HandedOver,
 ): SheetSet {
   const units = writtenUnits(house.house);
-  const wanted = SHEET_KINDS.filter((kind) => options.only?.includes(kind) ?? true);
-  const chapters = chaptersOf(house, wanted);
   const maker = new PageMaker(units, handed);
   const shared = chapters.filter((c) => c.scales === 'house').flatMap((c) => c.drafts);
   const chosen = chooseSize(maker, shared, units, askedOf(options));
@@ -74,7 +89,6 @@ export function houseSheets(
   return {
     sheets,
     summary: `${sheets.length} ${sheets.length === 1 ? 'sheet' : 'sheets'} of ${chosen.size.name}${drawn}: ${chosen.because}`,
-    register: registerOf(sheets, units),
   };
 }
 
