@@ -69,7 +69,7 @@ export function tieDetail(house: HouseSetout, levels: Readonly<Record<string, nu
             : `laps ${formatLength(tie.lap, units)}, staggered a quarter of the ring`,
       },
       {
-        at: [middle - dome.thickness * 0.3, z - 180],
+        at: bars[0] as Vec2,
         text: 'against rust: stainless, galvanised or in dense mortar, as the engineer asks',
       },
     ],

@@ -13,8 +13,8 @@ export function namesOf(chapter: Chapter, { views }: Page): { title: string; id:
   }
   if (chapter.kind === 'sections') {
     const sections = views.filter(({ view }) => view.id.startsWith('section-'));
-    const marks = sections.map(({ view }) => view.title.replace(/^Section /, ''));
-    const letters = sections.map(({ view }) => view.id.replace(/^section-/, ''));
+    const marks = sections.map(({ view }) => view.title.replace(/^Section /, '').replace(/, part .*/, ''));
+    const letters = sections.map(({ view }) => view.id.replace(/^section-/, '').replace(/-part-.*/, ''));
     const noun = sections.length === 1 ? 'section' : 'sections';
     return { title: capital(`${noun} ${range(marks, ' to ')}`), id: `${noun}-${range(letters, '-')}` };
   }
