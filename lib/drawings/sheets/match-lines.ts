@@ -137,7 +137,9 @@ export function keyDraft(draft: Draft, size: SheetSize, scale: number): Draft {
     ...draft,
     id: `${draft.id}-key`,
     draw(at, handed): DraftedView {
-      const { layout, foot } = draft.draw(at, handed);
+      const { layout: whole, foot } = draft.draw(at, handed);
+      const layout = new Layout(at, draft.units);
+      layout.add(...whole.primitives.filter(onKey));
       for (const { figure, id } of parts()) {
         const name = id.replace(/^.*-part-/, '').toUpperCase();
         layout.add(
@@ -152,6 +154,12 @@ export function keyDraft(draft: Draft, size: SheetSize, scale: number): Draft {
     },
   };
 }
+
+/** At a key's small scale only outlines and distances are read. */
+const onKey = (p: Primitive): boolean =>
+  p.kind === 'dimension'
+    ? p.type === 'linear' || (p.type === 'aligned' && p.prefix === 'axes ')
+    : isPlain(p) && p.kind !== 'text' && !('layer' in p && p.kind === 'circle' && p.layer === 'axis');
 
 function once<A, T>(make: (arg?: A) => T): (arg?: A) => T {
   let made: { readonly of: A | undefined; readonly value: T } | null = null;
