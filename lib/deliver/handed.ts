@@ -63,6 +63,7 @@ const without = (table: Table, keys: readonly string[]): Table => ({
 export function handedOver(known: Study): HandedOver {
   const { plan, setout, laid, statics, dwelling, laying } = known;
   return {
+    statics,
     structure: TABLES.filter(({ id }) => id.startsWith('struct')).map((t) => without(t.of(known), LEFT_OUT)),
     laying: [layingTable(setout, laying)],
     moulds: [only(mouldTable(plan, laid), MOULD_COLUMNS), only(courseTable(plan, laid), COURSE_COLUMNS)],

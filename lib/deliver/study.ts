@@ -13,6 +13,7 @@ import { staticsOf } from '../statics/statics.js';
 import { tieSteelKg } from '../statics/tie.js';
 import { drawingRegister } from '../tables/drawing-register.js';
 import { courseMould, type MouldOf } from '../works/calendar.js';
+import { type Warmth, warmthOf } from '../works/warmth.js';
 import { type Works, worksOf } from '../works/works.js';
 import { handedOver } from './handed.js';
 
@@ -32,6 +33,7 @@ export interface Study {
   readonly laying: readonly CourseLaying[];
   readonly dwelling: Dwelling;
   readonly works: Works;
+  readonly warmth: Warmth;
 }
 
 /** @param drawn the list of sheets where another thread has drawn them */
@@ -49,6 +51,7 @@ export function study(house: House, drawn: () => Table | null = () => null): Stu
   const dwelling = once(() => dwellingOf(setout));
   const sheets = once(() => houseSheets(setout, handedOver(known)));
   const register = once(() => drawn() ?? drawingRegister(sheets().sheets));
+  const warmth = once(() => warmthOf(setout));
   const known: Study = {
     plan,
     setout,
@@ -75,6 +78,9 @@ export function study(house: House, drawn: () => Table | null = () => null): Stu
     },
     get register() {
       return register();
+    },
+    get warmth() {
+      return warmth();
     },
   };
   return known;

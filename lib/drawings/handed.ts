@@ -1,7 +1,10 @@
 import type { Table } from '../documents/table.js';
+import type { Statics } from '../statics/results.js';
 
 /** What sheets show of other stages' results, handed over as neutral documents by the caller. */
 export interface HandedOver {
+  /** Forces of each dome, for sections with the line of thrust. */
+  readonly statics: Statics | null;
   /** Tables of the sheets for structure and laying; a sheet without any is left out. */
   readonly structure: readonly Table[];
   readonly laying: readonly Table[];
@@ -15,4 +18,12 @@ export interface HandedOver {
   readonly mouldOf: Readonly<Record<string, string>>;
 }
 
-export const NOTHING_HANDED: HandedOver = { structure: [], laying: [], moulds: [], floors: {}, ties: {}, mouldOf: {} };
+export const NOTHING_HANDED: HandedOver = {
+  statics: null,
+  structure: [],
+  laying: [],
+  moulds: [],
+  floors: {},
+  ties: {},
+  mouldOf: {},
+};

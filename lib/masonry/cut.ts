@@ -34,6 +34,7 @@ export function cutBlock(
   const volume = cutVolume(body, near);
   const uncut = whole.volume * (1 - NO_CUT);
   if (volume >= uncut) return { kept: [whole], slivers: [] };
+  if (volume <= whole.volume * NO_CUT) return { kept: [], slivers: [] };
 
   const touching = near.length === 1 ? near : near.filter((c) => cutVolume(body, [c]) < uncut);
   const cutBy = touching.map((c) => c.id);

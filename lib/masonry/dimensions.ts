@@ -35,6 +35,7 @@ export interface BlockDimensions {
   };
 }
 
+/** Sizes of a block in its place, before any cut: edges as arc and chord, heights, angles, sagittas. Lengths mm, angles radians. */
 export function blockDimensions(dome: DomeSetout, block: Block): BlockDimensions {
   const span = dome[block.part];
   const t = dome.thickness;

@@ -3,9 +3,8 @@ import type { Course } from '../setout/courses.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { archesOf, earlierThan, type HouseSetout, passagesOf } from '../setout/house.js';
 import { seenFrom } from '../setout/passage.js';
-import { spanPoint } from '../setout/span.js';
 import type { Block, LaidBlock, LaidHouse, Sliver } from './block.js';
-import { comesNear } from './column.js';
+import { comesNear, footOf, reaching } from './column.js';
 import { blockBody, cutBlock } from './cut.js';
 import { type Cutter, sectionCutter, shellCutter } from './cutter.js';
 import { wholeVolume } from './measure.js';
@@ -26,8 +25,9 @@ export function cuttersOf(house: HouseSetout, dome: DomeSetout, grow = house.hou
 }
 
 function layCourse(house: HouseSetout, dome: DomeSetout, course: Course): LaidHouse {
-  const cutters = cuttersAt(house, dome, course);
-  const narrowest = dome[course.part].at(course.to).r;
+  const span = dome[course.part];
+  const cutters = reaching(cuttersOf(house, dome), span, [course.bed, course.to], dome.thickness);
+  const foot = footOf(dome, course);
   const ring = ringOf(dome, course);
   // Blocks of one length are equal: what is measured of one stands for all.
   const volumes = new Map<number, number>();
@@ -37,19 +37,12 @@ function layCourse(house: HouseSetout, dome: DomeSetout, course: Course): LaidHo
     const volume = volumes.get(modules) ?? wholeVolume(blockBody(house, dome, block));
     volumes.set(modules, volume);
     const whole = { ...block, volume, longestRun: course.midRadius * (block.endRad - block.startRad) };
-    const near = cutters.filter((c) => comesNear(c, narrowest, [block.startRad, block.endRad]));
+    const near = cutters.filter((c) => comesNear(c, foot, [block.startRad, block.endRad]));
     const left = near.length === 0 ? { kept: [whole], slivers: [] } : cutBlock(house, dome, whole, near);
     blocks.push(...left.kept);
     slivers.push(...left.slivers);
   }
   return { blocks, slivers };
-}
-
-function cuttersAt(house: HouseSetout, dome: DomeSetout, course: Course): Cutter[] {
-  const span = dome[course.part];
-  const low = span.at(course.bed).z;
-  const high = spanPoint(span, course.to, dome.thickness)[1];
-  return cuttersOf(house, dome).filter(({ lowZ, highZ }) => lowZ < high && highZ > low);
 }
 
 /**

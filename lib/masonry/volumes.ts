@@ -1,8 +1,16 @@
-import { intervalsLength, subtractIntervals } from '../math/intervals.js';
 import { integrate, integrateSoftEnds } from '../math/quadrature.js';
 import { perpendBearings } from '../setout/courses.js';
 import type { DomeSetout } from '../setout/dome.js';
-import { bearingColumn, type ColumnBody, columnRuns, comesNear, fullTurn, revolvedBox } from './column.js';
+import {
+  bearingColumn,
+  type ColumnBody,
+  columnLeft,
+  comesNear,
+  footOf,
+  fullTurn,
+  reaching,
+  revolvedBox,
+} from './column.js';
 import type { Cutter } from './cutter.js';
 import { cutVolume, measureColumns, wholeVolume } from './measure.js';
 
@@ -12,21 +20,18 @@ import { cutVolume, measureColumns, wholeVolume } from './measure.js';
 export function bedJointVolume(dome: DomeSetout, index: number, cutters: readonly Cutter[]): number {
   const course = courseOf(dome, index);
   const span = dome[course.part];
-  const ring = revolvedBox(
-    span,
-    [course.from, course.bed],
-    [0, dome.thickness],
-    fullTurn(cutters, span.at(course.to).r),
-  );
-  return cutVolume(ring, cutters);
+  const s = [course.from, course.bed] as const;
+  const near = reaching(cutters, span, s, dome.thickness);
+  return cutVolume(revolvedBox(span, s, [0, dome.thickness], fullTurn(near, span.at(course.to).r)), near);
 }
 
 /** A course over its bed joint, blocks and perpends as one curved ring less what the arches take. */
 export function blockRingVolume(dome: DomeSetout, index: number, cutters: readonly Cutter[]): number {
   const course = courseOf(dome, index);
   const span = dome[course.part];
-  const ring = revolvedBox(span, [course.bed, course.to], [0, dome.thickness], fullTurn(cutters, span.at(course.to).r));
-  return cutVolume(ring, cutters);
+  const s = [course.bed, course.to] as const;
+  const near = reaching(cutters, span, s, dome.thickness);
+  return cutVolume(revolvedBox(span, s, [0, dome.thickness], fullTurn(near, span.at(course.to).r)), near);
 }
 
 /** Perpends of one course, each a wedge between planes through the axis. */
@@ -34,13 +39,13 @@ export function perpendVolume(dome: DomeSetout, index: number, cutters: readonly
   const course = courseOf(dome, index);
   const margin = course.perpend / 2 / course.midRadius;
   const span = dome[course.part];
-  const narrowest = span.at(course.to).r;
+  const foot = footOf(dome, course);
   const wedgeAt = (at: number) =>
     revolvedBox(span, [course.bed, course.to], [0, dome.thickness], [at - margin, at + margin]);
   const whole = wholeVolume(wedgeAt(0));
   let sum = 0;
   for (const at of perpendBearings(course)) {
-    const near = cutters.filter((c) => comesNear(c, narrowest, [at - margin, at + margin]));
+    const near = cutters.filter((c) => comesNear(c, foot, [at - margin, at + margin]));
     sum += near.length === 0 ? whole : cutVolume(wedgeAt(at), near);
   }
   return sum;
@@ -75,17 +80,19 @@ function skewbackBodies(dome: DomeSetout, cutters: readonly Cutter[]): ColumnBod
  */
 export function cutJointVolume(dome: DomeSetout, bare: readonly Cutter[], grown: readonly Cutter[]): number {
   if (grown.length === 0) return 0;
-  const both = [...bare, ...grown];
-  const joint = (body: ColumnBody) =>
-    measureColumns(body, both, (column) => {
-      const left = columnRuns(column, grown);
-      return intervalsLength(subtractIntervals(columnRuns(column, bare), left));
-    });
-  const rings = dome.courses.map((course) => {
+  // A grown cutter takes all that its bare one does.
+  const joint = (body: ColumnBody, one: readonly Cutter[], other: readonly Cutter[]) =>
+    measureColumns(body, [...one, ...other], (column) => columnLeft(column, one) - columnLeft(column, other));
+  let sum = 0;
+  for (const course of dome.courses) {
     const span = dome[course.part];
-    return revolvedBox(span, [course.from, course.to], [0, dome.thickness], fullTurn(grown, span.at(course.to).r));
-  });
-  return [...rings, ...skewbackBodies(dome, grown)].reduce((sum, body) => sum + joint(body), 0);
+    const s = [course.from, course.to] as const;
+    const other = reaching(grown, span, s, dome.thickness);
+    if (other.length === 0) continue;
+    const ring = revolvedBox(span, s, [0, dome.thickness], fullTurn(other, span.at(course.to).r));
+    sum += joint(ring, reaching(bare, span, s, dome.thickness), other);
+  }
+  return skewbackBodies(dome, grown).reduce((all, body) => all + joint(body, bare, grown), sum);
 }
 
 /** Ring over radii [from, to] between a level bottom and the height `top(r)`; i goes up, j outward. */

@@ -14,6 +14,7 @@ import { openingSchedule, settingOutSchedule } from '../schedules.js';
 import { sectionDraft } from '../section.js';
 import { houseSections } from '../section-plane.js';
 import { sitePlanDraft } from '../site-plan.js';
+import { thrustDrafts } from '../thrust-section.js';
 import { writtenUnits } from '../words.js';
 import type { Chapter } from './chapter.js';
 import { cautionPart, generalNotes, loadTable, materialTable, projectTable } from './cover.js';
@@ -90,7 +91,13 @@ const CHAPTERS: Readonly<Record<SheetKind, (house: HouseSetout) => Made | readon
       },
     ];
   },
-  structure: () => ({ ...blank, title: 'Structural summary', tables: ({ structure }) => structure }),
+  structure: (house) => ({
+    ...blank,
+    title: 'Structural summary',
+    late: ({ statics }) => (statics ? thrustDrafts(house, statics) : []),
+    scales: courseScales(writtenUnits(house.house)),
+    tables: ({ structure }) => structure,
+  }),
   laying: () => ({ ...blank, title: 'Laying table', tables: ({ laying }) => laying }),
 };
 
