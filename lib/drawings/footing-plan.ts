@@ -17,7 +17,7 @@ import { baseReach } from './extent.js';
 import { footprint } from './footprint.js';
 import { addGrid } from './grid.js';
 import { Layout } from './layout.js';
-import { leadersOut } from './leaders.js';
+import { placeNote } from './leaders.js';
 import { inEarlier, partAt } from './parts.js';
 import { loopOf, strokesOf } from './paths.js';
 import { quickHouse } from './quick-house.js';
@@ -183,6 +183,6 @@ function addLevels(house: HouseSetout, layout: Layout): void {
     const at: Vec2 = [far.at[0] + radius * cos(angle), far.at[1] + radius * sin(angle)];
     const inside = ([x, y]: Vec2) =>
       house.domes.some((d) => length2(sub2([x, y], d.at)) < d.springingRadius + d.thickness + 300);
-    layout.place(leadersOut({ at, text, first: angle, longest: 74, inside, across: true }, layout));
+    placeNote({ at, text, first: angle, longest: 74, inside, across: true }, layout);
   });
 }

@@ -17,7 +17,7 @@ import { TEXT } from './foot-blocks.js';
 import { addGrid } from './grid.js';
 import { underRoof } from './ground.js';
 import { Layout } from './layout.js';
-import { leadersOut } from './leaders.js';
+import { placeNote } from './leaders.js';
 import { houseEdges } from './level-figure.js';
 import { inEarlier } from './parts.js';
 import { strokesOf } from './paths.js';
@@ -74,7 +74,7 @@ export function roofPlanDraft(house: HouseSetout): Draft {
     const note = (at: Vec2, text: string, across: boolean) => {
       const away = sub2(at, middle);
       const first = length2(away) < 1 ? Math.PI / 4 : atan2(away[1], away[0]);
-      layout.place(leadersOut({ at, text, first, longest: 74, inside, across }, layout));
+      placeNote({ at, text, first, longest: 74, inside, across }, layout);
     };
     for (const d of house.domes)
       note(d.at, `${d.id}: ${d.curb ? 'curb' : 'crown'} ${formatLevel(d.topZ, units)}`, true);

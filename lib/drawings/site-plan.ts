@@ -22,7 +22,7 @@ import { TEXT } from './foot-blocks.js';
 import { footprint } from './footprint.js';
 import { underRoof } from './ground.js';
 import { Layout, shapesOf } from './layout.js';
-import { leadersOut } from './leaders.js';
+import { placeNote } from './leaders.js';
 import { loopOf, strokesOf } from './paths.js';
 import { nearestOf, type PlotSide, plotArea, plotSides, setbackLines } from './plot.js';
 import { areaWords, writtenUnits } from './words.js';
@@ -61,7 +61,7 @@ export function sitePlanDraft(house: HouseSetout): Draft | null {
         inside: ([x, y]: Vec2) => underRoof(house, x, y),
         across: true,
       };
-      layout.place(leadersOut(spec, layout));
+      placeNote(spec, layout);
     }
     addCaption(layout, sides, 'boundary of the plot', 3);
     layout.add(...strokesOf('hidden', besideTexts(back, layout)));

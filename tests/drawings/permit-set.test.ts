@@ -36,10 +36,10 @@ function written(sheets: readonly Sheet[], kind: string): string {
 const small = samples().filter(([name]) => /garden-studio|family-house|creek-cabin/.test(name));
 
 describe('the permit set shows every element on the sheets that it belongs to', () => {
-  it.each(small)('%s', (_, setout) => {
-    const { house } = setout;
+  it.each(small)('%s', (_, { house }) => {
     const units = writtenUnits(house);
     const known = study(house);
+    const { setout } = known;
     const { sheets } = known.sheets;
     for (const sheet of sheets) expect(auditSheet(sheet), sheet.id).toEqual([]);
     const on = (kind: string) => written(sheets, kind);
