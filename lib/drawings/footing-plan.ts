@@ -70,9 +70,9 @@ export function footingPlanDraft(house: HouseSetout): Draft | null {
       foot: {
         title: 'Footing and slab plan',
         notes: [
-          `Cut ${formatLength(-level, units)} below finished floor; dashed with two dots: faces of the walls above. The footing is as wide and as deep under barrels and passages.`,
+          `Cut ${formatLength(-level, units)} below finished floor; dashed with two dots: faces of the walls above.${footing ? ' The footing is as wide and as deep under barrels and passages.' : ''}`,
           baseWords(house.house, units),
-          'Trench bottom: undisturbed ground, dry, free of roots; blinding before reinforcement. Bars, links and laps of the footing are the engineer’s.',
+          `${footing ? 'Trench bottom' : 'Under the slab'}: undisturbed ground, dry, free of roots; blinding before reinforcement. Bars, links and laps of the concrete are the engineer’s.`,
           'Under the slab: compacted free-draining fill, a sheet against damp lapped into the damp-proof course (see details). Sleeves for services go in before casting. Common practice, no source.',
         ],
         general: [],

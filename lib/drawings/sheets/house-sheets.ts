@@ -73,7 +73,7 @@ function sheetsOf(
   const sheets = pages.map(({ page, title, id, scale }, i): Sheet => {
     const n = i + 1;
     return {
-      id: `sheet-${n}-${id}`,
+      id: `sheet-${String(n).padStart(String(pages.length).length, '0')}-${id}`,
       size: chosen.size,
       views: page.views,
       paper: page.paper,
