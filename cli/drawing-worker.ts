@@ -1,16 +1,21 @@
 import { parentPort } from 'node:worker_threads';
 import { DescriptionError } from '../lib/base/problems.js';
 import { drawHouse } from '../lib/deliver/drawings.js';
-import type { Drawn } from './drawing-thread.js';
-import type { House } from './library.js';
+import type { Drawn, Order } from './drawing-thread.js';
+import type { HandedOver, House } from './library.js';
 import { tools } from './tools.js';
+
+let handOver: (handed: HandedOver) => void = () => undefined;
+const handed = new Promise<HandedOver>((resolve) => {
+  handOver = resolve;
+});
 
 // What makes PDF is got ready while the other thread still reads.
 const pdf = tools.pdf();
 
 async function draw(house: House): Promise<Drawn> {
   try {
-    return { set: await drawHouse(house, await pdf) };
+    return { set: await drawHouse(house, handed, await pdf) };
   } catch (error) {
     // An error's class doesn't cross between threads; its problems do.
     if (error instanceof DescriptionError) return { problems: error.problems };
@@ -19,4 +24,8 @@ async function draw(house: House): Promise<Drawn> {
 }
 
 // One house and its end: the thread lives no longer than that.
-parentPort?.once('message', async (house: House) => parentPort?.postMessage(await draw(house)));
+parentPort?.on('message', async (order: Order) => {
+  if ('handed' in order) return handOver(order.handed);
+  parentPort?.postMessage(await draw(order.house));
+  parentPort?.close();
+});

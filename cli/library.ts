@@ -30,6 +30,7 @@ export type {
   Check,
   Column,
   DrawingSet,
+  HandedOver,
   House,
   HousePackage,
   LengthUnit,

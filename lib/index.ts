@@ -65,10 +65,11 @@ export type { Facts, Group, Instance, Material, Placement, Scene, SceneNode } fr
 export { auditSheet, type PlacedView, type Sheet } from './documents/sheet.js';
 export type { Cell, Column, Table } from './documents/table.js';
 export { elevationView } from './drawings/elevation.js';
+export type { HandedOver } from './drawings/handed.js';
 export { houseViews } from './drawings/house-views.js';
 export { planView } from './drawings/plan.js';
 export { sectionView } from './drawings/section.js';
-export { houseSheets, type SheetSet } from './drawings/sheets/house-sheets.js';
+export { beginSheets, houseSheets, type SheetSet } from './drawings/sheets/house-sheets.js';
 export { thrustViews } from './drawings/thrust-section.js';
 export { dwellingChecks } from './dwelling/checks.js';
 export { type Dwelling, dwellingOf, type OpeningSizes, type RoomSizes } from './dwelling/dwelling.js';

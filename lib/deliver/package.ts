@@ -2,12 +2,14 @@ import { CAUTIONS } from '../base/cautions.js';
 import type { Check } from '../base/figures.js';
 import type { House, LengthUnit } from '../description/house.js';
 import type { Table } from '../documents/table.js';
+import type { HandedOver } from '../drawings/handed.js';
 import type { KernelSource } from '../solids/kernel.js';
 import type { CsvOptions } from '../writers/csv.js';
 import type { PageSource } from '../writers/html-model.js';
 import type { PdfSource } from '../writers/pdf/source.js';
 import type { DrawingSet } from './drawings.js';
 import type { PackageFile } from './file.js';
+import { handedOver } from './handed.js';
 import { judged } from './judged.js';
 import { type Study, study } from './study.js';
 import { TABLES, tablesOf } from './tables.js';
@@ -26,7 +28,7 @@ export interface Tools {
   /** The script of the model's page; without it there is no page. */
   readonly page?: () => Promise<PageSource>;
   /** Draws on another thread at the same time, by `drawHouse`; drawn on this one when missing. */
-  readonly drawApart?: (house: House) => Promise<DrawingSet>;
+  readonly drawApart?: (house: House, handed: Promise<HandedOver>) => Promise<DrawingSet>;
 }
 
 /** What was found out of a house. Figures stand in SI: mm, kPa, kN, kg, m2. */
@@ -71,21 +73,33 @@ export const houseTable = (house: House, id: string): Table | undefined =>
 export async function buildPackage(house: House, tools: Tools, options: PackageOptions = {}): Promise<HousePackage> {
   const wanted = OUTPUT_GROUPS.filter((group) => options.only?.includes(group) ?? true);
   const tell = options.progress ?? (() => undefined);
-  // Drawings know nothing of blocks and solids, and take as long as both.
-  const aside = wanted.length > 1 && wanted.includes('drawings') ? tools.drawApart?.(house) : undefined;
+  // Drawings need little of other results, and take as long as all of them.
+  let handOver: (handed: HandedOver) => void = () => undefined;
+  const handed = new Promise<HandedOver>((resolve) => {
+    handOver = resolve;
+  });
+  const aside = wanted.length > 1 && wanted.includes('drawings') ? tools.drawApart?.(house, handed) : undefined;
   // Trouble there is told when its files are waited for.
   aside?.catch(() => undefined);
   tell('laying courses');
-  const known = study(house);
+  let drawn: DrawingSet | null = null;
+  const known = study(house, () => drawn?.register ?? null);
+  if (aside) handOver(handedOver(known));
   const made = new Map<OutputGroup, Made>();
   for (const group of wanted) {
-    if (aside && group === 'drawings') continue;
+    // The tables list the sheets.
+    if (aside && (group === 'drawings' || group === 'tables')) continue;
     tell(STAGES[group]);
     made.set(group, await make(known, group, tools, options));
   }
   if (aside) {
     tell(STAGES.drawings);
-    made.set('drawings', toldOfDrawings(await aside));
+    drawn = await aside;
+    made.set('drawings', toldOfDrawings(drawn));
+    if (wanted.includes('tables')) {
+      tell(STAGES.tables);
+      made.set('tables', await make(known, 'tables', tools, options));
+    }
   }
   const { summary, ...rest } = verdict(known);
   const parts = wanted.flatMap((group) => made.get(group) ?? []);
@@ -113,7 +127,7 @@ const STAGES: Readonly<Record<OutputGroup, string>> = {
 async function make(known: Study, group: OutputGroup, tools: Tools, { csv }: PackageOptions): Promise<Made> {
   if (group === 'drawings') {
     const [{ drawingSet }, pdf] = await Promise.all([import('./drawings.js'), tools.pdf?.()]);
-    return toldOfDrawings(await drawingSet(known.setout, pdf));
+    return toldOfDrawings(await drawingSet(known.setout.house, known.sheets, pdf));
   }
   if (group === 'model') {
     const [{ modelFiles }, kernel, page] = await Promise.all([import('./model.js'), tools.kernel(), tools.page?.()]);

@@ -1,4 +1,6 @@
 import type { House } from '../description/house.js';
+import type { Table } from '../documents/table.js';
+import { houseSheets, type SheetSet } from '../drawings/sheets/house-sheets.js';
 import { type Dwelling, dwellingOf } from '../dwelling/dwelling.js';
 import { type Balance, balanceOf } from '../masonry/balance.js';
 import type { LaidHouse } from '../masonry/block.js';
@@ -9,12 +11,18 @@ import { type CourseLaying, layingOf } from '../statics/laying-courses.js';
 import type { Statics } from '../statics/results.js';
 import { staticsOf } from '../statics/statics.js';
 import { tieSteelKg } from '../statics/tie.js';
+import { drawingRegister } from '../tables/drawing-register.js';
 import { courseMould, type MouldOf } from '../works/calendar.js';
 import { type Warmth, warmthOf } from '../works/warmth.js';
 import { type Works, worksOf } from '../works/works.js';
+import { handedOver } from './handed.js';
 
 /** Everything that is known of a house before solids and drawings are made; each part worked out when first asked for. */
 export interface Study {
+  /** The permit set, laid out. */
+  readonly sheets: SheetSet;
+  /** The list of its sheets. */
+  readonly register: Table;
   /** Bond and moulds. */
   readonly plan: MasonryPlan;
   /** In bond, with the perpends that the moulds leave. */
@@ -28,7 +36,8 @@ export interface Study {
   readonly warmth: Warmth;
 }
 
-export function study(house: House): Study {
+/** @param drawn the list of sheets where another thread has drawn them */
+export function study(house: House, drawn: () => Table | null = () => null): Study {
   const plan = planMasonry(setOutHouse(house));
   const { setout } = plan;
   const nameOf = mouldNames(plan);
@@ -40,8 +49,10 @@ export function study(house: House): Study {
   const works = once(() => worksOf(setout, laid(), balance(), { ringSteelKg: tieSteelKg(setout), mouldOf }));
   const laying = once(() => layingOf(setout, laid()));
   const dwelling = once(() => dwellingOf(setout));
+  const sheets = once(() => houseSheets(setout, handedOver(known)));
+  const register = once(() => drawn() ?? drawingRegister(sheets().sheets));
   const warmth = once(() => warmthOf(setout));
-  return {
+  const known: Study = {
     plan,
     setout,
     get laid() {
@@ -62,10 +73,17 @@ export function study(house: House): Study {
     get works() {
       return works();
     },
+    get sheets() {
+      return sheets();
+    },
+    get register() {
+      return register();
+    },
     get warmth() {
       return warmth();
     },
   };
+  return known;
 }
 
 function once<T extends object>(make: () => T): () => T {

@@ -31,6 +31,7 @@ const entry = (id: string, about: string, of: TableEntry['of']): TableEntry => (
 
 /** Every table, in the order in which a house is built. */
 export const TABLES: readonly TableEntry[] = [
+  entry('drawing-register', 'every sheet of the drawings', (s) => s.register),
   entry('pegs', 'where each peg goes, with tapes from two datum pegs', (s) => pegTable(s.setout)),
   entry('circles', 'circles of footing, wall and slab to scribe', (s) => circleTable(s.setout)),
   entry('bearings', 'openings and passages by chord from a mark', (s) => bearingTable(s.setout)),

@@ -142,6 +142,10 @@ export const CODES = {
     'Two passages cross, or leave no piece of wall between them.',
     'Make them narrower, move their domes, or remove one.',
   ),
+  'partition-short': doc('A partition that is hardly one.', 'Set its ends further apart.'),
+  'partition-outside': doc('An end of a partition lies outside its room.', 'Move it inward.'),
+  'partition-before-opening': doc('A partition stands in front of an opening or passage.', 'Move it aside.'),
+  'partition-door': doc('A door that is wider or higher than its partition, or beyond its end.', 'Move or shrink it.'),
   'sill-of-door': doc('A door with a sill.', 'Remove the sill or make it a window.'),
   'sill-too-low': doc(
     'A window, vent or niche whose sill is nearly on the floor.',
@@ -164,12 +168,6 @@ export const CODES = {
   'mix-too-dense': doc('A density that the mix would not reach without any foam.', 'A lower density, or more sand.'),
   'pegs-together': doc('Two datum pegs nearly in one place.', 'Set them further apart.'),
   'peg-in-dome': doc('A datum peg inside a dome.', 'Move it outside the house.'),
-
-  // What is found out later, when the house is drawn
-  'drawing-too-large': doc(
-    'A house that does not fit the largest sheet at the least scale for a building.',
-    'Describe it as several houses, each with the domes of one part.',
-  ),
 
   // Footing, site, prices
   'footing-too-narrow': doc('A footing narrower than the wall.', 'Widen it.'),

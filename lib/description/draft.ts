@@ -4,10 +4,12 @@ import type {
   Casting,
   Centering,
   Dome,
+  DrawingChoice,
   Footing,
   House,
   Material,
   Opening,
+  Partition,
   Passage,
   Prices,
   Print,
@@ -44,6 +46,7 @@ export interface Draft {
   readonly openings: readonly Placed<Opening>[];
   readonly passages: readonly Placed<Passage>[];
   readonly rooms: readonly Placed<Room>[];
+  readonly partitions: readonly Placed<Partition>[];
   readonly footing: Footing | null | undefined;
   readonly slab: Slab | null | undefined;
   readonly tie: Tie | 'none' | null;
@@ -52,6 +55,7 @@ export interface Draft {
   readonly settingOut: SettingOut | undefined;
   readonly centering: Centering | undefined;
   readonly warmth: Warmth | undefined;
+  readonly drawings: DrawingChoice | undefined;
   readonly print: Print | undefined;
   readonly prices: Prices | undefined;
   /** Every id as written, of sound entries and of others. */
@@ -73,6 +77,7 @@ export function houseOf(draft: Draft): House {
     openings: draft.openings.map((o) => o.value),
     passages: draft.passages.map((p) => p.value),
     rooms: draft.rooms.map((r) => r.value),
+    partitions: draft.partitions.map((p) => p.value),
     footing: whole(draft.footing),
     slab: whole(draft.slab),
     tie: draft.tie,
@@ -81,6 +86,7 @@ export function houseOf(draft: Draft): House {
     settingOut: whole(draft.settingOut),
     centering: whole(draft.centering),
     warmth: whole(draft.warmth),
+    drawings: whole(draft.drawings),
     print: whole(draft.print),
     prices: whole(draft.prices),
   };

@@ -1,4 +1,5 @@
 import type { LengthUnit } from '../base/units.js';
+import type { SHEET_KINDS } from './schema/drawings.js';
 
 export type { LengthUnit };
 
@@ -21,6 +22,7 @@ export interface House {
   readonly passages: readonly Passage[];
   readonly rooms: readonly Room[];
   /** `null` when the description says `none`. */
+  readonly partitions: readonly Partition[];
   readonly footing: Footing | null;
   readonly slab: Slab | null;
   /** `null` when the description says nothing of it. */
@@ -30,6 +32,7 @@ export interface House {
   readonly settingOut: SettingOut;
   readonly centering: Centering;
   readonly warmth: Warmth;
+  readonly drawings: DrawingChoice;
   readonly print: Print;
   readonly prices: Prices;
 }
@@ -166,6 +169,38 @@ export interface Room {
   readonly in: string;
   readonly use: RoomUse;
   readonly name: string;
+}
+
+/** A straight wall within a dome's room, which carries nothing. */
+export interface Partition {
+  /** Id of its dome. */
+  readonly in: string;
+  /** East, north of both ends of its centre line. */
+  readonly from: readonly [number, number];
+  readonly to: readonly [number, number];
+  readonly thickness: number;
+  /** Above the floor; `null`: up to the dome. */
+  readonly height: number | null;
+  readonly door: PartitionDoor | null;
+}
+
+export interface PartitionDoor {
+  /** Of its middle, from the end `from`. */
+  readonly at: number;
+  readonly width: number;
+  /** Above the floor. */
+  readonly height: number;
+}
+
+export type SheetKind = (typeof SHEET_KINDS)[number];
+
+/** What is asked of the drawings' sheets; `null`: chosen by the program. */
+export interface DrawingChoice {
+  /** Name of a size. */
+  readonly sheet: string | null;
+  /** 50 stands for 1:50. */
+  readonly scale: number | null;
+  readonly sheets: readonly SheetKind[] | null;
 }
 
 export interface Footing {

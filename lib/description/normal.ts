@@ -3,11 +3,13 @@ import type {
   Casting,
   Centering,
   Dome,
+  DrawingChoice,
   Footing,
   Head,
   HeadShape,
   Material,
   Opening,
+  Partition,
   Passage,
   Print,
   ProfileShape,
@@ -24,7 +26,7 @@ import type { DescriptionOutput } from './schema.js';
 
 /** One section of the schema's output each: keys to properties, defaults that follow from other keys. */
 type Output<K extends keyof DescriptionOutput> = DescriptionOutput[K];
-type Entry<K extends 'domes' | 'openings' | 'passages' | 'rooms'> = Output<K>[number];
+type Entry<K extends 'domes' | 'openings' | 'passages' | 'rooms' | 'partitions'> = Output<K>[number];
 
 const DEFAULT_SILL = 900;
 const DOOR_FACE = 300;
@@ -148,6 +150,14 @@ export function headRise(shape: HeadShape, width: number): number {
 
 export function roomFrom(room: Entry<'rooms'>): Room {
   return { id: room.id, in: room.in, use: room.use, name: room.name ?? room.id };
+}
+
+export function partitionFrom({ height, door, ...rest }: Entry<'partitions'>): Partition {
+  return { ...rest, height: height ?? null, door: door ?? null };
+}
+
+export function drawingsFrom({ sheet, scale, sheets }: Output<'drawings'>): DrawingChoice {
+  return { sheet: sheet ?? null, scale: scale ?? null, sheets: sheets ?? null };
 }
 
 export function footingFrom(footing: Output<'footing'>, thickness: number): Footing | null {

@@ -8,6 +8,7 @@ import { checkIds } from './rules/ids.js';
 import { checkMasonry } from './rules/masonry.js';
 import { checkMix } from './rules/mix.js';
 import { checkOpenings } from './rules/openings.js';
+import { checkPartitions } from './rules/partitions.js';
 import { checkPegs } from './rules/pegs.js';
 
 /** Rules between keys and sections, on whatever of the description could be read. */
@@ -20,5 +21,6 @@ export function checkRules(draft: Draft, problems: ProblemList): void {
   const domes = checkDomes(draft, problems);
   const { openings, passages } = checkOpenings(draft, problems);
   checkFit(draft, domes, openings, passages, problems);
+  checkPartitions(draft, problems);
   checkClusters(draft, domes, openings, passages, problems);
 }

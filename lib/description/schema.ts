@@ -1,9 +1,11 @@
 import { z } from 'zod';
 import { LENGTH_UNITS, type LengthUnit } from '../base/units.js';
 import { domeSchema } from './schema/domes.js';
+import { drawingsSchema } from './schema/drawings.js';
 import { leavesIn } from './schema/leaves.js';
 import { blocksSchema, footingSchema, slabSchema, tieSchema, wallSchema } from './schema/masonry.js';
 import { openingSchema, passageSchema, roomSchema } from './schema/openings.js';
+import { partitionSchema } from './schema/partitions.js';
 import { projectSchema, siteSchema } from './schema/site.js';
 import {
   castingSchema,
@@ -21,6 +23,7 @@ export const LISTS = {
   openings: { least: 0, most: 200 },
   passages: { least: 0, most: 60 },
   rooms: { least: 0, most: 60 },
+  partitions: { least: 0, most: 100 },
 } as const;
 
 const made = new Map<LengthUnit, DescriptionSchema>();
@@ -65,6 +68,11 @@ function schemaIn(units: LengthUnit) {
       .max(LISTS.rooms.most)
       .prefault([])
       .meta({ description: 'What the domes are used for.' }),
+    partitions: z
+      .array(partitionSchema(q))
+      .max(LISTS.partitions.most)
+      .prefault([])
+      .meta({ description: 'Straight walls within rooms, which carry nothing.' }),
     footing: footingSchema(q).prefault({}),
     slab: slabSchema(q).prefault({}),
     tie: tieSchema(q).optional(),
@@ -73,6 +81,7 @@ function schemaIn(units: LengthUnit) {
     'setting-out': settingOutSchema(q).prefault({}),
     centering: centeringSchema(q).prefault({}),
     warmth: warmthSchema(q).prefault({}),
+    drawings: drawingsSchema(q).prefault({}),
     print: printSchema(q).prefault({}),
     prices: pricesSchema(q).prefault({}),
   });

@@ -8,9 +8,11 @@ import {
   castingFrom,
   centeringFrom,
   domeFrom,
+  drawingsFrom,
   footingFrom,
   materialFrom,
   openingFrom,
+  partitionFrom,
   passageFrom,
   printFrom,
   projectFrom,
@@ -61,6 +63,7 @@ export function readSections(input: unknown, problems: ProblemList): Draft | und
     openings: reader.list(top, 'openings', shape.openings.unwrap().element).map((e) => placed(e, openingFrom)),
     passages: reader.list(top, 'passages', shape.passages.unwrap().element).map((e) => placed(e, passageFrom)),
     rooms: reader.list(top, 'rooms', shape.rooms.unwrap().element).map((e) => placed(e, roomFrom)),
+    partitions: reader.list(top, 'partitions', shape.partitions.unwrap().element).map((e) => placed(e, partitionFrom)),
     footing: footing === undefined || !wall ? undefined : footingFrom(footing, wall.thickness),
     slab: map(section('slab', shape.slab), slabFrom),
     tie: tieFrom(section('tie', shape.tie)),
@@ -69,6 +72,7 @@ export function readSections(input: unknown, problems: ProblemList): Draft | und
     settingOut: map(section('setting-out', shape['setting-out']), settingOutFrom),
     centering: map(section('centering', shape.centering), centeringFrom),
     warmth: map(section('warmth', shape.warmth), warmthFrom),
+    drawings: map(section('drawings', shape.drawings), drawingsFrom),
     print: map(section('print', shape.print), printFrom),
     prices: map(prices, (p) => pricesFrom(p, problems)),
     ids: idsOf(top),
@@ -100,7 +104,7 @@ function referencesOf(top: Input): Placed<string>[] {
   const { domes } = top;
   if (!Array.isArray(domes) || !domes.every((dome) => isMapping(dome) && typeof dome.id === 'string')) return [];
   const found: Placed<unknown>[] = [];
-  for (const key of ['openings', 'passages', 'rooms']) {
+  for (const key of ['openings', 'passages', 'rooms', 'partitions']) {
     const list = top[key];
     if (!Array.isArray(list)) continue;
     for (const [i, entry] of list.entries()) {

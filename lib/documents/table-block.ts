@@ -8,25 +8,24 @@ import { textWidth } from './text-size.js';
 /** Paper mm: lettering of ISO 3098; the rest common practice, no source. */
 const STYLE = { title: 3.5, titleRoom: 6.5, text: 2.5, row: 5, line: 3.8, pad: 1.5 } as const;
 
-/** A table as it is drawn on a sheet: title, heads, a row a line; numbers stand to the right of their column. */
-export function tableBlock(table: Table): Block {
-  const cells = table.rows.map((row) => table.columns.map((column) => cellText(row[column.key] ?? null, column)));
-  const widths = table.columns.map((column, i) => {
-    const longest = headText(column)
-      .split(' ')
-      .map((word) => textWidth(word, STYLE.text));
-    return Math.max(...longest, ...cells.map((row) => textWidth(row[i] as string, STYLE.text))) + 2 * STYLE.pad;
-  });
-  const heads = table.columns.map((column, i) =>
-    wrapText(headText(column), (widths[i] as number) - 2 * STYLE.pad + 1e-6, STYLE.text),
-  );
+/** Narrowest column of words that is still easy to read, paper mm. */
+const NARROW = 28;
+
+/**
+ * A table as it is drawn on a sheet: title, heads, a row a line; numbers stand to the right of their column. Where it
+ * would be wider than `most`, words in its widest columns go on in further lines; numbers never do.
+ */
+export function tableBlock(table: Table, most = Number.POSITIVE_INFINITY): Block {
+  const { cells, widths, heads } = laidOut(table, most);
   const headHeight = Math.max(...heads.map((lines) => lines.length)) * STYLE.line + 2;
   const width = Math.max(
     widths.reduce((sum, w) => sum + w, 0),
     textWidth(table.title, STYLE.title),
   );
   const top = -STYLE.titleRoom;
-  const bottom = top - headHeight - cells.length * STYLE.row;
+  const tops = [top - headHeight];
+  for (const row of cells) tops.push((tops[tops.length - 1] as number) - rowHeight(row));
+  const bottom = tops[tops.length - 1] as number;
   const edges = [0];
   for (const w of widths) edges.push((edges[edges.length - 1] as number) + w);
   const right = edges[edges.length - 1] as number;
@@ -35,18 +34,18 @@ export function tableBlock(table: Table): Block {
     words('form', table.title, [0, -STYLE.title], STYLE.title),
     rectangle('form', 0, bottom, right, top),
     ...edges.slice(1, -1).map((x) => stroke('form', [x, bottom], [x, top])),
-    ...cells.map((_, r) => {
-      const y = top - headHeight - r * STYLE.row;
-      return stroke('form', [0, y], [right, y]);
-    }),
+    ...tops.slice(0, -1).map((y) => stroke('form', [0, y], [right, y])),
   ];
   const heading = heads.flatMap((lines, i) =>
     lines.map((text, k) => cell(text, i, top - 1 - STYLE.text - k * STYLE.line)),
   );
   const body = cells.flatMap((row, r) =>
-    row
-      .map((text, i) => cell(text, i, top - headHeight - (r + 1) * STYLE.row + (STYLE.row - STYLE.text) / 2))
-      .filter((_, i) => row[i] !== ''),
+    row.flatMap((lines, i) =>
+      lines
+        .map((text, k) => ({ text, y: (tops[r] as number) - (STYLE.row + STYLE.text) / 2 - k * STYLE.line }))
+        .filter(({ text }) => text !== '')
+        .map(({ text, y }) => cell(text, i, y)),
+    ),
   );
   return { width, height: -bottom, primitives: [...form, ...heading, ...body] };
 
@@ -58,17 +57,86 @@ export function tableBlock(table: Table): Block {
   }
 }
 
-/** The same table in parts that are at most so high, each with its heads. */
-export function splitTable(table: Table, height: number): Table[] {
-  if (tableBlock(table).height <= height) return [table];
-  const bare = tableBlock({ ...table, rows: table.rows.slice(0, 1) }).height - STYLE.row;
-  const most = Math.max(1, Math.floor((height - bare) / STYLE.row));
-  const parts = Math.ceil(table.rows.length / most);
-  return Array.from({ length: parts }, (_, i) => ({
-    ...table,
-    title: `${table.title} (${i + 1} of ${parts})`,
-    rows: table.rows.slice(i * most, (i + 1) * most),
-  }));
+/** Lines of every cell and head, and the widths of the columns. */
+function laidOut(table: Table, most: number) {
+  const texts = table.rows.map((row) => table.columns.map((column) => cellText(row[column.key] ?? null, column)));
+  const headWidths = table.columns.map((column) => longestWord(headText(column)));
+  const natural = table.columns.map((_, i) =>
+    Math.max(headWidths[i] as number, ...texts.map((row) => textWidth(row[i] as string, STYLE.text))),
+  );
+  const least = table.columns.map((column, i) =>
+    column.kind === 'text'
+      ? Math.max(
+          headWidths[i] as number,
+          Math.min(natural[i] as number, Math.max(NARROW, ...texts.map((row) => longestWord(row[i] as string)))),
+        )
+      : (natural[i] as number),
+  );
+  const padded = 2 * STYLE.pad * table.columns.length;
+  const room = narrowed(natural, least, most - padded);
+  const inside = (i: number) => (room[i] as number) + 1e-6;
+  return {
+    widths: room.map((w) => w + 2 * STYLE.pad),
+    heads: table.columns.map((column, i) => wrapText(headText(column), inside(i), STYLE.text)),
+    cells: texts.map((row) => row.map((text, i) => (text === '' ? [''] : wrapText(text, inside(i), STYLE.text)))),
+  };
+}
+
+/** Columns cut down to one widest width each may have, but none below its least. */
+function narrowed(natural: readonly number[], least: readonly number[], most: number): readonly number[] {
+  const sum = (all: readonly number[]) => all.reduce((s, w) => s + w, 0);
+  if (sum(natural) <= most) return natural;
+  const at = (cap: number) => natural.map((w, i) => Math.max(least[i] as number, Math.min(w, cap)));
+  let [low, high] = [0, Math.max(...natural)];
+  for (let i = 0; i < 40; i++) {
+    const cap = (low + high) / 2;
+    if (sum(at(cap)) > most) high = cap;
+    else low = cap;
+  }
+  return at(low);
+}
+
+const longestWord = (text: string): number => Math.max(...text.split(' ').map((word) => textWidth(word, STYLE.text)));
+
+const rowHeight = (row: readonly (readonly string[])[]): number =>
+  STYLE.row + (Math.max(...row.map((lines) => lines.length)) - 1) * STYLE.line;
+
+/** The same table in parts that fit a room, each with its heads; columns that find no place go on in further parts. */
+export function splitTable(table: Table, height: number, width = Number.POSITIVE_INFINITY): Table[] {
+  return columnParts(table, width).flatMap((part) => rowParts(part, height, width));
+}
+
+function rowParts(table: Table, height: number, width: number): Table[] {
+  if (tableBlock(table, width).height <= height) return [table];
+  const { cells } = laidOut(table, width);
+  const bare = tableBlock({ ...table, rows: [] }, width).height;
+  const parts: Table['rows'][number][][] = [];
+  let used = Number.POSITIVE_INFINITY;
+  table.rows.forEach((row, r) => {
+    const own = rowHeight(cells[r] as readonly (readonly string[])[]);
+    if (used + own > height) {
+      parts.push([]);
+      used = bare;
+    }
+    parts[parts.length - 1]?.push(row);
+    used += own;
+  });
+  return parts.map((rows, i) => ({ ...table, title: `${table.title} (${i + 1} of ${parts.length})`, rows }));
+}
+
+/** As many columns as fit a width; the first column stands in each part again. */
+function columnParts(table: Table, width: number): Table[] {
+  const fits = (columns: readonly Column[]) => tableBlock({ ...table, columns }, width).width <= width + 1e-6;
+  if (fits(table.columns)) return [table];
+  const [first, ...rest] = table.columns;
+  if (!first) return [table];
+  const parts: Column[][] = [];
+  for (const column of rest) {
+    const open = parts[parts.length - 1];
+    if (open && fits([...open, column])) open.push(column);
+    else parts.push([first, column]);
+  }
+  return parts.map((columns) => ({ ...table, columns }));
 }
 
 const headText = ({ label, unit }: Column): string => (unit === undefined || unit === '' ? label : `${label} ${unit}`);

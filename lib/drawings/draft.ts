@@ -3,6 +3,7 @@ import type { View } from '../documents/drawing.js';
 import type { Box } from '../math/curves.js';
 import { type Drawable, fitted, type ScaleOptions } from './fit.js';
 import { addFoot, type FootSpec } from './foot.js';
+import type { HandedOver } from './handed.js';
 import type { Layout } from './layout.js';
 import { addNorthPoint } from './north-point.js';
 
@@ -12,7 +13,7 @@ export interface Draft {
   /** Box of the figure without dimensions and notes, model mm. */
   readonly figure: Box;
   readonly units: WrittenUnits;
-  readonly draw: (scale: number) => DraftedView;
+  readonly draw: (scale: number, handed?: HandedOver) => DraftedView;
 }
 
 /** A view at one scale without a foot, and what has to be said under it or beside it. */

@@ -40,3 +40,9 @@ export function* leadersOut(spec: LeaderSpec, layout: Layout): Generator<[Leader
     }
   }
 }
+
+/** A note that must stand somewhere: outside the house, or within it where no leader is long enough to leave it. */
+export function placeNote(spec: LeaderSpec, layout: Layout): void {
+  const outside = [...leadersOut(spec, layout)];
+  layout.place(outside.length > 0 ? outside : leadersOut({ ...spec, inside: () => false, across: true }, layout));
+}

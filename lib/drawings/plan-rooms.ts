@@ -22,11 +22,12 @@ import type { PassageSetout } from '../setout/passage.js';
 import { fromArchFrame, inArchFrame } from './arch-places.js';
 import { TEXT } from './foot-blocks.js';
 import { underRoof } from './ground.js';
+import type { HandedOver } from './handed.js';
 import type { Layout } from './layout.js';
 import { leadersOut } from './leaders.js';
 import { inEarlier } from './parts.js';
 import { neighbours } from './section-plane.js';
-import { bearingWords } from './words.js';
+import { areaWords, bearingWords, writtenUnits } from './words.js';
 
 /** Longest leader from a room or passage to its note, paper mm. */
 const LONGEST = 74;
@@ -77,10 +78,10 @@ export function addRadius(house: HouseSetout, dome: DomeSetout, layout: Layout):
 }
 
 /** Names of rooms, near their dome's axis but off the centre lines; in small rooms at the end of a leader. */
-export function addRoomNames(house: HouseSetout, layout: Layout): void {
+export function addRoomNames(house: HouseSetout, layout: Layout, floors: HandedOver['floors'] = {}): void {
   const many = house.domes.length > 1;
   for (const dome of house.domes) {
-    roomNames(house, dome).forEach((name, i) => {
+    roomNames(house, dome, floors).forEach((name, i) => {
       const tries = [7, -10, 4, -7, 13, -16, 19, -22, 25, -28].flatMap((dy) =>
         [0, 12, -12, 6, -6, 22, -22].map((dx) => [dx, dy] as const),
       );
@@ -106,10 +107,14 @@ export function addRoomNames(house: HouseSetout, layout: Layout): void {
   }
 }
 
-/** Names of the rooms in a dome; its own where none is described. */
-export function roomNames(house: HouseSetout, dome: DomeSetout): string[] {
+/** Names of the rooms in a dome, with their net floors where these are known; its own where none is described. */
+export function roomNames(house: HouseSetout, dome: DomeSetout, floors: HandedOver['floors'] = {}): string[] {
   const rooms = house.house.rooms.filter((r) => r.in === dome.id);
-  return rooms.length > 0 ? rooms.map((r) => r.name) : [dome.id];
+  if (rooms.length === 0) return [dome.id];
+  return rooms.map(({ id, name }) => {
+    const floor = floors[id];
+    return floor === undefined ? name : `${name} ${areaWords(floor, writtenUnits(house.house))}`;
+  });
 }
 
 /** Places for a name wholly to one side of the upright centre line, paper mm. */

@@ -10,9 +10,14 @@ import { legibleChains, placeChain, places, rowsFrom } from './dims.js';
 import { type Draft, type DraftedView, footedView } from './draft.js';
 import { baseReach, cutReach, masonryReach } from './extent.js';
 import type { ScaleOptions } from './fit.js';
+import { addGrid } from './grid.js';
+import { NOTHING_HANDED } from './handed.js';
+import { addHeadroomWords, headroomLines, headroomOf, headroomWords } from './headroom.js';
 import { Layout } from './layout.js';
+import { addPartitionMarks, partitionPlans, partitionWords } from './partitions.js';
 import { PATTERN_OF, type Part, partAt } from './parts.js';
 import { planFigure } from './plan-figure.js';
+import { leafWords, leaves } from './plan-leaves.js';
 import { addOpeningName, addOpeningWidth, openingAxis, ringWords } from './plan-openings.js';
 import { addAxisDistances, addPassageWidth, addRadius, addRoomNames, clusterWords } from './plan-rooms.js';
 import { quickHouse } from './quick-house.js';
@@ -46,9 +51,12 @@ export function planDraft(house: HouseSetout, height = planLevel(house)): Draft 
   const inStrip = rayHouse(quickHouse(house), north);
   const solid = (at: Vec2) => partAt(inStrip(at).house, [at[0], at[1], level]) !== null;
 
-  const draw = (scale: number): DraftedView => {
+  const headroom = headroomOf(units);
+  const closing = [...leaves(house), ...partitionPlans(house, level), ...headroomLines(house, headroom)];
+
+  const draw = (scale: number, { floors } = NOTHING_HANDED): DraftedView => {
     const layout = new Layout(scale, units, solid);
-    layout.add(...primitives);
+    layout.add(...primitives, ...closing);
     const many = house.domes.length > 1;
     const crosses = house.domes.flatMap((d) => {
       // Whole centre lines leave no room for texts in the small rooms of a cluster.
@@ -59,16 +67,18 @@ export function planDraft(house: HouseSetout, height = planLevel(house)): Draft 
     layout.add(...axisPrimitives([...crosses, ...house.arches.map((a) => openingAxis(house, a, layout))]));
 
     // In a cluster's small rooms names go before what can stand elsewhere.
-    if (many) addRoomNames(house, layout);
+    if (many) addRoomNames(house, layout, floors);
     const keys: string[] = [];
     for (const arch of house.arches) {
       const told = addOpeningWidth(house, arch, layout);
       addOpeningName(house, arch, told, layout, keys);
     }
     for (const dome of house.domes) addRadius(house, dome, layout);
-    if (!many) addRoomNames(house, layout);
+    if (!many) addRoomNames(house, layout, floors);
     for (const passage of house.passages) addPassageWidth(house, passage, layout);
     const distances = addAxisDistances(house, layout);
+    addPartitionMarks(house, layout);
+    addHeadroomWords(house, headroom, layout);
 
     const axes = (d: Vec2) => house.domes.map((dome) => dot2(dome.at, d));
     const walls = house.domes.length === 1 ? house.domes.flatMap(wallPlaces) : [];
@@ -83,6 +93,7 @@ export function planDraft(house: HouseSetout, height = planLevel(house)): Draft 
       for (const chain of each)
         placeChain(layout, { angleDeg, places: chain, from: () => edge }, rowsFrom(layout, edge, away));
     }
+    addGrid(house, whole, layout);
     for (const plane of sections) addSectionMarks(plane, cutReach(house, plane), layout);
 
     const title = 'Floor plan';
@@ -92,6 +103,9 @@ export function planDraft(house: HouseSetout, height = planLevel(house)): Draft 
       notes: [
         `Cut ${formatLength(height, layout.units)} above finished floor; dashed: floor line and footing hidden by masonry or ground; dashed with two dots: overhead. Bearings clockwise from project north.`,
         ...(keys.length > 0 ? [`Openings: ${keys.map((k, i) => `(${i + 1}) ${k}`).join('; ')}.`] : []),
+        headroomWords(house, headroom, units),
+        ...partitionWords(house, units),
+        ...leafWords(house),
         ...clusterWords(house, layout),
         ...(distances.length > 0 ? [`Between axes: ${distances.join('; ')}.`] : []),
         ...ringWords(house, layout),

@@ -1,6 +1,8 @@
 import { formatAngle, formatLength, formatLevel } from '../base/measures.js';
 import type { Column, Table } from '../documents/table.js';
 import type { HouseSetout } from '../setout/house.js';
+import { gridNames } from './grid.js';
+import { typeOf } from './opening-types.js';
 import { writtenUnits } from './words.js';
 
 const text = (key: string, label: string): Column => ({ key, label, kind: 'text' });
@@ -15,6 +17,7 @@ export function openingSchedule(house: HouseSetout): Table {
     id: 'opening-schedule',
     title: 'Openings',
     columns: [
+      text('type', 'type'),
       text('id', 'opening'),
       ...(house.domes.length > 1 ? [text('in', 'in')] : []),
       text('use', 'use'),
@@ -23,8 +26,15 @@ export function openingSchedule(house: HouseSetout): Table {
       size('height', 'clear height'),
       size('sill', 'level of sill'),
       text('head', 'head'),
+      size('rise', 'rise of head'),
+      size('ring', 'ring and jambs'),
+      text('made', 'ring made as'),
+      text('face', 'flat face beyond wall'),
+      size('frame', 'frame'),
+      size('depth', 'depth of niche'),
     ],
     rows: house.arches.map(({ opening, section }) => ({
+      type: typeOf(house, opening.id),
       id: opening.id,
       in: opening.in,
       use: opening.use,
@@ -33,34 +43,55 @@ export function openingSchedule(house: HouseSetout): Table {
       height: length(section.crownZ - section.sill),
       sill: formatLevel(section.sill, units),
       head: opening.head.shape,
+      rise: length(opening.head.rise),
+      ring: length(opening.arch.ring),
+      made: opening.arch.madeAs === 'cast' ? 'cast' : `${opening.arch.voussoirs} voussoirs`,
+      face: opening.arch.face === 'flush' ? 'flush' : length(opening.arch.face),
+      frame: opening.use === 'niche' ? null : length(opening.frame),
+      depth: opening.depth === null ? null : length(opening.depth),
     })),
   };
 }
 
-/** Domes as a sheet lists them. */
-export function domeSchedule(house: HouseSetout): Table {
+/** Domes as a sheet lists them: where their axes stand, and every circle and level that is set out from them. */
+export function settingOutSchedule(house: HouseSetout): Table {
   const units = writtenUnits(house.house);
   const length = (mm: number) => formatLength(mm, units);
+  const based = house.footings.length > 0;
   return {
-    id: 'dome-schedule',
-    title: 'Domes',
+    id: 'setting-out',
+    title: 'Setting out of domes',
     columns: [
       text('id', 'dome'),
+      text('grid', 'grid'),
+      size('east', 'east'),
+      size('north', 'north'),
       text('profile', 'intrados'),
       size('radius', 'inside radius'),
+      size('outer', 'outside radius'),
+      ...(based ? [size('footing-in', 'footing, inside radius'), size('footing-out', 'footing, outside radius')] : []),
       size('stem', 'stem wall'),
       size('rise', 'rise'),
       size('top', 'level of top'),
       size('courses', 'courses'),
     ],
-    rows: house.domes.map((dome) => ({
-      id: dome.id,
-      profile: dome.profile.shape,
-      radius: length(dome.springingRadius),
-      stem: length(dome.springingZ),
-      rise: length(dome.profile.rise),
-      top: formatLevel(dome.topZ, units),
-      courses: dome.courses.length,
-    })),
+    rows: house.domes.map((dome) => {
+      const footing = house.footings.find((f) => f.domeId === dome.id);
+      return {
+        id: dome.id,
+        grid: gridNames(house, dome.at),
+        east: length(dome.at[0]),
+        north: length(dome.at[1]),
+        profile: dome.profile.shape,
+        radius: length(dome.springingRadius),
+        outer: length(dome.springingRadius + dome.thickness),
+        'footing-in': footing ? length(footing.innerRadius) : null,
+        'footing-out': footing ? length(footing.outerRadius) : null,
+        stem: length(dome.springingZ),
+        rise: length(dome.profile.rise),
+        top: formatLevel(dome.topZ, units),
+        courses: dome.courses.length,
+      };
+    }),
   };
 }

@@ -50,8 +50,8 @@ export function sectionPlane(house: HouseSetout, options: SectionOptions = {}): 
 }
 
 /**
- * Sections that between them pass every dome's axis: the first along the first door, the others along passages and
- * abutments where one plane passes the axes of several domes.
+ * Sections that between them pass every dome's axis and run along every passage: the first along the first door, the
+ * others along passages and abutments where one plane passes the axes of several domes.
  */
 export function houseSections(house: HouseSetout): SectionPlane[] {
   const planes = [sectionPlane(house)];
@@ -65,6 +65,9 @@ export function houseSections(house: HouseSetout): SectionPlane[] {
     planes.push(best);
   }
   for (const dome of missing()) planes.push(sectionPlane(house, { domeId: dome.id }));
+  // A passage whose pair no plane passes yet has one of its own.
+  for (const { domes } of house.passages)
+    if (!planes.some((p) => domes.every((d) => p.domes.includes(d)))) planes.push(eastward(house, ...domes));
   return planes.map((plane, i) => ({ ...plane, mark: markOf(i) }));
 }
 

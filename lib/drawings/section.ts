@@ -11,6 +11,7 @@ import { beyondPlane, sideAt } from './extent.js';
 import { figureBox, type ScaleOptions } from './fit.js';
 import { Layout } from './layout.js';
 import { type LevelNote, placeLevels } from './levels.js';
+import { partitionCuts } from './partitions.js';
 import { PATTERN_OF, type Part } from './parts.js';
 import { asideDomes, crownOf, cutDome, cutPassages } from './section-domes.js';
 import { sectionFigure } from './section-figure.js';
@@ -44,9 +45,11 @@ export function sectionDraft(house: HouseSetout, plane: SectionPlane): Draft {
   const [slab] = house.slabs;
   const [footing] = house.footings;
 
+  const walls = partitionCuts(house, plane, cut.ground);
+
   const draw = (scale: number): DraftedView => {
     const layout = new Layout(scale, units);
-    layout.add(...primitives);
+    layout.add(...primitives, ...walls);
     for (const { x, dome } of domes) layout.add(...uprightAxis(x, all.min[1] - layout.mm(3), dome.topZ + layout.mm(4)));
 
     const below = all.min[1] - layout.mm(1);

@@ -19,6 +19,30 @@ export function valleys(house: HouseSetout): Feature[] {
   );
 }
 
+/** A valley on the roof: its highest place, and both its ends where it meets the ground. */
+export interface Valley {
+  readonly top: Vec3;
+  readonly low: readonly Vec3[];
+}
+
+/** Valleys between the outsides of domes that abut: in plan each is straight, highest in its middle. */
+export const outsideValleys = (house: HouseSetout): Valley[] =>
+  house.domes.flatMap((later) =>
+    earlierThan(house, later).flatMap((earlier): Valley[] => {
+      const halves = meeting(
+        earlier,
+        later,
+        (z) => earlier.outerRadiusAt(z),
+        (z) => later.outerRadiusAt(z),
+      );
+      const points = halves.flatMap(({ curve }) => (curve.kind === 'free' ? [curve.at(0), curve.at(1)] : []));
+      if (points.length === 0) return [];
+      const top = points.reduce((a, b) => (b[2] > a[2] ? b : a));
+      const lowest = Math.min(...points.map((p) => p[2]));
+      return [{ top, low: points.filter((p) => p[2] < lowest + SIGHT_CHANGE) }];
+    }),
+  );
+
 /** Where two surfaces of revolution about upright axes cross, by their radii at each height. */
 function meeting(
   one: DomeSetout,

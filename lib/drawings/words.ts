@@ -7,6 +7,10 @@ import type { DomeSetout } from '../setout/dome.js';
 export const writtenUnits = (house: House): WrittenUnits =>
   house.units === 'ft' || house.units === 'in' ? 'feet-inches' : 'metric';
 
+/** An area of so many m2, in the drawing's units. */
+export const areaWords = (m2: number, units: WrittenUnits): string =>
+  units === 'metric' ? `${m2.toFixed(1)} m²` : `${(m2 / 0.09290304).toFixed(0)} ft²`;
+
 /** What an opening is called beside its axis. */
 export function openingName(arch: ArchSetout): string {
   const { use } = arch.opening;

@@ -4,6 +4,7 @@ import { blockBody } from '../masonry/cut.js';
 import { wholeVolume } from '../masonry/measure.js';
 import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
+import { partitionArea, partitionsOf } from '../setout/partition.js';
 import { areasOf } from './areas.js';
 import type { Calendar } from './calendar.js';
 import type { Centre } from './centering.js';
@@ -18,6 +19,7 @@ export type Stuff =
   | 'mortar'
   | 'concrete'
   | 'render'
+  | 'partitions'
   | 'mesh'
   | 'waterproofing'
   | 'ring steel'
@@ -72,6 +74,7 @@ export function quantitiesOf({ house, laid, balance, centres, calendar, ringStee
   const inside = (areas.intrados + areas.reveals) / 1e6;
   const outside = (areas.extrados + areas.barrels) / 1e6;
   const ground = groundAreas(house);
+  const partitions = partitionsOf(house).reduce((sum, wall) => sum + partitionArea(house, wall), 0);
   const cast = m3(castVolume(house, laid));
   const blocks = m3(balance.blocks);
   return [
@@ -82,6 +85,7 @@ export function quantitiesOf({ house, laid, balance, centres, calendar, ringStee
     ...lost('slab', 'concrete', 'm3', (ground.slab / 1e6) * ((slab?.thickness ?? 0) / 1000)),
     ...lost('render inside, with reveals', 'render', 'm3', (inside * wall.renderInside) / 1000),
     ...lost('render outside, with barrels', 'render', 'm3', (outside * wall.renderOutside) / 1000),
+    ...lost('partitions, doors left out', 'partitions', 'm2', partitions / 1e6),
     ...lost('mesh in the outside render', 'mesh', 'm2', wall.renderOutside > 0 ? outside : 0),
     ...lost('waterproofing outside', 'waterproofing', 'm2', outside),
     { part: 'ring ties', stuff: 'ring steel', measure: 'kg', net: ringSteelKg, waste: (ringSteelKg ?? 0) * waste },

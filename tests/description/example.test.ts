@@ -113,6 +113,8 @@ const EXPECTED: House = {
     },
   ],
   rooms: [{ id: 'living', in: 'hall', use: 'habitable', name: 'living' }],
+  partitions: [],
+  drawings: { sheet: null, scale: null, sheets: null },
   footing: { width: 500, depth: 400 },
   slab: { thickness: 100 },
   tie: {

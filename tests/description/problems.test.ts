@@ -1,8 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { DescriptionError } from '../../lib/base/problems.js';
-import { drawHouse } from '../../lib/deliver/drawings.js';
 import { CODES, type ProblemCode } from '../../lib/description/codes.js';
-import { readDescription } from '../../lib/description/read.js';
 import { marked, opening, passage, problemsOf, withDomes, withHall } from './helpers.js';
 
 /** One wrong description for each way to be wrong; ‸ stands where the problem must be told. */
@@ -95,6 +92,15 @@ const CASES: readonly (readonly [code: ProblemCode, text: string])[] = [
   ['quantity-feet-inches', withHall(`wall: { thickness: ‸1' 13" }`)],
 
   // Names
+  ['partition-short', withHall('partitions: [‸{ in: hall, from: [0, 0], to: [0.1, 0] }]')],
+  ['partition-outside', withHall('partitions: [{ in: hall, from: ‸[0, 9], to: [0, 0] }]')],
+  [
+    'partition-before-opening',
+    withHall(
+      'openings: [{ id: gate, in: hall, bearing: 0, width: 1, height: 1.2 }]\npartitions: [‸{ in: hall, from: [0, 0], to: [0, 2.95] }]',
+    ),
+  ],
+  ['partition-door', withHall('partitions: [{ in: hall, from: [0, 0], to: [1, 0], door: ‸{ at: 0.2 } }]')],
   ['id-unsafe', 'format: 1\ndomes: [{ id: ‸../../hall, radius: 3 }]'],
   ['id-unsafe', 'format: 1\ndomes: [{ id: ‸con, radius: 3 }]'],
   ['id-unsafe', `format: 1\ndomes: [{ id: ‸${'a'.repeat(33)}, radius: 3 }]`],
@@ -347,15 +353,9 @@ describe('every problem is told once, where it is, and how to mend it', () => {
     expect(problems[100]).toMatchObject({ code: 'problems-more', message: 'There are 30 more problems.' });
   });
 
-  test('and a house that no sheet takes is refused when it is drawn', async () => {
-    const house = readDescription(withDomes('{ id: lab, radius: 3, at: [900, 0] }'), 'house.yaml');
-    const told = await drawHouse(house).catch((error) => (error instanceof DescriptionError ? error.problems : error));
-    expect(told).toMatchObject([{ code: 'drawing-too-large', path: 'domes' }]);
-  });
-
   // Those of `--set` have theirs in overrides.test.ts.
   test('no code is without a case', () => {
-    const others = ['problems-more', 'drawing-too-large', 'set-unreadable', 'set-nowhere'];
+    const others = ['problems-more', 'vary-range', 'set-unreadable', 'set-nowhere'];
     const provoked = new Set<string>([...CASES.map(([code]) => code), ...others]);
     expect(Object.keys(CODES).filter((code) => !provoked.has(code))).toEqual([]);
   });

@@ -3,14 +3,13 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { tools } from '../../cli/tools.js';
 import type { PackageFile } from '../../lib/deliver/file.js';
 import { buildPackage } from '../../lib/deliver/package.js';
+import { study } from '../../lib/deliver/study.js';
 import type { House } from '../../lib/description/house.js';
 import { readDescription } from '../../lib/description/read.js';
 import { measureOf } from '../../lib/documents/dimensioning.js';
 import type { Primitive } from '../../lib/documents/drawing.js';
 import { HATCHES } from '../../lib/documents/hatches.js';
 import { type Sheet, sheetName } from '../../lib/documents/sheet.js';
-import { houseSheets } from '../../lib/drawings/sheets/house-sheets.js';
-import { setOutHouse } from '../../lib/setout/house.js';
 import { readByAdmesh } from '../readers/admesh.js';
 import { lintDxf } from '../readers/dxf-lint.js';
 import { measureAsRead, readByEzdxf } from '../readers/ezdxf.js';
@@ -28,7 +27,7 @@ describe.each(names)('outside readers on every file of %s', (name) => {
   beforeAll(async () => {
     house = readDescription(readFileSync(`samples/${name}.yaml`, 'utf8'), `${name}.yaml`);
     files = (await buildPackage(house, tools)).files;
-    sheets = houseSheets(setOutHouse(house)).sheets;
+    sheets = study(house).sheets.sheets;
   });
   const ending = (end: string) => files.filter((f) => f.path.endsWith(end));
 
@@ -120,8 +119,8 @@ describe.each(names)('outside readers on every file of %s', (name) => {
 
   it('prints the plan to scale: the whole house is as long on paper as it should be', () => {
     const [set] = ending('set.pdf');
-    const plan = sheets[0]?.views[0]?.view;
-    if (!set || !plan) throw new Error('the first sheet has a plan');
+    const plan = sheets.flatMap((s) => s.views).find((v) => v.view.id === 'plan')?.view;
+    if (!set || !plan) throw new Error('a sheet has the plan');
     // The longest level dimension of the plan has its line on paper, as long as it measures, over the scale.
     const level = plan.primitives.flatMap((p) =>
       p.kind === 'dimension' && p.type === 'linear' && p.angleDeg === 0 ? [measureOf(p)] : [],

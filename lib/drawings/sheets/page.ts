@@ -137,27 +137,3 @@ const captions = (views: readonly SpreadView[]): PaperPrimitive[] =>
       words('text', scaleWords(view.scale, view.units), [left + textWidth(view.title, TITLE) + 5, y], 3.5),
     ];
   });
-
-/** Tables alone on a sheet; those that found no room come back in `left`. */
-export function tablePage(size: SheetSize, tables: readonly Block[]): { page: Page; left: readonly Block[] } {
-  const stack = new Shelf(tableArea(size));
-  const done = tables.filter((table) => stack.add(table));
-  return {
-    page: { views: [], paper: stack.primitives, tables: done },
-    left: tables.filter((t) => !done.includes(t)),
-  };
-}
-
-/** Height of the highest table that a sheet of its own can hold. */
-export const highestTable = (size: SheetSize): number => heightOf(tableArea(size));
-
-/** All of a sheet above its title block, where the widest table has room. */
-function tableArea(size: SheetSize): Area {
-  const space = drawingSpace(size);
-  return {
-    left: space.left + PAD,
-    right: space.right - PAD,
-    bottom: space.bottom + TITLE_BLOCK.height + PAD,
-    top: space.top - PAD,
-  };
-}

@@ -1,0 +1,315 @@
+import { formatAngle, formatLength } from '../base/measures.js';
+import { STROKES_MEET } from '../base/tolerances.js';
+import type { Primitive, TextPrimitive } from '../documents/drawing.js';
+import { words } from '../documents/shapes.js';
+import { textWidth } from '../documents/text-size.js';
+import { lineEdge } from '../math/curves.js';
+import { rangesWhere } from '../math/curves-ranges.js';
+import { DEG, length2, sub2, turnSigned, type Vec2 } from '../math/vec.js';
+import { type Course, perpendBearings } from '../setout/courses.js';
+import type { DomeSetout } from '../setout/dome.js';
+import type { HouseSetout } from '../setout/house.js';
+import { Developed, developedPoint, type Gap } from './developed.js';
+import type { Draft, DraftedView } from './draft.js';
+import { NOTHING_HANDED } from './handed.js';
+import { Layout } from './layout.js';
+import { writtenUnits } from './words.js';
+
+/** Height of marks, paper mm; ISO 3098's least. */
+const MARK = 1.8;
+const NAME = 2.5;
+
+/** A stretch of bearings that one view unrolls. */
+export interface Sector {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Halves of a ring, east then west: together all round. */
+export const HALVES: readonly Sector[] = [
+  { from: 0, to: Math.PI },
+  { from: Math.PI, to: 2 * Math.PI },
+];
+
+/** A dome's courses unrolled on the middle of the wall, seen from outside: every block with its number, every opening. */
+export function coursesView(house: HouseSetout, dome: DomeSetout, sector: Sector): Draft {
+  const units = writtenUnits(house.house);
+  const developed = new Developed(house, dome);
+  const middle = (sector.from + sector.to) / 2;
+  // Seen from outside, bearings run from right to left.
+  const put = (r: number, y: number, bearing: number): Vec2 => {
+    const [x] = developedPoint(r, y, bearing, middle);
+    return [-x, y];
+  };
+  const rows = dome.courses.map((course, i) => {
+    const next = dome.courses[i + 1];
+    // The joint over a course is the one under the next, but where a skewback parts them.
+    const joined = next !== undefined && (next.part === course.part || dome.skewback === null);
+    return rowOf(developed, course, sector, !joined);
+  });
+  const beds = rows.flatMap(({ bedLine, topLine, perpends }) =>
+    [...bedLine, ...topLine, ...perpends].map(([a, b]) => lineEdge(put(...a), put(...b))),
+  );
+  const outlines = developed.gaps.flatMap((gap) => gapLines(developed, gap, sector, put));
+  const widest = Math.max(
+    ...dome.courses.flatMap((c) => [developed.at(c.part, c.bed).r, developed.at(c.part, c.to).r]),
+  );
+  const top = Math.max(...dome.courses.map((c) => developed.at(c.part, c.to).y));
+  const half = (widest * (sector.to - sector.from)) / 2;
+
+  const draw = (scale: number, { mouldOf } = NOTHING_HANDED): DraftedView => {
+    const layout = new Layout(scale, units);
+    layout.add(
+      ...beds.map((e): Primitive => ({ kind: 'path', layer: 'joint', segments: [e], closed: false })),
+      ...outlines,
+    );
+    for (const { blocks } of rows) {
+      for (const { number, bearing, r, y, width, height } of blocks) {
+        const [x] = put(r, y, bearing);
+        const text = String(number);
+        const room = layout.mm(textWidth(text, MARK) + 0.6);
+        const tall = layout.mm(MARK + 0.6);
+        if (room <= width && tall <= height)
+          layout.add(words('text', text, [x, y - layout.mm(MARK / 2)], MARK, 'centre'));
+        else if (room <= height && tall <= width)
+          layout.add({ ...words('text', text, [x + layout.mm(MARK / 2), y], MARK, 'centre'), rotationDeg: 90 });
+      }
+    }
+    // The course, its mould and its number of blocks at the side where its bearings begin.
+    for (const { course, r, y } of rows) {
+      const mould = mouldOf[`${dome.id} ${course.index}`];
+      const text = `${course.index}: ${course.count}${mould ? ` of ${mould}` : ''}`;
+      const [x] = put(r, y, sector.from);
+      layout.add(words('text', text, [x + layout.mm(5), y - layout.mm(MARK / 2)], MARK, 'left'));
+    }
+    for (const gap of developed.gaps) addGapName(developed, gap, sector, put, layout);
+    const step = 30 * DEG;
+    for (let b = Math.ceil(sector.from / step - 1e-9) * step; b <= sector.to + 1e-9; b += step) {
+      const base = developed.at(dome.courses[0]?.part ?? 'stem', 0);
+      const [x] = put(base.r, 0, b);
+      layout.add(
+        { kind: 'path', layer: 'axis', segments: [lineEdge([x, -layout.mm(1)], [x, -layout.mm(4)])], closed: false },
+        words('text', formatAngle(Math.round(b / DEG) % 360), [x, -layout.mm(7.5)], NAME, 'centre'),
+      );
+    }
+    const title = `${dome.id}, bearings ${formatAngle(Math.round(sector.from / DEG))} to ${formatAngle(Math.round(sector.to / DEG))}`;
+    return {
+      layout,
+      foot: {
+        title,
+        notes: [],
+        general: [
+          'Courses unrolled, seen from outside: bearings run from right to left. Lengths along each course and up the wall are true in the middle of its thickness; lines are the middles of joints.',
+          'A number in a block is the last part of its mark: dome-course-number. Beside each course: its number, how many blocks its full ring has, and their mould.',
+          `Beds ${formatLength(house.house.blocks.joint, units)}; perpends, sizes and angles of each course stand in the tables.`,
+        ],
+        patterns: [],
+      },
+    };
+  };
+  return {
+    id: `courses-${dome.id}-${sector.from === 0 ? 'east' : 'west'}`,
+    units,
+    figure: { min: [-half, 0], max: [half, top] },
+    draw,
+  };
+}
+
+type Place = readonly [r: number, y: number, bearing: number];
+type Line = readonly [Place, Place];
+
+interface BlockPlace {
+  readonly number: number;
+  readonly bearing: number;
+  readonly r: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+interface CourseRow {
+  readonly course: Course;
+  readonly r: number;
+  readonly y: number;
+  readonly bedLine: readonly Line[];
+  readonly topLine: readonly Line[];
+  readonly perpends: readonly Line[];
+  readonly blocks: readonly BlockPlace[];
+}
+
+/** A bearing taken into the turn that begins where a sector does. */
+const into = (bearing: number, { from }: Sector): number => {
+  const turn = 2 * Math.PI;
+  return bearing - turn * Math.floor((bearing - from) / turn);
+};
+
+function rowOf(developed: Developed, course: Course, sector: Sector, closed: boolean): CourseRow {
+  const low = developed.at(course.part, (course.from + course.bed) / 2);
+  const mid = developed.at(course.part, (course.bed + course.to) / 2);
+  const high = developed.at(course.part, course.to);
+  const near = (a: number, b: number) => Math.abs(a - b) * mid.r < 0.5;
+  const free = ({ r, z }: { r: number; z: number }, a: number, b: number, samples: number) =>
+    rangesWhere((bearing) => !developed.taken(bearing, r, z), a, b, samples, near);
+  const level = (p: typeof low): Line[] =>
+    free(p, sector.from, sector.to, 240).map(([a, b]) => [
+      [p.r, p.y, a],
+      [p.r, p.y, b],
+    ]);
+  const bearings = perpendBearings(course);
+  const within = (b: number) => b >= sector.from - 1e-9 && b <= sector.to + 1e-9;
+  const perpends = bearings
+    .map((b) => into(b, sector))
+    .filter(within)
+    .flatMap((b): Line[] => {
+      const at = (t: number) => developed.at(course.part, course.from + t * (course.to - course.from));
+      const open = rangesWhere(
+        (t) => {
+          const { r, z } = at(t);
+          return !developed.taken(b, r, z);
+        },
+        0,
+        1,
+        8,
+        (x, y) => Math.abs(x - y) < 0.005,
+      );
+      return open.map(([t0, t1]) => {
+        const [p, q] = [at(t0), at(t1)];
+        return [
+          [p.r, p.y, b],
+          [q.r, q.y, b],
+        ];
+      });
+    });
+  const module = (2 * Math.PI) / course.count;
+  const numbers = Array.from({ length: course.count }, (_, k) => k).filter((k) => !course.leftOut.includes(k));
+  const blocks = numbers.flatMap((k): BlockPlace[] => {
+    let modules = 1;
+    while (course.leftOut.includes((k + modules) % course.count)) modules++;
+    const start = course.startRad + k * module;
+    const left = free(mid, start, start + modules * module, 8);
+    if (left.length === 0) return [];
+    const [a, b] = left.reduce((x, y) => (y[1] - y[0] > x[1] - x[0] ? y : x));
+    const bearing = into((a + b) / 2, sector);
+    if (bearing < sector.from || bearing >= sector.to) return [];
+    return [{ number: k + 1, bearing, r: mid.r, y: mid.y, width: (b - a) * mid.r, height: high.y - low.y }];
+  });
+  return { course, r: mid.r, y: mid.y, bedLine: level(low), topLine: closed ? level(high) : [], perpends, blocks };
+}
+
+/** Outlines of what takes blocks, and of its clear opening. */
+function gapLines(
+  developed: Developed,
+  gap: Gap,
+  sector: Sector,
+  put: (r: number, y: number, bearing: number) => Vec2,
+): Primitive[] {
+  const { dome } = developed;
+  const steps = (['stem', 'shell'] as const).flatMap((part) => {
+    const { length } = dome[part];
+    if (length <= 0) return [];
+    const end = part === 'shell' ? (dome.courses[dome.courses.length - 1]?.to ?? length) : length;
+    const n = Math.max(2, Math.ceil(end / STEP));
+    return Array.from({ length: n + 1 }, (_, i) => developed.at(part, (end * i) / n));
+  });
+  const outline = (halfAt: (r: number, z: number) => number, layer: 'visible' | 'cut'): Primitive[] => {
+    const held = steps.filter(({ r, z }) => halfAt(r, z) > 0);
+    const middle = into(gap.bearingRad, sector);
+    return [1, -1].flatMap((side) => {
+      const points = held.map(({ r, y, z }): [Vec2, number] => {
+        const bearing = middle + side * halfAt(r, z);
+        // What passes bearing 0 shows on both halves, each its own part.
+        const shown = [bearing, bearing - 2 * Math.PI].find((b) => b >= sector.from && b <= sector.to);
+        return [put(r, y, shown ?? 0), shown ?? Number.NaN];
+      });
+      return runs(points).map(
+        (run): Primitive => ({
+          kind: 'path',
+          layer,
+          segments: run.slice(1).map((p, i) => lineEdge(run[i] as Vec2, p)),
+          closed: false,
+        }),
+      );
+    });
+  };
+  const closing = topOf(developed, gap, steps, sector, put);
+  return [...outline(gap.halfAt, 'cut'), ...(gap.clearAt ? outline(gap.clearAt, 'visible') : []), ...closing];
+}
+
+/** Level lines that close an outline under a sill and over a flat head. */
+function topOf(
+  _: Developed,
+  gap: Gap,
+  steps: readonly { readonly r: number; readonly y: number; readonly z: number }[],
+  sector: Sector,
+  put: (r: number, y: number, bearing: number) => Vec2,
+): Primitive[] {
+  return ([gap.halfAt, gap.clearAt] as const).flatMap((halfAt, k): Primitive[] => {
+    if (!halfAt) return [];
+    const held = steps.filter(({ r, z }) => halfAt(r, z) > 0);
+    return [held[0], held[held.length - 1]].flatMap((end): Primitive[] => {
+      if (!end || end.y === 0) return [];
+      const half = halfAt(end.r, end.z);
+      const middle = into(gap.bearingRad, sector);
+      return [middle, middle - 2 * Math.PI].flatMap((m): Primitive[] => {
+        const [a, b] = [Math.max(sector.from, m - half), Math.min(sector.to, m + half)];
+        if (!(b > a)) return [];
+        const segment = lineEdge(put(end.r, end.y, a), put(end.r, end.y, b));
+        return [{ kind: 'path', layer: k === 0 ? 'cut' : 'visible', segments: [segment], closed: false }];
+      });
+    });
+  });
+}
+
+/** Neighbouring places of an outline that are drawn: the others have no bearing. */
+function runs(points: readonly [Vec2, number][]): Vec2[][] {
+  const all: Vec2[][] = [];
+  let before = Number.NaN;
+  for (const [p, bearing] of points) {
+    if (Number.isNaN(bearing)) {
+      before = bearing;
+      continue;
+    }
+    const open = all[all.length - 1];
+    const last = open?.[open.length - 1];
+    // Stem wall and shell share the springing.
+    if (last && length2(sub2(last, p)) < STROKES_MEET) continue;
+    if (open && !Number.isNaN(before) && Math.abs(turnSigned(bearing - before)) < 1) open.push(p);
+    else all.push([p]);
+    before = bearing;
+  }
+  return all.filter((run) => run.length > 1);
+}
+
+/** Spacing of the places at which an outline is taken, mm. */
+const STEP = 25;
+
+function addGapName(
+  developed: Developed,
+  gap: Gap,
+  sector: Sector,
+  put: (r: number, y: number, bearing: number) => Vec2,
+  layout: Layout,
+): void {
+  const bearing = into(gap.bearingRad, sector);
+  // What stands on the border of two sectors is named where its bearing ends one, clear of the courses' numbers.
+  if (bearing > sector.to || bearing < sector.from + 1e-9) return;
+  const { dome } = developed;
+  const places = (['stem', 'shell'] as const).flatMap((part) =>
+    dome[part].length <= 0
+      ? []
+      : Array.from({ length: 40 }, (_, i) => developed.at(part, (dome[part].length * (i + 0.5)) / 40)),
+  );
+  const held = places.filter(({ r, z }) => (gap.clearAt ?? gap.halfAt)(r, z) > 0);
+  const middle = held[Math.floor(held.length / 2)];
+  if (!middle) return;
+  const x = (place: typeof middle) => put(place.r, place.y, bearing)[0];
+  const tries = [0.5, 0.35, 0.65, 0.2, 0.8, 1.15, 1.3].flatMap((share) => {
+    const at = held[Math.min(held.length - 1, Math.floor(held.length * share))] as typeof middle;
+    const y = at.y + (share > 1 ? layout.mm(6 * (share - 1) * 10) : 0);
+    return [NAME, MARK].flatMap((height): TextPrimitive[][] => [
+      [words('text', gap.id, [x(at), y - layout.mm(height / 2)], height, 'centre')],
+      [{ ...words('text', gap.id, [x(at) + layout.mm(height / 2), y], height, 'centre'), rotationDeg: 90 }],
+    ]);
+  });
+  layout.place(tries);
+}

@@ -1,0 +1,177 @@
+import { formatLength } from '../../base/measures.js';
+import type { PlainPrimitive } from '../../documents/drawing.js';
+import type { Vec2 } from '../../math/vec.js';
+import type { ArchSetout } from '../../setout/arch.js';
+import type { HouseSetout } from '../../setout/house.js';
+import { fromArchFrame } from '../arch-places.js';
+import { placeChain, places, rowsFrom } from '../dims.js';
+import type { Draft } from '../draft.js';
+import { placeLevels } from '../levels.js';
+import { type DetailNote, detailDraft } from './detail.js';
+import { meridianPoints, planeAlong, polyline, renderLines } from './places.js';
+
+/** Flashing up and along from a valley, and the fillet of mortar that it is dressed over, mm: common practice, no source. */
+const FLASH = 150;
+const FILLET = 60;
+
+/** The head of an opening along its axis, and its springing across it: the first barrel, else the first opening. */
+export function barrels(house: HouseSetout): Draft[] {
+  const arch =
+    house.arches.find((a) => a.faceV !== null && a.clear.kind === 'through' && a.section.arc) ??
+    house.arches.find((a) => a.faceV !== null && a.clear.kind === 'through') ??
+    house.arches.find((a) => a.clear.kind === 'through');
+  return arch ? [headDetail(house, arch), springingDetail(house, arch)] : [];
+}
+
+function headDetail(house: HouseSetout, arch: ArchSetout): Draft {
+  const { dome, section, topZ, faceV, opening, ring } = arch;
+  const wallOut = dome.outerRadiusAt(Math.min(topZ, dome.topZ));
+  const inside = dome.radiusAt(section.crownZ);
+  const end = faceV ?? dome.outerRadiusAt(section.crownZ);
+  const box = {
+    min: [inside - 250, section.crownZ - 260] as Vec2,
+    max: [Math.max(end, wallOut) + 220, topZ + 420] as Vec2,
+  };
+  const round = section.head.shape !== 'flat';
+  const skin = meridianPoints(dome, dome.thickness, topZ, topZ + FLASH);
+  const frameV = end - 60;
+  const extra = (): PlainPrimitive[] => [
+    ...renderLines(house, dome, topZ + 20, box.max[1]),
+    ...(faceV !== null && skin.length > 1
+      ? [
+          polyline('visible', [
+            [wallOut + FILLET, topZ],
+            [dome.outerRadiusAt(Math.min(topZ + FILLET, dome.topZ)), topZ + FILLET],
+          ]),
+          polyline('ground', [
+            [Math.min(faceV - 40, wallOut + FLASH + FILLET), topZ + 4],
+            [wallOut + FILLET, topZ + 4],
+            ...skin.filter(([, z]) => z > topZ + FILLET).map(([x, z]): Vec2 => [x + 6, z]),
+          ]),
+        ]
+      : []),
+    polyline('visible', [
+      [frameV - 45, section.crownZ],
+      [frameV - 45, section.crownZ - opening.frame],
+      [frameV, section.crownZ - opening.frame],
+      [frameV, section.crownZ],
+    ]),
+    ...(faceV !== null
+      ? [
+          polyline('visible', [
+            [faceV + house.house.wall.renderOutside, section.crownZ - 0.1],
+            [faceV + house.house.wall.renderOutside, topZ + 10],
+            [faceV - 60, topZ + 10],
+          ]),
+        ]
+      : []),
+  ];
+  return detailDraft(house, {
+    id: `detail-head-${arch.id}`,
+    title: `Head of ${arch.id}`,
+    plane: planeAlong(dome.at, arch.along),
+    box,
+    extra,
+    notes: (_, __, units): DetailNote[] => [
+      {
+        at: [dome.radiusAt(Math.min(topZ + 200, dome.crownZ), dome.thickness / 2), Math.min(topZ + 200, dome.crownZ)],
+        text: 'courses cut to the ring, bedded in full mortar',
+      },
+      ...(faceV !== null
+        ? [
+            {
+              at: [dome.outerRadiusAt(Math.min(topZ + FLASH * 0.8, dome.topZ)) + 6, topZ + FLASH * 0.8] as Vec2,
+              text: `flashing ${formatLength(FLASH, units)} up the dome, chased or under the render, sealed`,
+            },
+            {
+              at: [wallOut + FILLET * 0.45, topZ + FILLET * 0.5] as Vec2,
+              text: round
+                ? 'fillet of mortar, falls to both sides of the barrel'
+                : 'mortar to fall 1:40 outward over the flat top',
+            },
+            {
+              at: [(wallOut + faceV) / 2 + 60, topZ - ring / 2] as Vec2,
+              text: round
+                ? `barrel, ring ${formatLength(ring, units)}`
+                : `reinforced lintel ${formatLength(ring, units)}: the engineer’s`,
+            },
+            {
+              at: [faceV + house.house.wall.renderOutside, section.crownZ + 30] as Vec2,
+              text: 'render with a drip at the head',
+            },
+          ]
+        : [
+            {
+              at: [(inside + end) / 2, topZ - ring / 2] as Vec2,
+              text: `ring ${formatLength(ring, units)}, flush with the wall`,
+            },
+          ]),
+      {
+        at: [frameV - 20, section.crownZ - opening.frame / 2],
+        text: `frame ${formatLength(opening.frame, units)}, fixed to plugs in the jambs, sealed both sides`,
+      },
+    ],
+    sizes: (layout) => {
+      const under = rowsFrom(layout, box.min[1], -1);
+      const xs = faceV !== null ? [inside, faceV] : [inside, end];
+      placeChain(layout, { angleDeg: 0, places: places(xs), from: () => section.crownZ }, under);
+      const columns = rowsFrom(layout, box.min[0], -1, 24);
+      placeChain(
+        layout,
+        { angleDeg: 90, places: places([section.crownZ, topZ]), from: () => inside, prefix: 'ring ' },
+        columns,
+      );
+      placeLevels(
+        layout,
+        [
+          { z: section.crownZ, label: 'head' },
+          { z: topZ, label: 'top of ring' },
+        ],
+        box.min[0],
+        () => inside,
+      );
+    },
+    words: ['Centering stays under the ring until it has its strength.'],
+  });
+}
+
+function springingDetail(house: HouseSetout, arch: ArchSetout): Draft {
+  const { dome, section, ring, topZ } = arch;
+  const half = section.width / 2;
+  const middle = dome.radiusAt(Math.min(section.springingZ, dome.crownZ), dome.thickness / 2);
+  const box = {
+    min: [Math.max(0, half - 420), section.springingZ - 350] as Vec2,
+    max: [half + ring + 480, Math.min(topZ, section.springingZ + 520) + 60] as Vec2,
+  };
+  return detailDraft(house, {
+    id: `detail-springing-${arch.id}`,
+    title: `Springing of ${arch.id}`,
+    plane: planeAlong(fromArchFrame(arch, 0, middle), arch.across),
+    box,
+    extra: () => [],
+    notes: (_, __, units): DetailNote[] => [
+      {
+        at: [half + ring / 2, section.springingZ - 200],
+        text: `jamb ${formatLength(ring, units)}, cast or laid down to the footing`,
+      },
+      {
+        at: [half + ring / 2, section.springingZ + 60],
+        text:
+          section.head.shape === 'flat'
+            ? 'bearing of the lintel: the engineer’s'
+            : 'springing: ring and jamb in one, or a rough, clean joint',
+      },
+      { at: [half + ring + 120, section.springingZ - 60], text: 'courses of blocks cut to the jamb' },
+      {
+        at: [half + ring + house.house.blocks.joint / 2, section.springingZ - 280],
+        text: `joint ${formatLength(house.house.blocks.joint, units)}, filled; ties as the engineer asks`,
+      },
+    ],
+    sizes: (layout) => {
+      const under = rowsFrom(layout, box.min[1], -1);
+      placeChain(layout, { angleDeg: 0, places: places([half, half + ring]), from: () => box.min[1] }, under);
+      placeLevels(layout, [{ z: section.springingZ, label: 'springing of the head' }], box.min[0], () => half);
+    },
+    words: ['Cut square to the opening’s axis, in the middle of the wall.'],
+  });
+}

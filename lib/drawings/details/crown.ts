@@ -1,0 +1,149 @@
+import { formatLength } from '../../base/measures.js';
+import type { PlainPrimitive } from '../../documents/drawing.js';
+import type { Vec2 } from '../../math/vec.js';
+import type { DomeSetout } from '../../setout/dome.js';
+import type { HouseSetout } from '../../setout/house.js';
+import { spanPoint } from '../../setout/span.js';
+import { placeChain, places, rowsFrom } from '../dims.js';
+import type { Draft } from '../draft.js';
+import { placeLevels } from '../levels.js';
+import { crownOf } from '../section-domes.js';
+import { type DetailNote, detailDraft } from './detail.js';
+import { bareSide, meridianPoints, polyline, renderLines } from './places.js';
+
+/** Kerb flange of a skylight and height of flashing up the curb, mm: common practice, no source. */
+const FLANGE = 60;
+const UPTURN = 100;
+
+/** One detail for the first dome with a curb, and one for the first with a crown plug. */
+export function crowns(house: HouseSetout): Draft[] {
+  const curbed = house.domes.find((d) => d.curb);
+  const plugged = house.domes.find((d) => d.plug);
+  return [...(curbed ? [curbDetail(house, curbed)] : []), ...(plugged ? [plugDetail(house, plugged)] : [])];
+}
+
+function curbDetail(house: HouseSetout, dome: DomeSetout): Draft {
+  const curb = dome.curb as NonNullable<DomeSetout['curb']>;
+  const side = curb.bedOuter[0];
+  const box = {
+    min: [curb.clearRadius - 150, curb.bedOuter[1] - dome.thickness - 280] as Vec2,
+    max: [side + 450, dome.topZ + 160] as Vec2,
+  };
+  const skin = meridianPoints(
+    dome,
+    dome.thickness + house.house.wall.renderOutside,
+    curb.bedOuter[1] - 160,
+    curb.bedOuter[1] + 200,
+  ).filter(([x]) => x >= side);
+  const joint = curb.bedOuter[1];
+  const extra = (): PlainPrimitive[] => [
+    ...renderLines(house, dome, box.min[1], joint),
+    polyline('ground', [
+      [side + 8, Math.min(dome.topZ, joint + UPTURN)],
+      [side + 8, joint + 6],
+      ...skin.reverse().slice(0, 14),
+    ]),
+    polyline('visible', [
+      [curb.clearRadius, dome.topZ],
+      [curb.clearRadius, dome.topZ + 40],
+      [side + 25, dome.topZ + 40],
+      [side + 25, dome.topZ - 20],
+    ]),
+    polyline('visible', [
+      [curb.clearRadius - 140, dome.topZ + 70],
+      [curb.clearRadius, dome.topZ + 64],
+      [side + 25, dome.topZ + 46],
+    ]),
+  ];
+  return detailDraft(house, {
+    id: `detail-curb-${dome.id}`,
+    title: `Curb of ${dome.id}`,
+    plane: bareSide(house, dome),
+    box,
+    extra,
+    notes: (_, __, units): DetailNote[] => [
+      {
+        at: [curb.clearRadius - 60, dome.topZ + 66],
+        text: 'skylight by its maker: guarded or safe to fall on, laid to shed water',
+      },
+      {
+        at: [side + 25, dome.topZ + 10],
+        text: `frame screwed to plugs in the curb, flange ${formatLength(FLANGE, units)} down outside, sealed`,
+      },
+      {
+        at: [(curb.clearRadius + side) / 2, dome.topZ - 60],
+        text: 'curb cast in one ring; its steel is the engineer’s, for it takes the thrust of the crown',
+      },
+      {
+        at: [side + 8, joint + UPTURN * 0.6],
+        text: `flashing ${formatLength(UPTURN, units)} up the curb, chased and sealed, dressed over the render`,
+      },
+      {
+        at: [side + 120, dome.heightAt(side + 120, dome.thickness / 2)],
+        text: 'last course, its upper bed square to the wall',
+      },
+    ],
+    sizes: (layout) => {
+      const above = rowsFrom(layout, box.max[1], 1);
+      const level = (xs: readonly number[], prefix = '') =>
+        placeChain(layout, { angleDeg: 0, places: places(xs), from: () => dome.topZ, prefix }, above);
+      level([curb.clearRadius, side], 'curb ');
+      const columns = rowsFrom(layout, box.min[0], -1, 24);
+      placeChain(layout, { angleDeg: 90, places: places([joint, dome.topZ]), from: () => curb.clearRadius }, columns);
+      placeLevels(
+        layout,
+        [
+          { z: dome.topZ, label: 'top of curb' },
+          { z: crownOf(dome), label: 'edge of oculus' },
+        ],
+        box.min[0],
+        () => curb.clearRadius,
+      );
+    },
+    words: ['The centre line of the dome lies to the left, off the detail.'],
+  });
+}
+
+function plugDetail(house: HouseSetout, dome: DomeSetout): Draft {
+  const plug = dome.plug as NonNullable<DomeSetout['plug']>;
+  const [inR, inZ] = spanPoint(dome.shell, plug.bedS, 0);
+  const [outR, outZ] = spanPoint(dome.shell, plug.bedS, dome.thickness);
+  const box = { min: [-80, inZ - 200] as Vec2, max: [outR + 420, dome.topZ + 120] as Vec2 };
+  return detailDraft(house, {
+    id: `detail-plug-${dome.id}`,
+    title: `Crown plug of ${dome.id}`,
+    plane: bareSide(house, dome),
+    box,
+    extra: () => renderLines(house, dome, box.min[1], dome.topZ + 100),
+    notes: (): DetailNote[] => [
+      {
+        at: [outR * 0.3, (dome.topZ + dome.crownZ) / 2],
+        text: 'crown plug, cast in place on a form or lifted with a hoist',
+      },
+      {
+        at: [(inR + outR) / 2, (inZ + outZ) / 2],
+        text: 'bed of mortar, square to the wall; the ring below is closed first',
+      },
+      { at: [outR + 150, dome.heightAt(outR + 150, dome.thickness / 2)], text: 'last course of blocks' },
+      {
+        at: [outR * 0.7, dome.heightAt(outR * 0.7, dome.thickness + house.house.wall.renderOutside)],
+        text: 'render with mesh carried over the joint without a break',
+      },
+    ],
+    sizes: (layout) => {
+      const above = rowsFrom(layout, box.max[1], 1);
+      placeChain(layout, { angleDeg: 0, places: places([0, inR]), from: () => inZ, prefix: 'intrados ' }, above);
+      placeChain(layout, { angleDeg: 0, places: places([0, outR]), from: () => outZ, prefix: 'extrados ' }, above);
+      placeLevels(
+        layout,
+        [
+          { z: dome.topZ, label: 'top of masonry' },
+          { z: dome.crownZ, label: 'crown, intrados' },
+        ],
+        box.min[0],
+        () => 0,
+      );
+    },
+    words: ['Sizes are radii from the axis, where the centre line stands.'],
+  });
+}

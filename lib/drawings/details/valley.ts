@@ -1,0 +1,171 @@
+import { formatLength } from '../../base/measures.js';
+import type { PlainPrimitive } from '../../documents/drawing.js';
+import { type Box, edgeAt } from '../../math/curves.js';
+import { dot2, length2, scale2, sub2, type Vec2 } from '../../math/vec.js';
+import type { DomeSetout } from '../../setout/dome.js';
+import { earlierThan, type HouseSetout } from '../../setout/house.js';
+import type { PassageSetout } from '../../setout/passage.js';
+import type { Draft } from '../draft.js';
+import { placeLevels } from '../levels.js';
+import { strokesOf } from '../paths.js';
+import type { UprightCut } from '../upright-cut.js';
+import { outsideValleys } from '../valleys.js';
+import { type DetailNote, detailDraft } from './detail.js';
+import { planeAlong, polyline } from './places.js';
+
+/** How far flashing runs up both sides of a valley, and how wide a movement joint is, mm: common practice, no source. */
+const FLASH = 200;
+const JOINT = 10;
+
+/** The first abutment's valley, and the first passage that lies open between its domes. */
+export function valleyDetails(house: HouseSetout): Draft[] {
+  const pair = house.domes.flatMap((later) => earlierThan(house, later).map((earlier) => [earlier, later] as const))[0];
+  const open = house.passages.find((p) => !pairAbuts(house, p));
+  return [...(pair ? [abutment(house, ...pair)] : []), ...(open ? [passageRoof(house, open)] : [])];
+}
+
+const pairAbuts = (house: HouseSetout, { domes: [a, b] }: PassageSetout): boolean =>
+  earlierThan(house, a).some((d) => d.id === b.id) || earlierThan(house, b).some((d) => d.id === a.id);
+
+/** Where two parts of the cut meet: what a movement joint parts. */
+const jointLines = (cut: UprightCut): PlainPrimitive[] =>
+  strokesOf(
+    'ground',
+    cut.borders
+      .filter(({ left, right }) => [left, right].includes('passage') && [left, right].includes('blocks'))
+      .map((b) => b.edge),
+  ) as PlainPrimitive[];
+
+/** Where the line between passage and blocks lies in a detail. */
+function jointAt(cut: UprightCut, { min, max }: Box): Vec2 | null {
+  const lines = cut.borders.filter(
+    ({ left, right }) => [left, right].includes('passage') && [left, right].includes('blocks'),
+  );
+  const points = lines.map((b) => edgeAt(b.edge, 0.5));
+  return points.find(([x, z]) => x > min[0] && x < max[0] && z > min[1] && z < max[1]) ?? null;
+}
+
+/** Distance from the axis of the middle of a dome's wall at a level. */
+const inWall = (dome: DomeSetout, z: number): number =>
+  dome.radiusAt(Math.min(z, dome.crownZ), dome.thickness / 2) || 0;
+
+/** The outer surface of a dome in its own upright plane, from a level upward. */
+function skinAbove(dome: DomeSetout, x0: number, side: 1 | -1, from: number, to: number): Vec2[] {
+  const n = 24;
+  return Array.from({ length: n + 1 }, (_, i): Vec2 => {
+    const z = from + ((to - from) * i) / n;
+    return [x0 + side * (dome.outerRadiusAt(Math.min(z, dome.topZ)) || 0), z];
+  });
+}
+
+function abutment(house: HouseSetout, earlier: DomeSetout, later: DomeSetout): Draft {
+  const between = sub2(later.at, earlier.at);
+  const distance = length2(between);
+  const along = scale2(between, 1 / distance);
+  const valleys = outsideValleys({ ...house, domes: [earlier, later] });
+  const top = valleys[0]?.top ?? ([...earlier.at, 0] as const);
+  const x = dot2(sub2([top[0], top[1]], earlier.at), along);
+  const passage = house.passages.find((p) => p.domes.every((d) => d.id === earlier.id || d.id === later.id));
+  const low = passage ? passage.section.crownZ - 120 : top[2] - 550;
+  const box = { min: [x - 560, low] as Vec2, max: [x + 560, top[2] + 300] as Vec2 };
+  const up = top[2] + 0.5 * FLASH;
+  return detailDraft(house, {
+    id: `detail-valley-${earlier.id}-${later.id}`,
+    title: `Abutment of ${later.id} on ${earlier.id}`,
+    plane: planeAlong(earlier.at, along),
+    box,
+    extra: (cut) => [
+      ...jointLines(cut),
+      polyline('visible', [
+        ...skinAbove(earlier, 0, 1, top[2] + 60, top[2] + 60).slice(0, 1),
+        ...skinAbove(later, distance, -1, top[2] + 60, top[2] + 60).slice(0, 1),
+      ]),
+      polyline('ground', [
+        ...skinAbove(earlier, 0, 1, top[2] + 64, up + 64).reverse(),
+        ...skinAbove(later, distance, -1, top[2] + 64, up + 64),
+      ]),
+    ],
+    notes: (cut, __, units): DetailNote[] => [
+      { at: [inWall(earlier, top[2] + 150), top[2] + 150], text: `${earlier.id}: its shell stays whole` },
+      {
+        at: [x, top[2] + 66],
+        text: `flashing ${formatLength(FLASH, units)} up both shells, under the render, over a fillet of mortar`,
+      },
+      { at: [x, top[2] + 30], text: 'valley falls from here both ways, at least 1:40, with no dam at its ends' },
+      { at: [distance - inWall(later, top[2] + 110), top[2] + 110], text: `${later.id}: cut against it` },
+      {
+        at: jointAt(cut, box) ?? [x, top[2] - 60],
+        text: `movement joint ${formatLength(JOINT, units)}: compressible strip, sealed outside on a backing rod`,
+      },
+      ...(passage
+        ? [
+            {
+              at: [x - 80, passage.section.crownZ + passage.ring / 2] as Vec2,
+              text: `passage ${passage.id}, ring ${formatLength(passage.ring, units)}`,
+            },
+          ]
+        : []),
+    ],
+    sizes: (layout) =>
+      placeLevels(
+        layout,
+        [
+          { z: top[2], label: 'valley, highest' },
+          ...(passage ? [{ z: passage.section.crownZ, label: 'head of passage' }] : []),
+        ],
+        box.min[0],
+        () => box.min[0],
+      ),
+    words: ['The engineer says whether the domes are tied to one another or kept apart by the joint.'],
+  });
+}
+
+function passageRoof(house: HouseSetout, passage: PassageSetout): Draft {
+  const { topZ, section, ring, domes } = passage;
+  const [dome] = domes;
+  const start = dome.outerRadiusAt(Math.min(topZ, dome.topZ));
+  const inside = dome.radiusAt(section.crownZ);
+  const box = {
+    min: [inside - 200, section.crownZ - 200] as Vec2,
+    max: [start + 520, topZ + 420] as Vec2,
+  };
+  return detailDraft(house, {
+    id: `detail-passage-${passage.id}`,
+    title: `Passage ${passage.id} at ${dome.id}`,
+    plane: planeAlong(dome.at, passage.along),
+    box,
+    extra: (cut) => [
+      ...jointLines(cut),
+      polyline('visible', [[start + 60, topZ], ...skinAbove(dome, 0, 1, topZ + 60, topZ + 60).slice(0, 1)]),
+      polyline('ground', [
+        [Math.min(box.max[0], start + 60 + FLASH), topZ + 4],
+        [start + 60, topZ + 4],
+        ...skinAbove(dome, 6, 1, topZ + 64, topZ + 64 + FLASH),
+      ]),
+    ],
+    notes: (_, __, units): DetailNote[] => [
+      {
+        at: [(dome.outerRadiusAt(Math.min(topZ + 150, dome.topZ)) || 0) + 6, topZ + 150],
+        text: `flashing ${formatLength(FLASH, units)} up the dome and along the passage, under the render`,
+      },
+      { at: [start + 30, topZ + 25], text: 'fillet of mortar, falls to both sides' },
+      { at: [start + 300, topZ - ring / 2], text: `vault of the passage, ring ${formatLength(ring, units)}` },
+      { at: [inWall(dome, topZ + 250), topZ + 250], text: `courses of ${dome.id} cut to the ring` },
+      {
+        at: [(inside + start) / 2, topZ - 4],
+        text: `movement joint ${formatLength(JOINT, units)} round the ring: compressible strip, sealed both faces`,
+      },
+    ],
+    sizes: (layout) =>
+      placeLevels(
+        layout,
+        [
+          { z: topZ, label: 'top of ring' },
+          { z: section.crownZ, label: 'head of passage' },
+        ],
+        box.min[0],
+        () => inside,
+      ),
+    words: ['The engineer says where a movement joint serves, and where ring and shell are bonded.'],
+  });
+}

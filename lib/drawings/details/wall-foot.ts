@@ -1,0 +1,164 @@
+import { formatLength } from '../../base/measures.js';
+import type { PlainPrimitive } from '../../documents/drawing.js';
+import { rectangle } from '../../documents/shapes.js';
+import type { Vec2 } from '../../math/vec.js';
+import type { HouseSetout } from '../../setout/house.js';
+import { placeChain, places, rowsFrom } from '../dims.js';
+import type { Draft } from '../draft.js';
+import { placeLevels } from '../levels.js';
+import { detailDraft } from './detail.js';
+import { bareSide, polyline, renderLines } from './places.js';
+
+/** Sizes of what common practice adds at a wall's foot, mm. */
+const PIPE = 100;
+const FILL = 100;
+const DAMP = 6;
+const SPLASH = 150;
+const INSIDE = 650;
+const OUTSIDE = 750;
+
+/** The foot of a bare wall: footing, slab, damp-proof course, render, drain. */
+export function wallFoot(house: HouseSetout): Draft | null {
+  const [dome] = house.domes;
+  if (!dome) return null;
+  const { wall, site } = house.house;
+  const footing = house.footings.find((f) => f.domeId === dome.id);
+  const slab = house.slabs.find((s) => s.domeId === dome.id);
+  const [inner, outer] = [dome.springingRadius, dome.springingRadius + dome.thickness];
+  const bottom = Math.min(footing?.bottomZ ?? 0, slab ? slab.bottomZ - FILL : 0, site.ground - 200);
+  const top = Math.min(
+    Math.max(450, house.house.blocks.courseHeight * 1.6),
+    dome.springingZ > 0 ? Math.max(450, dome.springingZ) : 450,
+  );
+  const edge = footing?.outerRadius ?? slab?.radius ?? outer;
+  const box = {
+    min: [inner - INSIDE, bottom - 120] as Vec2,
+    max: [Math.max(outer, edge) + OUTSIDE, top] as Vec2,
+  };
+  const sole = footing?.bottomZ ?? slab?.bottomZ ?? site.ground - 300;
+  const pipe: Vec2 = [edge + 60 + PIPE, Math.min(sole + PIPE / 2, site.ground - 250)];
+  const skin = outer + wall.renderOutside;
+  const floorEnd = footing ? footing.innerRadius : (slab?.radius ?? inner);
+
+  const extra = (): PlainPrimitive[] => [
+    ...renderLines(house, dome, Math.max(site.ground + SPLASH, 0), top),
+    // Damp-proof course on the footing, turned down over the sheet under the slab.
+    { ...rectangle('visible', Math.min(inner, floorEnd) - 20, 0, skin, DAMP) },
+    {
+      kind: 'hatch',
+      layer: 'hatch',
+      pattern: 'solid',
+      loops: [rectangle('visible', Math.min(inner, floorEnd) - 20, 0, skin, DAMP).segments],
+    },
+    ...(slab
+      ? [
+          polyline('cut', [
+            [box.min[0], slab.bottomZ - 2],
+            [floorEnd, slab.bottomZ - 2],
+            [floorEnd, 0],
+          ]),
+          polyline('visible', [
+            [box.min[0], slab.bottomZ - FILL],
+            [floorEnd, slab.bottomZ - FILL],
+          ]),
+        ]
+      : []),
+    { kind: 'circle', layer: 'visible', centre: pipe, radius: PIPE / 2 },
+    { kind: 'circle', layer: 'visible', centre: pipe, radius: PIPE / 2 - 5 },
+    polyline('hidden', [
+      [edge + 20, site.ground],
+      [edge + 20, pipe[1] - PIPE],
+      [pipe[0] + PIPE + 60, pipe[1] - PIPE],
+      [pipe[0] + PIPE + 60, site.ground],
+    ]),
+    polyline('visible', [
+      [skin, site.ground],
+      [box.max[0], site.ground - (box.max[0] - skin) / 20],
+    ]),
+  ];
+  return detailDraft(house, {
+    id: 'detail-wall-foot',
+    title: 'Wall foot',
+    plane: bareSide(house, dome),
+    box,
+    extra,
+    notes: (_, __, units) => {
+      const size = (mm: number) => formatLength(mm, units);
+      return [
+        { at: [inner + dome.thickness / 2, top * 0.7], text: `wall of cast blocks ${size(dome.thickness)}` },
+        ...(wall.renderOutside > 0
+          ? [
+              {
+                at: [outer + wall.renderOutside / 2, top * 0.55] as Vec2,
+                text: `outside render ${size(wall.renderOutside)}, stopped on a bead ${size(SPLASH)} above ground`,
+              },
+            ]
+          : []),
+        ...(wall.renderInside > 0
+          ? [
+              {
+                at: [inner - wall.renderInside / 2, top * 0.4] as Vec2,
+                text: `inside render ${size(wall.renderInside)}`,
+              },
+            ]
+          : []),
+        {
+          at: [inner + dome.thickness * 0.4, DAMP / 2],
+          text: 'damp-proof course over the whole wall, laps 150, on a smooth bed',
+        },
+        { at: [skin + 250, site.ground - 12], text: 'ground falls 1:20 away from the wall for 2 m' },
+        ...(slab
+          ? [
+              {
+                at: [floorEnd - 200, slab.bottomZ / 2] as Vec2,
+                text: `concrete slab ${size(-slab.bottomZ)}; strip of compressible filler at its edge`,
+              },
+              {
+                at: [floorEnd - 260, slab.bottomZ - 2] as Vec2,
+                text: 'sheet against damp, lapped into the damp-proof course',
+              },
+              {
+                at: [floorEnd - 320, slab.bottomZ - FILL / 2] as Vec2,
+                text: `free-draining fill ${size(FILL)}, compacted`,
+              },
+            ]
+          : []),
+        ...(footing
+          ? [
+              {
+                at: [(footing.innerRadius + footing.outerRadius) / 2, footing.bottomZ / 2] as Vec2,
+                text: 'concrete footing; bars and laps are the engineer’s',
+              },
+            ]
+          : []),
+        {
+          at: [pipe[0], pipe[1] + PIPE / 4],
+          text: `land drain ${size(PIPE)}, fall 1:100 to an outlet`,
+        },
+        { at: [pipe[0] + PIPE + 30, (pipe[1] + site.ground) / 2], text: 'gravel in a filter sheet' },
+      ];
+    },
+    sizes: (layout) => {
+      const under = rowsFrom(layout, box.min[1], -1);
+      const level = (xs: readonly number[]) =>
+        placeChain(layout, { angleDeg: 0, places: places(xs), from: () => box.min[1] }, under);
+      level([inner, outer]);
+      if (footing) level([footing.innerRadius, inner, outer, footing.outerRadius]);
+      if (footing) level([footing.innerRadius, footing.outerRadius]);
+      placeLevels(
+        layout,
+        [
+          { z: 0, label: 'finished floor' },
+          { z: site.ground, label: 'ground' },
+          ...(slab ? [{ z: slab.bottomZ, label: 'underside of slab' }] : []),
+          ...(footing ? [{ z: footing.bottomZ, label: 'sole of footing' }] : []),
+        ],
+        box.min[0],
+        () => box.min[0],
+      );
+    },
+    words: [
+      'The damp-proof course carries the wall: one that the engineer allows for the thrust and slip in it. Where the ground stands higher than the floor, the wall needs tanking, which is not shown.',
+    ],
+  });
+}

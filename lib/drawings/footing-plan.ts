@@ -1,0 +1,188 @@
+import { formatLength, formatLevel } from '../base/measures.js';
+import { ONE_SIZE } from '../base/tolerances.js';
+import type { Primitive } from '../documents/drawing.js';
+import { lineEdge } from '../math/curves.js';
+import { atan2, cos, sin } from '../math/elementary.js';
+import { add2, length2, scale2, sub2, type Vec2 } from '../math/vec.js';
+import type { ArchSetout } from '../setout/arch.js';
+import type { DomeSetout } from '../setout/dome.js';
+import { archesOf, type HouseSetout, passagesOf } from '../setout/house.js';
+import { baseHalf } from '../setout/material.js';
+import { fromArchFrame, inArchFrame } from './arch-places.js';
+import { axisPrimitives } from './axes.js';
+import { cutOf, cutPrimitives } from './cut.js';
+import { legibleChains, placeChain, places, rowsFrom } from './dims.js';
+import type { Draft, DraftedView } from './draft.js';
+import { baseReach } from './extent.js';
+import { footprint } from './footprint.js';
+import { addGrid } from './grid.js';
+import { Layout } from './layout.js';
+import { placeNote } from './leaders.js';
+import { inEarlier, partAt } from './parts.js';
+import { loopOf, strokesOf } from './paths.js';
+import { quickHouse } from './quick-house.js';
+import { sliceLevel } from './slice-level.js';
+import { baseWords, writtenUnits } from './words.js';
+
+/** Footings and slabs cut level under the floor, the walls above as overhead lines; `null` where the house has neither. */
+export function footingPlanDraft(house: HouseSetout): Draft | null {
+  const [east, north] = [baseReach(house, [1, 0]), baseReach(house, [0, 1])];
+  if (!east || !north) return null;
+  const units = writtenUnits(house.house);
+  const [footing] = house.footings;
+  const [slab] = house.slabs;
+  const level = -Math.min(footing ? -footing.bottomZ : Infinity, slab ? -slab.bottomZ : Infinity) / 2;
+  const quick = quickHouse(house);
+  const cut = cutOf(sliceLevel(house, level), ([x, y]) => partAt(quick, [x, y, level]));
+  const figure = { min: [east[0], north[0]] as Vec2, max: [east[1], north[1]] as Vec2 };
+  const walls = footprint(house);
+  const covered = ([x, y]: Vec2) => partAt(quick, [x, y, level]) === 'footing';
+
+  const draw = (scale: number): DraftedView => {
+    const layout = new Layout(scale, units, covered);
+    const primitives = cutPrimitives(cut).filter((p) => p.kind !== 'hatch');
+    const hatched = cut.loops(footing ? 'footing' : 'slab').map(loopOf);
+    layout.add(
+      { kind: 'hatch', layer: 'hatch', pattern: 'concrete', loops: hatched },
+      ...primitives,
+      ...walls.map((loop): Primitive => ({ kind: 'path', layer: 'overhead', segments: loopOf(loop), closed: true })),
+      ...house.domes.flatMap((d) => strokesOf('overhead', roomCircle(house, d))),
+    );
+    layout.add(...axisPrimitives(house.domes.flatMap(({ at: [x, y] }) => crossAt(x, y, layout.mm(3)))));
+    for (const dome of house.domes) addRadii(house, dome, layout);
+    for (const arch of house.arches) addBarrelFooting(house, arch, layout);
+    addGrid(house, [east, north], layout);
+    const chains: readonly (readonly [0 | 90, Vec2, Vec2])[] = [
+      [0, east, north],
+      [90, north, east],
+    ];
+    for (const [angleDeg, along, across] of chains) {
+      const axis = angleDeg === 0 ? 0 : 1;
+      const edge = across[0] - layout.mm(1);
+      const rows = rowsFrom(layout, edge, -1);
+      const axes = house.domes.map((d) => d.at[axis]);
+      for (const chain of [...legibleChains(layout, places([along[0], ...axes, along[1]])), [...along]])
+        placeChain(layout, { angleDeg, places: chain, from: () => edge }, rows);
+    }
+    addLevels(house, layout);
+    return {
+      layout,
+      foot: {
+        title: 'Footing and slab plan',
+        notes: [
+          `Cut ${formatLength(-level, units)} below finished floor; dashed with two dots: faces of the walls above.${footing ? ' The footing is as wide and as deep under barrels and passages.' : ''}`,
+          baseWords(house.house, units),
+          `${footing ? 'Trench bottom' : 'Under the slab'}: undisturbed ground, dry, free of roots; blinding before reinforcement. Bars, links and laps of the concrete are the engineer’s.`,
+          'Under the slab: compacted free-draining fill, a sheet against damp lapped into the damp-proof course (see details). Sleeves for services go in before casting. Common practice, no source.',
+        ],
+        general: [],
+        patterns: ['concrete'],
+        northDeg: house.house.site.northDeg,
+      },
+    };
+  };
+  return { id: 'footing', units, figure, draw };
+}
+
+const crossAt = (x: number, y: number, arm: number) => [
+  lineEdge([x - arm, y], [x + arm, y]),
+  lineEdge([x, y - arm], [x, y + arm]),
+];
+
+/** The room's circle at the floor, where no earlier dome stands in it. */
+const roomCircle = (house: HouseSetout, dome: DomeSetout) =>
+  cutOf(
+    [
+      { kind: 'arc', centre: dome.at, radius: dome.springingRadius, start: 0, end: 2 * Math.PI, ccw: true },
+      ...house.domes.map((d) => ({
+        kind: 'arc' as const,
+        centre: d.at,
+        radius: d.springingRadius + d.thickness,
+        start: 0,
+        end: 2 * Math.PI,
+        ccw: true as const,
+      })),
+    ],
+    ([x, y]) =>
+      length2(sub2([x, y], dome.at)) < dome.springingRadius && !inEarlier(house, dome, [x, y, 0]) ? 'slab' : null,
+  )
+    .loops()
+    .flat();
+
+/** Inner and outer radius of a footing, or the slab's, where their texts lie free; the table tells them in any case. */
+function addRadii(house: HouseSetout, dome: DomeSetout, layout: Layout): void {
+  const footing = house.footings.find((f) => f.domeId === dome.id);
+  const slab = house.slabs.find((s) => s.domeId === dome.id);
+  const radii = footing ? [footing.innerRadius, footing.outerRadius] : slab ? [slab.radius] : [];
+  const ways = [...archesOf(house, dome), ...passagesOf(house, dome)];
+  radii.forEach((radius, k) => {
+    const free = Array.from({ length: 24 }, (_, i) => ((37.5 + 60 * k + i * 15) * Math.PI) / 180).flatMap((turn) => {
+      const on: Vec2 = [dome.at[0] + radius * cos(turn), dome.at[1] + radius * sin(turn)];
+      if (inEarlier(house, dome, [on[0], on[1], 0])) return [];
+      if (ways.some((a) => inArchFrame(a, on)[1] > 0 && Math.abs(inArchFrame(a, on)[0]) < baseHalf(a, 400))) return [];
+      return [[{ kind: 'dimension', type: 'radius', centre: dome.at, on } as const]];
+    });
+    layout.placeFree(free);
+  });
+}
+
+/** Width of the footing under a barrel, and how far from the axis it reaches. */
+function addBarrelFooting(house: HouseSetout, arch: ArchSetout, layout: Layout): void {
+  const footing = house.footings.find((f) => f.domeId === arch.dome.id);
+  if (arch.faceV === null || !footing) return;
+  const half = baseHalf(arch, footing.projection);
+  const end = arch.faceV + footing.projection;
+  const at = (u: number, v: number) => fromArchFrame(arch, u, v);
+  layout.placeFree(
+    [6, 10, 14, 19].map((off) => [
+      {
+        kind: 'dimension',
+        type: 'aligned',
+        from: at(-half, end),
+        to: at(half, end),
+        line: at(0, end + layout.mm(off)),
+      } as const,
+    ]),
+  );
+}
+
+/** Levels of sole and slab, told at leaders out of the house. */
+function addLevels(house: HouseSetout, layout: Layout): void {
+  const { units } = layout;
+  const [first] = house.domes;
+  if (!first) return;
+  const middle = scale2(
+    house.domes.reduce<Vec2>((s, d) => add2(s, d.at), [0, 0]),
+    1 / house.domes.length,
+  );
+  const far = house.domes.reduce((a, b) => (length2(sub2(b.at, middle)) > length2(sub2(a.at, middle)) ? b : a), first);
+  const outward = sub2(far.at, middle);
+  const turn = length2(outward) < ONE_SIZE ? Math.PI / 4 : atan2(outward[1], outward[0]);
+  const footing = house.footings.find((f) => f.domeId === far.id);
+  const slab = house.slabs.find((s) => s.domeId === far.id);
+  const notes: (readonly [number, string])[] = [
+    ...(footing
+      ? [
+          [
+            (footing.innerRadius + footing.outerRadius) / 2,
+            `footing: top ${formatLevel(0, units)}, sole ${formatLevel(footing.bottomZ, units)}`,
+          ] as const,
+        ]
+      : []),
+    ...(slab
+      ? [
+          [
+            slab.radius * 0.6,
+            `slab: top ${formatLevel(0, units)}, underside ${formatLevel(slab.bottomZ, units)}`,
+          ] as const,
+        ]
+      : []),
+  ];
+  notes.forEach(([radius, text], i) => {
+    const angle = turn + (i === 0 ? 0.35 : -0.35);
+    const at: Vec2 = [far.at[0] + radius * cos(angle), far.at[1] + radius * sin(angle)];
+    const inside = ([x, y]: Vec2) =>
+      house.domes.some((d) => length2(sub2([x, y], d.at)) < d.springingRadius + d.thickness + 300);
+    placeNote({ at, text, first: angle, longest: 74, inside, across: true }, layout);
+  });
+}

@@ -1,0 +1,160 @@
+import { formatLength, type WrittenUnits } from '../base/measures.js';
+import { CUT_BESIDE, CUT_POINT } from '../base/tolerances.js';
+import type { AlignedDimension, PlainPrimitive, Primitive } from '../documents/drawing.js';
+import { arcEdge, circleEdge, type Edge, lineEdge } from '../math/curves.js';
+import { rangesWhere } from '../math/curves-ranges.js';
+import { atan2 } from '../math/elementary.js';
+import { bordersOf, regionOf } from '../math/planar.js';
+import { add2, perp2, scale2, sub2, type Vec2 } from '../math/vec.js';
+import type { HouseSetout } from '../setout/house.js';
+import { inPartition, onPartition, type PartitionSetout, partitionsOf, topOf } from '../setout/partition.js';
+import { TEXT } from './foot-blocks.js';
+import type { Layout } from './layout.js';
+import { loopOf } from './paths.js';
+import { type CutPlane, onPlane } from './slice-upright.js';
+
+const place = ({ partition, along }: PartitionSetout, t: number, off: number): Vec2 =>
+  add2(add2(partition.from, scale2(along, t)), scale2(perp2(along), off));
+
+const rectangleOf = (wall: PartitionSetout, from: number, to: number): Edge[] => {
+  const half = wall.partition.thickness / 2;
+  const corners = [place(wall, from, -half), place(wall, to, -half), place(wall, to, half), place(wall, from, half)];
+  return corners.map((p, i) => lineEdge(p, corners[(i + 1) % 4] as Vec2));
+};
+
+/** Partitions as a plan's cut goes through them, trimmed by their dome, with their doors and swings. */
+export function partitionPlans(house: HouseSetout, cutZ: number): Primitive[] {
+  return partitionsOf(house).flatMap((wall): Primitive[] => {
+    const { door, height } = wall.partition;
+    const low = height !== null && height <= cutZ;
+    const gap = door && door.height > cutZ ? door : null;
+    const stretches: (readonly [number, number])[] = gap
+      ? [
+          [0, gap.at - gap.width / 2],
+          [gap.at + gap.width / 2, wall.length],
+        ]
+      : [[0, wall.length]];
+    const edges = [
+      ...stretches.filter(([a, b]) => b > a).flatMap(([a, b]) => rectangleOf(wall, a, b)),
+      circleEdge(wall.dome.at, wall.dome.radiusAt(cutZ) || 1),
+      ...house.domes.filter((d) => d !== wall.dome).map((d) => circleEdge(d.at, d.outerRadiusAt(cutZ) || 1)),
+    ];
+    const solid = (p: Vec2) => {
+      const { t } = inPartition(wall, p);
+      return (
+        onPartition(house, wall, p) &&
+        stretches.some(([a, b]) => t > a && t < b) &&
+        topOf(house, wall, p) > Math.min(cutZ, height ?? cutZ) - 1
+      );
+    };
+    const borders = bordersOf(edges, (p) => (solid(p) ? 'wall' : null), { tolerance: CUT_POINT, beside: CUT_BESIDE });
+    const loops = regionOf(borders, () => true, CUT_POINT);
+    if (loops.length === 0) return [];
+    return [
+      ...(low ? [] : [{ kind: 'hatch', layer: 'hatch', pattern: 'blockwork', loops: loops.map(loopOf) } as const]),
+      ...loops.map(
+        (loop): Primitive => ({ kind: 'path', layer: low ? 'visible' : 'cut', segments: loopOf(loop), closed: true }),
+      ),
+      ...(door ? swingOf(wall, door.at, door.width) : []),
+    ];
+  });
+}
+
+function swingOf(wall: PartitionSetout, at: number, width: number): Primitive[] {
+  const half = wall.partition.thickness / 2;
+  const [hinge, shut, open] = [
+    place(wall, at - width / 2, half),
+    place(wall, at + width / 2, half),
+    place(wall, at - width / 2, half + width),
+  ];
+  const [x, y] = sub2(shut, hinge);
+  const start = atan2(y, x);
+  return [
+    { kind: 'path', layer: 'visible', segments: [lineEdge(hinge, open)], closed: false },
+    { kind: 'path', layer: 'joint', segments: [arcEdge(hinge, width, start, start + Math.PI / 2)], closed: false },
+  ];
+}
+
+/** Marks and lengths of partitions, where they find room. */
+export function addPartitionMarks(house: HouseSetout, layout: Layout): void {
+  for (const wall of partitionsOf(house)) {
+    const half = wall.partition.thickness / 2;
+    const sides = [1, -1].flatMap((side) =>
+      [0.5, 0.3, 0.7, 0.2, 0.8].map((share) => place(wall, share * wall.length, side * (half + layout.mm(2.5)))),
+    );
+    layout.placeFree(
+      sides.map(([x, y]): Primitive[] => [
+        {
+          kind: 'text',
+          layer: 'text',
+          at: [x, y - layout.mm(TEXT / 2)],
+          text: wall.mark,
+          heightMm: TEXT,
+          anchor: 'centre',
+          rotationDeg: 0,
+        },
+      ]),
+    );
+    const rows = [5, -5, 8, -8, 11, -11].map((off): AlignedDimension[] => [
+      {
+        kind: 'dimension',
+        type: 'aligned',
+        from: place(wall, 0, 0),
+        to: place(wall, wall.length, 0),
+        line: place(wall, 0, Math.sign(off) * half + layout.mm(off)),
+      },
+    ]);
+    layout.placeFree(rows);
+  }
+}
+
+/** Sizes and places of partitions, for a plan's notes. */
+export function partitionWords(house: HouseSetout, units: WrittenUnits): string[] {
+  const size = (mm: number) => formatLength(mm, units);
+  const each = partitionsOf(house).map(({ mark, partition: p, dome, length }) => {
+    const at = (end: readonly [number, number]) =>
+      `${size(end[0] - dome.at[0])} east, ${size(end[1] - dome.at[1])} north`;
+    const door = p.door
+      ? `, door ${size(p.door.width)} by ${size(p.door.height)}, its middle ${size(p.door.at)} from there`
+      : '';
+    return `${mark} in ${dome.id}, ${size(p.thickness)} thick, ${p.height === null ? 'up to the dome' : `${size(p.height)} high`}, centre line ${size(length)} long, from ${at(p.from)} of the axis to ${at(p.to)}${door}`;
+  });
+  return each.length === 0 ? [] : [`Partitions, which carry nothing: ${each.join('; ')}.`];
+}
+
+/** Partitions where an upright plane cuts them. */
+export function partitionCuts(house: HouseSetout, plane: CutPlane, reach: Vec2): PlainPrimitive[] {
+  return partitionsOf(house).flatMap((wall) => {
+    const { door } = wall.partition;
+    const at = (x: number): Vec2 => {
+      const [px, py] = onPlane(plane, [x, 0]);
+      return [px, py];
+    };
+    const near = (a: number, b: number) => Math.abs(a - b) < 0.01;
+    // A partition that is crossed square is no wider than it is thick.
+    const samples = Math.ceil((reach[1] - reach[0]) / Math.min(20, wall.partition.thickness / 3));
+    const inDoor = (x: number) => {
+      const { t } = inPartition(wall, at(x));
+      return door !== null && Math.abs(t - door.at) < door.width / 2;
+    };
+    const solid = rangesWhere((x) => onPartition(house, wall, at(x)), reach[0], reach[1], samples, near);
+    const stretches = solid.flatMap(([a, b]) => [
+      ...rangesWhere((x) => !inDoor(x), a, b, 40, near).map(([c, d]) => ({ from: c, to: d, low: 0 })),
+      ...(door ? rangesWhere(inDoor, a, b, 40, near).map(([c, d]) => ({ from: c, to: d, low: door.height })) : []),
+    ]);
+    return stretches.flatMap(({ from, to, low }): PlainPrimitive[] => {
+      const n = Math.max(2, Math.ceil((to - from) / 50));
+      const top = Array.from({ length: n + 1 }, (_, i): Vec2 => {
+        const x = from + ((to - from) * (i === 0 ? 1e-4 : i === n ? n - 1e-4 : i)) / n;
+        return [from + ((to - from) * i) / n, topOf(house, wall, at(x))];
+      });
+      if (top.some(([, z]) => z <= low)) return [];
+      const corners: Vec2[] = [[to, low], ...[...top].reverse(), [from, low]];
+      const loop = corners.map((p, i) => lineEdge(p, corners[(i + 1) % corners.length] as Vec2));
+      return [
+        { kind: 'hatch', layer: 'hatch', pattern: 'blockwork', loops: [loop] },
+        { kind: 'path', layer: 'cut', segments: loop, closed: true },
+      ];
+    });
+  });
+}

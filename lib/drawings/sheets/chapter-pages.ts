@@ -1,0 +1,133 @@
+import type { WrittenUnits } from '../../base/measures.js';
+import type { SheetKind } from '../../description/house.js';
+import type { Block } from '../../documents/block.js';
+import { plotScales, scaleWords, standardScales } from '../../documents/scales.js';
+import type { SheetSize } from '../../documents/sheet-size.js';
+import type { Table } from '../../documents/table.js';
+import { splitTable, tableBlock } from '../../documents/table-block.js';
+import type { Draft } from '../draft.js';
+import type { HandedOver } from '../handed.js';
+import type { Chapter } from './chapter.js';
+import type { Chosen } from './choose.js';
+import { flowPages, tableRoom, textWidthOn } from './flow.js';
+import { keyDraft, splitDraft } from './match-lines.js';
+import type { Page } from './page.js';
+import type { PageMaker } from './page-maker.js';
+import { namesOf } from './sheet-names.js';
+import { type TextPart, textBlock } from './text-parts.js';
+
+/** A page and what its sheet is called. */
+export interface NamedPage {
+  readonly kind: SheetKind;
+  readonly page: Page;
+  readonly title: string;
+  /** Part of the sheet's file name. */
+  readonly id: string;
+  readonly scale: string;
+}
+
+/** All pages of a chapter: its views, with tables beside them where there is room, then what is left of tables and texts. */
+export function chapterPages(maker: PageMaker, chapter: Chapter, chosen: Chosen, units: WrittenUnits): NamedPage[] {
+  const { size } = chosen;
+  const beside = tableBlocks(chapter.beside, size).map(({ block }) => block);
+  const own = tableBlocks(chapter.tables(maker.handed), size);
+  const groups = groupsOf(maker, chapter, chosen, units);
+  const texts = [...groups.flatMap((g) => g.notes ?? []), ...chapter.texts].map((t) => textBlock(t, textWidthOn(size)));
+  // Parts of one table follow each other; only whole tables stand beside views.
+  let loose = [...beside, ...own.filter((t) => t.whole).map((t) => t.block)];
+  const pages: NamedPage[] = [];
+  for (const { drafts, scale } of groups) {
+    const page = maker.page(size, drafts, scale, loose);
+    if (!page) throw new Error(`the views ${drafts.map((d) => d.id).join(', ')} fitted ${size.name} and do no more`);
+    loose = loose.filter((b) => !page.tables.includes(b));
+    pages.push({ kind: chapter.kind, page, ...namesOf(chapter, page), scale: scaleWords(scale, units) });
+  }
+  const left = own.filter(({ block, whole }) => !whole || loose.includes(block)).map(({ block }) => block);
+  const told = pages.length > 0 ? [] : beside;
+  const rest = flowPages(size, [...told, ...left, ...texts]).map(
+    (page): NamedPage => ({ kind: chapter.kind, page, title: chapter.title, id: chapter.kind, scale: '' }),
+  );
+  return numbered([...pages, ...rest]);
+}
+
+/** A table, or a part of one, or the notes to one. */
+interface TableBlock {
+  readonly block: Block;
+  /** Whether it is all of its table. */
+  readonly whole: boolean;
+}
+
+/** Tables as blocks that fit a sheet, each with its notes after it. */
+function tableBlocks(tables: readonly Table[], size: SheetSize): TableBlock[] {
+  const { width, height } = tableRoom(size);
+  return tables
+    .filter((table) => table.rows.length > 0)
+    .flatMap((table): TableBlock[] => {
+      const parts = splitTable(table, height, width).map((part) => tableBlock(part, width));
+      const notes = table.notes ?? [];
+      const whole = parts.length === 1 && notes.length === 0;
+      const after =
+        notes.length === 0
+          ? []
+          : [textBlock({ heading: `To ${table.title.toLowerCase()}`, paragraphs: notes }, textWidthOn(size))];
+      return [...parts, ...after].map((block) => ({ block, whole }));
+    });
+}
+
+interface Group {
+  readonly drafts: readonly Draft[];
+  readonly scale: number;
+  /** What its sheet has no room to say. */
+  readonly notes?: TextPart;
+}
+
+function groupsOf(maker: PageMaker, chapter: Chapter, chosen: Chosen, units: WrittenUnits): Group[] {
+  const { size, scale } = chosen;
+  const drafts = [...chapter.drafts, ...chapter.late(maker.handed)];
+  if (drafts.length === 0) return [];
+  if (chapter.scales === 'house')
+    return grouped(maker, size, drafts, scale) ?? splitGroups(maker, drafts, chosen, units);
+  // The largest scale at which every view has room by itself.
+  for (const each of chapter.scales) {
+    const groups = grouped(maker, size, drafts, each);
+    if (groups) return groups;
+  }
+  return [];
+}
+
+/** Views that are too large in parts, each after its key; the others as they are. */
+function splitGroups(
+  maker: PageMaker,
+  drafts: readonly Draft[],
+  { size, scale }: Chosen,
+  units: WrittenUnits,
+): Group[] {
+  return drafts.flatMap((draft): Group[] => {
+    if (maker.fits(size, draft, scale)) return [{ drafts: [draft], scale }];
+    const key = keyDraft(draft, size, scale);
+    const scales = [...standardScales(units), ...plotScales(units)].filter((s) => s > scale);
+    const whole = scales.find((s) => maker.fits(size, key, s));
+    const parts = splitDraft(draft, size, scale);
+    return [
+      ...(whole === undefined ? [] : [{ drafts: [key], scale: whole, notes: notesOf(draft, scale, maker.handed) }]),
+      ...parts.map((part) => ({ drafts: [part], scale })),
+    ];
+  });
+}
+
+function notesOf(draft: Draft, scale: number, handed: HandedOver): TextPart {
+  const { foot } = draft.draw(scale, handed);
+  return { heading: `${foot.title}: notes`, paragraphs: [...foot.notes, ...foot.general] };
+}
+
+const grouped = (maker: PageMaker, size: SheetSize, drafts: readonly Draft[], scale: number): Group[] | null =>
+  maker.filled(size, drafts, scale)?.map((group) => ({ drafts: group, scale })) ?? null;
+
+/** Pages of one title are told apart by number. */
+function numbered(pages: readonly NamedPage[]): NamedPage[] {
+  return pages.map((page) => {
+    const alike = pages.filter((p) => p.title === page.title);
+    if (alike.length === 1) return page;
+    return { ...page, title: `${page.title} (${alike.indexOf(page) + 1} of ${alike.length})` };
+  });
+}

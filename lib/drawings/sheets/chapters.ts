@@ -1,0 +1,108 @@
+import type { SheetKind } from '../../description/house.js';
+import { closeScales, courseScales, detailScales, partScales, plotScales } from '../../documents/scales.js';
+import type { HouseSetout } from '../../setout/house.js';
+import { coursesView, HALVES } from '../courses-view.js';
+import { details } from '../details/details.js';
+import { tieDetail } from '../details/tie.js';
+import { elevationDraft, SIDES } from '../elevation.js';
+import { footingPlanDraft } from '../footing-plan.js';
+import { openingTypes } from '../opening-types.js';
+import { openingView } from '../opening-view.js';
+import { planDraft } from '../plan.js';
+import { roofPlanDraft } from '../roof-plan.js';
+import { openingSchedule, settingOutSchedule } from '../schedules.js';
+import { sectionDraft } from '../section.js';
+import { houseSections } from '../section-plane.js';
+import { sitePlanDraft } from '../site-plan.js';
+import { thrustDrafts } from '../thrust-section.js';
+import { writtenUnits } from '../words.js';
+import type { Chapter } from './chapter.js';
+import { cautionPart, generalNotes, loadTable, materialTable, projectTable } from './cover.js';
+
+const blank = { drafts: [], late: () => [], scales: 'house', tables: () => [], beside: [], texts: [] } as const;
+
+type Made = Omit<Chapter, 'kind'>;
+
+/** Each kind of sheet's content; a chapter that is empty for a house has no sheet. Only those that are asked for are made. */
+const CHAPTERS: Readonly<Record<SheetKind, (house: HouseSetout) => Made | readonly Made[] | null>> = {
+  cover: (house) => ({
+    ...blank,
+    title: 'Cover sheet',
+    tables: (handed) => [projectTable(house, handed), loadTable(house), materialTable(house)],
+    texts: [generalNotes(house), cautionPart],
+  }),
+  site(house) {
+    const draft = sitePlanDraft(house);
+    return draft && { ...blank, title: 'Site plan', drafts: [draft], scales: plotScales(writtenUnits(house.house)) };
+  },
+  plan: (house) => ({
+    ...blank,
+    title: 'Floor plan',
+    drafts: [planDraft(house)],
+    ...(house.footings.length + house.slabs.length > 0
+      ? { beside: [settingOutSchedule(house)] }
+      : { tables: () => [settingOutSchedule(house)] }),
+  }),
+  footing(house) {
+    const draft = footingPlanDraft(house);
+    return (
+      draft && { ...blank, title: 'Footing and slab plan', drafts: [draft], tables: () => [settingOutSchedule(house)] }
+    );
+  },
+  roof: (house) => ({ ...blank, title: 'Roof plan', drafts: [roofPlanDraft(house)] }),
+  elevations: (house) => ({
+    ...blank,
+    title: 'Elevations',
+    drafts: SIDES.map((side) => elevationDraft(house, side)),
+  }),
+  sections: (house) => ({
+    ...blank,
+    title: 'Sections',
+    drafts: houseSections(house).map((plane) => sectionDraft(house, plane)),
+  }),
+  openings: (house) =>
+    house.arches.length === 0
+      ? null
+      : {
+          ...blank,
+          title: 'Opening schedule',
+          drafts: openingTypes(house).map((type) => openingView(house, type)),
+          scales: partScales(writtenUnits(house.house)),
+          tables: () => [openingSchedule(house)],
+        },
+  courses: (house) => ({
+    ...blank,
+    title: 'Block and mould schedule',
+    drafts: house.domes.flatMap((dome) => HALVES.map((half) => coursesView(house, dome, half))),
+    scales: courseScales(writtenUnits(house.house)),
+    tables: ({ moulds }) => moulds,
+  }),
+  details(house) {
+    const { large, small } = details(house);
+    const units = writtenUnits(house.house);
+    return [
+      { ...blank, title: 'Details of wall, openings and roof', drafts: large, scales: detailScales(units) },
+      {
+        ...blank,
+        title: 'Details of crown and tie',
+        drafts: small,
+        late: ({ ties }) => tieDetail(house, ties) ?? [],
+        scales: closeScales(units),
+      },
+    ];
+  },
+  structure: (house) => ({
+    ...blank,
+    title: 'Structural summary',
+    late: ({ statics }) => (statics ? thrustDrafts(house, statics) : []),
+    scales: courseScales(writtenUnits(house.house)),
+    tables: ({ structure }) => structure,
+  }),
+  laying: () => ({ ...blank, title: 'Laying table', tables: ({ laying }) => laying }),
+};
+
+export const chaptersOf = (house: HouseSetout, kinds: readonly SheetKind[]): Chapter[] =>
+  kinds.flatMap((kind) => {
+    const made = CHAPTERS[kind](house) ?? [];
+    return [made].flat().map((chapter) => ({ ...chapter, kind }));
+  });

@@ -1,0 +1,68 @@
+import type { Partition } from '../description/house.js';
+import { hypot } from '../math/elementary.js';
+import { cross2, dot2, length2, scale2, sub2, type Vec2 } from '../math/vec.js';
+import type { DomeSetout } from './dome.js';
+import { earlierThan, type HouseSetout } from './house.js';
+
+/** A partition in its room: `along` from its first end to its second, `t` measured that way, `off` to its left. */
+export interface PartitionSetout {
+  /** P1, P2 ... in the order of the description. */
+  readonly mark: string;
+  readonly partition: Partition;
+  readonly dome: DomeSetout;
+  readonly along: Vec2;
+  readonly length: number;
+}
+
+/** Partitions of a house whose description has passed its rules. */
+export const partitionsOf = (house: HouseSetout): PartitionSetout[] =>
+  house.house.partitions.flatMap((partition, i) => {
+    const dome = house.domes.find((d) => d.id === partition.in);
+    const between = sub2(partition.to, partition.from);
+    const length = length2(between);
+    return dome ? [{ mark: `P${i + 1}`, partition, dome, along: scale2(between, 1 / length), length }] : [];
+  });
+
+/** A plan point in a partition's frame. */
+export function inPartition(
+  { partition, along }: PartitionSetout,
+  p: Vec2,
+): { readonly t: number; readonly off: number } {
+  const from = sub2(p, partition.from);
+  return { t: dot2(from, along), off: cross2(along, from) };
+}
+
+/** Whether a plan point lies in the partition's plan, door included, and within its room at the floor. */
+export function onPartition(house: HouseSetout, wall: PartitionSetout, p: Vec2): boolean {
+  const { t, off } = inPartition(wall, p);
+  return t > 0 && t < wall.length && Math.abs(off) < wall.partition.thickness / 2 && roomHeight(house, wall, p) > 0;
+}
+
+/** Height of the room over a plan point: to the intrados, 0 outside it or within an earlier dome. */
+function roomHeight(house: HouseSetout, { dome }: PartitionSetout, [x, y]: Vec2): number {
+  const r = hypot(x - dome.at[0], y - dome.at[1]);
+  if (r >= dome.springingRadius) return 0;
+  const taken = earlierThan(house, dome).some((d) => hypot(x - d.at[0], y - d.at[1]) < d.outerRadiusAt(0));
+  if (taken) return 0;
+  return dome.curb && r < dome.curb.clearRadius ? dome.topZ : dome.heightAt(r);
+}
+
+/** Top of a partition over a plan point: as described, or where the dome cuts it off. */
+export function topOf(house: HouseSetout, wall: PartitionSetout, p: Vec2): number {
+  return Math.min(wall.partition.height ?? Number.POSITIVE_INFINITY, roomHeight(house, wall, p));
+}
+
+/** Face of a partition without its door, mm². */
+export function partitionArea(house: HouseSetout, wall: PartitionSetout): number {
+  const { partition, along, length } = wall;
+  const n = 400;
+  let area = 0;
+  for (let i = 0; i < n; i++) {
+    const t = (length * (i + 0.5)) / n;
+    const top = topOf(house, wall, [partition.from[0] + t * along[0], partition.from[1] + t * along[1]]);
+    const { door } = partition;
+    const open = door && Math.abs(t - door.at) < door.width / 2 ? Math.min(door.height, top) : 0;
+    area += ((top - open) * length) / n;
+  }
+  return area;
+}

@@ -1,0 +1,154 @@
+import { describe, expect, it } from 'vitest';
+import { formatAngle, formatLevel } from '../../lib/base/measures.js';
+import { study } from '../../lib/deliver/study.js';
+import { SHEET_KINDS } from '../../lib/description/schema/drawings.js';
+import { measureOf } from '../../lib/documents/dimensioning.js';
+import type { Primitive, View } from '../../lib/documents/drawing.js';
+import { auditSheet, type Sheet, sheetForm } from '../../lib/documents/sheet.js';
+import { nearestOf, plotSides } from '../../lib/drawings/plot.js';
+import { houseSheets } from '../../lib/drawings/sheets/house-sheets.js';
+import { writtenUnits } from '../../lib/drawings/words.js';
+import { length2, sub2 } from '../../lib/math/vec.js';
+import { earlierThan, setOutHouse } from '../../lib/setout/house.js';
+import { drawingRegister } from '../../lib/tables/drawing-register.js';
+import { domeOf, houseOf, openingOf } from '../tools/house.js';
+import { samples } from './houses.js';
+
+const kindOf = (sheet: Sheet): string =>
+  SHEET_KINDS.find((kind) => sheet.id.replace(/^sheet-\d+-/, '').startsWith(kind.replace(/s$/, ''))) ?? sheet.id;
+
+const viewWords = (view: View): string[] =>
+  view.primitives.flatMap((p: Primitive) =>
+    p.kind === 'text' || p.kind === 'leader' ? [p.text] : p.kind === 'level' ? [p.label] : [],
+  );
+
+/** All that is written on the sheets of one kind. */
+function written(sheets: readonly Sheet[], kind: string): string {
+  const own = sheets.filter((s) => kindOf(s) === kind);
+  return own
+    .flatMap((s) => [
+      ...sheetForm(s).flatMap((p) => (p.kind === 'text' ? [p.text] : [])),
+      ...s.views.flatMap((v) => viewWords(v.view)),
+    ])
+    .join('\n');
+}
+
+const small = samples().filter(([name]) => /garden-studio|family-house|creek-cabin/.test(name));
+
+describe('the permit set shows every element on the sheets that it belongs to', () => {
+  it.each(small)('%s', (_, { house }) => {
+    const units = writtenUnits(house);
+    const known = study(house);
+    const { setout } = known;
+    const { sheets } = known.sheets;
+    for (const sheet of sheets) expect(auditSheet(sheet), sheet.id).toEqual([]);
+    const on = (kind: string) => written(sheets, kind);
+    const has = (kind: string, text: string) => expect(on(kind), `${kind}: ${text}`).toContain(text);
+
+    const kinds = new Set(sheets.map(kindOf));
+    const wanted = SHEET_KINDS.filter((k) => k !== 'site' || house.site.plot !== null);
+    expect([...kinds]).toEqual(wanted);
+
+    // Cover: whose house, its sheets, loads, materials, cautions.
+    const cover = on('cover').replaceAll('\n', ' ');
+    for (const text of [house.project.title, 'snow on the ground', 'dry density', 'Cautions', 'General notes'])
+      expect(cover).toContain(text);
+    for (const { titleBlock } of sheets) expect(cover).toContain(titleBlock.title);
+
+    for (const dome of setout.domes) {
+      for (const kind of ['footing', 'roof', 'courses']) has(kind, dome.id);
+      has('roof', formatLevel(dome.topZ, units));
+      for (const course of dome.courses) has('courses', `${course.index}: ${course.count}`);
+    }
+    for (const arch of setout.arches) {
+      for (const kind of ['plan', 'openings', 'courses', 'roof'].filter((k) => k !== 'roof' || arch.faceV !== null))
+        has(kind, arch.id);
+      has('plan', formatAngle(arch.opening.bearingDeg));
+    }
+    for (const passage of setout.passages) for (const kind of ['plan', 'courses']) has(kind, passage.id);
+    const plan = on('plan').replaceAll('\n', ' ');
+    for (const room of house.rooms) {
+      expect(plan).toContain(room.name);
+      const floor = known.dwelling.rooms.find((r) => r.room.id === room.id)?.floor as number;
+      expect(plan).toContain(units === 'metric' ? `${floor.toFixed(1)} m²` : `${(floor / 0.09290304).toFixed(0)} ft²`);
+    }
+    if (setout.domes.some((d) => earlierThan(setout, d).length > 0)) has('roof', 'valley');
+    has('details', 'Wall foot');
+    if (setout.domes.some((d) => d.curb)) has('details', 'Curb of');
+    if (setout.domes.some((d) => d.plug)) has('details', 'Crown plug');
+    if (house.tie !== null && house.tie !== 'none') has('details', 'Ring tie');
+    if (house.openings.length > 0) has('details', 'Springing of');
+
+    // Every mark of a block that is large enough to be written on; the rest stand in the table of blocks.
+    const marks = sheets
+      .flatMap((s) => s.views.map((v) => v.view))
+      .filter((v) => v.id.startsWith('courses-'))
+      .flatMap((v) => v.primitives.flatMap((p) => (p.kind === 'text' && /^\d+$/.test(p.text) ? [p.text] : [])));
+    const whole = known.laid.blocks.filter((b) => b.cutBy.length === 0).length;
+    expect(marks.length).toBeGreaterThanOrEqual(0.97 * whole);
+
+    const register = drawingRegister(sheets);
+    expect(register.rows.map((r) => r.file)).toEqual(sheets.map((s) => `drawings/${s.id}.dxf`));
+  });
+});
+
+describe('the site plan', () => {
+  const plot = [
+    [-9000, -8000],
+    [9000, -8000],
+    [12000, 9000],
+    [1000, 5000],
+    [-9000, 9000],
+  ] as const;
+  const { site } = houseOf();
+  const house = setOutHouse(
+    houseOf({ site: { ...site, plot, setback: 2000, northDeg: 33 }, openings: [openingOf({ bearingDeg: 359.9 })] }),
+  );
+  const { sheets } = houseSheets(house, undefined, { sheet: null, scale: null, sheets: ['site'] });
+  const view = sheets[0]?.views[0]?.view as View;
+  const measures = view.primitives.flatMap((p) => (p.kind === 'dimension' ? [measureOf(p)] : []));
+
+  it('measures each side of the plot, and the least distance from it to the house', () => {
+    for (const side of plotSides(plot)) {
+      expect(measures.some((m) => Math.abs(m - length2(sub2(side.to, side.from))) < 1e-6)).toBe(true);
+      const { distance, house: face } = nearestOf(house, side);
+      expect(measures.some((m) => Math.abs(m - distance) < 1e-6)).toBe(true);
+      // No place of the outer wall is nearer: sampled all round.
+      for (let i = 0; i < 720; i++) {
+        const turn = (i * Math.PI) / 360;
+        const p = [3250 * Math.cos(turn), 3250 * Math.sin(turn)] as const;
+        const along = sub2(side.to, side.from);
+        const t = Math.min(
+          1,
+          Math.max(0, ((p[0] - side.from[0]) * along[0] + (p[1] - side.from[1]) * along[1]) / length2(along) ** 2),
+        );
+        const gap = Math.hypot(p[0] - side.from[0] - t * along[0], p[1] - side.from[1] - t * along[1]);
+        expect(gap).toBeGreaterThan(distance - 1e-6);
+      }
+      expect(face).toHaveLength(2);
+    }
+  });
+});
+
+describe('bad input', () => {
+  it.each([
+    ['no plot, no rooms, no openings', houseOf()],
+    ['an opening at bearing 359.9', houseOf({ openings: [openingOf({ bearingDeg: 359.9 })] })],
+    ['no footing, no slab', houseOf({ footing: null, slab: null })],
+    [
+      'sixteen domes',
+      houseOf({
+        domes: Array.from({ length: 16 }, (_, i) =>
+          domeOf({ id: `dome-${i}`, at: [(i % 4) * 5000, Math.floor(i / 4) * 5000], radius: 1500 }),
+        ),
+      }),
+    ],
+  ])('%s has a sound set', (_, house) => {
+    const only = house.domes.length > 1 ? (['cover', 'plan', 'footing', 'openings', 'details'] as const) : null;
+    const { sheets } = houseSheets(setOutHouse(house), undefined, { sheet: null, scale: null, sheets: only });
+    for (const sheet of sheets) expect(auditSheet(sheet), sheet.id).toEqual([]);
+    expect(sheets.map(kindOf)).not.toContain('site');
+    expect(sheets.map(kindOf).includes('openings')).toBe(house.openings.length > 0);
+    expect(sheets.map(kindOf).includes('footing')).toBe(house.footing !== null);
+  });
+});
