@@ -11,7 +11,7 @@ export interface SetPlan {
 }
 
 export const sheetSizes = (units: Drafts['units']): readonly SheetSize[] =>
-  units === 'metric' ? ISO_SHEETS : US_SHEETS;
+  units !== 'feet-inches' ? ISO_SHEETS : US_SHEETS;
 
 /**
  * The set that takes the least paper at a scale that is good for building; of two alike the one on smaller sheets, which

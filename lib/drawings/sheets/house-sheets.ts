@@ -1,8 +1,6 @@
-import { CAUTION } from '../../base/cautions.js';
 import { DescriptionError } from '../../base/problems.js';
 import { formatLength } from '../../base/units.js';
 import type { ProblemCode } from '../../description/codes.js';
-import type { Project } from '../../description/house.js';
 import type { Block } from '../../documents/block.js';
 import { scaleWords, standardScales } from '../../documents/scales.js';
 import type { Sheet } from '../../documents/sheet.js';
@@ -15,6 +13,7 @@ import { writtenUnits } from '../words.js';
 import { choosePlan, sheetSizes } from './choose.js';
 import { Drafts, LEAST_BESIDE } from './drafts.js';
 import { highestTable, type Page, tablePage } from './page.js';
+import { titleBlockOf } from './title.js';
 
 /** What a set was drawn on and how large, for a line of summary. */
 export interface SheetSet {
@@ -95,27 +94,6 @@ const plural = (noun: string, of: readonly string[]): string => (of.length === 1
 /** The first and the last of some that follow one another. */
 const range = (names: readonly string[], between: string): string =>
   names.length === 1 ? (names[0] as string) : `${names[0]}${between}${names[names.length - 1]}`;
-
-function titleBlockOf(
-  project: Project,
-  title: string,
-  rest: { readonly scale: string; readonly size: string; readonly sheet: number; readonly sheets: number },
-): Sheet['titleBlock'] {
-  return {
-    project: project.title,
-    address: project.address,
-    title,
-    documentType: 'General arrangement drawing, preliminary',
-    owner: project.client,
-    creator: project.drawnBy,
-    approvedBy: '',
-    number: project.number,
-    issued: project.date ?? 'undated',
-    revision: project.revision,
-    caution: CAUTION.authority,
-    ...rest,
-  };
-}
 
 function tooLarge(house: HouseSetout): DescriptionError {
   const units = house.house.units;
