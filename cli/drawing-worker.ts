@@ -1,16 +1,15 @@
 import { parentPort } from 'node:worker_threads';
 import { DescriptionError } from '../lib/base/problems.js';
-import { drawHouse } from '../lib/deliver/drawings.js';
-import type { Drawn } from './drawing-thread.js';
-import type { House } from './library.js';
+import { drawHouse } from '../lib/deliver/drawn.js';
+import type { Drawn, ToDraw } from './drawing-thread.js';
 import { tools } from './tools.js';
 
 // What makes PDF is got ready while the other thread still reads.
 const pdf = tools.pdf();
 
-async function draw(house: House): Promise<Drawn> {
+async function draw({ house, groups }: ToDraw): Promise<Drawn> {
   try {
-    return { set: await drawHouse(house, await pdf) };
+    return { sets: await drawHouse(house, groups, await pdf) };
   } catch (error) {
     // An error's class doesn't cross between threads; its problems do.
     if (error instanceof DescriptionError) return { problems: error.problems };
@@ -19,4 +18,4 @@ async function draw(house: House): Promise<Drawn> {
 }
 
 // One house and its end: the thread lives no longer than that.
-parentPort?.once('message', async (house: House) => parentPort?.postMessage(await draw(house)));
+parentPort?.once('message', async (given: ToDraw) => parentPort?.postMessage(await draw(given)));

@@ -1,24 +1,16 @@
-import type { House } from '../description/house.js';
 import { sheetName } from '../documents/sheet.js';
 import { houseSheets } from '../drawings/sheets/house-sheets.js';
-import { bondHouse } from '../masonry/bond/bond.js';
-import { type HouseSetout, setOutHouse } from '../setout/house.js';
+import type { HouseSetout } from '../setout/house.js';
 import { writeDxfSheet } from '../writers/dxf.js';
 import { type PdfSource, writePdf } from '../writers/pdf.js';
 import { writeSvgSheet } from '../writers/svg.js';
-import type { PackageFile } from './file.js';
-
-/** A house's drawings as files, and a line that tells on what and how large they are. */
-export interface DrawingSet {
-  readonly files: readonly PackageFile[];
-  readonly summary: string;
-}
+import type { DrawnSet } from './file.js';
 
 /**
  * The sheets of a house: the whole set as one PDF where a maker of PDF is given, each sheet as DXF and SVG.
  * @throws DescriptionError when the house is too large for the largest sheet.
  */
-export async function drawingSet(setout: HouseSetout, pdf?: PdfSource): Promise<DrawingSet> {
+export async function drawingSet(setout: HouseSetout, pdf?: PdfSource): Promise<DrawnSet> {
   const { sheets, summary } = houseSheets(setout);
   const { project } = setout.house;
   const info = {
@@ -38,7 +30,3 @@ export async function drawingSet(setout: HouseSetout, pdf?: PdfSource): Promise<
     summary,
   };
 }
-
-/** The same from the description, for a thread that is given no more than that. */
-export const drawHouse = (house: House, pdf?: PdfSource): Promise<DrawingSet> =>
-  drawingSet(bondHouse(setOutHouse(house)).setout, pdf);

@@ -4,3 +4,9 @@ export interface PackageFile {
   readonly path: string;
   readonly bytes: Uint8Array;
 }
+
+/** One group of drawn files, and a line that tells of it. */
+export interface DrawnSet {
+  readonly files: readonly PackageFile[];
+  readonly summary: string;
+}

@@ -6,14 +6,14 @@ import type { KernelSource } from '../solids/kernel.js';
 import type { CsvOptions } from '../writers/csv.js';
 import type { PageSource } from '../writers/html-model.js';
 import type { PdfSource } from '../writers/pdf/source.js';
-import type { DrawingSet } from './drawings.js';
-import type { PackageFile } from './file.js';
+import { DRAWN_GROUPS, type DrawnGroup, drawGroup } from './drawn.js';
+import type { DrawnSet, PackageFile } from './file.js';
 import { judged } from './judged.js';
 import { type Study, study } from './study.js';
 import { TABLES, tablesOf } from './tables.js';
 
 /** Groups of outputs, each a folder of the package; `report` is the file `report.html`. */
-export const OUTPUT_GROUPS = ['drawings', 'model', 'tables', 'report'] as const;
+export const OUTPUT_GROUPS = ['drawings', 'model', 'moulds', 'templates', 'tables', 'report'] as const;
 /** One group of outputs. */
 export type OutputGroup = (typeof OUTPUT_GROUPS)[number];
 
@@ -26,7 +26,7 @@ export interface Tools {
   /** The script of the model's page; without it there is no page. */
   readonly page?: () => Promise<PageSource>;
   /** Draws on another thread at the same time, by `drawHouse`; drawn on this one when missing. */
-  readonly drawApart?: (house: House) => Promise<DrawingSet>;
+  readonly drawApart?: (house: House, groups: readonly DrawnGroup[]) => Promise<ReadonlyMap<DrawnGroup, DrawnSet>>;
 }
 
 /** What was found out of a house. Figures stand in SI: mm, kPa, kN, kg, m2. */
@@ -71,21 +71,22 @@ export const houseTable = (house: House, id: string): Table | undefined =>
 export async function buildPackage(house: House, tools: Tools, options: PackageOptions = {}): Promise<HousePackage> {
   const wanted = OUTPUT_GROUPS.filter((group) => options.only?.includes(group) ?? true);
   const tell = options.progress ?? (() => undefined);
-  // Drawings know nothing of blocks and solids, and take as long as both.
-  const aside = wanted.length > 1 && wanted.includes('drawings') ? tools.drawApart?.(house) : undefined;
+  // What is drawn takes as long as all the rest.
+  const drawn = DRAWN_GROUPS.filter((group) => wanted.includes(group));
+  const aside = wanted.length > 1 && drawn.length > 0 ? tools.drawApart?.(house, drawn) : undefined;
   // Trouble there is told when its files are waited for.
   aside?.catch(() => undefined);
   tell('laying courses');
   const known = study(house);
   const made = new Map<OutputGroup, Made>();
   for (const group of wanted) {
-    if (aside && group === 'drawings') continue;
+    if (aside && isDrawn(group)) continue;
     tell(STAGES[group]);
     made.set(group, await make(known, group, tools, options));
   }
   if (aside) {
-    tell(STAGES.drawings);
-    made.set('drawings', toldOfDrawings(await aside));
+    tell(drawn.map((group) => STAGES[group]).join(', '));
+    for (const [group, set] of await aside) made.set(group, told(group, set));
   }
   const { summary, ...rest } = verdict(known);
   const parts = wanted.flatMap((group) => made.get(group) ?? []);
@@ -105,16 +106,15 @@ interface Made {
 const STAGES: Readonly<Record<OutputGroup, string>> = {
   drawings: 'drawing',
   model: 'making solids',
+  moulds: 'drawing moulds',
+  templates: 'drawing templates',
   tables: 'writing tables',
   report: 'writing the report',
 };
 
 /** Drawings, solids and workbooks bring much code with them, which only those wait for who ask for them. */
 async function make(known: Study, group: OutputGroup, tools: Tools, { csv }: PackageOptions): Promise<Made> {
-  if (group === 'drawings') {
-    const [{ drawingSet }, pdf] = await Promise.all([import('./drawings.js'), tools.pdf?.()]);
-    return toldOfDrawings(await drawingSet(known.setout, pdf));
-  }
+  if (isDrawn(group)) return told(group, await drawGroup(group, known, await tools.pdf?.()));
   if (group === 'model') {
     const [{ modelFiles }, kernel, page] = await Promise.all([import('./model.js'), tools.kernel(), tools.page?.()]);
     return modelFiles(known, kernel, page);
@@ -123,7 +123,9 @@ async function make(known: Study, group: OutputGroup, tools: Tools, { csv }: Pac
   return { files: await (await import('./table-files.js')).tableFiles(known, csv), summary: [] };
 }
 
-const toldOfDrawings = ({ files, summary }: DrawingSet): Made => ({ files, summary: [`drawings: ${summary}`] });
+const isDrawn = (group: OutputGroup): group is DrawnGroup => DRAWN_GROUPS.some((drawn) => drawn === group);
+
+const told = (group: DrawnGroup, { files, summary }: DrawnSet): Made => ({ files, summary: [`${group}: ${summary}`] });
 
 function verdict(known: Study): Verdict {
   const { checks, summary } = judged(known);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { DescriptionError } from '../../lib/base/problems.js';
-import { drawHouse } from '../../lib/deliver/drawings.js';
+import { drawHouse } from '../../lib/deliver/drawn.js';
 import { CODES, type ProblemCode } from '../../lib/description/codes.js';
 import { readDescription } from '../../lib/description/read.js';
 import { marked, opening, passage, problemsOf, withDomes, withHall } from './helpers.js';
@@ -349,7 +349,9 @@ describe('every problem is told once, where it is, and how to mend it', () => {
 
   test('and a house that no sheet takes is refused when it is drawn', async () => {
     const house = readDescription(withDomes('{ id: lab, radius: 3, at: [900, 0] }'), 'house.yaml');
-    const told = await drawHouse(house).catch((error) => (error instanceof DescriptionError ? error.problems : error));
+    const told = await drawHouse(house, ['drawings']).catch((error) =>
+      error instanceof DescriptionError ? error.problems : error,
+    );
     expect(told).toMatchObject([{ code: 'drawing-too-large', path: 'domes' }]);
   });
 
