@@ -1,8 +1,8 @@
 import { parentPort } from 'node:worker_threads';
 import { DescriptionError } from '../lib/base/problems.js';
-import { drawHouse } from '../lib/deliver/drawings.js';
-import type { Drawn, Order } from './drawing-thread.js';
-import type { HandedOver, House } from './library.js';
+import { drawHouse } from '../lib/deliver/drawn.js';
+import type { Drawn, Order, ToDraw } from './drawing-thread.js';
+import type { HandedOver } from './library.js';
 import { tools } from './tools.js';
 
 let handOver: (handed: HandedOver) => void = () => undefined;
@@ -13,9 +13,9 @@ const handed = new Promise<HandedOver>((resolve) => {
 // What makes PDF is got ready while the other thread still reads.
 const pdf = tools.pdf();
 
-async function draw(house: House): Promise<Drawn> {
+async function draw({ house, groups }: ToDraw): Promise<Drawn> {
   try {
-    return { set: await drawHouse(house, handed, await pdf) };
+    return { sets: await drawHouse(house, groups, handed, await pdf) };
   } catch (error) {
     // An error's class doesn't cross between threads; its problems do.
     if (error instanceof DescriptionError) return { problems: error.problems };
@@ -26,6 +26,6 @@ async function draw(house: House): Promise<Drawn> {
 // One house and its end: the thread lives no longer than that.
 parentPort?.on('message', async (order: Order) => {
   if ('handed' in order) return handOver(order.handed);
-  parentPort?.postMessage(await draw(order.house));
+  parentPort?.postMessage(await draw(order));
   parentPort?.close();
 });

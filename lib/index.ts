@@ -15,8 +15,8 @@ export {
   type MouldChanges,
 } from './deliver/compare.js';
 export { comparisonTables } from './deliver/compare-tables.js';
-export { type DrawingSet, drawHouse } from './deliver/drawings.js';
-export type { PackageFile } from './deliver/file.js';
+export { type DrawnGroup, drawHouse } from './deliver/drawn.js';
+export type { DrawnSet, PackageFile } from './deliver/file.js';
 export { type HouseFigures, houseFigures, type WorstCheck } from './deliver/house-figures.js';
 export {
   buildPackage,

@@ -16,7 +16,7 @@ interface Arguments extends MakingArguments, CommonArguments {
 
 export const build: Command<Arguments> = {
   usage: 'build <file>',
-  describe: 'Compute a house and write its drawings, model, tables and report into a folder.',
+  describe: 'Compute a house and write its drawings, model, moulds, templates, tables and report into a folder.',
   examples: [
     ['build house.yaml -o house', 'everything, into the folder house'],
     ['build house.yaml -o house --only tables,report', 'some groups alone; the others stay'],

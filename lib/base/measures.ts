@@ -1,18 +1,23 @@
-/** How lengths are written for people: whole millimetres and metres, or feet and inches to a sixteenth. */
-export type WrittenUnits = 'metric' | 'feet-inches';
+/**
+ * How lengths are written for people: whole millimetres and metres, half millimetres for what is cut in a workshop, or
+ * feet and inches to a sixteenth.
+ */
+export type WrittenUnits = 'metric' | 'half-millimetres' | 'feet-inches';
 
 const MM_PER_INCH = 25.4;
 const SIXTEENTHS_PER_FOOT = 12 * 16;
 
 /**
  * Text of a dimension.
- * Metric: whole millimetres without a unit (`2100`), as ISO 129-1 asks of a drawing in one unit.
+ * Metric: whole millimetres without a unit (`2100`), as ISO 129-1 asks of a drawing in one unit; in a workshop to half
+ * a millimetre (`381.5`).
  * Feet and inches: rounded to 1/16 in (`6'-10 1/2"`, `9 3/4"`, `7'-0"`), common practice, no source.
  * @throws RangeError when `mm` isn't finite.
  */
 export function formatLength(mm: number, units: WrittenUnits): string {
   requireFinite(mm, 'length');
   if (units === 'metric') return plain(Math.round(mm));
+  if (units === 'half-millimetres') return plain(Math.round(2 * mm) / 2);
   const sixteenths = Math.round((mm / MM_PER_INCH) * 16);
   return (sixteenths < 0 ? '-' : '') + feetInches(Math.abs(sixteenths), false);
 }
@@ -27,7 +32,7 @@ export const feetAndInches = (inches: number): string => formatLength(inches * M
  */
 export function formatLevel(mm: number, units: WrittenUnits): string {
   requireFinite(mm, 'level');
-  if (units === 'metric') {
+  if (units !== 'feet-inches') {
     const whole = Math.round(mm);
     return signOf(whole) + (Math.abs(whole) / 1000).toFixed(3);
   }

@@ -1,25 +1,14 @@
 import type { House } from '../description/house.js';
 import { type Sheet, sheetName } from '../documents/sheet.js';
-import type { Table } from '../documents/table.js';
-import type { HandedOver } from '../drawings/handed.js';
-import { beginSheets, type SheetSet } from '../drawings/sheets/house-sheets.js';
-import { bondHouse } from '../masonry/bond/bond.js';
-import { setOutHouse } from '../setout/house.js';
+import type { SheetSet } from '../drawings/sheets/house-sheets.js';
 import { drawingRegister } from '../tables/drawing-register.js';
 import { writeDxfSheet } from '../writers/dxf.js';
 import { type PdfSource, writePdf } from '../writers/pdf.js';
 import { writeSvgSheet } from '../writers/svg.js';
-import type { PackageFile } from './file.js';
-
-/** A house's drawings as files, a line that tells on what and how large they are, and the list of the sheets. */
-export interface DrawingSet {
-  readonly files: readonly PackageFile[];
-  readonly summary: string;
-  readonly register: Table;
-}
+import type { DrawnSet } from './file.js';
 
 /** Sheets as files: the whole set as one PDF where a maker of PDF is given, each sheet as DXF and SVG. */
-export async function drawingSet(house: House, { sheets, summary }: SheetSet, pdf?: PdfSource): Promise<DrawingSet> {
+export async function drawingSet(house: House, { sheets, summary }: SheetSet, pdf?: PdfSource): Promise<DrawnSet> {
   const { project } = house;
   const info = {
     title: project.title,
@@ -38,13 +27,4 @@ export async function drawingSet(house: House, { sheets, summary }: SheetSet, pd
     summary,
     register: drawingRegister(sheets),
   };
-}
-
-/**
- * The same from the description, for a thread that is given no more than that: it begins the views at once, and lays out
- * the sheets when what they show of other stages' results has been handed over.
- */
-export async function drawHouse(house: House, handed: Promise<HandedOver>, pdf?: PdfSource): Promise<DrawingSet> {
-  const finish = beginSheets(bondHouse(setOutHouse(house)).setout);
-  return drawingSet(house, finish(await handed), pdf);
 }

@@ -6,6 +6,7 @@ import { planChecks } from '../masonry/plan-checks.js';
 import type { CheckGroup, HouseVerdict } from '../report/house-report.js';
 import { layingChecks } from '../statics/checks/laying.js';
 import { staticsChecks } from '../statics/checks.js';
+import { releaseCheck } from '../works/mould-release.js';
 import { worksChecks } from '../works/works.js';
 import { setoutChecks } from './checks.js';
 import type { Study } from './study.js';
@@ -18,7 +19,7 @@ export function judged(known: Study): HouseVerdict & { readonly checks: readonly
     { id: 'statics', title: 'Will it stand', checks: staticsChecks(setout, statics) },
     { id: 'laying', title: 'While it is built', checks: layingChecks(setout, laying, statics.strength) },
     { id: 'dwelling', title: 'To live in it', checks: dwellingChecks(setout, dwelling) },
-    { id: 'works', title: 'Casting and costs', checks: worksChecks(works) },
+    { id: 'works', title: 'Casting and costs', checks: [...releaseCheck(plan), ...worksChecks(works)] },
     { id: 'setout', title: 'Ground, drawings, model', checks: setoutChecks(setout) },
   ];
   return { groups, checks: groups.flatMap((g) => g.checks), summary: summaryOf(known), cautions: CAUTIONS };

@@ -7,15 +7,15 @@ import type { KernelSource } from '../solids/kernel.js';
 import type { CsvOptions } from '../writers/csv.js';
 import type { PageSource } from '../writers/html-model.js';
 import type { PdfSource } from '../writers/pdf/source.js';
-import type { DrawingSet } from './drawings.js';
-import type { PackageFile } from './file.js';
+import { DRAWN_GROUPS, type DrawnGroup, drawGroup } from './drawn.js';
+import type { DrawnSet, PackageFile } from './file.js';
 import { handedOver } from './handed.js';
 import { judged } from './judged.js';
 import { type Study, study } from './study.js';
 import { TABLES, tablesOf } from './tables.js';
 
 /** Groups of outputs, each a folder of the package; `report` is the file `report.html`. */
-export const OUTPUT_GROUPS = ['drawings', 'model', 'tables', 'report'] as const;
+export const OUTPUT_GROUPS = ['drawings', 'model', 'moulds', 'templates', 'tables', 'report'] as const;
 /** One group of outputs. */
 export type OutputGroup = (typeof OUTPUT_GROUPS)[number];
 
@@ -28,7 +28,11 @@ export interface Tools {
   /** The script of the model's page; without it there is no page. */
   readonly page?: () => Promise<PageSource>;
   /** Draws on another thread at the same time, by `drawHouse`; drawn on this one when missing. */
-  readonly drawApart?: (house: House, handed: Promise<HandedOver>) => Promise<DrawingSet>;
+  readonly drawApart?: (
+    house: House,
+    groups: readonly DrawnGroup[],
+    handed: Promise<HandedOver>,
+  ) => Promise<ReadonlyMap<DrawnGroup, DrawnSet>>;
 }
 
 /** What was found out of a house. Figures stand in SI: mm, kPa, kN, kg, m2. */
@@ -73,29 +77,32 @@ export const houseTable = (house: House, id: string): Table | undefined =>
 export async function buildPackage(house: House, tools: Tools, options: PackageOptions = {}): Promise<HousePackage> {
   const wanted = OUTPUT_GROUPS.filter((group) => options.only?.includes(group) ?? true);
   const tell = options.progress ?? (() => undefined);
-  // Drawings need little of other results, and take as long as all of them.
+  // What is drawn needs little of other results, and takes as long as all of them.
+  const drawn = DRAWN_GROUPS.filter((group) => wanted.includes(group));
   let handOver: (handed: HandedOver) => void = () => undefined;
   const handed = new Promise<HandedOver>((resolve) => {
     handOver = resolve;
   });
-  const aside = wanted.length > 1 && wanted.includes('drawings') ? tools.drawApart?.(house, handed) : undefined;
+  const aside = wanted.length > 1 && drawn.length > 0 ? tools.drawApart?.(house, drawn, handed) : undefined;
   // Trouble there is told when its files are waited for.
   aside?.catch(() => undefined);
   tell('laying courses');
-  let drawn: DrawingSet | null = null;
-  const known = study(house, () => drawn?.register ?? null);
-  if (aside) handOver(handedOver(known));
+  let register: Table | null = null;
+  const known = study(house, () => register);
+  if (aside && drawn.includes('drawings')) handOver(handedOver(known));
   const made = new Map<OutputGroup, Made>();
   for (const group of wanted) {
     // The tables list the sheets.
-    if (aside && (group === 'drawings' || group === 'tables')) continue;
+    if (aside && (isDrawn(group) || group === 'tables')) continue;
     tell(STAGES[group]);
     made.set(group, await make(known, group, tools, options));
   }
   if (aside) {
-    tell(STAGES.drawings);
-    drawn = await aside;
-    made.set('drawings', toldOfDrawings(drawn));
+    tell(drawn.map((group) => STAGES[group]).join(', '));
+    for (const [group, set] of await aside) {
+      register = set.register ?? register;
+      made.set(group, told(group, set));
+    }
     if (wanted.includes('tables')) {
       tell(STAGES.tables);
       made.set('tables', await make(known, 'tables', tools, options));
@@ -119,16 +126,15 @@ interface Made {
 const STAGES: Readonly<Record<OutputGroup, string>> = {
   drawings: 'drawing',
   model: 'making solids',
+  moulds: 'drawing moulds',
+  templates: 'drawing templates',
   tables: 'writing tables',
   report: 'writing the report',
 };
 
 /** Drawings, solids and workbooks bring much code with them, which only those wait for who ask for them. */
 async function make(known: Study, group: OutputGroup, tools: Tools, { csv }: PackageOptions): Promise<Made> {
-  if (group === 'drawings') {
-    const [{ drawingSet }, pdf] = await Promise.all([import('./drawings.js'), tools.pdf?.()]);
-    return toldOfDrawings(await drawingSet(known.setout.house, known.sheets, pdf));
-  }
+  if (isDrawn(group)) return told(group, await drawGroup(group, known, await tools.pdf?.()));
   if (group === 'model') {
     const [{ modelFiles }, kernel, page] = await Promise.all([import('./model.js'), tools.kernel(), tools.page?.()]);
     return modelFiles(known, kernel, page);
@@ -137,7 +143,9 @@ async function make(known: Study, group: OutputGroup, tools: Tools, { csv }: Pac
   return { files: await (await import('./table-files.js')).tableFiles(known, csv), summary: [] };
 }
 
-const toldOfDrawings = ({ files, summary }: DrawingSet): Made => ({ files, summary: [`drawings: ${summary}`] });
+const isDrawn = (group: OutputGroup): group is DrawnGroup => DRAWN_GROUPS.some((drawn) => drawn === group);
+
+const told = (group: DrawnGroup, { files, summary }: DrawnSet): Made => ({ files, summary: [`${group}: ${summary}`] });
 
 function verdict(known: Study): Verdict {
   const { checks, summary } = judged(known);

@@ -86,7 +86,8 @@ export function study(house: House, drawn: () => Table | null = () => null): Stu
   return known;
 }
 
-function once<T extends object>(make: () => T): () => T {
+/** Worked out when first asked for. */
+export function once<T extends object>(make: () => T): () => T {
   let made: T | undefined;
   return () => {
     made ??= make();

@@ -261,6 +261,8 @@ export interface Casting {
   readonly demouldDays: number;
   readonly readyToLayDays: number;
   readonly archStrikeDays: number;
+  /** Bed boards of a mould: taken off before the block is drawn out, or one with the form of the intrados. */
+  readonly bedBoards: 'loose' | 'fixed';
   readonly coursesPerDay: number;
   readonly targetDays: number | null;
 }

@@ -215,6 +215,7 @@ export function castingFrom(casting: Output<'casting'>): Casting {
     demouldDays: casting.demould,
     readyToLayDays: casting['ready-to-lay'],
     archStrikeDays: casting['arch-strike'],
+    bedBoards: casting['bed-boards'],
     coursesPerDay: casting['courses-per-day'],
     targetDays: casting['target-days'] ?? null,
   };

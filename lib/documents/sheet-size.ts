@@ -48,6 +48,26 @@ export const US_SHEETS: readonly SheetSize[] = [
   us('ARCH E', 48, 36),
 ];
 
+/** What every printer leaves free round a page of a template; common practice, no source. */
+const PAGE_MARGIN = 8;
+
+const page = (name: string, width: number, height: number): SheetSize => ({
+  name,
+  width,
+  height,
+  margins: { left: PAGE_MARGIN, right: PAGE_MARGIN, top: PAGE_MARGIN, bottom: PAGE_MARGIN },
+  zones: false,
+});
+
+/** Pages on which templates are printed in parts, small and large: ISO 216, and ASME Y14.1 sizes A and B from memory. */
+export const TEMPLATE_PAGES = {
+  iso: [page('A4', 210, 297), page('A3', 420, 297)],
+  us: [page('ANSI A', 8.5 * INCH, 11 * INCH), page('ANSI B', 17 * INCH, 11 * INCH)],
+} as const satisfies Record<string, readonly [SheetSize, SheetSize]>;
+
+/** The same sheet turned by a quarter. */
+export const turned = (size: SheetSize): SheetSize => ({ ...size, width: size.height, height: size.width });
+
 /** Box inside the frame, mm from the sheet's lower left corner. */
 export const drawingSpace = ({ width, height, margins }: SheetSize) => ({
   left: margins.left,

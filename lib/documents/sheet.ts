@@ -1,4 +1,5 @@
 import type { Vec2 } from '../math/vec.js';
+import { type Block, placeBlock } from './block.js';
 import { DocumentError } from './document-error.js';
 import type { PlainPrimitive, SymbolPrimitive, View } from './drawing.js';
 import { auditView } from './drawing-audit.js';
@@ -23,14 +24,18 @@ export interface Sheet {
   readonly views: readonly PlacedView[];
   readonly paper: readonly PaperPrimitive[];
   readonly titleBlock: TitleBlock;
+  /** What stands along the whole lower edge of the frame in place of the drawn title block. */
+  readonly strip?: Block;
 }
 
-/** All that is drawn on the paper itself, frame and title block first. */
-export const sheetForm = (sheet: Sheet): PaperPrimitive[] => [
-  ...sheetFrame(sheet.size),
-  ...titleBlockForm(sheet.titleBlock, drawingSpace(sheet.size).right, drawingSpace(sheet.size).bottom),
-  ...sheet.paper,
-];
+/** All that is drawn on the paper itself, frame and title block or strip first. */
+export function sheetForm(sheet: Sheet): PaperPrimitive[] {
+  const { left, right, bottom } = drawingSpace(sheet.size);
+  const form = sheet.strip
+    ? placeBlock(sheet.strip, [left, bottom + sheet.strip.height])
+    : titleBlockForm(sheet.titleBlock, right, bottom);
+  return [...sheetFrame(sheet.size), ...form, ...sheet.paper];
+}
 
 /** What a sheet is called in lists and titles of documents. */
 export const sheetName = ({ titleBlock: t }: Sheet): string =>
@@ -62,8 +67,8 @@ export function auditSheet(sheet: Sheet): SheetFault[] {
   const space = drawingSpace(sheet.size);
   const frame: Bounds2 = { min: [space.left, space.bottom], max: [space.right, space.top] };
   const block: Bounds2 = {
-    min: [space.right - TITLE_BLOCK.width, space.bottom],
-    max: [space.right, space.bottom + TITLE_BLOCK.height],
+    min: [sheet.strip ? space.left : space.right - TITLE_BLOCK.width, space.bottom],
+    max: [space.right, space.bottom + (sheet.strip?.height ?? TITLE_BLOCK.height)],
   };
   const boxes = sheet.views.map((v) => ({ name: `The view "${v.view.title}"`, box: placedBounds(v) }));
   if (sheet.paper.length > 0) boxes.push({ name: 'The notes', box: viewBounds(form) });

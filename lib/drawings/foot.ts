@@ -23,7 +23,7 @@ export interface FootSpec {
 
 /** In what lengths and levels are written. */
 export const measureWords = (units: WrittenUnits): string =>
-  `${units === 'metric' ? 'lengths in mm, levels in m' : 'lengths and levels in feet and inches'}; levels above finished floor`;
+  `${units !== 'feet-inches' ? 'lengths in mm, levels in m' : 'lengths and levels in feet and inches'}; levels above finished floor`;
 
 /** Under the figure or beside it: title, scale, scale bar, what the hatches mean, whose drawing it is, notes, the caution. */
 export function addFoot(layout: Layout, spec: FootSpec, project: string, place: FootPlace): void {

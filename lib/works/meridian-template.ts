@@ -57,6 +57,9 @@ export interface TemplateBoard {
   readonly domeId: string;
   /** 1 the lowest. */
   readonly number: number;
+  /** The stretch of the meridian that its edge follows, by arc length from the springing. */
+  readonly from: number;
+  readonly to: number;
   /** Straight along its working edge, from end to end. */
   readonly chord: number;
   /** Of the board to cut it from. */
@@ -104,6 +107,8 @@ function board(dome: DomeSetout, number: number, from: number, to: number): Temp
   return {
     domeId: dome.id,
     number,
+    from,
+    to,
     chord,
     width: Math.max(...fine.map(([, y]) => y)) + LEAST_WOOD,
     offsets: [at(0.25), at(0.5), at(0.75)],

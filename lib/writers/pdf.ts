@@ -40,10 +40,27 @@ export async function writePdf(sheets: readonly Sheet[], info: PdfInfo, source: 
       CreationDate: new WrittenDate(info.date),
     },
   });
+  rememberLayouts(document);
   const bytes = gathered(document);
   for (const sheet of sheets) addSheet(document, sheet);
   document.end();
   return bytes;
+}
+
+/**
+ * PDFKit lays a text out anew each time that it is measured or written, unless it is left its choice of ligatures; and
+ * the texts of a set come again and again.
+ */
+function rememberLayouts({ _font: font }: PdfDocument): void {
+  const layout = font?.layout?.bind(font);
+  if (!font || !layout) return;
+  const known = new Map<string, object>();
+  font.layout = (text, features, onlyWidth) => {
+    // Every text is laid out with the same features.
+    const found = known.get(text) ?? layout(text, features, onlyWidth && features === undefined);
+    if (features !== undefined) known.set(text, found);
+    return found;
+  };
 }
 
 /**

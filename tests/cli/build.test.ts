@@ -34,7 +34,17 @@ describe('build', () => {
     expect(description.sha256).toBe(digest('house.yaml'));
     expect(code === 4).toBe(checks.some(({ state }) => state === 'fails'));
     const endings = new Set(files.map(({ path }) => path.replace(/^(\w+)\/.*\.(\w+)$/, '$1 $2')));
-    for (const ending of ['drawings dxf', 'model stl', 'tables csv', 'report.html']) expect(endings).toContain(ending);
+    for (const ending of [
+      'drawings dxf',
+      'model stl',
+      'moulds dxf',
+      'moulds stl',
+      'moulds pdf',
+      'templates dxf',
+      'templates pdf',
+    ])
+      expect(endings).toContain(ending);
+    for (const ending of ['tables csv', 'report.html']) expect(endings).toContain(ending);
     for (const { path, size, sha256 } of files) {
       expect({ path, size: readFileSync(at(`out/${path}`)).length, sha256: digest(`out/${path}`) }).toEqual({
         path,

@@ -74,7 +74,7 @@ describe('help and version', () => {
     expect(ringcourse(temporary.path, '--version')).toEqual({ code: 0, out: `${version}\n`, err: '' });
     const help = ringcourse(temporary.path, 'build', '--help');
     expect(help).toMatchObject({ code: 0, err: '' });
-    for (const word of ['<file>', '--output', '-o', '--only', 'drawings, model, tables'])
+    for (const word of ['<file>', '--output', '-o', '--only', 'drawings, model, moulds, templates, tables'])
       expect(help.out).toContain(word);
   });
 

@@ -153,6 +153,7 @@ const EXPECTED: House = {
     demouldDays: 1,
     readyToLayDays: 28,
     archStrikeDays: 14,
+    bedBoards: 'loose',
     coursesPerDay: 1,
     targetDays: 30,
   },

@@ -14,6 +14,8 @@ export interface TracedPath {
   readonly width: number;
   /** Ends of its pieces, millimetres from the upper left corner, in the order of drawing. */
   readonly points: readonly (readonly [number, number])[];
+  /** The same with the ends of curves. */
+  readonly ends: readonly (readonly [number, number])[];
 }
 
 /** What mutool (Debian's mupdf-tools) draws of one page: paths, in paper millimetres. */
@@ -32,7 +34,12 @@ export function traceByMutool(pdf: Uint8Array, page = 1): TracedPath[] {
     const points = [...(body as string).matchAll(/<(?:moveto|lineto) x="([^"]*)" y="([^"]*)"/g)].map(([, x, y]) =>
       at(Number(x), Number(y)),
     );
-    return { kind: kind as 'stroke' | 'fill', width, points };
+    const ends = [
+      ...(body as string).matchAll(
+        /<(?:moveto|lineto) x="([^"]*)" y="([^"]*)"|<curveto [^>]*x3="([^"]*)" y3="([^"]*)"/g,
+      ),
+    ].map(([, x, y, x3, y3]) => at(Number(x ?? x3), Number(y ?? y3)));
+    return { kind: kind as 'stroke' | 'fill', width, points, ends };
   });
 }
 

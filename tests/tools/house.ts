@@ -117,6 +117,7 @@ export function houseOf(part: Part<House> = {}): House {
       demouldDays: 1,
       readyToLayDays: 28,
       archStrikeDays: 14,
+      bedBoards: 'loose',
       coursesPerDay: 1,
       targetDays: null,
     },

@@ -68,6 +68,10 @@ export const castingSchema = (q: Leaves) => {
         .prefault(6),
       demould: q.quantity('duration', 'From casting to taking a block out of its mould.', days).prefault('1 day'),
       'ready-to-lay': q.quantity('duration', 'From casting to laying.', days).prefault('28 days'),
+      'bed-boards': z
+        .enum(['loose', 'fixed'])
+        .prefault('loose')
+        .meta({ description: 'Bed boards of a mould: taken off before the block is drawn out, or one with the form.' }),
       'arch-strike': q.quantity('duration', 'From laying an arch to striking its centering.', days).prefault('14 days'),
       'courses-per-day': q.number('Courses laid in a day.', { least: 0.05, most: 50 }).prefault(1),
       'target-days': q.number('Days in which all blocks are to be cast.', { least: 1, most: 3650 }).optional(),

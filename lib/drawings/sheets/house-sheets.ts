@@ -1,5 +1,4 @@
-import { CAUTION } from '../../base/cautions.js';
-import type { DrawingChoice, Project } from '../../description/house.js';
+import type { DrawingChoice } from '../../description/house.js';
 import { SHEET_KINDS } from '../../description/schema/drawings.js';
 import { scaleWords } from '../../documents/scales.js';
 import type { Sheet } from '../../documents/sheet.js';
@@ -13,6 +12,7 @@ import { chooseSize } from './choose.js';
 import { drawingList } from './drawing-list.js';
 import { askedOf } from './options.js';
 import { PageMaker } from './page-maker.js';
+import { titleBlockOf } from './title.js';
 
 /** What a set was drawn on and how large, for a line of summary. */
 export interface SheetSet {
@@ -89,26 +89,5 @@ function sheetsOf(
   return {
     sheets,
     summary: `${sheets.length} ${sheets.length === 1 ? 'sheet' : 'sheets'} of ${chosen.size.name}${drawn}: ${chosen.because}`,
-  };
-}
-
-function titleBlockOf(
-  project: Project,
-  title: string,
-  rest: { readonly scale: string; readonly size: string; readonly sheet: number; readonly sheets: number },
-): Sheet['titleBlock'] {
-  return {
-    project: project.title,
-    address: project.address,
-    title,
-    documentType: 'General arrangement drawing, preliminary',
-    owner: project.client,
-    creator: project.drawnBy,
-    approvedBy: '',
-    number: project.number,
-    issued: project.date ?? 'undated',
-    revision: project.revision,
-    caution: CAUTION.authority,
-    ...rest,
   };
 }

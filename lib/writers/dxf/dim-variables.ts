@@ -22,11 +22,13 @@ type Variable = readonly [name: string, style: number, header: number, value: nu
 
 function variables({ scale, units, enlarged }: DimensionWriting): readonly Variable[] {
   const feet = units === 'feet-inches';
+  const half = units === 'half-millimetres';
   return [
     ['DIMSCALE', 40, 40, scale],
     ['DIMASZ', 41, 40, STYLE.tick],
     ['DIMEXO', 42, 40, STYLE.offset],
     ['DIMEXE', 44, 40, STYLE.beyond],
+    ...(half ? [['DIMRND', 45, 40, 0.5] as const] : []),
     ['DIMTXT', 140, 40, STYLE.textHeight],
     ['DIMCEN', 141, 40, 0],
     ['DIMTSZ', 142, 40, TICK_REACH],
@@ -36,11 +38,11 @@ function variables({ scale, units, enlarged }: DimensionWriting): readonly Varia
     ['DIMTIH', 73, 70, 0],
     ['DIMTOH', 74, 70, 0],
     ['DIMTAD', 77, 70, 1],
-    // Feet and inches leave out zero feet; whole millimetres leave out trailing zeros.
+    // Feet and inches leave out zero feet; millimetres leave out trailing zeros.
     ['DIMZIN', 78, 70, feet ? 3 : 8],
     ['DIMTOFL', 172, 70, 1],
     ['DIMADEC', 179, 70, 1],
-    ['DIMDEC', 271, 70, feet ? 4 : 0],
+    ['DIMDEC', 271, 70, feet ? 4 : half ? 1 : 0],
     ['DIMAUNIT', 275, 70, 0],
     ['DIMFRAC', 276, 70, 2],
     ['DIMLUNIT', 277, 70, feet ? 4 : 2],
@@ -50,9 +52,15 @@ function variables({ scale, units, enlarged }: DimensionWriting): readonly Varia
   ];
 }
 
+const STYLE_SUFFIX: Readonly<Record<WrittenUnits, string>> = {
+  metric: 'MM',
+  'half-millimetres': 'HALF-MM',
+  'feet-inches': 'FT',
+};
+
 /** Name of the dimension style: one for each scale and way of writing, so that drawings can be pasted together. */
 export const dimStyleName = ({ scale, units, enlarged }: DimensionWriting): string =>
-  `OBLIQUE-${scale}-${units === 'metric' ? 'MM' : 'FT'}${enlarged === 1 ? '' : `-X${enlarged.toFixed(4).replace('.', '_')}`}`;
+  `OBLIQUE-${scale}-${STYLE_SUFFIX[units]}${enlarged === 1 ? '' : `-X${enlarged.toFixed(4).replace('.', '_')}`}`;
 
 export const dimStyleRecord = (writing: DimensionWriting, textStyleHandle: string): DxfObject =>
   tableRecord(

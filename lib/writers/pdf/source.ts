@@ -1,6 +1,8 @@
 /** The part of a PDFKit document that the writer uses; lengths are points, y downward. */
 export interface PdfDocument {
   readonly outline: PdfOutline;
+  /** The font at hand; not a part of PDFKit's declared interface, so it may be missing. */
+  readonly _font?: { layout?: (text: string, features: object | undefined, onlyWidth?: boolean) => object };
   on(event: 'data', listener: (chunk: Uint8Array) => void): unknown;
   on(event: 'end', listener: () => void): unknown;
   on(event: 'error', listener: (error: unknown) => void): unknown;

@@ -1,0 +1,44 @@
+import { sheetName } from '../documents/sheet.js';
+import { mouldSheets } from '../drawings/moulds/mould-sheet.js';
+import { castShape } from '../masonry/moulds/shape.js';
+import type { MasonryPlan } from '../masonry/plan.js';
+import { mouldBlock, mouldLining } from '../solids/mould-solids.js';
+import { writeDxfSheet } from '../writers/dxf.js';
+import { type PdfSource, writePdf } from '../writers/pdf.js';
+import { writeStl } from '../writers/stl.js';
+import type { DrawnSet } from './file.js';
+
+/**
+ * A sheet of each mould as DXF, all of them as one PDF where a maker of PDF is given, and as STL the block of each and
+ * the lining that it is cast in.
+ * @throws DocumentError naming the mould when a solid isn't closed.
+ */
+export async function mouldFiles(plan: Pick<MasonryPlan, 'setout' | 'moulds'>, pdf?: PdfSource): Promise<DrawnSet> {
+  const { project, blocks } = plan.setout.house;
+  const { moulds } = plan.moulds;
+  const sheets = mouldSheets(plan);
+  const info = {
+    title: `${project.title}: moulds`,
+    author: project.drawnBy,
+    subject: sheets.map(sheetName).join('; '),
+    date: project.date,
+  };
+  const solids = moulds.flatMap(({ id, mould }) => {
+    const shape = castShape(mould, blocks);
+    return [mouldBlock(`${id}-block`, shape), mouldLining(`${id}-lining`, shape)];
+  });
+  return {
+    files: [
+      ...(pdf && sheets.length > 0 ? [{ path: 'moulds/moulds.pdf', bytes: await writePdf(sheets, info, pdf) }] : []),
+      ...sheets.map((sheet) => ({ path: `moulds/${sheet.id}.dxf`, bytes: writeDxfSheet(sheet) })),
+      ...solids.map((mesh) => ({
+        path: `moulds/${mesh.name}.stl`,
+        bytes: writeStl([mesh], { title: `${project.title} ${mesh.name}` }),
+      })),
+    ],
+    summary:
+      sheets.length === 1
+        ? 'one sheet, its block and its lining'
+        : `${sheets.length} sheets, each with its block and its lining`,
+  };
+}

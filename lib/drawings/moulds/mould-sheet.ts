@@ -1,0 +1,280 @@
+import { CAUTION } from '../../base/cautions.js';
+import type { WrittenUnits } from '../../base/measures.js';
+import { formatAngle, formatLength } from '../../base/measures.js';
+import type { House } from '../../description/house.js';
+import { type Block, placeBlock, stackBlocks } from '../../documents/block.js';
+import { viewBounds } from '../../documents/drawing-bounds.js';
+import { mouldScales, scaleWords } from '../../documents/scales.js';
+import { words } from '../../documents/shapes.js';
+import type { PaperPrimitive, PlacedView, Sheet } from '../../documents/sheet.js';
+import { drawingSpace, ISO_SHEETS, type SheetSize, US_SHEETS } from '../../documents/sheet-size.js';
+import type { Table } from '../../documents/table.js';
+import { tableBlock } from '../../documents/table-block.js';
+import { wrapText } from '../../documents/text-fit.js';
+import { textWidth } from '../../documents/text-size.js';
+import { TITLE_BLOCK } from '../../documents/title-block.js';
+import { massKg, wetDensity } from '../../masonry/mass.js';
+import { type FaceDimensions, mouldDimensions } from '../../masonry/moulds/dimensions.js';
+import type { NamedMould } from '../../masonry/moulds/schedule.js';
+import { type CastShape, castShape, LINING } from '../../masonry/moulds/shape.js';
+import type { MasonryPlan } from '../../masonry/plan.js';
+import { DEG } from '../../math/vec.js';
+import { type MouldRelease, mouldRelease } from '../../works/mould-release.js';
+import { titleBlockOf } from '../sheets/title.js';
+import { developedBed } from './developed.js';
+import { workshopUnits } from './mould-templates.js';
+import { mouldViews } from './mould-views.js';
+import { faceRibs } from './ribs.js';
+
+/** Four views in a row, two rows; what is left below is for tables and notes. */
+const COLUMNS = 4;
+const BELOW = 104;
+const CAPTION = 8;
+const PAD = 3;
+const NOTE = 2.5;
+
+/** One sheet for each mould, on the smallest sheet of the series. */
+export function mouldSheets(plan: Pick<MasonryPlan, 'setout' | 'moulds'>): Sheet[] {
+  const { house } = plan.setout;
+  const units = workshopUnits(plan);
+  const { moulds } = plan.moulds;
+  return moulds.map((named, i) => {
+    const shape = castShape(named.mould, house.blocks);
+    const { size, views } = fitted(shape, units);
+    const release = mouldRelease(named.id, shape, house.casting.bedBoards);
+    const scale = scaleWords(views[0]?.view.scale ?? 1, units);
+    return {
+      id: named.id,
+      size,
+      views,
+      paper: [...captions(views), ...belowViews(size, house, named, shape, release, units)],
+      titleBlock: {
+        ...titleBlockOf(house.project, `Mould ${named.id}`, {
+          scale,
+          size: size.name,
+          sheet: i + 1,
+          sheets: moulds.length,
+        }),
+        documentType: 'Mould drawing, preliminary',
+      },
+    };
+  });
+}
+
+/** The views at the largest scale at which each has room in its cell. */
+function fitted(shape: CastShape, units: WrittenUnits): { size: SheetSize; views: PlacedView[] } {
+  const size = (units === 'feet-inches' ? US_SHEETS : ISO_SHEETS)[0] as SheetSize;
+  const space = drawingSpace(size);
+  const [wide, high] = [(space.right - space.left) / COLUMNS, (space.top - space.bottom - BELOW) / 2];
+  const scales = mouldScales(units);
+  // Standing on its head, a block takes up its length.
+  const length = 2 * shape.at(0.5, 1, 1)[0];
+  for (const scale of scales) {
+    if (length / scale > high && scale !== scales[scales.length - 1]) continue;
+    const views = mouldViews(shape, scale, units);
+    const boxes = views.map(viewBounds);
+    const fits = boxes.every(
+      ({ min, max }) => (max[0] - min[0]) / scale <= wide - PAD && (max[1] - min[1]) / scale <= high - PAD - CAPTION,
+    );
+    if (!fits && scale !== scales[scales.length - 1]) continue;
+    return {
+      size,
+      views: views.map((view, i): PlacedView => {
+        const { min, max } = boxes[i] as (typeof boxes)[number];
+        const middle = [space.left + ((i % COLUMNS) + 0.5) * wide, space.top - Math.floor(i / COLUMNS) * high];
+        const centre = [(min[0] + max[0]) / 2 / scale, (min[1] + max[1]) / 2 / scale];
+        const y = (middle[1] as number) - (high - CAPTION) / 2;
+        return { view, at: [(middle[0] as number) - (centre[0] as number), y - (centre[1] as number)] };
+      }),
+    };
+  }
+  throw new RangeError('no scale is left to draw a mould at');
+}
+
+/** The title of each view at the foot of its cell. */
+function captions(views: readonly PlacedView[]): PaperPrimitive[] {
+  return views.map(({ view, at }) => {
+    const { min, max } = viewBounds(view);
+    const x = at[0] + (min[0] + max[0]) / 2 / view.scale;
+    return words('text', view.title, [x, at[1] + min[1] / view.scale - 6], 3.5, 'centre');
+  });
+}
+
+function belowViews(
+  size: SheetSize,
+  house: House,
+  named: NamedMould,
+  shape: CastShape,
+  release: MouldRelease,
+  units: WrittenUnits,
+): PaperPrimitive[] {
+  const space = drawingSpace(size);
+  const top = space.bottom + BELOW - PAD;
+  const left = space.left + PAD;
+  const tables = [sizeTable(house, named, units), bevelTable(house, named, shape, units)].map(tableBlock);
+  const ribs = faceRibs(shape).length > 0 ? [tableBlock(ribTable(shape, units))] : [];
+  const beside = left + (tables[0] as Block).width + 2 * PAD;
+  const notes = notesBlock(notesOf(house, named, units), TITLE_BLOCK.width - 2 * PAD);
+  const cell = (space.right - space.left) / COLUMNS;
+  const more = notesBlock(releaseNotes(house, release, units), cell - 2 * PAD);
+  const row = (space.top - space.bottom - BELOW) / 2;
+  return [
+    ...placeBlock(tables[0] as Block, [left, top]),
+    ...placeBlock(stackBlocks([tables[1] as Block, ...ribs], 2 * PAD), [beside, top]),
+    ...placeBlock(notes, [space.right - TITLE_BLOCK.width + PAD, top]),
+    ...placeBlock(more, [space.left + 3 * cell + PAD, space.top - row - PAD]),
+  ];
+}
+
+const half = (mm: number): number => Math.round(2 * mm) / 2;
+
+/** How a table on the sheet prints a length. */
+function printed(units: WrittenUnits): { readonly unit: string; readonly decimals: number; of(mm: number): number } {
+  return units === 'feet-inches'
+    ? { unit: 'in', decimals: 2, of: (mm) => half(mm) / 25.4 }
+    : { unit: 'mm', decimals: 1, of: half };
+}
+
+const SIZES: readonly (readonly [string, (f: FaceDimensions) => number])[] = [
+  ['lower edge, arc', (f) => f.edges.lower.arc],
+  ['lower edge, chord', (f) => f.edges.lower.chord],
+  ['mid-height, arc', (f) => f.edges.middle.arc],
+  ['mid-height, chord', (f) => f.edges.middle.chord],
+  ['upper edge, arc', (f) => f.edges.upper.arc],
+  ['upper edge, chord', (f) => f.edges.upper.chord],
+  ['height along the face', (f) => f.height],
+  ['diagonal', (f) => f.diagonal],
+  ['sagitta, lower edge', (f) => f.sagittaLower],
+  ['sagitta, upper edge', (f) => f.sagittaUpper],
+  ['sagitta up the face', (f) => f.sagittaUp],
+];
+
+function sizeTable(house: House, { mould }: NamedMould, units: WrittenUnits): Table {
+  const d = mouldDimensions(mould, house.blocks);
+  const { unit, decimals, of } = printed(units);
+  const column = (key: string) => ({ key, label: key, kind: 'number', unit, decimals }) as const;
+  return {
+    id: 'sizes',
+    title: 'Inner sizes of the mould',
+    columns: [{ key: 'size', label: 'size', kind: 'text' }, column('intrados'), column('extrados')],
+    rows: SIZES.map(([size, pick]) => ({ size, intrados: of(pick(d.intrados)), extrados: of(pick(d.extrados)) })),
+  };
+}
+
+function bevelTable(house: House, { mould }: NamedMould, shape: CastShape, units: WrittenUnits): Table {
+  const d = mouldDimensions(mould, house.blocks);
+  const { unit, of, decimals } = printed(units);
+  const length = (mm: number) => `${of(mm).toFixed(decimals)} ${unit}`;
+  const radii = (['lower', 'upper'] as const).map((edge) => {
+    const { innerRadius, outerRadius } = developedBed(shape, edge);
+    const value =
+      innerRadius === null || outerRadius === null ? 'straight' : `${length(innerRadius)}; ${length(outerRadius)}`;
+    return { what: `${edge} bed, radii`, value };
+  });
+  return {
+    id: 'bevels',
+    title: 'Bevels and beds',
+    columns: [
+      { key: 'what', label: 'what', kind: 'text' },
+      { key: 'value', label: 'value', kind: 'text' },
+    ],
+    rows: [
+      { what: 'thickness', value: length(d.thickness) },
+      { what: 'between the beds', value: formatAngle(d.bedAngleRad / DEG) },
+      { what: 'head, across the wall', value: formatAngle(d.headAcrossRad / DEG) },
+      { what: 'head, up the face', value: formatAngle(d.headUpRad / DEG) },
+      ...radii,
+    ],
+  };
+}
+
+const SHARES = [
+  [0, 'start'],
+  [0.25, '1/4'],
+  [0.5, '1/2'],
+  [0.75, '3/4'],
+  [1, 'end'],
+] as const;
+
+function ribTable(shape: CastShape, units: WrittenUnits): Table {
+  const { unit, decimals, of } = printed(units);
+  const number = (key: string, label: string) => ({ key, label, kind: 'number', unit, decimals }) as const;
+  return {
+    id: 'ribs',
+    title: 'Ribs: edge above the straight back',
+    columns: [
+      { key: 'rib', label: 'rib', kind: 'text' },
+      { key: 'pieces', label: 'no.', kind: 'integer' },
+      number('length', 'length'),
+      ...SHARES.map(([share, label]) => number(`at-${share}`, label)),
+    ],
+    rows: faceRibs(shape).map((rib) => ({
+      rib: `${rib.face} ${rib.way}`,
+      pieces: rib.pieces,
+      length: of(rib.length),
+      ...Object.fromEntries(SHARES.map(([share]) => [`at-${share}`, of(rib.edge(share)[1])])),
+    })),
+  };
+}
+
+const PACKED = [
+  ['innerLower', 'at intrados and lower bed'],
+  ['innerUpper', 'at intrados and upper bed'],
+  ['outerLower', 'at extrados and lower bed'],
+  ['outerUpper', 'at extrados and upper bed'],
+] as const;
+
+const CUBIC_FOOT = 304.8 * 304.8 * 304.8;
+const POUND = 0.45359237;
+
+const markOf = (domeId: string, course: number): string => `${domeId}-${course}`;
+
+function notesOf(house: House, { mould, courses }: NamedMould, units: WrittenUnits): string[] {
+  const { shrinkage } = house.blocks;
+  const size = (mm: number) => sized(mm, units);
+  const { volume } = mouldDimensions(mould, house.blocks);
+  const feet = units === 'feet-inches';
+  const kg = massKg(volume, wetDensity(house.material));
+  const fresh = feet
+    ? `${(volume / CUBIC_FOOT).toFixed(3)} ft3, ${(kg / POUND).toFixed(1)} lb`
+    : `${(volume / 1e6).toFixed(2)} L, ${kg.toFixed(1)} kg`;
+  return [
+    `For courses ${courses.map((c) => markOf(c.domeId, c.course)).join(' ')}; shaped for ${markOf(mould.parent.domeId, mould.parent.course.index)}.`,
+    `A filling takes ${fresh} of fresh mix.`,
+    `Inner sizes, larger than the dry block by ${Math.round(shrinkage * 1e4) / 100} % shrinkage. Every view is as cast.`,
+    house.blocks.faces === 'flat'
+      ? 'All sides are plane. The sagittas say how far the wall misses its curve.'
+      : `Ribs stand square to the middle of the mould, cut back by the lining of ${size(LINING)}. Beds are cones: bend a sheet cut to the unrolled shape.`,
+    `${CAUTION.cement} ${CAUTION.lifting}`,
+  ];
+}
+
+/** A length in a sentence. */
+const sized = (mm: number, units: WrittenUnits): string =>
+  `${formatLength(mm, units)}${units === 'feet-inches' ? '' : ' mm'}`;
+
+function releaseNotes({ casting }: House, release: MouldRelease, units: WrittenUnits): string[] {
+  const days = casting.demouldDays;
+  const { packing } = release;
+  const pack = PACKED.map(([corner, name]) => `${sized(packing[corner], units)} ${name}`).join(', ');
+  return [
+    'Parts: floor, forms of intrados and extrados, two bed boards; they part along the edges of the block.',
+    `It stands on one head. The other is open, and level when the floor's corners are packed up by ${pack}. Fill, and strike off level with the edges.`,
+    `After ${days} ${days === 1 ? 'day' : 'days'} take off, in this order: ${release.steps
+      .map((s, i) => `${i + 1} ${s.moves}, ${s.way} (draft ${formatAngle(s.draftRad / DEG)})`)
+      .join('; ')}.`,
+    release.steps.some((s) => s.draftRad < 0)
+      ? 'An undercut holds the block: see the report.'
+      : 'Nothing holds the block on its way.',
+  ];
+}
+
+function notesBlock(notes: readonly string[], width: number): Block {
+  const lines = notes.flatMap((note) => wrapText(note, width, NOTE));
+  const step = NOTE + 1.6;
+  return {
+    width: Math.max(0, ...lines.map((text) => textWidth(text, NOTE))),
+    height: lines.length * step,
+    primitives: lines.map((text, i) => words('text', text, [0, -NOTE - i * step], NOTE)),
+  };
+}

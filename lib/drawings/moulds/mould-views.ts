@@ -1,0 +1,218 @@
+import type { WrittenUnits } from '../../base/measures.js';
+import type { AlignedDimension, LinearDimension, Primitive, Segment, View } from '../../documents/drawing.js';
+import { boundsOf } from '../../documents/drawing-bounds.js';
+import { extremePoints, line } from '../../documents/segments.js';
+import { type CastShape, LINING } from '../../masonry/moulds/shape.js';
+import { hypot } from '../../math/elementary.js';
+import { cross2, dot2, sub2, type Vec2 } from '../../math/vec.js';
+import { arcThrough } from '../templates/curves.js';
+import { developedBed, headFigure } from './developed.js';
+
+/** Dimension lines stand so far off the figure, paper mm. */
+const OFF = 7;
+
+/** The views of a mould's block as cast; all mirror-equal about their upright middle where the block is. */
+export function mouldViews(shape: CastShape, scale: number, units: WrittenUnits): View[] {
+  const view = (id: string, title: string, primitives: readonly Primitive[]): View => ({
+    id,
+    title,
+    scale,
+    units,
+    primitives,
+  });
+  return [
+    view('intrados', 'Intrados', faceView(shape, 0, scale)),
+    view('extrados', 'Extrados', faceView(shape, 1, scale)),
+    view('section', 'Section in the middle', sectionView(shape, scale)),
+    view('head', 'Head, true shape', headView(shape, scale)),
+    view('lower-bed', 'Lower bed, unrolled', bedView(shape, 'lower', scale)),
+    view('upper-bed', 'Upper bed, unrolled', bedView(shape, 'upper', scale)),
+    view('casting', 'As it is cast', castingView(shape, scale)),
+  ];
+}
+
+const outline = (segments: readonly Segment[]): Primitive => ({ kind: 'path', layer: 'cut', segments, closed: true });
+
+/** Level or upright, its line `off` beyond the box of the figure on the side told. */
+function beside(
+  segments: readonly Segment[],
+  side: 'below' | 'above' | 'left' | 'right',
+  from: Vec2,
+  to: Vec2,
+  off: number,
+): LinearDimension {
+  const { min, max } = boundsOf(segments.flatMap(extremePoints));
+  const at: Readonly<Record<typeof side, Vec2>> = {
+    below: [0, min[1] - off],
+    above: [0, max[1] + off],
+    left: [min[0] - off, 0],
+    right: [max[0] + off, 0],
+  };
+  const upright = side === 'left' || side === 'right';
+  return { kind: 'dimension', type: 'linear', from, to, angleDeg: upright ? 90 : 0, line: at[side] };
+}
+
+const aligned = (from: Vec2, to: Vec2, line: Vec2): AlignedDimension => ({
+  kind: 'dimension',
+  type: 'aligned',
+  from,
+  to,
+  line,
+});
+
+/** A face seen square: chords of its edges, height, diagonal, sagitta of the lower edge. */
+function faceView(shape: CastShape, depth: 0 | 1, scale: number): Primitive[] {
+  const at = (s: number, side: number): Vec2 => {
+    const [across, up] = shape.at(s, depth, side);
+    return [across, up];
+  };
+  const [lowLeft, lowRight, highRight, highLeft] = [at(0, -1), at(0, 1), at(1, 1), at(1, -1)];
+  const edges = [
+    arcThrough(lowLeft, at(0, 0), lowRight),
+    arcThrough(lowRight, at(0.5, 1), highRight),
+    arcThrough(highRight, at(1, 0), highLeft),
+    arcThrough(highLeft, at(0.5, -1), lowLeft),
+  ];
+  const [left, right] = [at(0.5, -1), at(0.5, 1)];
+  return [
+    outline(edges),
+    { kind: 'path', layer: 'joint', segments: [line(left, right)], closed: false },
+    beside(edges, 'below', lowLeft, lowRight, OFF * scale),
+    beside(edges, 'above', highLeft, highRight, OFF * scale),
+    { ...beside(edges, 'below', left, right, 2 * OFF * scale), prefix: 'mid-height ' },
+    beside(edges, 'left', at(0, 0), at(1, 0), OFF * scale),
+    aligned(lowLeft, highRight, lowLeft),
+  ];
+}
+
+/** The block cut in its middle: heights of both faces, thickness on both beds. */
+function sectionView(shape: CastShape, scale: number): Primitive[] {
+  const at = (s: number, depth: number): Vec2 => {
+    const [, up, out] = shape.at(s, depth, 0);
+    return [out, up];
+  };
+  const edges = [
+    arcThrough(at(0, 0), at(0, 0.5), at(0, 1)),
+    arcThrough(at(0, 1), at(0.5, 1), at(1, 1)),
+    arcThrough(at(1, 1), at(1, 0.5), at(1, 0)),
+    arcThrough(at(1, 0), at(0.5, 0), at(0, 0)),
+  ];
+  return [
+    { kind: 'hatch', layer: 'hatch', pattern: 'blockwork', loops: [edges] },
+    outline(edges),
+    beside(edges, 'left', at(0, 0), at(1, 0), OFF * scale),
+    beside(edges, 'right', at(0, 1), at(1, 1), OFF * scale),
+    aligned(at(0, 0), at(0, 1), [0, Math.min(at(0, 0)[1], at(0, 1)[1]) - OFF * scale]),
+    aligned(at(1, 0), at(1, 1), [0, Math.max(at(1, 0)[1], at(1, 1)[1]) + OFF * scale]),
+  ];
+}
+
+function headView(shape: CastShape, scale: number): Primitive[] {
+  const { outline: edges, corners } = headFigure(shape);
+  const [lowerInner, upperInner, upperOuter, lowerOuter] = corners;
+  return [
+    outline(edges),
+    beside(edges, 'left', lowerInner, upperInner, OFF * scale),
+    beside(edges, 'right', lowerOuter, upperOuter, OFF * scale),
+    beside(edges, 'below', lowerInner, lowerOuter, OFF * scale),
+    beside(edges, 'above', upperInner, upperOuter, OFF * scale),
+  ];
+}
+
+/** A bed when it is unrolled: chords of both edges, depth, sagittas of the curves to be cut. */
+function bedView(shape: CastShape, edge: 'lower' | 'upper', scale: number): Primitive[] {
+  const bed = developedBed(shape, edge);
+  const [innerLeft, innerRight, outerRight, outerLeft] = bed.corners;
+  const [inner, outer] = bed.middles;
+  const sagitta = (corner: Vec2, middle: Vec2, x: number): Primitive[] =>
+    middle[1] - corner[1] < LEAST_SAGITTA
+      ? []
+      : [{ kind: 'dimension', type: 'linear', from: corner, to: middle, angleDeg: 90, line: [x, 0] }];
+  const right = outerRight[0] + OFF * scale;
+  return [
+    outline(bed.outline),
+    beside(bed.outline, 'below', innerLeft, innerRight, OFF * scale),
+    beside(bed.outline, 'above', outerLeft, outerRight, OFF * scale),
+    { kind: 'dimension', type: 'linear', from: inner, to: outer, angleDeg: 90, line: [0, 0] },
+    ...sagitta(innerRight, inner, right),
+    ...sagitta(outerRight, outer, right),
+  ];
+}
+
+/** A curve flatter than this is cut as a line, mm. */
+const LEAST_SAGITTA = 0.5;
+
+/** Boards are drawn so thick, mm; theirs is what the maker has. */
+const BOARD = 25;
+
+/** The mould as it stands, cut at the block's mid-height: struck head up and level, floor below, forms on either side. */
+function castingView(shape: CastShape, scale: number): Primitive[] {
+  const flat = (depth: number, side: number): Vec2 => {
+    const [across, , out] = shape.at(0.5, depth, side);
+    return [across, out];
+  };
+  const corner = flat(0, -1);
+  const along = sub2(flat(1, -1), corner);
+  const length = hypot(along[0], along[1]);
+  const e: Vec2 = [along[0] / length, along[1] / length];
+  const down: Vec2 = cross2(e, sub2(flat(0, 1), corner)) > 0 ? [-e[1], e[0]] : [e[1], -e[0]];
+  const turn = (p: Vec2): Vec2 => {
+    const d = sub2(p, corner);
+    return [dot2(d, e), -dot2(d, down)];
+  };
+  const at = (depth: number, side: number): Vec2 => turn(flat(depth, side));
+  const past = LINING / shape.thickness;
+  const block = [
+    arcThrough(at(0, -1), at(0, 0), at(0, 1)),
+    line(at(0, 1), at(1, 1)),
+    arcThrough(at(1, 1), at(1, 0), at(1, -1)),
+    line(at(1, -1), at(0, -1)),
+  ];
+  const linings = [-past, 1 + past].map((depth): Primitive => {
+    const own = depth < 0 ? 0 : 1;
+    return outline([
+      arcThrough(at(own, -1), at(own, 0), at(own, 1)),
+      line(at(own, 1), at(depth, 1)),
+      arcThrough(at(depth, 1), at(depth, 0), at(depth, -1)),
+      line(at(depth, -1), at(own, -1)),
+    ]);
+  });
+  const [inner, outer] = [at(-past, 1), at(1 + past, 1)];
+  const floor = sub2(outer, inner);
+  const size = hypot(floor[0], floor[1]);
+  const under: Vec2 = [(floor[1] / size) * BOARD, (-floor[0] / size) * BOARD];
+  const lower = (p: Vec2): Vec2 => [p[0] + under[0], p[1] + under[1]];
+  const [a, b] = [at(0, 1), at(1, 1)];
+  const note = (text: string, place: Vec2, bend: Vec2, side: 'left' | 'right'): Primitive => ({
+    kind: 'leader',
+    at: place,
+    bend,
+    text,
+    heightMm: 2.5,
+    side,
+  });
+  const reach = 5 * scale;
+  return [
+    { kind: 'hatch', layer: 'hatch', pattern: 'cast', loops: [block] },
+    ...linings,
+    outline([
+      line(inner, outer),
+      line(outer, lower(outer)),
+      line(lower(outer), lower(inner)),
+      line(lower(inner), inner),
+    ]),
+    { kind: 'path', layer: 'ground', segments: [line(at(0, -1), at(1, -1))], closed: false },
+    {
+      kind: 'dimension',
+      type: 'linear',
+      from: a,
+      to: b,
+      angleDeg: 90,
+      line: [Math.max(outer[0], at(1, -1)[0]) + OFF * scale, 0],
+    },
+    note('struck', [at(0.5, -1)[0], 0], [at(0.5, -1)[0] + reach, reach], 'right'),
+    note('intrados', at(-past / 2, 0), [at(0, 0)[0] - reach, at(0, 0)[1] + reach], 'left'),
+    note('extrados', at(1 + past / 2, 0), [at(1, 0)[0] + reach, at(1, 0)[1] + reach], 'right'),
+    note('floor', lower(inner), [lower(inner)[0] - reach, lower(inner)[1] - reach / 2], 'left'),
+  ];
+}
