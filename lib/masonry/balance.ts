@@ -29,7 +29,10 @@ export interface Balance {
   readonly spandrels: number;
   readonly nicheBacks: number;
   readonly passages: number;
-  /** What flat faces leave between the block and the curved envelope (render fills it); 0 for curved faces. */
+  /**
+   * What flat faces, and moulds of other courses, leave between the blocks and the curved envelope (render fills it);
+   * negative where blocks stand out of it by more.
+   */
   readonly faceFill: number;
   readonly envelope: number;
   /** Sum of the parts over the envelope, less 1. */
@@ -43,7 +46,7 @@ export const PART_NAMES: Readonly<Record<Exclude<keyof Balance, 'error' | 'envel
   perpends: 'perpends',
   cutJoints: 'joints at arches, passages and earlier domes',
   slivers: 'remnants left to mortar',
-  faceFill: 'make-up of flat faces',
+  faceFill: 'make-up of faces',
   skewbacks: 'skewback rings',
   plugs: 'crown plugs',
   curbs: 'curbs',
@@ -69,7 +72,7 @@ export function balanceOf(house: HouseSetout, laid: LaidHouse): Balance {
     const cutters = cuttersOf(house, dome);
     for (const course of dome.courses) {
       sum.bedJoints += bedJointVolume(dome, course.index, cutters);
-      const perpends = perpendVolume(dome, course.index, cutters);
+      const perpends = perpendVolume(house, dome, course.index, cutters);
       sum.perpends += perpends;
       if (faces === 'flat') curved += blockRingVolume(dome, course.index, cutters) - perpends;
     }
@@ -88,12 +91,14 @@ export function balanceOf(house: HouseSetout, laid: LaidHouse): Balance {
     blocks,
     slivers,
     ...sum,
+    // Blocks of other courses' moulds reach into bed joints and stand off faces.
+    bedJoints: sum.bedJoints - laid.reach.beds,
     heads: total((a) => a.head),
     jambs: total((a) => a.jambs),
     spandrels: total((a) => a.spandrel),
     nicheBacks: total((a) => a.back),
     passages,
-    faceFill: faces === 'flat' ? curved - blocks - slivers : 0,
+    faceFill: faces === 'flat' ? curved - blocks - slivers : -laid.reach.faces,
   };
   const filled = Object.values(parts).reduce((all, v) => all + v, 0);
   return { ...parts, envelope, error: filled / envelope - 1 };

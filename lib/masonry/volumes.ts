@@ -1,10 +1,13 @@
 import { intervalsLength, subtractIntervals } from '../math/intervals.js';
 import { integrate, integrateSoftEnds } from '../math/quadrature.js';
-import { perpendBearings } from '../setout/courses.js';
+import { type Course, perpendBearings } from '../setout/courses.js';
 import type { DomeSetout } from '../setout/dome.js';
-import { bearingColumn, type ColumnBody, columnRuns, comesNear, fullTurn, revolvedBox } from './column.js';
+import type { HouseSetout } from '../setout/house.js';
+import { spanPoint } from '../setout/span.js';
+import { bearingColumn, type ColumnBody, columnRuns, comesNear, fullTurn, headedBox, revolvedBox } from './column.js';
 import type { Cutter } from './cutter.js';
 import { cutVolume, measureColumns, wholeVolume } from './measure.js';
+import { perpendHalf } from './placed.js';
 
 /** Volumes of everything of the masonry that isn't a block, each by its own quadrature; mm³. */
 
@@ -29,21 +32,33 @@ export function blockRingVolume(dome: DomeSetout, index: number, cutters: readon
   return cutVolume(ring, cutters);
 }
 
-/** Perpends of one course, each a wedge between planes through the axis. */
-export function perpendVolume(dome: DomeSetout, index: number, cutters: readonly Cutter[]): number {
+/** Perpends of one course between its beds and faces, each between the heads that face each other. */
+export function perpendVolume(house: HouseSetout, dome: DomeSetout, index: number, cutters: readonly Cutter[]): number {
   const course = courseOf(dome, index);
-  const margin = course.perpend / 2 / course.midRadius;
+  const half = perpendHalf(house, dome, course);
   const span = dome[course.part];
   const narrowest = span.at(course.to).r;
-  const wedgeAt = (at: number) =>
-    revolvedBox(span, [course.bed, course.to], [0, dome.thickness], [at - margin, at + margin]);
-  const whole = wholeVolume(wedgeAt(0));
+  const perpendAt = (at: number) =>
+    headedBox(span, [course.bed, course.to], [0, dome.thickness], (r, z) => {
+      const margin = half(r, z);
+      return [at - margin, at + margin];
+    });
+  const widest = widestMargin(dome, course, half);
+  const whole = wholeVolume(perpendAt(0));
   let sum = 0;
   for (const at of perpendBearings(course)) {
-    const near = cutters.filter((c) => comesNear(c, narrowest, [at - margin, at + margin]));
-    sum += near.length === 0 ? whole : cutVolume(wedgeAt(at), near);
+    const near = cutters.filter((c) => comesNear(c, narrowest, [at - widest, at + widest]));
+    sum += near.length === 0 ? whole : cutVolume(perpendAt(at), near);
   }
   return sum;
+}
+
+/** Heads are planes: between their corners a perpend is nowhere wider than at one. */
+function widestMargin(dome: DomeSetout, course: Course, half: (r: number, z: number) => number): number {
+  const corners = [course.bed, course.to].flatMap((s) =>
+    [0, dome.thickness].map((depth) => half(...spanPoint(dome[course.part], s, depth))),
+  );
+  return Math.max(...corners);
 }
 
 function courseOf(dome: DomeSetout, index: number) {

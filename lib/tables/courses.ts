@@ -3,6 +3,7 @@ import type { Table } from '../documents/table.js';
 import type { LaidHouse } from '../masonry/block.js';
 import { castCount } from '../masonry/cast.js';
 import type { MasonryPlan } from '../masonry/plan.js';
+import { courseMiss } from '../masonry/reach.js';
 import { DEG } from '../math/vec.js';
 import { spanPoint } from '../setout/span.js';
 import { countColumn, degreesColumn, numberColumn, tableUnits, textColumn } from './units.js';
@@ -22,6 +23,7 @@ export function courseTable(plan: MasonryPlan, laid: LaidHouse): Table {
       const isOwn = (domeId: string, index: number) => domeId === dome.id && index === course.index;
       const bond = plan.courses.find((c) => isOwn(c.domeId, c.course.index));
       const mould = plan.moulds.courses.find((c) => isOwn(c.domeId, c.course))?.laid;
+      const miss = mould && courseMiss(house, dome, course);
       return {
         dome: dome.id,
         course: course.index,
@@ -32,9 +34,9 @@ export function courseTable(plan: MasonryPlan, laid: LaidHouse): Table {
         'perpend-least': length(mould?.joints[0]),
         'perpend-middle': length(mould?.perpend),
         'perpend-most': length(mould?.joints[1]),
-        'bed-over': length(mould?.placement.bedOver),
-        'bed-under': length(mould?.placement.bedUnder),
-        'face-miss': length(mould?.placement.faceMiss),
+        'bed-over': length(miss?.bedOver),
+        'bed-under': length(miss?.bedUnder),
+        'face-miss': length(miss?.faceMiss),
         'bed-angle': span.at(course.bed).normalRad / DEG,
         'inner-radius': length(innerR),
         'inner-level': length(innerZ),
