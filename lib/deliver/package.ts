@@ -105,7 +105,7 @@ async function make(known: Study, group: OutputGroup, tools: Tools): Promise<Mad
   }
   if (group === 'model') {
     const [{ modelFiles }, kernel] = await Promise.all([import('./model.js'), tools.kernel()]);
-    return { files: await modelFiles(known.setout, known.laid.blocks, kernel), summary: [] };
+    return { files: await modelFiles(known.setout, known.laid.blocks, known.pieces, kernel), summary: [] };
   }
   if (group === 'report') return { files: await (await import('./report-file.js')).reportFiles(known), summary: [] };
   return { files: await (await import('./table-files.js')).tableFiles(known), summary: [] };

@@ -67,20 +67,16 @@ function courseOf(dome: DomeSetout, index: number) {
   return course;
 }
 
-/** Skewback ring less what the cutters take; 0 where the meridian springs upright. */
-export const skewbackVolume = (dome: DomeSetout, cutters: readonly Cutter[]): number =>
-  skewbackBodies(dome, cutters).reduce((sum, body) => sum + cutVolume(body, cutters), 0);
-
-function skewbackBodies(dome: DomeSetout, cutters: readonly Cutter[]): ColumnBody[] {
+/** The skewback ring over some bearings as bodies to measure; none where the meridian springs upright. */
+export function skewbackBodies(dome: DomeSetout, bearings: readonly [number, number]): ColumnBody[] {
   if (!dome.skewback) return [];
   const { bed } = dome.skewback;
   const inner = dome.springingRadius;
   const outer = inner + dome.thickness;
   const slope = (bed[1] - dome.springingZ) / (bed[0] - inner);
-  const turn = fullTurn(cutters, inner);
   return [
-    upTo([inner, bed[0]], dome.springingZ, (r) => dome.springingZ + (r - inner) * slope, turn),
-    upTo([bed[0], outer], dome.springingZ, (r) => dome.heightAt(r, dome.thickness), turn),
+    upTo([inner, bed[0]], dome.springingZ, (r) => dome.springingZ + (r - inner) * slope, bearings),
+    upTo([bed[0], outer], dome.springingZ, (r) => dome.heightAt(r, dome.thickness), bearings),
   ];
 }
 
@@ -100,7 +96,10 @@ export function cutJointVolume(dome: DomeSetout, bare: readonly Cutter[], grown:
     const span = dome[course.part];
     return revolvedBox(span, [course.from, course.to], [0, dome.thickness], fullTurn(grown, span.at(course.to).r));
   });
-  return [...rings, ...skewbackBodies(dome, grown)].reduce((sum, body) => sum + joint(body), 0);
+  return [...rings, ...skewbackBodies(dome, fullTurn(grown, dome.springingRadius))].reduce(
+    (sum, body) => sum + joint(body),
+    0,
+  );
 }
 
 /** Ring over radii [from, to] between a level bottom and the height `top(r)`; i goes up, j outward. */
@@ -134,14 +133,14 @@ export function plugVolume(dome: DomeSetout): number {
   );
 }
 
-/** Curb: from the intrados and its bed up to its level top, outside the bore. */
-export function curbVolume(dome: DomeSetout): number {
+/** Curb, for each radian of its ring: from the intrados and its bed up to its level top, outside the bore. */
+export function curbPerRadian(dome: DomeSetout): number {
   const { curb } = dome;
   if (!curb) return 0;
   const p = dome.shell.at(curb.bedS);
   const [outerR, outerZ] = curb.bedOuter;
   const slope = outerR > p.r ? (outerZ - p.z) / (outerR - p.r) : 0;
   const over = (from: number, to: number, under: (r: number) => number) =>
-    integrate((r) => 2 * Math.PI * r * (curb.topZ - under(r)), from, to, 24);
+    integrate((r) => r * (curb.topZ - under(r)), from, to, 24);
   return over(curb.clearRadius, p.r, (r) => dome.heightAt(r)) + over(p.r, outerR, (r) => p.z + (r - p.r) * slope);
 }

@@ -40,12 +40,20 @@ const MIX_PARTS: readonly BalancePart[] = [
   'plugs',
   'curbs',
   'heads',
+  'voussoirs',
   'jambs',
   'spandrels',
   'nicheBacks',
   'passages',
 ];
-const MORTAR_PARTS: readonly BalancePart[] = ['bedJoints', 'perpends', 'cutJoints', 'slivers', 'faceFill'];
+const MORTAR_PARTS: readonly BalancePart[] = [
+  'bedJoints',
+  'perpends',
+  'cutJoints',
+  'pieceJoints',
+  'slivers',
+  'faceFill',
+];
 
 /** Steel of closed ring ties, kg, as statics finds it; `null` while it hasn't been found. */
 export type RingSteelKg = number | null;
