@@ -69,12 +69,11 @@ function skewbackSegments(setout: HouseSetout, dome: DomeSetout): RingPieces {
   for (const { from, to, low, high } of stretchesOf(runs, turn)) {
     const closed = high - low > 2 * Math.PI - half;
     const count = Math.max(closed ? FEWEST : 1, segmentsIn(setout, volumeOf([from, to])));
-    const at = (i: number) => low + ((high - low) * i) / count;
+    const at = (i: number) => (i === 0 ? from : i === count ? to : low + ((high - low) * i) / count);
     for (let i = 0; i < count; i++) {
-      const start = closed || i > 0 ? at(i) + half : from;
-      const end = closed || i + 1 < count ? at(i + 1) - half : to;
-      parts.push([start, end]);
-      if (closed || i > 0) joints += volumeOf([at(i) - half, at(i) + half]);
+      parts.push([at(i) + half, at(i + 1) - half]);
+      // Each joint is counted with what follows it; where a cut takes all, it comes to nothing.
+      joints += volumeOf([at(i) - half, at(i) + half]);
     }
   }
   const middleOf = ([start, end]: Bearings) => turnPositive((start + end) / 2);
@@ -88,15 +87,20 @@ function skewbackSegments(setout: HouseSetout, dome: DomeSetout): RingPieces {
 
 type Bearings = readonly [number, number];
 
-/** Stretches of a ring that cuts leave from `low` to `high`, each with its share of the cuts beside it. */
+/** Stretches of a ring that cuts leave from `low` to `high`, each with its half of the cuts beside it. */
 function stretchesOf(runs: Intervals, turn: Bearings) {
-  const whole = runs.length === 1 && runs[0]?.[0] === turn[0] && runs[0][1] === turn[1];
+  const full = 2 * Math.PI;
+  const [first, ...others] = runs;
+  if (!first) return [];
   // Uncut, the ring starts at bearing 0 whatever stands elsewhere.
-  if (whole) return [{ from: 0, to: 2 * Math.PI, low: 0, high: 2 * Math.PI }];
-  return runs.map(([low, high], k) => {
-    const before = runs[k - 1];
-    const next = runs[k + 1];
-    return { from: before ? (before[1] + low) / 2 : turn[0], to: next ? (high + next[0]) / 2 : turn[1], low, high };
+  if (others.length === 0) return [{ from: 0, to: full, low: 0, high: full }];
+  // The turn starts where nothing is cut: its last stretch goes on with the first.
+  const last = others.at(-1) as Bearings;
+  const round: Bearings[] = [...others.slice(0, -1), [last[0], first[1] + (turn[1] - turn[0])]];
+  return round.map(([low, high], k) => {
+    const before = k === 0 ? (round.at(-1) as Bearings)[1] - full : (round[k - 1] as Bearings)[1];
+    const next = k + 1 === round.length ? (round[0] as Bearings)[0] + full : (round[k + 1] as Bearings)[0];
+    return { from: (before + low) / 2, to: (high + next) / 2, low, high };
   });
 }
 

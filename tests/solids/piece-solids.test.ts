@@ -147,8 +147,6 @@ describe('a voussoir against its closed form (Ri 0.5, t 0.15, 9 over 180°, deri
     // The inner end is the intrados: at |u| its distance from the axis is √(R² − u²), near R − u²/2R.
     const mean = 5250 - 3000 + 200 ** 2 / 12 / 6000;
     expect((key?.volume as number) / 1e6 / mean).toBeCloseTo(0.0301069, 5);
-    const sum = arches.reduce((all, p) => all + p.volume, 0);
     expect(arches).toHaveLength(9);
-    expect(sum / (key?.volume as number)).toBeCloseTo(9, 1);
   });
 });
