@@ -9,7 +9,7 @@ import { cutTable } from '../tables/cuts.js';
 import { dwellingTable, roomTable } from '../tables/dwelling.js';
 import { layingTable } from '../tables/laying.js';
 import { foamTable, mixTable } from '../tables/mix.js';
-import { mouldTable } from '../tables/moulds.js';
+import { longMouldTable, mouldTable } from '../tables/moulds.js';
 import { openingTable } from '../tables/openings.js';
 import { poleTable, templateBoardTable, templateTable } from '../tables/radius-pole.js';
 import { ringPieceTable } from '../tables/ring-pieces.js';
@@ -42,6 +42,7 @@ export const TABLES: readonly TableEntry[] = [
   ),
   entry('foam-correction', 'foam for the next batch, from a weighed bucket', (s) => foamTable(s.setout.house)),
   entry('moulds', 'inner sizes of each mould, and where it serves', (s) => mouldTable(s.plan, s.laid)),
+  entry('long-moulds', 'inner sizes of the moulds of longer blocks', (s) => longMouldTable(s.plan, s.laid)),
   entry('bonds', 'moulds against bond and joints: what each choice costs', (s) => bondTable(s.plan)),
   entry('mould-copies', 'how many copies of each mould to make', (s) => mouldCopyTable(s.setout, s.works.calendar)),
   entry('blocks', 'every block: place, sizes, mass', (s) => blockTable(s.plan, s.laid)),

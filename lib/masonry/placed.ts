@@ -80,13 +80,15 @@ export function placedBlock(house: HouseSetout, dome: DomeSetout, block: Block):
     : wedge(dome, block, (block.endRad - block.startRad) / 2);
 }
 
-/** Whether a block of several modules can't be cast in its course's mould with the heads moved apart. */
-export function longInOwnShape({ courses }: DomeSetout, block: Block): boolean {
-  const course = courses[block.course - 1];
-  if (!course?.cast) return false;
-  const { parent, seats } = course.cast;
-  const atHome = parent.domeId === block.domeId && parent.course === course.index;
-  return !atHome && !seats[modulesOf(course, block) - 1];
+/** A mould's block in the parent's own place. */
+export function blockAtHome(
+  span: MeridianSpan,
+  { bed, to }: Pick<Course, 'bed' | 'to'>,
+  thickness: number,
+  heads: Pick<CourseCast, 'slope' | 'lean'>,
+): PlacedBlock {
+  const head = headOf(heads, span.at((bed + to) / 2), STILL);
+  return { span, bed, top: to, thickness, motion: STILL, atHome: true, head, parentHead: head };
 }
 
 /** The block of a course that takes the place of so many equal ones. */
@@ -166,7 +168,11 @@ function motionOf(parentDome: DomeSetout, parent: Course, dome: DomeSetout, cour
 }
 
 /** The head of a mould as a plane in the place that `motion` brings it to. */
-function headOf({ slope, lean }: CourseCast, middle: ReturnType<typeof middleOf>, motion: Motion): Head {
+function headOf(
+  { slope, lean }: Pick<CourseCast, 'slope' | 'lean'>,
+  middle: ReturnType<typeof middleOf>,
+  motion: Motion,
+): Head {
   const [c, s] = middle.normal;
   // In the parent's place: x = across · distance + lift · z + rest.
   const across = slope - lean * s;

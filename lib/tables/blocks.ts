@@ -2,8 +2,8 @@ import { CAUTIONS } from '../base/cautions.js';
 import type { Table } from '../documents/table.js';
 import type { LaidBlock, LaidHouse } from '../masonry/block.js';
 import { type BlockDimensions, blockDimensions } from '../masonry/dimensions.js';
+import { longerFormId } from '../masonry/longer.js';
 import { massKg, wetDensity } from '../masonry/mass.js';
-import { longInOwnShape } from '../masonry/placed.js';
 import { type MasonryPlan, mouldNames } from '../masonry/plan.js';
 import { DEG, turnPositive } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
@@ -34,16 +34,6 @@ const ANGLES: readonly (readonly [string, string, Pick])[] = [
   ['lower-bed', 'lower bed angle from level', (d) => d.lowerBedRad / DEG],
   ['upper-bed', 'upper bed angle from level', (d) => d.upperBedRad / DEG],
 ];
-
-/** Whether a block takes in a short neighbour. */
-const isLong = ({ courses }: DomeSetout, { course, startRad, endRad }: LaidBlock): boolean =>
-  endRad - startRad > (2 * Math.PI) / (courses[course - 1]?.count ?? 1);
-
-/** A longer block whose mould's beds would leave its course's has those of the course, and a form of its own. */
-function mouldCell(block: LaidBlock, dome: DomeSetout, mould: string | null): string {
-  if (mould === null) return 'none fits';
-  return longInOwnShape(dome, block) ? `${dome.id}-${block.course}, longer` : mould;
-}
 
 /** Every block of the house: place, sizes as cast before any cut, and what a cut leaves of it. */
 export function blockTable(plan: MasonryPlan, laid: LaidHouse): Table {
@@ -91,8 +81,8 @@ export function blockTable(plan: MasonryPlan, laid: LaidHouse): Table {
         bearing: turnPositive((block.startRad + block.endRad) / 2) / DEG,
         ...Object.fromEntries(LENGTHS.map(([key, , pick]) => [key, units.length.of(pick(d))])),
         ...Object.fromEntries(ANGLES.map(([key, , pick]) => [key, pick(d)])),
-        mould: mouldCell(block, dome, mouldOf(block)),
-        state: `${isLong(dome, block) ? 'longer, ' : ''}${block.cutBy.length > 0 ? 'cut' : 'whole'}`,
+        mould: longerFormId(dome, block) ?? mouldOf(block) ?? 'none fits',
+        state: `${longerFormId(dome, block) ? 'longer, ' : ''}${block.cutBy.length > 0 ? 'cut' : 'whole'}`,
         'cut-by': block.cutBy.join(' '),
         'longest-run': units.length.of(block.longestRun),
         volume: units.pieceVolume.of(block.volume),
@@ -107,7 +97,7 @@ export function blockTable(plan: MasonryPlan, laid: LaidHouse): Table {
             'Faces are flat: the eight corners lie on the curved surfaces; the sagittas say how far the faces miss them.',
           ]
         : []),
-      'Sizes are those of the dry block that its mould makes; inner sizes of moulds are in the table of moulds. A longer block is cast in the shape of its mould, with its heads moved apart; where that would leave its bed joints, in the shape of its own course, which then stands for the mould.',
+      'Sizes are those of the dry block that its mould makes; inner sizes are in the tables of moulds and of longer moulds.',
       ...CAUTIONS,
     ],
   };
