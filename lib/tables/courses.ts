@@ -43,6 +43,7 @@ export function courseTable(plan: MasonryPlan, laid: LaidHouse): Table {
         'outer-radius': length(outerR),
         'outer-level': length(outerZ),
         'top-level': length(top[1]),
+        height: length(course.to - course.bed),
         'first-perpend': course.startRad / DEG,
         module: (360 / course.count) as number,
         lap: length(bond?.lap),
@@ -76,6 +77,7 @@ export function courseTable(plan: MasonryPlan, laid: LaidHouse): Table {
       numberColumn('outer-radius', 'radius to the lower outer edge', units.length),
       numberColumn('outer-level', 'level of the lower outer edge', units.length),
       numberColumn('top-level', 'level of the upper inner edge', units.length),
+      numberColumn('height', 'height of the blocks along the intrados', units.length),
       degreesColumn('first-perpend', 'bearing of the first perpend'),
       degreesColumn('module', 'block and joint, angle'),
       numberColumn('lap', 'least lap on the course below', units.length),
@@ -87,6 +89,7 @@ export function courseTable(plan: MasonryPlan, laid: LaidHouse): Table {
     notes: [
       "Levels are above the finished floor, radii from the dome's axis, bearings clockwise from project north.",
       'Perpends are those of dry blocks of the size cast, over corners and middles of edges of both faces; a block off its size or laid before it has shrunk changes them within the joint range.',
+      'The perpends of a ring are all alike: none is left over to make it up.',
       CAUTION.rings,
       CAUTION.authority,
     ],
