@@ -1,7 +1,7 @@
 import { defineConfig } from 'vitest/config';
 
 /** Tests that run the built program or the packed package; all others read the sources. */
-const PROGRAM = ['tests/cli/**/*.test.ts', 'tests/package/**/*.test.ts'];
+const PROGRAM = ['tests/cli/**/*.test.ts', 'tests/package/**/*.test.ts', 'tests/docs/**/*.test.ts'];
 
 export default defineConfig({
   test: {

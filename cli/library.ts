@@ -3,8 +3,13 @@
  * a command loads no more than it uses.
  */
 
+export { feetAndInches } from '../lib/base/measures.js';
 export { DescriptionError } from '../lib/base/problems.js';
+export { parseQuantity } from '../lib/base/quantities.js';
+export { figureText } from '../lib/base/reader-units.js';
 export { nearest } from '../lib/base/suggest.js';
+export { compareHouses } from '../lib/deliver/compare.js';
+export { comparisonTables } from '../lib/deliver/compare-tables.js';
 export {
   buildPackage,
   checkHouse,
@@ -13,10 +18,13 @@ export {
   type OutputGroup,
   type Tools,
 } from '../lib/deliver/package.js';
+export { housePicture, PICTURE_COLOURS } from '../lib/deliver/picture.js';
 export { TABLES } from '../lib/deliver/tables.js';
+export { variantsOf } from '../lib/deliver/vary.js';
+export { variantTable } from '../lib/deliver/vary-table.js';
 export { descriptionJsonSchema } from '../lib/description/json-schema.js';
-export { readDescription } from '../lib/description/read.js';
-export { starterDescription } from '../lib/description/starter.js';
+export { descriptionUnits, readDescription } from '../lib/description/read.js';
+export { STARTER_QUESTIONS, type StarterAnswers, starterDescription } from '../lib/description/starter.js';
 export type {
   Cell,
   Check,
@@ -24,8 +32,12 @@ export type {
   DrawingSet,
   House,
   HousePackage,
+  LengthUnit,
   PackageFile,
   Problem,
   Table,
+  Variant,
+  VariantResult,
+  Verdict,
 } from '../lib/index.js';
 export { writeCsv } from '../lib/writers/csv.js';

@@ -1,4 +1,5 @@
 #!/usr/bin/env node
+import { createInterface } from 'node:readline/promises';
 import { EXIT } from './exit.js';
 import { run } from './run.js';
 import { terminalOn } from './terminal.js';
@@ -13,5 +14,17 @@ for (const stream of [process.stdout, process.stderr]) {
   });
 }
 
-const code = await run(process.argv.slice(2), terminalOn(process.stdout, process.stderr, process.env));
+/** Questions need a person on both sides. */
+async function ask(question: string): Promise<string> {
+  const lines = createInterface({ input: process.stdin, output: process.stderr });
+  // The end of input is the answer to this question and all that follow: take what is usual.
+  const ended = new Promise<string>((resolve) => lines.once('close', () => resolve('')));
+  const answer = await Promise.race([lines.question(question), ended]);
+  lines.close();
+  return answer;
+}
+const person = process.stdin.isTTY === true && process.stderr.isTTY === true;
+
+const terminal = terminalOn(process.stdout, process.stderr, process.env, person ? ask : null);
+const code = await run(process.argv.slice(2), terminal);
 if (!lost) process.exitCode = code;

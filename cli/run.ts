@@ -1,42 +1,19 @@
-import yargs, { type Argv } from 'yargs';
-import type { Command } from './command.js';
-import { build } from './commands/build.js';
-import { check } from './commands/check.js';
-import { start } from './commands/new.js';
-import { schema } from './commands/schema.js';
-import { table } from './commands/table.js';
-import { tables } from './commands/tables.js';
+import yargs from 'yargs';
+import { COMMANDS, exampleLines, type Run } from './commands.js';
 import { EXIT, type ExitCode } from './exit.js';
+import { hideStdio } from './stdio.js';
 import type { Terminal } from './terminal.js';
 import { tellTrouble } from './trouble.js';
 import { unknownCommand, usageError } from './usage.js';
 import { version } from './version.js';
 
-type Run = (terminal: Terminal) => Promise<ExitCode>;
-
-interface Entry {
-  readonly name: string;
-  readonly options: readonly string[];
-  /** Adds the command to yargs; `choose` learns what to run, so that parsing is over before anything is done. */
-  readonly addTo: (argv: Argv, choose: (run: Run) => void) => Argv;
-}
-
-const entry = <A>(command: Command<A>): Entry => ({
-  name: command.usage.replace(/ .*/, ''),
-  options: Object.keys(command.options),
-  addTo: (argv, choose) =>
-    argv.command({
-      command: command.usage,
-      describe: command.describe,
-      builder: (argv: Argv) =>
-        Object.entries(command.names)
-          .reduce((argv, [name, kind]) => argv.positional(name, kind), argv)
-          .options(command.options),
-      handler: (given) => choose((terminal) => command.run(given as A, terminal)),
-    }),
-});
-
-const COMMANDS = [entry(build), entry(check), entry(start), entry(schema), entry(table), entry(tables)];
+/** What someone does first, second, third. */
+const FIRST_CALLS = [
+  ['new house.yaml', 'write a description to start from'],
+  ['check house.yaml', 'read it, and run every check'],
+  ['build house.yaml -o house', 'drawings, model, tables and report into a folder'],
+  ['vary house.yaml --set domes.room.radius=2.5..3/0.25', 'compare a row of sizes'],
+] as const;
 
 interface Parsed {
   readonly run: Run | undefined;
@@ -46,13 +23,15 @@ interface Parsed {
 
 function parse(args: readonly string[]): Parsed {
   const parsed: { run: Run | undefined; text: string } = { run: undefined, text: '' };
-  const options = COMMANDS.find(({ name }) => name === args[0])?.options ?? [];
+  const called = COMMANDS.find(({ name }) => name === args[0]);
   const bare = yargs([])
     .scriptName('ringcourse')
-    .usage('$0 <command>\n\nCast-block dome houses: one description in; solids, drawings, tables and checks out.')
+    .usage(
+      `${exampleLines(FIRST_CALLS)}\n\nCast-block dome houses: one description in; solids, drawings, tables and checks out.\n"ringcourse <command> --help" begins with examples of that command.`,
+    )
     .epilogue('Exit codes: 0 fine, 1 our fault, 2 usage, 3 description wrong, 4 a check fails, 5 file trouble.')
     .detectLocale(false)
-    .wrap(100)
+    .wrap(120)
     .exitProcess(false)
     .showHelpOnFail(false)
     .parserConfiguration({
@@ -69,7 +48,7 @@ function parse(args: readonly string[]): Parsed {
     .version(version)
     .fail((message, error) => {
       if (error !== undefined && error.name !== 'YError') throw error;
-      throw usageError(message ?? error.message, args, options);
+      throw usageError(message ?? error.message, args, called);
     });
   const argv = COMMANDS.reduce(
     (argv, { addTo }) =>
@@ -78,7 +57,7 @@ function parse(args: readonly string[]): Parsed {
       }),
     bare,
   );
-  argv.parse([...args], {}, (_error: unknown, _argv: unknown, output: string) => {
+  argv.parse(hideStdio(args), {}, (_error: unknown, _argv: unknown, output: string) => {
     parsed.text = output;
   });
   return parsed;
@@ -98,6 +77,6 @@ export async function run(args: readonly string[], terminal: Terminal): Promise<
     if (text !== '') terminal.out(text);
     return run === undefined ? EXIT.fine : await run(terminal);
   } catch (error) {
-    return tellTrouble(terminal, error);
+    return tellTrouble(terminal, error, args.includes('--json'));
   }
 }

@@ -14,8 +14,16 @@ export type Piece = string | readonly [style: Style, text: string];
 export interface Terminal {
   out(...pieces: readonly Piece[]): void;
   err(...pieces: readonly Piece[]): void;
+  /** Progress and hints: as `err`, and nothing where quiet is asked for. */
+  note(...pieces: readonly Piece[]): void;
+  /** A part of a line of progress, on a terminal alone; the line's end follows. */
+  part(text: string): void;
   /** Text for programs (a schema, CSV), passed on as it is. */
   raw(content: string | Uint8Array): void;
+  /** Whether progress is read by a person at a terminal. */
+  readonly live: boolean;
+  /** Asks a question of a person at a terminal; `null` where there is none. */
+  readonly ask: ((question: string) => Promise<string>) | null;
 }
 
 // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
@@ -30,7 +38,7 @@ function hasColour(stream: Stream, env: NodeJS.ProcessEnv): boolean {
   return stream.isTTY === true && (env.NO_COLOR ?? '') === '' && env.TERM !== 'dumb';
 }
 
-export function terminalOn(out: Stream, err: Stream, env: NodeJS.ProcessEnv): Terminal {
+export function terminalOn(out: Stream, err: Stream, env: NodeJS.ProcessEnv, ask: Terminal['ask'] = null): Terminal {
   const printer = (stream: Stream) => {
     const colour = hasColour(stream, env);
     const show = (piece: Piece): string => {
@@ -42,11 +50,29 @@ export function terminalOn(out: Stream, err: Stream, env: NodeJS.ProcessEnv): Te
       stream.write(`${pieces.map(show).join('')}\n`);
     };
   };
+  const live = err.isTTY === true && env.TERM !== 'dumb';
   return {
     out: printer(out),
     err: printer(err),
+    note: printer(err),
+    part: (text) => {
+      if (live) err.write(tame(text));
+    },
     raw: (content) => {
       out.write(content);
     },
+    live,
+    ask,
   };
 }
+
+/** The same terminal without progress, hints and questions. */
+export const quietly = (terminal: Terminal): Terminal => ({
+  ...terminal,
+  note: () => undefined,
+  part: () => undefined,
+  ask: null,
+});
+
+/** The same terminal with its results where progress goes: standard output holds a file. */
+export const besideOutput = (terminal: Terminal): Terminal => ({ ...terminal, out: terminal.note });

@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import type { Tools } from './library.js';
@@ -17,5 +18,10 @@ export const tools = {
       readFile(createRequire(import.meta.url).resolve('dejavu-fonts-ttf/ttf/DejaVuSans.ttf')),
     ]);
     return { document: module.default, font };
+  },
+  async page() {
+    // By the package's own name, so that it is found from the sources as well.
+    const script = await readFile(createRequire(import.meta.url).resolve('ringcourse/page-script'), 'utf8');
+    return { script, sha256: async (bytes: Uint8Array) => createHash('sha256').update(bytes).digest() };
   },
 } satisfies Tools;

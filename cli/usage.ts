@@ -1,3 +1,4 @@
+import type { Entry } from './commands.js';
 import { UsageError } from './exit.js';
 import { didYouMean } from './suggest.js';
 
@@ -7,10 +8,10 @@ export const unknownCommand = (typed: string, known: readonly string[]): UsageEr
 const dashed = (name: string): string => (name.length === 1 ? `-${name}` : `--${name}`);
 
 /** yargs's own messages in our words: what is wrong with the call, and how to put it right. */
-export function usageError(message: string, args: readonly string[], options: readonly string[]): UsageError {
+export function usageError(message: string, args: readonly string[], called: Entry | undefined): UsageError {
   const command = args[0]?.startsWith('-') ? '' : ` ${args[0]}`;
   const help = `"ringcourse${command} --help" tells how it is called.`;
-  const known = [...options, 'help', 'version'].map(dashed);
+  const known = [...(called?.options ?? []), 'help', 'version'].map(dashed);
   const noOption = (typed: string) =>
     new UsageError(`There is no option ${typed} here.`, didYouMean(typed, known, help));
 
@@ -28,9 +29,12 @@ export function usageError(message: string, args: readonly string[], options: re
     return strange === undefined ? new UsageError(`Option ${dashed(name)} is missing.`, help) : noOption(strange);
   }
   if (kind === 'Not enough') {
-    return message.includes('non-option')
-      ? new UsageError('The name of a file is missing.', help)
-      : new UsageError(`Option ${dashed(name)} needs a value.`, help);
+    if (message.includes('non-option')) {
+      const alone = /^\S+ <file>$/.test(called?.usage ?? '');
+      const missing = alone ? 'The name of a file is missing.' : `A name is missing: ringcourse ${called?.usage}.`;
+      return new UsageError(missing, help);
+    }
+    return new UsageError(`Option ${dashed(name)} needs a value.`, help);
   }
   return new UsageError(message, help);
 }

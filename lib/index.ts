@@ -6,8 +6,18 @@ export { CAUTIONS } from './base/cautions.js';
 export type { Check, CheckState, Figure } from './base/figures.js';
 export { DescriptionError, type Problem, type Where } from './base/problems.js';
 export { nearest } from './base/suggest.js';
+export {
+  type BlockChanges,
+  type CheckChange,
+  type Comparison,
+  type CostChange,
+  compareHouses,
+  type MouldChanges,
+} from './deliver/compare.js';
+export { comparisonTables } from './deliver/compare-tables.js';
 export { type DrawingSet, drawHouse } from './deliver/drawings.js';
 export type { PackageFile } from './deliver/file.js';
+export { type HouseFigures, houseFigures, type WorstCheck } from './deliver/house-figures.js';
 export {
   buildPackage,
   checkHouse,
@@ -20,17 +30,38 @@ export {
   type Tools,
   type Verdict,
 } from './deliver/package.js';
+export { type HousePictureOptions, housePicture } from './deliver/picture.js';
 export { TABLES, type TableEntry } from './deliver/tables.js';
-export type { House } from './description/house.js';
+export { type Variant, type VariantResult, variantsOf, varyOne } from './deliver/vary.js';
+export { variantTable } from './deliver/vary-table.js';
+export {
+  type DomeSettings,
+  describeHouse,
+  HouseBuilder,
+  type HouseSettings,
+  type NicheSettings,
+  type OpeningSettings,
+  type PassageSettings,
+  type RoomSettings,
+} from './description/builder.js';
+export { CODES, type CodeDoc, type ProblemCode } from './description/codes.js';
+export type { House, LengthUnit } from './description/house.js';
 export { descriptionJsonSchema } from './description/json-schema.js';
-export { houseFrom, readDescription } from './description/read.js';
+export { descriptionUnits, houseFrom, type ReadOptions, readDescription } from './description/read.js';
 export type { Description } from './description/schema.js';
-export { starterDescription } from './description/starter.js';
+export {
+  STARTER,
+  STARTER_QUESTIONS,
+  type StarterAnswers,
+  type StarterQuestion,
+  starterDescription,
+} from './description/starter.js';
 export type { Primitive, View } from './documents/drawing.js';
 export { fromGeom3, toGeom3 } from './documents/geom3.js';
 export type { Mesh } from './documents/mesh.js';
 export { auditMesh } from './documents/mesh-audit.js';
 export { meshBounds, meshEuler, meshVolume } from './documents/mesh-measure.js';
+export type { Facts, Group, Instance, Material, Placement, Scene, SceneNode } from './documents/scene.js';
 export { auditSheet, type PlacedView, type Sheet } from './documents/sheet.js';
 export type { Cell, Column, Table } from './documents/table.js';
 export { elevationView } from './drawings/elevation.js';
@@ -38,6 +69,7 @@ export { houseViews } from './drawings/house-views.js';
 export { planView } from './drawings/plan.js';
 export { sectionView } from './drawings/section.js';
 export { houseSheets, type SheetSet } from './drawings/sheets/house-sheets.js';
+export { thrustViews } from './drawings/thrust-section.js';
 export { dwellingChecks } from './dwelling/checks.js';
 export { type Dwelling, dwellingOf, type OpeningSizes, type RoomSizes } from './dwelling/dwelling.js';
 export type { ArchPiece, ArchPieceKind } from './masonry/arch-pieces.js';
@@ -52,6 +84,10 @@ export { type PlacedBlock, placedBlock } from './masonry/placed.js';
 export { type MasonryPlan, planMasonry } from './masonry/plan.js';
 export type { RingPiece, RingPieceKind } from './masonry/ring-pieces.js';
 export { type TradeOff, tradeOffs } from './masonry/trade-off.js';
+export { looseBlocks } from './models/print/loose.js';
+export { type Planned, type PrintPlan, planPrint, workableScale } from './models/print/plan.js';
+export { type PrintModel, type PrintPart, printModel } from './models/print/print-model.js';
+export { plateScenes } from './models/print/scenes.js';
 export type { ArchSetout } from './setout/arch.js';
 export type { Course } from './setout/courses.js';
 export type { DomeSetout } from './setout/dome.js';
@@ -73,6 +109,7 @@ export { layingTable } from './tables/laying.js';
 export { mouldTable } from './tables/moulds.js';
 export { openingTable } from './tables/openings.js';
 export { ringPieceTable } from './tables/ring-pieces.js';
+export { structuralCheckTable, structureTable } from './tables/structure.js';
 export { volumeTable } from './tables/volumes.js';
 export { voussoirTable } from './tables/voussoirs.js';
 export { type Bill, billOf, PRICE_ITEMS } from './works/bill.js';
@@ -80,10 +117,15 @@ export { type Calendar, calendarOf, type MouldOf } from './works/calendar.js';
 export { type Centre, centresOf } from './works/centering.js';
 export { amountsFor, correctFoam, type FoamCorrection, type MixAmounts } from './works/mix.js';
 export { poleSettings, type Setting } from './works/radius-pole.js';
+export { type Warmth, warmthOf } from './works/warmth.js';
 export { type Works, type WorksOptions, worksChecks, worksOf } from './works/works.js';
 export { writeCsv } from './writers/csv.js';
 export { writeDxf, writeDxfSheet } from './writers/dxf.js';
+export { writeGlb } from './writers/glb.js';
+export { type PageSource, writeModelPage } from './writers/html-model.js';
 export { type PdfInfo, type PdfSource, writePdf } from './writers/pdf.js';
+export { type PictureOptions, writePicture } from './writers/picture.js';
 export { auditStl, writeStl } from './writers/stl.js';
 export { writeSvg, writeSvgSheet } from './writers/svg.js';
+export { type ThreeMfOptions, writeThreeMf } from './writers/threemf.js';
 export { writeXlsx } from './writers/xlsx.js';

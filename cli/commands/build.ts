@@ -1,111 +1,104 @@
-import { type Command, FILE } from '../command.js';
-import { startDrawingThread } from '../drawing-thread.js';
+import { COMMON, type Command, type CommonArguments, FILE } from '../command.js';
 import { EXIT, UsageError } from '../exit.js';
-import { groupOf } from '../folder/carry.js';
-import { inspectFolder, type Written, writeFolder } from '../folder/write.js';
-import { type Input, readInput } from '../input.js';
-import { buildPackage, type HousePackage, OUTPUT_GROUPS, type OutputGroup, readDescription } from '../library.js';
+import { dryRun, inspectFolder, writeFolder } from '../folder/write.js';
+import { groupsAsked, MAKING, type MakingArguments, makePackage } from '../make.js';
+import { printJson } from '../print/json.js';
 import { printCautions, printChecks, printSummary } from '../print/results.js';
-import { didYouMean } from '../suggest.js';
-import type { Terminal } from '../terminal.js';
-import { tools } from '../tools.js';
-import { version } from '../version.js';
+import { printDryRun, printWritten } from '../print/written.js';
+import { progressOn } from '../progress.js';
+import { STDIO } from '../stdio.js';
+import { besideOutput, type Terminal } from '../terminal.js';
+import { packageZip } from '../zip.js';
 
-/** `drawings,tables` and `--only drawings --only tables` alike; `null` when everything is asked for. */
-function groupsAsked(only: readonly string[] | undefined): readonly OutputGroup[] | null {
-  if (only === undefined) return null;
-  const names = only.flatMap((part) => part.split(',')).map((name) => name.trim());
-  return names.map((name) => {
-    const group = OUTPUT_GROUPS.find((known) => known === name);
-    if (group !== undefined) return group;
-    throw new UsageError(
-      `--only doesn't know ${JSON.stringify(name)}.`,
-      didYouMean(name, OUTPUT_GROUPS, `It knows: ${OUTPUT_GROUPS.join(', ')}.`),
-    );
-  });
-}
-
-interface Arguments {
-  file: string;
-  output: string;
-  only: string[] | undefined;
+interface Arguments extends MakingArguments, CommonArguments {
+  'dry-run': boolean;
 }
 
 export const build: Command<Arguments> = {
   usage: 'build <file>',
-  describe: 'Compute a house and write its drawings, model, tables and report into a folder',
+  describe: 'Compute a house and write its drawings, model, tables and report into a folder.',
+  examples: [
+    ['build house.yaml -o house', 'everything, into the folder house'],
+    ['build house.yaml -o house --only tables,model', 'some groups alone; the others stay'],
+    ['build house.yaml -o house --set domes.room.radius=2.6', 'with another size, the file left as it is'],
+    ['build house.yaml -o house --dry-run', 'what would change there, and nothing written'],
+    ['build - -o - < house.yaml > house.zip', 'from standard input, as one ZIP on standard output'],
+  ],
   names: FILE,
   options: {
-    output: {
-      alias: 'o',
-      type: 'string',
-      demandOption: true,
-      requiresArg: true,
-      describe: 'Folder of the package; it is replaced as a whole',
+    ...MAKING,
+    output: { ...MAKING.output, describe: `${MAKING.output.describe}; - for a ZIP on standard output` },
+    'dry-run': {
+      type: 'boolean',
+      default: false,
+      describe: 'Compute everything, write nothing, tell what would change',
     },
-    only: {
-      type: 'string',
-      array: true,
-      requiresArg: true,
-      describe: `Make some groups alone: ${OUTPUT_GROUPS.join(', ')}`,
-    },
+    ...COMMON,
   },
-  run: async ({ file, output, only }, terminal) => {
+  run: async (given, terminal) => {
+    const { output, json } = given;
     if (output === '') throw new UsageError('The name of the output folder is missing.', 'Name one after -o.');
-    const groups = groupsAsked(only);
-    const tell = (note: string) => terminal.err(note);
-    for (const note of await inspectFolder(output)) tell(note);
-
-    const input = readInput(file);
-    const made = await buildBeside(input, groups, tell);
-    tell(`writing ${output}`);
-    const { files, checks, summary, cautions } = made;
-    const written = await writeFolder(output, { files, only: groups, description: input.sha256, version, checks });
-    for (const note of written.notes) tell(note);
-
-    printSummary(terminal, summary);
-    printChecks(terminal, checks, true);
-    printWritten(terminal, output, written);
-    printCautions(terminal, cautions);
-    return checks.some((check) => check.state === 'fails') ? EXIT.check : EXIT.fine;
+    groupsAsked(given.only);
+    return output === STDIO ? toOutput(given, terminal) : toFolder(given, json, terminal);
   },
 };
 
-/** Builds with the drawings on a thread of their own where something else is asked for as well. */
-async function buildBeside(
-  input: Input,
-  groups: readonly OutputGroup[] | null,
-  progress: (note: string) => void,
-): Promise<HousePackage> {
-  const beside = (groups ?? OUTPUT_GROUPS).length > 1 ? startDrawingThread() : null;
-  try {
-    const house = readDescription(input.text, input.name);
-    return await buildPackage(
-      house,
-      { ...tools, ...(beside && { drawApart: beside.draw }) },
-      { ...(groups && { only: groups }), progress },
-    );
-  } finally {
-    await beside?.dismiss();
+async function toFolder(given: Arguments, json: boolean, terminal: Terminal) {
+  const { file, output, force } = given;
+  for (const note of await inspectFolder(output, force)) terminal.err(note);
+  const progress = progressOn(terminal);
+  const { made, delivery } = await makePackage(given, progress.stage);
+  const { checks, summary, cautions } = made;
+  const dry = given['dry-run'];
+  if (!dry) progress.stage(`writing ${output}`);
+  const written = dry ? dryRun(output, delivery) : await writeFolder(output, delivery, force);
+  progress.end();
+  if ('notes' in written) for (const note of written.notes) terminal.err(note);
+
+  if (json) {
+    const { carried, notes: _, ...rest } = { notes: [], ...written };
+    printJson(terminal, {
+      ...rest,
+      output,
+      carried: carried.files.map(({ path }) => path),
+      dropped: carried.dropped,
+      summary,
+      checks,
+      cautions,
+    });
+  } else if (given.quiet) {
+    printChecks(terminal, made, ['fails']);
+    if ('added' in written) printDryRun(terminal, output, written);
+    printCautions(terminal, cautions);
+  } else {
+    printSummary(terminal, summary);
+    printChecks(terminal, made, ['fails', 'attention']);
+    if ('added' in written) printDryRun(terminal, output, written);
+    else printWritten(terminal, output, written);
+    printCautions(terminal, cautions);
   }
+  const all = `ringcourse build ${file} -o ${output}`;
+  if (dry) terminal.note(`Next: ${all}, which writes it.`);
+  else if (written.files.some(({ path }) => path === 'report.html'))
+    terminal.note(`Next: open ${output}/report.html, which tells how each check came out.`);
+  else terminal.note(`Next: ${all}, which makes everything.`);
+  return checks.some(({ state }) => state === 'fails') ? EXIT.check : EXIT.fine;
 }
 
-const inMegabytes = (bytes: number): string => `${(bytes / 1e6).toFixed(1)} MB`;
-
-const inFiles = (count: number): string => (count === 1 ? '1 file' : `${count} files`);
-
-function printWritten(terminal: Terminal, output: string, { files, carried }: Written): void {
-  const size = files.reduce((sum, entry) => sum + entry.size, 0);
-  terminal.out();
-  terminal.out(['strong', `Written to ${output}`], `: ${inFiles(files.length + 1)}, ${inMegabytes(size)}`);
-  const kept = new Set(carried.files.map(({ path }) => path));
-  for (const group of new Set(files.map(({ path }) => groupOf(path)))) {
-    const own = files.filter(({ path }) => groupOf(path) === group);
-    const asBefore = own.every(({ path }) => kept.has(path)) ? ', as before' : '';
-    terminal.out(`  ${group.padEnd(10)}${inFiles(own.length)}${asBefore}`);
-  }
-  if (carried.dropped.length > 0) {
-    terminal.out(['warn', `  Left out, ${carried.because}: ${carried.dropped.join(', ')}.`]);
-    terminal.out('  Run build without --only to make them anew.');
-  }
+/** The archive takes standard output, so that everything else goes where progress goes. */
+async function toOutput(given: Arguments, terminal: Terminal) {
+  if (given.json || given['dry-run'])
+    throw new UsageError(
+      '-o - puts a ZIP on standard output, where nothing else can stand.',
+      'Name a folder after -o.',
+    );
+  const progress = progressOn(terminal);
+  const { made, delivery } = await makePackage(given, progress.stage);
+  progress.end();
+  terminal.raw(packageZip(delivery));
+  const beside = besideOutput(terminal);
+  printSummary(beside, made.summary);
+  printChecks(beside, made, ['fails', 'attention']);
+  printCautions(beside, made.cautions);
+  return made.checks.some(({ state }) => state === 'fails') ? EXIT.check : EXIT.fine;
 }

@@ -1,26 +1,43 @@
-import { type Command, FILE } from '../command.js';
+import { COMMON, type Command, type CommonArguments, FILE, SET } from '../command.js';
 import { EXIT } from '../exit.js';
 import { readInput } from '../input.js';
 import { checkHouse, readDescription } from '../library.js';
+import { printJson } from '../print/json.js';
 import { printCautions, printChecks, printSummary } from '../print/results.js';
+import { progressOn } from '../progress.js';
+import { STDIO } from '../stdio.js';
 
-export const check: Command<{ file: string; json: boolean }> = {
+interface Arguments extends CommonArguments {
+  file: string;
+  set: string[] | undefined;
+}
+
+export const check: Command<Arguments> = {
   usage: 'check <file>',
-  describe: 'Read a description and run every check on it, writing nothing',
+  describe: 'Read a description and run every check on it, writing nothing.',
+  examples: [
+    ['check house.yaml', 'every check, the worst first'],
+    ['check house.yaml --set wall.thickness=0.3', 'with another value, the file left as it is'],
+    ['check house.yaml --json', 'for programs'],
+  ],
   names: FILE,
-  options: {
-    json: { type: 'boolean', default: false, describe: 'Print summary, checks and cautions as JSON' },
-  },
-  run: async ({ file, json }, terminal) => {
+  options: { ...SET, ...COMMON },
+  run: async ({ file, json, quiet, set = [] }, terminal) => {
     const { name, text } = readInput(file);
-    const verdict = checkHouse(readDescription(text, name));
+    const progress = progressOn(terminal);
+    progress.stage('reading');
+    const house = readDescription(text, name, { set });
+    progress.stage('checking');
+    const verdict = checkHouse(house);
+    progress.end();
     const { checks, summary, cautions } = verdict;
-    if (json) terminal.out(JSON.stringify(verdict, null, 2));
+    if (json) printJson(terminal, verdict);
     else {
-      printSummary(terminal, summary);
-      printChecks(terminal, checks, false);
+      if (!quiet) printSummary(terminal, summary);
+      printChecks(terminal, verdict, quiet ? ['fails'] : undefined);
       printCautions(terminal, cautions);
     }
-    return checks.some((one) => one.state === 'fails') ? EXIT.check : EXIT.fine;
+    if (file !== STDIO) terminal.note(`Next: ringcourse build ${file} -o ${file.replace(/\.\w+$/, '')}`);
+    return checks.some(({ state }) => state === 'fails') ? EXIT.check : EXIT.fine;
   },
 };

@@ -1,29 +1,106 @@
 import { writeFileSync } from 'node:fs';
-import { type Command, FILE } from '../command.js';
+import type { Options } from 'yargs';
+import { COMMON, type Command, type CommonArguments } from '../command.js';
 import { EXIT, FileError, fileTrouble, UsageError } from '../exit.js';
-import { starterDescription } from '../library.js';
+import { STARTER_QUESTIONS, type StarterAnswers, starterDescription } from '../library.js';
+import { printJson } from '../print/json.js';
+import { STDIO } from '../stdio.js';
+import type { Terminal } from '../terminal.js';
 
-export const start: Command<{ file: string }> = {
+interface Arguments extends CommonArguments {
+  file: string;
+  force: boolean;
+  'dry-run': boolean;
+}
+
+/** Every question may be answered in the call. */
+const ANSWERS: Readonly<Record<string, Options>> = Object.fromEntries(
+  STARTER_QUESTIONS.map(({ key, question }) => [
+    key,
+    { type: 'string', requiresArg: true, describe: question('m').replace(/, in m$/, '') } satisfies Options,
+  ]),
+);
+
+export const start: Command<Arguments> = {
   usage: 'new <file>',
-  describe: 'Write a small description to start from',
-  names: FILE,
-  options: {},
-  run: async ({ file }, terminal) => {
-    if (!/\.ya?ml$/i.test(file)) {
+  describe: 'Write a commented description to start from; asks a few questions at a terminal.',
+  examples: [
+    ['new first.yaml', 'asks for radius, profile and openings'],
+    ['new second.yaml --radius 3 --profile pointed --windows 2', 'asks for the rest'],
+    ['new - --units ft --quiet', 'on standard output, without questions'],
+  ],
+  names: {
+    file: { type: 'string', demandOption: true, describe: 'Where to write it, a name in .yaml; - for standard output' },
+  },
+  options: {
+    ...ANSWERS,
+    force: { type: 'boolean', default: false, describe: 'Write over a file that exists' },
+    'dry-run': { type: 'boolean', default: false, describe: 'Print the description and write nothing' },
+    ...COMMON,
+  },
+  run: async (given, terminal) => {
+    const { file, force, json } = given;
+    const print = file === STDIO || given['dry-run'];
+    if (file !== STDIO && !/\.ya?ml$/i.test(file)) {
       throw new UsageError(
         `The description to start from is YAML, and ${JSON.stringify(file)} is not named so.`,
         'Give a name that ends in .yaml.',
       );
     }
+    // Answers are asked for where they are seen; a program that reads JSON is asked nothing.
+    const answers = await answersFrom(given as unknown as Readonly<Record<string, unknown>>, terminal, json);
+    const text = starterDescription(answers);
+    if (print) {
+      if (json) printJson(terminal, { description: text });
+      else terminal.raw(text);
+      return EXIT.fine;
+    }
     try {
-      writeFileSync(file, starterDescription(), { flag: 'wx' });
+      writeFileSync(file, text, { flag: force ? 'w' : 'wx' });
     } catch (error) {
       if ((error as NodeJS.ErrnoException).code === 'EEXIST') {
-        throw new FileError(`${file} exists already and was left as it is.`, 'Choose another name.');
+        throw new FileError(`${file} exists already and was left as it is.`, 'Choose another name, or give --force.');
       }
       throw fileTrouble(`${file} can't be written`, error);
     }
-    terminal.out(`Wrote ${file}. Next: ringcourse build ${file} -o out`);
+    if (json) printJson(terminal, { written: file });
+    else terminal.out(`Wrote ${file}`);
+    terminal.note(`Next: ringcourse check ${file}`);
     return EXIT.fine;
   },
 };
+
+/**
+ * Answers of the call, then of the person at the terminal, then none.
+ * @throws UsageError for an answer in the call that is none
+ */
+async function answersFrom(
+  given: Readonly<Record<string, unknown>>,
+  terminal: Terminal,
+  silent: boolean,
+): Promise<Partial<StarterAnswers>> {
+  const answers: Record<string, unknown> = {};
+  for (const { key, question, standard, read } of STARTER_QUESTIONS) {
+    const units = (answers.units ?? 'm') as StarterAnswers['units'];
+    const said = given[key];
+    if (typeof said === 'string') {
+      const found = read(said, units);
+      if ('wrong' in found) throw new UsageError(`--${key} is ${JSON.stringify(said)}.`, found.wrong);
+      answers[key] = found.value;
+    } else {
+      const ask = silent ? null : terminal.ask;
+      const text = `${question(units)} [${standard(units)}]: `;
+      for (let found = ask && read((await ask(text)).trim() || standard(units), units); found; ) {
+        if ('value' in found) {
+          answers[key] = found.value;
+          break;
+        }
+        terminal.err('  ', found.wrong);
+        found = ask && read((await ask(text)).trim() || standard(units), units);
+      }
+      // Without questions the radius is the round one of its units.
+      if (ask === null) answers[key] = (read(standard(units), units) as { value: unknown }).value;
+    }
+  }
+  return answers;
+}

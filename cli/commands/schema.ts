@@ -1,14 +1,16 @@
-import type { Command } from '../command.js';
+import { COMMON, type Command, type CommonArguments } from '../command.js';
 import { EXIT } from '../exit.js';
 import { descriptionJsonSchema } from '../library.js';
+import { printJson } from '../print/json.js';
 
-export const schema: Command<object> = {
+export const schema: Command<CommonArguments> = {
   usage: 'schema',
-  describe: 'Print the JSON Schema of a description, with which editors complete it',
+  describe: 'Print the JSON Schema of a description, with which editors complete it.',
+  examples: [['schema > ringcourse.schema.json', 'once, beside the descriptions']],
   names: {},
-  options: {},
+  options: COMMON,
   run: async (_, terminal) => {
-    terminal.raw(`${JSON.stringify(descriptionJsonSchema(), null, 2)}\n`);
+    printJson(terminal, descriptionJsonSchema());
     return EXIT.fine;
   },
 };

@@ -1,35 +1,37 @@
-import { type Command, FILE } from '../command.js';
+import { COMMA, COMMON, type Command, type CommonArguments, FILE, SET } from '../command.js';
 import { EXIT, UsageError } from '../exit.js';
 import { readInput } from '../input.js';
-import { houseTable, readDescription, TABLES, writeCsv } from '../library.js';
-import { printTable, tableJson } from '../print/table.js';
+import { houseTable, readDescription, TABLES } from '../library.js';
+import { assertOneWay, CSV, printOneTable, type TableArguments } from '../print/tables.js';
 import { didYouMean } from '../suggest.js';
 
-const FORMATS = ['text', 'csv', 'json'] as const;
+interface Arguments extends CommonArguments, TableArguments {
+  file: string;
+  name: string;
+  set: string[] | undefined;
+}
 
-export const table: Command<{ file: string; name: string; format: string }> = {
+export const table: Command<Arguments> = {
   usage: 'table <file> <name>',
-  describe: 'Print one table of a house; "ringcourse tables" lists them',
+  describe: 'Print one table of a house; "ringcourse tables" lists them.',
+  examples: [
+    ['table house.yaml moulds', 'in columns'],
+    ['table house.yaml blocks --csv > blocks.csv', 'for a spreadsheet'],
+    ['table house.yaml blocks --decimal-comma > blocks.csv', 'for a spreadsheet that writes 2,5'],
+  ],
   names: { ...FILE, name: { type: 'string', demandOption: true, describe: 'Which table' } },
-  options: {
-    format: { type: 'string', default: 'text', describe: `How to print it: ${FORMATS.join(', ')}` },
-  },
-  run: async ({ file, name, format }, terminal) => {
+  options: { ...CSV, ...COMMA, ...SET, ...COMMON },
+  run: async (given, terminal) => {
+    const { file, name, set = [] } = given;
     const names = TABLES.map(({ id }) => id);
     if (!names.includes(name)) {
       throw new UsageError(`There is no table ${name}.`, didYouMean(name, names, `There are: ${names.join(', ')}.`));
     }
-    const known = FORMATS.find((one) => one === format);
-    if (known === undefined) {
-      const mend = didYouMean(format, FORMATS, `It knows: ${FORMATS.join(', ')}.`);
-      throw new UsageError(`--format doesn't know ${JSON.stringify(format)}.`, mend);
-    }
+    assertOneWay(given);
     const input = readInput(file);
-    const found = houseTable(readDescription(input.text, input.name), name);
+    const found = houseTable(readDescription(input.text, input.name, { set }), name);
     if (found === undefined) throw new Error(`the table ${name} is listed and can't be made`);
-    if (known === 'csv') terminal.raw(writeCsv(found));
-    else if (known === 'json') terminal.out(tableJson(found));
-    else printTable(terminal, found);
+    printOneTable(terminal, found, given);
     return EXIT.fine;
   },
 };

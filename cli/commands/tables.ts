@@ -1,15 +1,25 @@
-import type { Command } from '../command.js';
+import { COMMON, type Command, type CommonArguments } from '../command.js';
 import { EXIT } from '../exit.js';
 import { TABLES } from '../library.js';
+import { printJson } from '../print/json.js';
 
-export const tables: Command<Record<never, never>> = {
+export const tables: Command<CommonArguments> = {
   usage: 'tables',
-  describe: 'List the tables of a house and what each is for',
+  describe: 'List the tables of a house and what each is for.',
+  examples: [['tables', 'in the order in which a house is built']],
   names: {},
-  options: {},
-  run: async (_, terminal) => {
+  options: COMMON,
+  run: async ({ json }, terminal) => {
+    if (json) {
+      printJson(
+        terminal,
+        TABLES.map(({ id, about }) => ({ id, about })),
+      );
+      return EXIT.fine;
+    }
     const width = Math.max(...TABLES.map(({ id }) => id.length));
     for (const { id, about } of TABLES) terminal.out(`${id.padEnd(width)}  ${about}`);
+    terminal.note('Next: ringcourse table house.yaml blocks');
     return EXIT.fine;
   },
 };

@@ -30,14 +30,31 @@ export interface Manifest {
 
 export const sha256 = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
 
-export const entryOf = ({ path, bytes }: PackageFile): ManifestEntry => ({
+const entryOf = ({ path, bytes }: PackageFile): ManifestEntry => ({
   path,
   size: bytes.length,
   sha256: sha256(bytes),
 });
 
-export const manifestBytes = (manifest: Manifest): Uint8Array =>
+const manifestBytes = (manifest: Manifest): Uint8Array =>
   new TextEncoder().encode(`${JSON.stringify(manifest, null, 2)}\n`);
+
+/** The entries of a package's files, and the manifest that lists them. */
+export function manifestFor(
+  files: readonly PackageFile[],
+  made: { readonly version: string; readonly description: string; readonly checks: Manifest['checks'] },
+): { readonly entries: readonly ManifestEntry[]; readonly manifest: Uint8Array } {
+  const entries = files.map(entryOf);
+  const { version, description, checks } = made;
+  const manifest = manifestBytes({
+    program: 'ringcourse',
+    version,
+    description: { sha256: description },
+    files: entries,
+    checks,
+  });
+  return { entries, manifest };
+}
 
 function isEntry(value: unknown): value is ManifestEntry {
   const entry = value as Partial<ManifestEntry> | null;

@@ -3,6 +3,18 @@ import { FileError } from '../exit.js';
 import { removeOurs, strangersIn } from './contents.js';
 import type { Places } from './paths.js';
 
+/**
+ * Moves a folder that holds files which aren't ours out of the way, whole, under the first free name beside it.
+ * Returns what was done, in words.
+ */
+export function setAside(dir: string): string[] {
+  if (!existsSync(dir) || strangersIn(dir).length === 0) return [];
+  let n = 1;
+  while (existsSync(`${dir}.kept-${n}`)) n++;
+  renameSync(dir, `${dir}.kept-${n}`);
+  return [`Moved ${dir}, which holds files of others, to ${dir}.kept-${n}.`];
+}
+
 /** @throws FileError naming the files in `dir` that aren't ours. */
 export function refuseStrangers(dir: string, begun = false): void {
   if (!existsSync(dir)) return;
@@ -12,7 +24,7 @@ export function refuseStrangers(dir: string, begun = false): void {
   const more = strangers.length > 10 ? ` and ${strangers.length - 10} more` : '';
   throw new FileError(
     `The folder ${dir} holds what no package of ours lists: ${named}${more}.`,
-    'Move it elsewhere, or name another folder; a package gets a folder of its own.',
+    'Move it elsewhere, name another folder, or give --force, which moves it aside whole.',
   );
 }
 

@@ -6,9 +6,9 @@ import { type Carried, carryOver, type Delivery } from './carry.js';
 import { removeOurs, strangersIn } from './contents.js';
 import { guarded, makeFolders, unmakeFolders } from './guard.js';
 import { takeLock } from './lock.js';
-import { entryOf, MANIFEST, type ManifestEntry, manifestBytes, type PackageFile } from './manifest.js';
+import { MANIFEST, type ManifestEntry, manifestFor, type PackageFile, readManifest } from './manifest.js';
 import { assertPaths, type Places, placesOf } from './paths.js';
-import { recover, refuseStrangers } from './recover.js';
+import { recover, refuseStrangers, setAside } from './recover.js';
 
 export interface Written {
   readonly dir: string;
@@ -21,41 +21,40 @@ export interface Written {
 
 /**
  * Looks at the output folder before the long work: restores it if a run was cut short, and refuses one that
- * can't be used. Writes nothing else. Returns what was done, in words.
+ * can't be used or written beside. Leaves nothing else behind. Returns what was done, in words.
+ * @param force whether a folder with files of others will be moved aside
  * @throws FileError
  */
-export async function inspectFolder(asked: string): Promise<string[]> {
+export async function inspectFolder(asked: string, force = false): Promise<string[]> {
   const places = placesOf(asked);
-  if (![places.dir, places.fresh, places.old].some((path) => existsSync(path))) return [];
-  return underLock(places, async () => {
-    const notes = recover(places);
-    refuseStrangers(places.dir);
-    return notes;
-  });
+  const passing: string[] = [];
+  const notes = await underLock(
+    places,
+    async () => {
+      const notes = recover(places);
+      if (!force) refuseStrangers(places.dir);
+      return notes;
+    },
+    (made) => passing.push(...made),
+  );
+  unmakeFolders(passing);
+  return notes;
 }
 
 /**
  * Writes a package, all or nothing: into a sibling folder first, synced, then exchanged with the folder by
  * renames. Where it fails or is told to stop, the folder stands as before and nothing else is left.
+ * @param force whether to move a folder with files of others aside instead of refusing it
  * @throws FileError; Error when the package's paths are unsafe
  */
-export async function writeFolder(asked: string, delivery: Delivery): Promise<Written> {
+export async function writeFolder(asked: string, delivery: Delivery, force = false): Promise<Written> {
   assertPaths([...delivery.files.map((file) => file.path), MANIFEST]);
   const places = placesOf(asked);
   return underLock(places, async (onUndo) => {
     const notes = recover(places);
+    if (force) notes.push(...setAside(places.dir));
     refuseStrangers(places.dir);
-    const carried = carryOver(places.dir, delivery);
-    const files = [...delivery.files, ...carried.files].sort((a, b) => (a.path < b.path ? -1 : 1));
-    assertPaths(files.map((file) => file.path));
-    const entries = files.map(entryOf);
-    const manifest = manifestBytes({
-      program: 'ringcourse',
-      version: delivery.version,
-      description: { sha256: delivery.description },
-      files: entries,
-      checks: delivery.checks,
-    });
+    const { files, entries, manifest, carried } = planned(places.dir, delivery);
     try {
       mkdirSync(places.fresh);
       onUndo(() => removeOurs(places.fresh));
@@ -68,9 +67,58 @@ export async function writeFolder(asked: string, delivery: Delivery): Promise<Wr
   });
 }
 
-async function underLock<T>(places: Places, body: (onUndo: (step: () => void) => void) => Promise<T>): Promise<T> {
+interface Planned {
+  readonly files: readonly PackageFile[];
+  readonly entries: readonly ManifestEntry[];
+  readonly manifest: Uint8Array;
+  readonly carried: Carried;
+}
+
+/** What a folder will hold: what was made now, and what is carried over from the package in it. */
+function planned(dir: string, delivery: Delivery): Planned {
+  const carried = carryOver(dir, delivery);
+  const files = [...delivery.files, ...carried.files].sort((a, b) => (a.path < b.path ? -1 : 1));
+  assertPaths(files.map((file) => file.path));
+  const { entries, manifest } = manifestFor(files, delivery);
+  return { files, entries, manifest, carried };
+}
+
+/** What writing would do to a folder, and nothing done. */
+export interface DryRun extends Omit<Written, 'notes'> {
+  /** Paths by what becomes of them. */
+  readonly added: readonly string[];
+  readonly changed: readonly string[];
+  readonly same: readonly string[];
+  readonly removed: readonly string[];
+}
+
+/** @throws FileError where the folder can't be one for a package */
+export function dryRun(asked: string, delivery: Delivery): DryRun {
+  const { dir } = placesOf(asked);
+  const { entries, carried } = planned(dir, delivery);
+  const before = new Map((readManifest(dir)?.files ?? []).map(({ path, sha256 }) => [path, sha256]));
+  const now = new Set(entries.map(({ path }) => path));
+  const paths = (is: (entry: ManifestEntry) => boolean) => entries.filter(is).map(({ path }) => path);
+  return {
+    dir,
+    files: entries,
+    carried,
+    added: paths(({ path }) => !before.has(path)),
+    changed: paths(({ path, sha256 }) => before.has(path) && before.get(path) !== sha256),
+    same: paths(({ path, sha256 }) => before.get(path) === sha256),
+    removed: [...before.keys()].filter((path) => !now.has(path)),
+  };
+}
+
+/** @param onMade told of folders above the package's own that were missing and now stand */
+async function underLock<T>(
+  places: Places,
+  body: (onUndo: (step: () => void) => void) => Promise<T>,
+  onMade: (made: readonly string[]) => void = () => {},
+): Promise<T> {
   return guarded(async (onUndo) => {
     const made = makeFolders(places.parent);
+    onMade(made);
     onUndo(() => unmakeFolders(made));
     const release = takeLock(places.lock);
     onUndo(release);

@@ -1,12 +1,14 @@
 import type { Cell, Column, Table } from '../library.js';
+import { feetAndInches } from '../library.js';
 import type { Terminal } from '../terminal.js';
 
 function cellText(column: Column, cell: Cell): string {
   if (cell === null) return '';
+  if (column.sixteenths && typeof cell === 'number') return feetAndInches(cell);
   return typeof cell === 'number' && column.kind === 'number' ? cell.toFixed(column.decimals ?? 3) : String(cell);
 }
 
-const header = ({ label, unit }: Column): string => (unit ? `${label} (${unit})` : label);
+const header = ({ label, unit, sixteenths }: Column): string => (unit && !sixteenths ? `${label} (${unit})` : label);
 
 /** A table in columns as wide as their longest cell, numbers to the right, notes below. */
 export function printTable(terminal: Terminal, table: Table): void {
@@ -34,12 +36,12 @@ export function printTable(terminal: Terminal, table: Table): void {
   for (const note of table.notes ?? []) terminal.out(note);
 }
 
-/** A table as JSON: numbers rounded to the decimals of their column, an empty cell as null. */
-export function tableJson(table: Table): string {
+/** A table for JSON: numbers rounded to the decimals of their column, an empty cell as null. */
+export function tableObject(table: Table): Table {
   const rounded = (column: Column, cell: Cell): Cell =>
     typeof cell === 'number' && column.kind === 'number' ? Number(cell.toFixed(column.decimals ?? 3)) : cell;
   const rows = table.rows.map((row) =>
     Object.fromEntries(table.columns.map((column) => [column.key, rounded(column, row[column.key] ?? null)])),
   );
-  return JSON.stringify({ ...table, rows }, null, 2);
+  return { ...table, rows };
 }

@@ -23,6 +23,7 @@ export const givenFigure = (
   more: Partial<Figure> = {},
 ): Figure => ({ id, label, value, unit, formula: 'as given', source: 'the description', inputs: {}, ...more });
 
+/** `ok`; `attention`: an estimate, a missing input or a matter to look at; `fails`. */
 export type CheckState = 'ok' | 'attention' | 'fails';
 
 /** A figure held against a limit. A check that lacks an input is `attention` and names the input. */

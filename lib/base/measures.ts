@@ -17,6 +17,9 @@ export function formatLength(mm: number, units: WrittenUnits): string {
   return (sixteenths < 0 ? '-' : '') + feetInches(Math.abs(sixteenths), false);
 }
 
+/** Inches in whole sixteenths as feet and inches. */
+export const feetAndInches = (inches: number): string => formatLength(inches * MM_PER_INCH, 'feet-inches');
+
 /**
  * Text of a level above the finished floor, always with its sign.
  * Metric: metres with three decimals (`+2.700`, `±0.000`); feet and inches to 1/16 in (`+8'-10 1/4"`, `±0'-0"`).

@@ -8,6 +8,8 @@ export const DEFAULT_SURFACE = 2;
 export const ROOT = 1e-10;
 /** Angles nearer than this are one angle (radians; 1e-9 rad is 10 µm at 10 km). */
 export const SAME_ANGLE_RAD = 1e-9;
+/** An angle smaller than this (radians) is rounding: 1e-8 mm on a dome of 20 m. */
+export const NEGLIGIBLE_RAD = 1e-13;
 /** A step smaller than this share of a number is float64's own rounding. */
 export const NOISE = 4e-16;
 /** A count this near to a whole number is that whole number, whatever rounding added. */

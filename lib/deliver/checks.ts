@@ -1,11 +1,12 @@
 import { type Check, givenFigure } from '../base/figures.js';
 import type { House } from '../description/house.js';
 import { undrawableLetters } from '../documents/text-size.js';
+import { printChecks } from '../models/print/checks.js';
 import type { HouseSetout } from '../setout/house.js';
 
 /** Checks that need no more than the set-out. */
 export function setoutChecks(setout: HouseSetout): Check[] {
-  return [...letterCheck(setout.house), ...frostCheck(setout.house), printCheck(setout)];
+  return [...letterCheck(setout.house), ...frostCheck(setout.house), ...printChecks(setout)];
 }
 
 /** Texts of the title block and names of rooms with letters that the drawings' font has not. */
@@ -65,23 +66,4 @@ function frostCheck(house: House): Check[] {
       advice: 'Make `footing.depth` larger.',
     },
   ];
-}
-
-function printCheck(setout: HouseSetout): Check {
-  const { print, wall } = setout.house;
-  const atScale = wall.thickness / print.scale;
-  return {
-    id: 'print-thickness',
-    statement: `The wall is thick enough to print at 1:${print.scale}.`,
-    state: atScale >= print.thinnest ? 'ok' : 'attention',
-    demand: givenFigure('print-thickness.least', 'thinnest printed wall', print.thinnest, 'mm'),
-    capacity: givenFigure('print-thickness.wall', 'wall at print scale', atScale, 'mm', {
-      formula: 'wall thickness / scale',
-      source: 'derived',
-      inputs: { 'thickness (mm)': wall.thickness, scale: print.scale },
-    }),
-    ratio: print.thinnest / atScale,
-    source: 'the description',
-    advice: `Print at 1:${Math.max(1, Math.floor(wall.thickness / print.thinnest))} or larger.`,
-  };
 }

@@ -1,39 +1,50 @@
 import type { Mesh } from '../documents/mesh.js';
-import type { LaidBlock } from '../masonry/block.js';
-import type { CastPieces } from '../masonry/cast-pieces.js';
-import type { HouseSetout } from '../setout/house.js';
+import { mouldNames } from '../masonry/plan.js';
+import { builtScene } from '../models/page-scene.js';
 import { blockSolids } from '../solids/block-solids.js';
 import { houseSolids } from '../solids/house-solids.js';
 import { type KernelSource, loadKernel } from '../solids/kernel.js';
 import { pieceSolids } from '../solids/piece-solids.js';
+import { writeGlb } from '../writers/glb.js';
+import type { PageSource } from '../writers/html-model.js';
 import { writeStl } from '../writers/stl.js';
 import type { PackageFile } from './file.js';
+import { pageFile } from './page-file.js';
+import { printFiles } from './print-files.js';
+import type { Study } from './study.js';
+
+export interface ModelSet {
+  readonly files: readonly PackageFile[];
+  /** Lines that tell of the printed model. */
+  readonly summary: readonly string[];
+}
 
 /**
- * The solids as STL: the house at full size and at print scale, its parts, its blocks, and all other pieces that are cast and laid.
+ * The house as solids: at full size as STL, whole, in parts, in blocks and in all other pieces that are cast and laid,
+ * and as GLB; the printed scale model; and the page on which it is turned, where its script is given.
  * @throws DocumentError naming the part when a solid isn't closed.
  */
-export async function modelFiles(
-  setout: HouseSetout,
-  laid: readonly LaidBlock[],
-  pieces: CastPieces,
-  source: KernelSource,
-): Promise<PackageFile[]> {
+export async function modelFiles(known: Study, source: KernelSource, pageSource?: PageSource): Promise<ModelSet> {
   const kernel = await loadKernel(source);
+  const { setout, laid, plan } = known;
   const { whole, parts } = houseSolids(kernel, setout);
-  const blocks = blockSolids(kernel, setout, laid);
-  const cast = pieceSolids(kernel, setout, pieces);
+  const blocks = blockSolids(kernel, setout, laid.blocks);
+  const pieces = pieceSolids(kernel, setout, known.pieces);
+  const built = builtScene({ setout, blocks: laid.blocks, solids: blocks, parts, mouldOf: mouldNames(plan) });
   const title = setout.house.project.title;
-  const stl = (path: string, meshes: readonly Mesh[], scale = 1) => ({
+  const stl = (path: string, meshes: readonly Mesh[]) => ({
     path: `model/${path}.stl`,
-    bytes: writeStl(meshes, { scale, title }),
+    bytes: writeStl(meshes, { title }),
   });
-  const { scale } = setout.house.print;
-  return [
+  const print = printFiles(kernel, known, { blocks, built });
+  const files = [
     stl('house', [whole]),
-    stl(`house-1-${scale}`, [whole], 1 / scale),
     stl('blocks', blocks),
-    ...(cast.length > 0 ? [stl('pieces', cast)] : []),
+    ...(pieces.length > 0 ? [stl('pieces', pieces)] : []),
+    { path: 'model/house.glb', bytes: await writeGlb(built) },
     ...parts.map((part) => stl(`parts/${part.name.replaceAll(':', '-')}`, [part])),
+    ...print.files,
+    ...(pageSource ? [await pageFile(known, { blocks, parts }, pageSource)] : []),
   ];
+  return { files, summary: print.summary };
 }

@@ -11,6 +11,7 @@ import type { Statics } from '../statics/results.js';
 import { staticsOf } from '../statics/statics.js';
 import { tieSteelKg } from '../statics/tie.js';
 import { courseMould, type MouldOf } from '../works/calendar.js';
+import { type Warmth, warmthOf } from '../works/warmth.js';
 import { type Works, worksOf } from '../works/works.js';
 
 /** Everything that is known of a house before solids and drawings are made; each part worked out when first asked for. */
@@ -27,6 +28,7 @@ export interface Study {
   readonly laying: readonly CourseLaying[];
   readonly dwelling: Dwelling;
   readonly works: Works;
+  readonly warmth: Warmth;
 }
 
 export function study(house: House): Study {
@@ -42,6 +44,7 @@ export function study(house: House): Study {
   const works = once(() => worksOf(setout, laid(), balance(), { ringSteelKg: tieSteelKg(setout), mouldOf }));
   const laying = once(() => layingOf(setout, laid()));
   const dwelling = once(() => dwellingOf(setout));
+  const warmth = once(() => warmthOf(setout));
   return {
     plan,
     setout,
@@ -65,6 +68,9 @@ export function study(house: House): Study {
     },
     get works() {
       return works();
+    },
+    get warmth() {
+      return warmth();
     },
   };
 }

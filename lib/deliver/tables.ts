@@ -1,4 +1,5 @@
 import type { Table } from '../documents/table.js';
+import { staticsChecks } from '../statics/checks.js';
 import { billTable, quantityTable } from '../tables/bill.js';
 import { blockTable } from '../tables/blocks.js';
 import { bondTable } from '../tables/bonds.js';
@@ -14,6 +15,7 @@ import { openingTable } from '../tables/openings.js';
 import { poleTable, templateBoardTable, templateTable } from '../tables/radius-pole.js';
 import { ringPieceTable } from '../tables/ring-pieces.js';
 import { bearingTable, circleTable, pegTable } from '../tables/setting-out.js';
+import { structuralCheckTable, structureTable } from '../tables/structure.js';
 import { volumeTable } from '../tables/volumes.js';
 import { voussoirTable } from '../tables/voussoirs.js';
 import { layerTable, warmthTable } from '../tables/warmth.js';
@@ -37,6 +39,10 @@ export const TABLES: readonly TableEntry[] = [
   entry('openings', 'sizes of openings, rings and faces', (s) => openingTable(s.setout)),
   entry('rooms', 'floor, headroom, light and air of each room', (s) => roomTable(s.setout, s.dwelling)),
   entry('dwelling', 'rules of living in it, and what the house gives', (s) => dwellingTable(s.setout, s.dwelling)),
+  entry('structure', 'weights, thrust, tie and footing of each dome', (s) => structureTable(s.setout, s.statics)),
+  entry('structural-checks', 'what must hold for it to stand, the worst first', (s) =>
+    structuralCheckTable(staticsChecks(s.setout, s.statics)),
+  ),
   entry('mix', 'what to weigh for a cubic metre, a batch, the house', (s) =>
     mixTable(s.setout.house, s.works.mixLitres),
   ),
@@ -65,8 +71,8 @@ export const TABLES: readonly TableEntry[] = [
   entry('volumes', 'volumes of the masonry by part', (s) => volumeTable(s.setout, s.balance)),
   entry('quantities', 'what the house takes, waste apart', (s) => quantityTable(s.setout, s.works.quantities)),
   entry('bill', 'what the materials cost', (s) => billTable(s.setout, s.works.bill)),
-  entry('layers', 'layers of the shell', (s) => layerTable(s.setout, s.works.warmth)),
-  entry('warmth', 'transmittances and heat loss', (s) => warmthTable(s.works.warmth)),
+  entry('layers', 'layers of the shell', (s) => layerTable(s.setout, s.warmth)),
+  entry('warmth', 'transmittances and heat loss', (s) => warmthTable(s.setout.house, s.warmth)),
 ];
 
 export const tablesOf = (study: Study): Table[] => TABLES.map((table) => table.of(study));

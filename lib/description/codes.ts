@@ -6,6 +6,7 @@ export interface CodeDoc {
 
 const doc = (cause: string, mend: string): CodeDoc => ({ cause, mend });
 
+/** Every problem that a description may have, by its stable code. */
 export const CODES = {
   // The file as text
   'file-empty': doc('The file is empty or holds only comments.', 'Start from `ringcourse new`.'),
@@ -15,8 +16,24 @@ export const CODES = {
   'file-documents': doc('The file holds several YAML documents.', 'Keep one house in a file; remove the `---` lines.'),
   'nesting-too-deep': doc('Lists or keys are nested far deeper than a description needs.', 'Flatten them.'),
   'yaml-alias': doc('A YAML alias (`*name`) is used.', 'Write the value out where it is needed.'),
+  'yaml-expansion': doc(
+    'YAML aliases stand for one another until the file would hold more values than any description.',
+    'Remove them, and write out the few values that are needed.',
+  ),
   'yaml-tag': doc('A YAML tag (`!name`) is used.', 'Remove the tag.'),
   'yaml-merge': doc('A YAML merge key (`<<`) is used.', 'Write the keys out where they are needed.'),
+  'set-unreadable': doc(
+    'What is to be set isn’t a path, an equals sign and a value.',
+    'Write it like `domes.hall.radius=2.5`.',
+  ),
+  'set-nowhere': doc(
+    'The path of what is to be set leads nowhere.',
+    'Use keys of the description and ids that it has.',
+  ),
+  'vary-range': doc(
+    'A row of values to vary has no step, no value between two bars, or too many values.',
+    'Write it like `domes.hall.radius=2.5..4/0.25` or `domes.hall.profile=catenary|pointed`.',
+  ),
   'problems-more': doc('There are more problems than are listed.', 'Mend the listed ones first.'),
 
   // Keys and values
@@ -148,6 +165,12 @@ export const CODES = {
   'pegs-together': doc('Two datum pegs nearly in one place.', 'Set them further apart.'),
   'peg-in-dome': doc('A datum peg inside a dome.', 'Move it outside the house.'),
 
+  // What is found out later, when the house is drawn
+  'drawing-too-large': doc(
+    'A house that does not fit the largest sheet at the least scale for a building.',
+    'Describe it as several houses, each with the domes of one part.',
+  ),
+
   // Footing, site, prices
   'footing-too-narrow': doc('A footing narrower than the wall.', 'Widen it.'),
   'footing-too-wide': doc('A footing so wide that no floor is left inside a dome.', 'Narrow it.'),
@@ -169,4 +192,5 @@ export const CODES = {
   'price-item': doc('A price item whose name or value is not one.', 'Write `cement: { per: 25 kg, price: 6.20 }`.'),
 } as const satisfies Record<string, CodeDoc>;
 
+/** A stable code of a problem. */
 export type ProblemCode = keyof typeof CODES;

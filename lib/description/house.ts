@@ -272,6 +272,13 @@ export interface Print {
   readonly scale: number;
   readonly bed: readonly [number, number, number];
   readonly thinnest: number;
+  readonly nozzle: number;
+  /** Between a peg and its socket. */
+  readonly clearance: number;
+  /** Level (mm of the house) from which roofs come off, if not above all openings; `fixed`: they don't. */
+  readonly roof: 'above openings' | 'fixed' | number;
+  /** The course whose blocks are printed one by one. */
+  readonly looseBlocks: { readonly in: string; readonly course: number } | null;
 }
 
 export interface Price {

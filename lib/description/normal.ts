@@ -240,7 +240,8 @@ export function warmthFrom(warmth: Output<'warmth'>): Warmth {
 }
 
 export function printFrom(print: Output<'print'>): Print {
-  return print;
+  const { 'loose-blocks': looseBlocks, ...rest } = print;
+  return { ...rest, looseBlocks: looseBlocks ?? null };
 }
 
 function bearing(deg: number): number {

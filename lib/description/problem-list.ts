@@ -44,6 +44,11 @@ export class ProblemList {
     this.#problems.set(key, { code, path: name, ...(where ? { where } : {}), message, mend });
   }
 
+  /** Takes over the problems of another text. */
+  take(other: ProblemList): void {
+    for (const [key, problem] of other.#problems) this.#problems.set(`${problem.where?.file} ${key}`, problem);
+  }
+
   /** @throws DescriptionError with every problem, in the order of the text, when there is any. */
   throwIfAny(): void {
     if (this.empty) return;

@@ -27,6 +27,9 @@ import { type Path, type ProblemList, pathText } from './problem-list.js';
 import { type DescriptionSchema, descriptionSchema, LISTS } from './schema.js';
 
 type Input = Readonly<Record<string, unknown>>;
+/** The format that this version reads. */
+const FORMAT = 1;
+
 type Mute = ReadonlySet<ProblemCode>;
 
 /**
@@ -107,6 +110,9 @@ function referencesOf(top: Input): Placed<string>[] {
         for (const [end, value] of entry.between.entries()) found.push({ path: [key, i, 'between', end], value });
     }
   }
+  const { print } = top;
+  if (isMapping(print) && isMapping(print['loose-blocks']))
+    found.push({ path: ['print', 'loose-blocks', 'in'], value: print['loose-blocks'].in });
   return found.filter((ref): ref is Placed<string> => typeof ref.value === 'string');
 }
 
@@ -130,11 +136,22 @@ class SectionReader {
     const { format, ...named } = frame;
     if (format === undefined && !('format' in input))
       this.problems.add('key-missing', ['format'], 'The key "format" is missing.', 'Write `format: 1`.', 'key');
-    else if (format !== 1 && format !== '1')
-      this.problems.add('format-unknown', ['format'], 'The format is not 1.', 'Write `format: 1`.');
+    else if (format !== 1 && format !== '1') this.otherFormat(format);
     const parsed = schema.pick({ units: true }).strict().safeParse(named);
     if (!parsed.success) this.#misspelt = tellIssues(parsed.error.issues, named, [], this.problems, this.mute).misspelt;
     return input;
+  }
+
+  /** The first format is 1, so that only a later one can be another's. */
+  otherFormat(format: unknown): void {
+    const later = typeof format === 'number' && Number.isInteger(format) && format > FORMAT;
+    const message = later
+      ? `The file is of format ${format}, which a later version of ringcourse reads; this one reads format ${FORMAT}.`
+      : `"format" is no format of a description; this version reads format ${FORMAT}.`;
+    const mend = later
+      ? `Install a later version, or write \`format: ${FORMAT}\` and change what is told then; CHANGELOG.md says what each format changed.`
+      : `Write \`format: ${FORMAT}\`.`;
+    this.problems.add('format-unknown', ['format'], message, mend);
   }
 
   section<T>(top: Input, key: string, schema: z.ZodType<T>): T | undefined {

@@ -1,9 +1,126 @@
-/** A commented description to begin from: a potter's one-room house in metres. */
-export function starterDescription(): string {
-  return `# A house of cast blocks. Lengths without a unit are in metres; any may carry its own: 150 mm, 6'-10", 3/8 in.
+import { parseNumber, parseQuantity } from '../base/quantities.js';
+import { nearest } from '../base/suggest.js';
+import { formatLength } from '../base/units.js';
+import type { ProfileShape } from './house.js';
+import { PROFILE_SHAPES } from './schema/domes.js';
+
+/** What a first description is made from. */
+export interface StarterAnswers {
+  readonly units: 'm' | 'ft';
+  /** Inside, at the springing; mm. */
+  readonly radius: number;
+  readonly profile: ProfileShape;
+  /** 0 to 3. */
+  readonly windows: number;
+  readonly oculus: boolean;
+}
+
+/** Answers where none is given. */
+export const STARTER: StarterAnswers = { units: 'm', radius: 2500, profile: 'hemisphere', windows: 1, oculus: true };
+
+const RADIUS: readonly [number, number] = [1800, 6000];
+const MOST_WINDOWS = 3;
+
+/** One question whose answer a first description needs. */
+export interface StarterQuestion {
+  readonly key: keyof StarterAnswers;
+  readonly question: (units: StarterAnswers['units']) => string;
+  /** The answer where none is given, as text. */
+  readonly standard: (units: StarterAnswers['units']) => string;
+  /** What an answer means, or what is wrong with it. */
+  readonly read: (answer: string, units: StarterAnswers['units']) => { value: unknown } | { wrong: string };
+}
+
+const choice = (choices: readonly string[]) => (answer: string) => {
+  const near = nearest(answer, choices);
+  return near !== null && choices.includes(answer.toLowerCase())
+    ? { value: answer.toLowerCase() }
+    : { wrong: `${near === null ? '' : `Did you mean ${near}? `}It is one of ${choices.join(', ')}.` };
+};
+
+/** The questions in the order to ask them. */
+export const STARTER_QUESTIONS: readonly StarterQuestion[] = [
+  {
+    key: 'units',
+    question: () => 'Units of lengths, m or ft',
+    standard: () => STARTER.units,
+    read: choice(['m', 'ft']),
+  },
+  {
+    key: 'radius',
+    question: (units) => `Inside radius of the dome at the springing, in ${units}`,
+    standard: (units) => (units === 'm' ? '2.5' : '8'),
+    read: (answer, units) => {
+      const found = parseQuantity(answer, 'length', units);
+      const [least, most] = RADIUS;
+      if ('value' in found && found.value >= least && found.value <= most) return { value: found.value };
+      return { wrong: `It is a length from ${formatLength(least, units)} to ${formatLength(most, units)}.` };
+    },
+  },
+  {
+    key: 'profile',
+    question: () => `Shape of the dome: ${PROFILE_SHAPES.join(', ')}`,
+    standard: () => STARTER.profile,
+    read: choice(PROFILE_SHAPES),
+  },
+  {
+    key: 'windows',
+    question: () => `How many windows, 0 to ${MOST_WINDOWS}`,
+    standard: () => String(STARTER.windows),
+    read: (answer) => {
+      const count = parseNumber(answer);
+      if (count !== null && Number.isInteger(count) && count >= 0 && count <= MOST_WINDOWS) return { value: count };
+      return { wrong: `It is a whole number from 0 to ${MOST_WINDOWS}.` };
+    },
+  },
+  {
+    key: 'oculus',
+    question: () => 'A round opening in the crown, yes or no',
+    standard: () => (STARTER.oculus ? 'yes' : 'no'),
+    read: (answer) => {
+      const found = choice(['yes', 'no'])(answer);
+      return 'value' in found ? { value: found.value === 'yes' } : found;
+    },
+  },
+];
+
+/** Rise over radius where the description says nothing of it. */
+const RISE: Readonly<Record<ProfileShape, number>> = {
+  hemisphere: 1,
+  segmental: 0.5,
+  pointed: Math.sqrt(3),
+  catenary: 1,
+  elliptical: 0.75,
+};
+
+/** High enough that a door stands under the dome wherever it begins; mm, in quarters of a metre. */
+const stemWall = ({ profile, radius }: StarterAnswers): number =>
+  Math.max(500, Math.ceil((3000 - RISE[profile] * radius) / 250) * 250);
+
+const BEARINGS = [75, 285, 0];
+
+/** A commented description to begin from: a potter's one-room house. */
+export function starterDescription(answers: Partial<StarterAnswers> = {}): string {
+  const all = { ...STARTER, ...answers };
+  const metric = all.units === 'm';
+  /** A length as its user would write it; feet and inches in quotes, since a quote of YAML begins so. */
+  const at = (metres: string, feet: string) => (metric ? metres : `"${feet.replaceAll('"', '\\"')}"`);
+  const mm = (value: number) =>
+    metric ? String(Number((value / 1000).toFixed(3))) : at('', formatLength(value, 'ft'));
+  const window = (bearing: number, i: number) => `  - id: window${i === 0 ? '' : `-${i + 1}`}
+    in: room
+    bearing: ${bearing}
+    use: window
+    width: ${at('1.10', `3'-6"`)}
+    height: ${at('1.00', `3'-3"`)}
+    sill: ${at('0.90', `3'-0"`)}
+    head: { shape: segmental, rise: ${at('0.25', `10"`)} }
+    arch: { face: ${at('0.20', `8"`)} }      # how far its flat face stands out; flush follows the dome
+`;
+  return `# A house of cast blocks. Lengths without a unit are in ${metric ? 'metres' : 'feet'}; any may carry its own: 150 mm, 6'-10", 3/8 in.
 # Every key left out takes its default. \`ringcourse check\` tells what does not fit, and how to mend it.
 format: 1
-units: m
+units: ${all.units}
 
 project:
   title: Potter's room
@@ -13,63 +130,53 @@ project:
 
 site:
   north: 0                    # bearing of true north, clockwise from the plan's up
-  ground: -0.15               # outside ground, below the finished floor
-  # snow: 0.8 kPa
-  # bearing-capacity: 100 kPa
+  ground: ${at('-0.15', '-6"')}               # outside ground, below the finished floor
+  # snow: ${metric ? '0.8 kPa' : '16 psf'}
+  # bearing-capacity: ${metric ? '100 kPa' : '2000 psf'}
 
 wall:
-  thickness: 0.25             # structural, without render
+  thickness: ${at('0.25', '10"')}             # structural, without render
 
 blocks:
-  course-height: 0.25
-  length: 0.40
-  joint: 10 mm
+  course-height: ${at('0.25', '10"')}
+  length: ${at('0.40', '16"')}
+  joint: ${metric ? '10 mm' : '3/8 in'}
 
 domes:
   - id: room
-    radius: 2.5               # inside, at the springing
-    profile: hemisphere       # or segmental, pointed, catenary, elliptical; with a rise: { shape: pointed, rise: 3.2 }
-    stem-wall: 0.5            # upright wall under the springing
-    oculus: { radius: 0.30, curb: 0.15 }
-
+    radius: ${mm(all.radius)}               # inside, at the springing
+    profile: ${all.profile}       # ${PROFILE_SHAPES.join(', ')}; with a rise: { shape: pointed, rise: ${metric ? '3.2' : '10'} }
+    stem-wall: ${mm(stemWall(all))}            # upright wall under the springing
+${all.oculus ? `    oculus: { radius: ${at('0.30', '12"')}, curb: ${at('0.15', '6"')} }\n` : ''}
 # Bearings are degrees clockwise from the plan's up, seen from the dome's axis.
 openings:
   - id: door
     in: room
     bearing: 180
     use: door
-    width: 1.0
-    height: 2.40              # to the crown of the head
+    width: ${at('1.0', `3'-4"`)}
+    height: ${at('2.40', `7'-10"`)}              # to the crown of the head
     head: semicircular        # or segmental, pointed, flat
-  - id: window
+${BEARINGS.slice(0, all.windows).map(window).join('')}  - id: shelf
     in: room
-    bearing: 75
-    use: window
-    width: 1.10
-    height: 1.00
-    sill: 0.90
-    head: { shape: segmental, rise: 0.25 }
-    arch: { face: 0.20 }      # how far its flat face stands out; flush follows the dome
-  - id: shelf
-    in: room
-    bearing: 300
+    bearing: 130
     use: niche
-    width: 0.60
-    height: 0.70
-    sill: 1.00
-    depth: 0.15
+    width: ${at('0.60', `2'-0"`)}
+    height: ${at('0.70', `2'-4"`)}
+    sill: ${at('1.00', `3'-4"`)}
+    depth: ${at('0.15', '6"')}
 
 rooms:
   - { id: studio, in: room, use: habitable }
 
-footing: { width: 0.50, depth: 0.40 }   # or none
-slab: { thickness: 0.10 }               # or none
+footing: { width: ${at('0.50', `1'-8"`)}, depth: ${at('0.40', `1'-4"`)} }   # or none
+slab: { thickness: ${at('0.10', '4"')} }               # or none
 
 material:
-  dry-density: 600 kg/m3
+  dry-density: ${metric ? '600 kg/m3' : '37.5 lb/ft3'}
   water-cement: 0.5
-  # compressive-strength: 1 MPa          # from your own test cubes
+  # compressive-strength: ${metric ? '1 MPa' : '145 psi'}          # from your own test cubes
 
-print: { scale: 50 }                     # scale model, 1:50
+print: { scale: ${metric ? 50 : 48} }                     # scale model, ${metric ? '1:50' : '1/4" = 1\'-0"'}
 `;
 }

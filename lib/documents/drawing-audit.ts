@@ -1,5 +1,6 @@
 import { CHAIN_MEET, SAME_POINT } from '../base/tolerances.js';
 import { length2, sub2, type Vec2 } from '../math/vec.js';
+import { turnOf } from './dimension-arcs.js';
 import { measureOf } from './dimensioning.js';
 import { DocumentError } from './document-error.js';
 import type { Primitive, Segment, View } from './drawing.js';
@@ -68,8 +69,8 @@ function shapeFaults(p: Primitive): ShapeFault[] {
     case 'dimension': {
       const measure = measureOf(p);
       if (!(measure > SAME_POINT)) return [['no-length', 'measures nothing: its points coincide along its direction.']];
-      if (p.type !== 'angle') return [];
-      if (measure >= 180) return [['bad-shape', 'must measure less than 180 degrees; exchange its two rays.']];
+      if (p.type !== 'angle' && p.type !== 'arc') return [];
+      if (turnOf(p) >= Math.PI) return [['bad-shape', 'must measure less than 180 degrees; exchange its two rays.']];
       return distance(p.centre, p.line) > 0 ? [] : [['no-length', 'has its arc in its own centre.']];
     }
     case 'level':

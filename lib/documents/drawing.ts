@@ -10,6 +10,7 @@ export type LayerName =
   | 'overhead' // above the cutting plane
   | 'axis' // centre lines
   | 'ground' // ground line
+  | 'thrust' // lines of thrust, and what holds them
   | 'hatch'
   | 'dimension'
   | 'text'
@@ -94,14 +95,21 @@ export interface HatchPrimitive {
 /**
  * Dimensions measure what their points say; the text is made from the measure, never typed.
  * `linear` measures along `angleDeg` (0 horizontal, 90 upright), `aligned` along `from`-`to`;
- * `line` is a point the dimension line (or arc) goes through. A text too wide for its place stands beyond `spill`.
+ * `line` is a point the dimension line (or arc) goes through.
  */
 export type DimensionPrimitive =
   | LinearDimension
   | AlignedDimension
   | RadiusDimension
   | DiameterDimension
-  | AngleDimension;
+  | AngleDimension
+  | ArcDimension;
+
+/**
+ * Where a text goes that has no room between the terminators: beyond one of them, or on a leader that goes out from the
+ * middle of the dimension line, away from what is measured, and bends to one of them.
+ */
+export type Spill = 'from' | 'to' | 'out-from' | 'out-to';
 
 export interface LinearDimension {
   readonly kind: 'dimension';
@@ -113,7 +121,7 @@ export interface LinearDimension {
   /** Stands directly before the measure, with its own space if it needs one: `Ø`, `clear `. */
   readonly prefix?: string;
   /** Default `to`. */
-  readonly spill?: 'from' | 'to';
+  readonly spill?: Spill;
 }
 
 export interface AlignedDimension {
@@ -123,7 +131,7 @@ export interface AlignedDimension {
   readonly to: Vec2;
   readonly line: Vec2;
   readonly prefix?: string;
-  readonly spill?: 'from' | 'to';
+  readonly spill?: Spill;
 }
 
 /** From `centre` to the point `on` the arc; the text is written `R1500`. */
@@ -146,6 +154,16 @@ export interface DiameterDimension {
 export interface AngleDimension {
   readonly kind: 'dimension';
   readonly type: 'angle';
+  readonly centre: Vec2;
+  readonly from: Vec2;
+  readonly to: Vec2;
+  readonly line: Vec2;
+}
+
+/** Length of the arc about `centre` that runs counter-clockwise from `from` to the ray through `to`, by less than half a turn. */
+export interface ArcDimension {
+  readonly kind: 'dimension';
+  readonly type: 'arc';
   readonly centre: Vec2;
   readonly from: Vec2;
   readonly to: Vec2;
@@ -188,6 +206,7 @@ export interface SymbolPrimitive {
   readonly parts: readonly PlainPrimitive[];
 }
 
+/** What a drawing is made of: lines, arcs, hatches, texts, symbols, dimensions. */
 export type Primitive = PlainPrimitive | SymbolPrimitive | DimensionPrimitive | LeaderPrimitive | LevelPrimitive;
 
 /** One view in model millimetres, to be printed at `1 : scale`; texts, dashes and weights are paper millimetres. */

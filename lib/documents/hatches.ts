@@ -30,38 +30,46 @@ const family = (
 const WEAVE = 4.8;
 const weave = [0, 0.375, 0.75].map((x) => WEAVE * x);
 
-/** A pattern's lines, and the name, turn and size under which DXF readers know the same lines. */
-export interface HatchStyle {
+/** Lines of a pattern, and the name, turn and size under which DXF readers know the same lines. */
+export interface HatchPart {
   readonly families: readonly LineFamily[];
   readonly dxf: {
     readonly name: string;
-    readonly turnDeg: number /** Paper mm per unit mm of the named pattern. */;
+    readonly turnDeg: number;
+    /** Paper mm per unit mm of the named pattern. */
     readonly size: number;
   };
 }
 
+/** Slanting lines. Some readers of DXF draw by name alone and know few names: this is one that they all know. */
+const slanting = (angleDeg: 45 | 135, spacing: number): HatchPart => ({
+  families: [family(angleDeg, [0, 0], spacing)],
+  dxf: { name: 'ANSI31', turnDeg: angleDeg - 45, size: spacing / 3.175 },
+});
+
 /**
- * What a cut material looks like on paper. Slanting lines for masonry, slanting pairs and broken lines for cast pieces
- * and concrete are common practice, no source; a view explains them in its legend.
+ * What a cut material looks like on paper, in parts that lie over each other. Slanting lines for masonry, narrower ones
+ * the other way for cast pieces, crossing ones for concrete are common practice, no source; a view explains them in its
+ * legend.
  */
-export const HATCHES: Readonly<Record<Exclude<HatchPattern, 'solid'>, HatchStyle>> = {
-  blockwork: { families: [family(45, [0, 0], 1.8)], dxf: { name: 'ANSI31', turnDeg: 0, size: 1.8 / 3.175 } },
-  cast: {
-    families: [family(135, [0, 0], 2.4), family(135, [0.8, -0.8], 2.4)],
-    dxf: { name: 'ANSI32', turnDeg: 90, size: 2.4 / 9.525 },
-  },
-  concrete: {
-    families: [family(45, [0, 0], 3), family(45, [1.5, -1.5], 3, 0, [1.5, -0.75])],
-    dxf: { name: 'ANSI33', turnDeg: 0, size: 3 / 6.35 },
-  },
-  earth: {
-    families: [
-      ...weave.map((x) => family(45, [0, x], WEAVE, WEAVE, [WEAVE, -WEAVE])),
-      ...weave.map((x) => family(135, [WEAVE * 0.875, -(x + WEAVE * 0.125)], WEAVE, WEAVE, [WEAVE, -WEAVE])),
-    ],
-    dxf: { name: 'EARTH', turnDeg: 45, size: WEAVE / 6.35 },
-  },
+export const HATCHES: Readonly<Record<Exclude<HatchPattern, 'solid'>, readonly HatchPart[]>> = {
+  blockwork: [slanting(45, 1.8)],
+  cast: [slanting(135, 1.1)],
+  concrete: [slanting(45, 2.6), slanting(135, 2.6)],
+  earth: [
+    {
+      families: [
+        ...weave.map((x) => family(45, [0, x], WEAVE, WEAVE, [WEAVE, -WEAVE])),
+        ...weave.map((x) => family(135, [WEAVE * 0.875, -(x + WEAVE * 0.125)], WEAVE, WEAVE, [WEAVE, -WEAVE])),
+      ],
+      dxf: { name: 'EARTH', turnDeg: 45, size: WEAVE / 6.35 },
+    },
+  ],
 };
+
+/** All lines of a pattern. */
+export const familiesOf = (pattern: Exclude<HatchPattern, 'solid'>): LineFamily[] =>
+  HATCHES[pattern].flatMap((part) => part.families);
 
 /** A family as it lies in the model at `1 : scale`: a base point, the step to the next line, and dashes, model mm. */
 export interface PlacedFamily {
@@ -97,7 +105,7 @@ export function hatchLines(
   scale: number,
 ): HatchLine[] {
   const corners: Vec2[] = [box.min, [box.max[0], box.min[1]], box.max, [box.min[0], box.max[1]]];
-  return HATCHES[pattern].families.flatMap((f) => {
+  return familiesOf(pattern).flatMap((f) => {
     const { base, step, dashes } = placeFamily(f, scale);
     const along: Vec2 = [cos(f.angleDeg * DEG), sin(f.angleDeg * DEG)];
     const left: Vec2 = [-along[1], along[0]];

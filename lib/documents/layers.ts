@@ -14,6 +14,7 @@ export const LAYERS: readonly LayerStyle[] = [
   { name: 'visible', weightMm: 0.25, line: 'continuous' },
   { name: 'cut', weightMm: 0.5, line: 'continuous' },
   { name: 'ground', weightMm: 0.7, line: 'continuous' },
+  { name: 'thrust', weightMm: 0.35, line: 'continuous' },
   { name: 'dimension', weightMm: 0.18, line: 'continuous' },
   { name: 'text', weightMm: 0.25, line: 'continuous' },
   { name: 'form', weightMm: 0.25, line: 'continuous' },

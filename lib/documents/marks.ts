@@ -1,6 +1,6 @@
 import { formatLevel, type WrittenUnits } from '../base/measures.js';
 import type { Vec2 } from '../math/vec.js';
-import { DIMENSION_STYLE } from './dimensioning.js';
+import { DIMENSION_STYLE } from './dimension-style.js';
 import type { LeaderPrimitive, LevelPrimitive } from './drawing.js';
 import { type Expansion, type Stroke, textBox } from './expansion.js';
 import { line } from './segments.js';

@@ -80,6 +80,7 @@ function placedDimension(d: DimensionPrimitive, place: Placement): DimensionPrim
     case 'diameter':
       return { ...d, centre: at(d.centre), on: at(d.on) };
     case 'angle':
+    case 'arc':
       return { ...d, centre: at(d.centre), from: at(d.from), to: at(d.to), line: at(d.line) };
   }
 }

@@ -1,4 +1,5 @@
 import type { Check } from '../base/figures.js';
+import type { LengthUnit } from '../base/units.js';
 import type { Vec2 } from '../math/vec.js';
 
 /** How a shape of a diagram is drawn; what it means is told in the diagram's caption or texts. */
@@ -48,4 +49,6 @@ export interface Report {
   readonly summary: readonly string[];
   readonly cautions: readonly string[];
   readonly sections: readonly ReportSection[];
+  /** Units of its reader; figures stand in SI. */
+  readonly units: LengthUnit;
 }

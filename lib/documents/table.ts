@@ -6,8 +6,11 @@ export interface Column {
   /** Unit printed in the header, e.g. `mm`; empty for texts and counts. */
   readonly unit?: string;
   readonly decimals?: number;
+  /** Inches for a tape, in whole sixteenths: shown as fractions where people read them. */
+  readonly sixteenths?: true;
 }
 
+/** What stands in a cell; `null` for nothing. */
 export type Cell = string | number | null;
 
 /** A neutral table: rows in the order to print. `notes` stand below it (cautions belong here). */

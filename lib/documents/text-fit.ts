@@ -11,13 +11,20 @@ export interface FittedText {
 /** Lines of at most `width` at a height of capitals, broken at spaces; a word that is wider by itself is broken within. */
 export function wrapText(text: string, width: number, height: number): string[] {
   const lines: string[] = [];
+  const space = textWidth(' ', height);
+  // Letters stand side by side, so widths add up.
+  let taken = 0;
   for (const word of drawableText(text)
     .split(' ')
     .flatMap((w) => brokenWord(w, width, height))) {
-    const last = lines[lines.length - 1];
-    if (last !== undefined && textWidth(`${last} ${word}`, height) <= width)
-      lines[lines.length - 1] = `${last} ${word}`;
-    else lines.push(word);
+    const own = textWidth(word, height);
+    if (lines.length > 0 && taken + space + own <= width) {
+      lines[lines.length - 1] += ` ${word}`;
+      taken += space + own;
+    } else {
+      lines.push(word);
+      taken = own;
+    }
   }
   return lines;
 }

@@ -1,7 +1,8 @@
 import { formatLength } from '../base/measures.js';
 import { ONE_SIZE } from '../base/tolerances.js';
-import { DIMENSION_STYLE, dimensionTextFits } from '../documents/dimensioning.js';
-import type { LinearDimension, Primitive } from '../documents/drawing.js';
+import { DIMENSION_STYLE } from '../documents/dimension-style.js';
+import { dimensionTextFits } from '../documents/dimensioning.js';
+import type { LinearDimension, Primitive, Spill } from '../documents/drawing.js';
 import { textWidth } from '../documents/text-size.js';
 import type { Vec2 } from '../math/vec.js';
 import type { Layout } from './layout.js';
@@ -22,10 +23,10 @@ export interface ChainSpec {
   /** Where the extension line of a place begins, across the chain: the figure's edge on that side. */
   readonly from: (place: number) => number;
   readonly prefix?: string;
+  /** Stands before the last measure alone. */
+  readonly lastPrefix?: string;
   /** What is measured: along the chain's other side where that is long enough, else before the measure. */
   readonly name?: string;
-  /** On which end a figure stands that has no room, where both are as free: default `from`. */
-  readonly spill?: 'from' | 'to';
 }
 
 /**
@@ -41,6 +42,10 @@ export function placeChain(layout: Layout, spec: ChainSpec, rows: readonly numbe
     lazily(rows, (row) => chainAt(layout, stub(row), row)),
   );
 }
+
+/** The same where a row lies free; gives back whether one did. */
+export const placeChainFree = (layout: Layout, spec: ChainSpec, rows: readonly number[]): boolean =>
+  layout.placeFree(lazily(rows, (row) => chainAt(layout, spec, row)));
 
 /** Makes one after the other, and only as many as are asked for. */
 function* lazily<T, R>(all: Iterable<T>, make: (one: T) => R): Generator<R> {
@@ -72,13 +77,14 @@ function chainAt(layout: Layout, { name, ...given }: ChainSpec, row: number): Pr
   ];
 }
 
-type Row = Omit<ChainSpec, 'name'> & { readonly lastPrefix?: string };
+type Row = Omit<ChainSpec, 'name'>;
 
 function chainOnRow(layout: Layout, spec: Row, row: number): Primitive[] {
   const put = (along: number, across: number): Vec2 => (spec.angleDeg === 0 ? [along, across] : [across, along]);
   const dims = spec.places.slice(1).map((to, i): LinearDimension => {
     const from = spec.places[i] as number;
-    const prefix = i === spec.places.length - 2 ? (spec.lastPrefix ?? spec.prefix) : spec.prefix;
+    const last = i === spec.places.length - 2;
+    const prefix = last ? (spec.lastPrefix ?? spec.prefix) : spec.prefix;
     return {
       kind: 'dimension',
       type: 'linear',
@@ -89,20 +95,28 @@ function chainOnRow(layout: Layout, spec: Row, row: number): Primitive[] {
       ...(prefix ? { prefix } : {}),
     };
   });
-  // Texts that fit stand where they belong; the others then spill to the side that disturbs less.
+  // Texts that fit stand where they belong; the others then go where they disturb least.
   const fitting = dims.filter((d) => dimensionTextFits(d, layout.scale, layout.units));
   const group: Primitive[] = [...fitting];
-  for (const d of dims) {
-    if (fitting.includes(d)) continue;
-    const [first, second] = spec.spill === 'to' ? (['to', 'from'] as const) : (['from', 'to'] as const);
-    const ways = [
-      { ...d, spill: first },
-      { ...d, spill: second },
-    ] as const;
-    const better = layout.faults([...group, ways[1]]) < layout.faults([...group, ways[0]]);
-    group.push(better ? ways[1] : ways[0]);
-  }
+  dims.forEach((d, i) => {
+    if (fitting.includes(d)) return;
+    let best: LinearDimension | undefined;
+    let least = Number.POSITIVE_INFINITY;
+    for (const spill of spillsOf(i, dims.length)) {
+      const tried = { ...d, spill };
+      const faults = layout.faults([...group, tried], least);
+      if (faults < least) [best, least] = [tried, faults];
+      if (least === 0) break;
+    }
+    group.push(best as LinearDimension);
+  });
   return group;
+}
+
+/** Where a figure without room is tried: beyond the chain's end where it stands there, else on a leader. */
+function spillsOf(i: number, count: number): readonly Spill[] {
+  if (i === count - 1) return ['to', 'out-to', 'out-from', 'from'];
+  return i === 0 ? ['from', 'out-from', 'out-to', 'to'] : ['out-from', 'out-to', 'from', 'to'];
 }
 
 /** Rows outward from a figure's edge; `away` is −1 below or to the left, 1 above or to the right. */
@@ -115,9 +129,12 @@ export function places(values: readonly number[]): number[] {
   return sorted.filter((v, i) => i === 0 || v - (sorted[i - 1] as number) > ONE_SIZE);
 }
 
+/** Figures without room that may follow one another within a chain: one on a leader to either side. */
+const TIGHT_IN_A_ROW = 2;
+
 /**
- * Places as chains whose figures all have room between their terminators: those that stand too near to others leave
- * the first chain, and are measured from another place each. The first and last figure may stand outside.
+ * Places as chains whose figures all have room between their terminators, at the chain's ends or on leaders: where more
+ * follow one another closely, some leave the first chain, and are measured from another place each.
  */
 export function legibleChains(layout: Layout, all: readonly number[]): number[][] {
   const [first, ...rest] = all;
@@ -130,9 +147,14 @@ export function legibleChains(layout: Layout, all: readonly number[]): number[][
   };
   const kept = [first];
   const left: number[] = [];
+  let tight = 0;
   for (const place of rest) {
-    if (kept.length === 1 || fits(kept[kept.length - 1] as number, place)) kept.push(place);
-    else left.push(place);
+    const free = kept.length === 1 || fits(kept[kept.length - 1] as number, place);
+    if (!free && tight === TIGHT_IN_A_ROW) left.push(place);
+    else {
+      kept.push(place);
+      tight = free ? 0 : tight + 1;
+    }
   }
   const beside = left.map((place) => {
     const from =

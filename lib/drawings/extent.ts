@@ -1,7 +1,7 @@
 import { dot2, sub2, type Vec2 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { archesOf, type HouseSetout } from '../setout/house.js';
-import { baseHalf } from '../setout/material.js';
+import { baseHalf, levelMaterial } from '../setout/material.js';
 import { fromArchFrame } from './arch-places.js';
 
 /** From where to where the masonry above the floor reaches along a plan direction, mm. */
@@ -29,6 +29,17 @@ export function beyondPlane(house: HouseSetout, through: Vec2, look: Vec2): Hous
     domes,
     arches: house.arches.filter((a) => domes.some((d) => d.id === a.dome.id)),
   };
+}
+
+/** Steps between the levels at which a cut is followed, mm. */
+const CUT_STEP = 250;
+
+/** From where to where an upright plane cuts masonry, footing or slab, from the place that it goes through. */
+export function cutReach(house: HouseSetout, { through, right }: { through: Vec2; right: Vec2 }): Vec2 {
+  const top = Math.max(...house.domes.map((d) => d.topZ));
+  const levels = [-1, ...Array.from({ length: Math.ceil(top / CUT_STEP) }, (_, i) => 1 + i * CUT_STEP)];
+  const stretches = levels.flatMap((z) => levelMaterial(house, z, through, right));
+  return hull(stretches.map(([from, to]): Vec2 => [from, to]));
 }
 
 const hull = (reaches: readonly Vec2[]): Vec2 => [

@@ -8,7 +8,7 @@ import { symbolParts } from '../documents/placing.js';
 import { segmentAt } from '../documents/segments.js';
 import { circleEdge, type Edge, edgeLength } from '../math/curves.js';
 import { hypot } from '../math/elementary.js';
-import { lerp2, type Vec2 } from '../math/vec.js';
+import { DEG, lerp2, type Vec2 } from '../math/vec.js';
 import { BoundedSet } from './bounded-set.js';
 import { type Bounded, bounded, meet } from './overlap.js';
 
@@ -177,19 +177,42 @@ function shortened(a: Vec2, b: Vec2, scale: number): Bounded[] {
   return [bounded([lerp2(a, b, off / length), lerp2(b, a, off / length)])];
 }
 
+type Outlined = Extract<Primitive, { kind: 'path' | 'hatch' | 'circle' | 'ellipse' }>;
+
+/** Figures are laid out at several scales, and their lines are the same in all of them. */
+const knownLines = new WeakMap<Outlined, readonly Bounded[]>();
+
+function linesOf(p: Outlined): readonly Bounded[] {
+  const before = knownLines.get(p);
+  if (before) return before;
+  const lines = madeLines(p);
+  knownLines.set(p, lines);
+  return lines;
+}
+
+function madeLines(p: Outlined): Bounded[] {
+  switch (p.kind) {
+    case 'path':
+      return p.segments.flatMap(pieces);
+    case 'hatch':
+      return p.loops.flatMap((loop) => loop.flatMap(pieces));
+    case 'circle':
+      return pieces(circleEdge(p.centre, p.radius));
+    case 'ellipse': {
+      const turn = ellipseTurn(p);
+      return broken(24, (t) => ellipseAt(p, p.start + t * turn));
+    }
+  }
+}
+
 /** What a primitive takes up, model mm. Hatch lines count for nothing, their outlines for lines. */
 export function shapesOf(p: Primitive, scale: number, units: WrittenUnits): Shapes {
   switch (p.kind) {
     case 'path':
-      return { texts: [], lines: p.segments.flatMap((e) => pieces(e, scale)) };
     case 'hatch':
-      return { texts: [], lines: p.loops.flatMap((loop) => loop.flatMap((e) => pieces(e, scale))) };
     case 'circle':
-      return { texts: [], lines: pieces(circleEdge(p.centre, p.radius), scale) };
-    case 'ellipse': {
-      const turn = ellipseTurn(p);
-      return { texts: [], lines: broken(24, (t) => ellipseAt(p, p.start + t * turn)) };
-    }
+    case 'ellipse':
+      return { texts: [], lines: linesOf(p) };
     case 'text':
       return {
         texts: [airy(textBox(p.text, p.at, p.anchor, p.heightMm * scale, p.rotationDeg), scale)],
@@ -210,7 +233,7 @@ export function shapesOf(p: Primitive, scale: number, units: WrittenUnits): Shap
 
 const expanded = (e: Expansion, scale: number): Shapes => ({
   texts: e.texts.map((t) => airy(t, scale)),
-  lines: e.strokes.flatMap((s) => pieces(s.segment, scale)),
+  lines: e.strokes.flatMap((s) => pieces(s.segment)),
 });
 
 /** A level mark is one box, for a line along its shelf would be taken for its own. */
@@ -240,9 +263,12 @@ function airy(box: TextBox, scale: number): Bounded {
   return bounded([lerp2(a, b, -more), lerp2(a, b, 1 + more), lerp2(d, c, 1 + more), lerp2(d, c, -more)]);
 }
 
-function pieces(e: Edge, scale: number): Bounded[] {
-  // Chords of at most 3 mm on paper: their sagitta doesn't matter beside a text's height.
-  const n = e.kind === 'line' ? 1 : Math.max(1, Math.ceil(edgeLength(e) / (3 * scale)));
+/** Turn of an arc's chord; its sagitta doesn't matter beside a text's height. */
+const CHORD_RAD = 5 * DEG;
+
+function pieces(e: Edge): Bounded[] {
+  if (e.kind === 'line') return [bounded([e.from, e.to])];
+  const n = Math.max(1, Math.ceil(edgeLength(e) / (e.radius * CHORD_RAD)));
   return broken(n, (t) => segmentAt(e, t));
 }
 

@@ -38,6 +38,7 @@ export function planFigure(house: HouseSetout, cutZ: number): PlanFigure {
   for (const f of edges) book.write('visible', seenParts(f, sight));
   if (cutZ > 0) for (const f of edges) if (f.dashed) book.write('hidden', hiddenParts(f, sight));
   book.write('hidden', hiddenBase(house));
+  book.write('hidden', underCut(house, cutZ));
   book.write('overhead', overhead(house, cutZ));
   book.write(
     'joint',
@@ -67,6 +68,12 @@ function overhead(house: HouseSetout, cutZ: number): Edge[] {
   );
   return [...oculi, ...house.arches.filter((a) => a.section.sill >= cutZ).flatMap((a) => clearSides(a, cutZ))];
 }
+
+/** The clear width of openings whose head lies below the cut. */
+const underCut = (house: HouseSetout, cutZ: number): Edge[] =>
+  house.arches
+    .filter(({ section }) => section.crownZ <= cutZ)
+    .flatMap((a) => clearSides(a, (a.section.sill + a.section.crownZ) / 2));
 
 function clearSides(arch: ArchSetout, cutZ: number): Edge[] {
   const { dome, clear, faceV } = arch;

@@ -60,8 +60,8 @@ export function openingAxis(house: HouseSetout, arch: ArchSetout, layout: Layout
 }
 
 /**
- * Clear width of an opening, where it is open: a niche's in the room. Where a house of several domes has no free
- * place for it, it isn't drawn; gives back whether it is.
+ * Clear width of an opening, where it is open: a niche's in the room. Where there is no free place for it, it isn't
+ * drawn, and its name tells it; gives back whether it is.
  */
 export function addOpeningWidth(house: HouseSetout, arch: ArchSetout, layout: Layout): boolean {
   const { dome, faceV, clear } = arch;
@@ -86,9 +86,7 @@ export function addOpeningWidth(house: HouseSetout, arch: ArchSetout, layout: La
       },
     ]),
   );
-  if (house.domes.length > 1) return layout.placeFree(groups);
-  layout.place(groups);
-  return true;
+  return layout.placeFree(groups);
 }
 
 /**
@@ -170,10 +168,15 @@ export function ringWords(house: HouseSetout, layout: Layout): string[] {
   const said = [...rings].map(([ring, ids]) =>
     rings.size === 1 ? formatLength(ring, layout.units) : `${formatLength(ring, layout.units)} at ${ids.join(', ')}`,
   );
-  const curbs = house.domes.flatMap((d) => (d.curb ? [d.curb.bedOuter[0] - d.curb.clearRadius] : []));
-  const curb = [...new Set(curbs.map((c) => formatLength(c, layout.units)))];
+  const size = (mm: number) => formatLength(mm, layout.units);
+  const curbs = house.domes.flatMap((dome) => {
+    if (!dome.curb) return [];
+    const { clearRadius, bedS, bedOuter } = dome.curb;
+    return [`${size(dome.shell.at(bedS).r - clearRadius)} at the intrados, ${size(bedOuter[0] - clearRadius)} outside`];
+  });
+  const curb = [...new Set(curbs)];
   return [
     ...(said.length > 0 ? [`Width of rings and jambs: ${said.join('; ')}.`] : []),
-    ...(curb.length > 0 ? [`Width of curbs: ${curb.join(', ')}.`] : []),
+    ...(curb.length > 0 ? [`Width of curbs: ${curb.join('; ')}.`] : []),
   ];
 }

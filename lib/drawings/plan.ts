@@ -5,10 +5,10 @@ import { dot2, type Vec2 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
 import { axisPrimitives } from './axes.js';
-import { cutLevel } from './cut-level.js';
+import { cutLevel, planLevel } from './cut-level.js';
 import { legibleChains, placeChain, places, rowsFrom } from './dims.js';
 import { type Draft, type DraftedView, footedView } from './draft.js';
-import { baseReach, masonryReach } from './extent.js';
+import { baseReach, cutReach, masonryReach } from './extent.js';
 import type { ScaleOptions } from './fit.js';
 import { Layout } from './layout.js';
 import { PATTERN_OF, type Part, partAt } from './parts.js';
@@ -22,18 +22,15 @@ import { houseSections } from './section-plane.js';
 import { baseWords, projectWords, wallWords, writtenUnits } from './words.js';
 
 export interface PlanOptions extends ScaleOptions {
-  /** Level of the cut above the finished floor, mm. */
+  /** Level of the cut above the finished floor, mm; default: near 1200, where it goes through the most openings. */
   readonly height?: number;
 }
-
-/** Level of a plan's cut: common practice, no source. */
-export const PLAN_HEIGHT = 1200;
 
 /** A floor plan: what a level plane cuts, what is seen below it, what lies overhead or in the ground, main sizes. */
 export const planView = (house: HouseSetout, options: PlanOptions = {}): View =>
   footedView(planDraft(house, options.height), projectWords(house.house), options);
 
-export function planDraft(house: HouseSetout, height = PLAN_HEIGHT): Draft {
+export function planDraft(house: HouseSetout, height = planLevel(house)): Draft {
   const units = writtenUnits(house.house);
   const level = cutLevel(house, height);
   const { primitives, cut } = planFigure(house, level);
@@ -86,7 +83,7 @@ export function planDraft(house: HouseSetout, height = PLAN_HEIGHT): Draft {
       for (const chain of each)
         placeChain(layout, { angleDeg, places: chain, from: () => edge }, rowsFrom(layout, edge, away));
     }
-    for (const plane of sections) addSectionMarks(plane, spread(house, plane.right, plane.through), layout);
+    for (const plane of sections) addSectionMarks(plane, cutReach(house, plane), layout);
 
     const title = 'Floor plan';
     const used = (Object.keys(PATTERN_OF) as Part[]).filter((p) => cut.loops(p).length > 0).map((p) => PATTERN_OF[p]);
@@ -120,11 +117,4 @@ function freeSide(layout: Layout, axis: 0 | 1, figure: Vec2): { edge: number; aw
   const clear = layout.mm(6);
   if (low <= high + clear) return { edge: low > clear ? min[axis] : figure[0] - layout.mm(1), away: -1 };
   return { edge: high > clear ? max[axis] : figure[1] + layout.mm(1), away: 1 };
-}
-
-function spread(house: HouseSetout, along: Vec2, about: Vec2): Vec2 {
-  const base = baseReach(house, along);
-  const [a, b] = masonryReach(house, along);
-  const middle = dot2(about, along);
-  return [Math.min(a, base?.[0] ?? a) - middle, Math.max(b, base?.[1] ?? b) - middle];
 }

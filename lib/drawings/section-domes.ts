@@ -53,6 +53,48 @@ export function cutDome(house: HouseSetout, plane: SectionPlane, dome: DomeSetou
   };
 }
 
+/** A dome that a section cuts beside its axis. */
+export interface AsideDome {
+  readonly dome: DomeSetout;
+  /** From the plane to its axis. */
+  readonly off: number;
+  /** Places of its wall's faces along the plane, just above the floor, where they stand free. */
+  readonly faces: readonly number[];
+  /** Where the cut is highest, inside and outside. */
+  readonly insideZ: number;
+  readonly outsideZ: number;
+}
+
+/** How far from its axis a dome's cut is still worth measuring, of its inside radius. */
+const WORTH_MEASURING = 0.95;
+/** How far beside a face it is asked what the plane cuts there, mm. */
+const BESIDE = 5;
+
+/** Domes that a section cuts beside their axes; `solid` tells whether the plane cuts masonry at a place. */
+export function asideDomes(house: HouseSetout, plane: SectionPlane, solid: (p: Vec2) => boolean): AsideDome[] {
+  return house.domes.flatMap((dome) => {
+    if (plane.domes.includes(dome)) return [];
+    const from = sub2(dome.at, plane.through);
+    const off = Math.abs(cross2(plane.right, from));
+    const [r, t] = [dome.springingRadius, dome.thickness];
+    if (off > WORTH_MEASURING * r) return [];
+    const x = dot2(from, plane.right);
+    const half = (radius: number) => Math.sqrt(radius * radius - off * off);
+    const faces = [-1, 1].flatMap((side) => {
+      const is = (place: number, inward: boolean, outward: boolean) =>
+        solid([place - side * BESIDE, BESIDE]) === inward && solid([place + side * BESIDE, BESIDE]) === outward;
+      const [inner, outer] = [x + side * half(r), x + side * half(r + t)];
+      return [...(is(inner, false, true) ? [inner] : []), ...(is(outer, true, false) ? [outer] : [])];
+    });
+    const { curb } = dome;
+    const [insideZ, outsideZ] = [
+      off < (curb?.clearRadius ?? 0) ? crownOf(dome) : dome.heightAt(off),
+      off < (curb?.bedOuter[0] ?? 0) ? dome.topZ : dome.heightAt(off, t),
+    ];
+    return [{ dome, off, faces, insideZ, outsideZ }];
+  });
+}
+
 /** On which side of a dome a passage that runs along the plane leaves it; 0 for others. */
 function endsAt(passage: PassageSetout, dome: DomeSetout, plane: SectionPlane): number {
   const turn = passage.domes[0] === dome ? 1 : -1;

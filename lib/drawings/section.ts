@@ -1,10 +1,10 @@
-import { formatAngle } from '../base/measures.js';
+import { formatAngle, formatLength } from '../base/measures.js';
 import { ONE_SIZE } from '../base/tolerances.js';
 import type { View } from '../documents/drawing.js';
 import { dot2 } from '../math/vec.js';
 import type { HouseSetout } from '../setout/house.js';
 import { uprightAxis } from './axes.js';
-import { type ChainSpec, legibleChains, placeChain, places, rowsFrom } from './dims.js';
+import { type ChainSpec, legibleChains, placeChain, placeChainFree, places, rowsFrom } from './dims.js';
 import { type Draft, type DraftedView, footedView } from './draft.js';
 import { mainLevels, vaultLevels } from './elevation.js';
 import { beyondPlane, sideAt } from './extent.js';
@@ -12,7 +12,7 @@ import { figureBox, type ScaleOptions } from './fit.js';
 import { Layout } from './layout.js';
 import { type LevelNote, placeLevels } from './levels.js';
 import { PATTERN_OF, type Part } from './parts.js';
-import { crownOf, cutDome, cutPassages } from './section-domes.js';
+import { asideDomes, crownOf, cutDome, cutPassages } from './section-domes.js';
 import { sectionFigure } from './section-figure.js';
 import { type SectionOptions, type SectionPlane, sectionPlane } from './section-plane.js';
 import { baseWords, profileWords, projectWords, wallWords, wordsOf, writtenUnits } from './words.js';
@@ -32,6 +32,7 @@ export function sectionDraft(house: HouseSetout, plane: SectionPlane): Draft {
   const { ground } = house.house.site;
   const all = figureBox(cut.loops());
   const domes = plane.domes.map((dome) => cutDome(house, plane, dome));
+  const aside = asideDomes(house, plane, (p) => cut.partAt(p) !== null);
   const single = domes.length === 1;
   const passages = cutPassages(house, plane);
   const seen = beyondPlane(house, plane.through, plane.look);
@@ -52,6 +53,7 @@ export function sectionDraft(house: HouseSetout, plane: SectionPlane): Draft {
     const footed = domes.find((d) => d.footing !== null);
     if (footed?.footing) level(footed.footing, 'footing ');
     for (const { faces } of domes) level(faces);
+    for (const { faces } of aside) level(faces);
     if (!single) level(domes.map((d) => d.x));
     level([Math.min(...domes.flatMap((d) => d.faces)), Math.max(...domes.flatMap((d) => d.faces))]);
     for (const { x, dome } of domes) {
@@ -62,12 +64,19 @@ export function sectionDraft(house: HouseSetout, plane: SectionPlane): Draft {
         placeChain(layout, { angleDeg: 0, places: xs, from: () => above, prefix }, rowsFrom(layout, above, 1));
       over([x - clearRadius, x + clearRadius], 'Ø');
       over([x + clearRadius, x + bedOuter[0]], 'curb ');
+      // Its width at the intrados as well, in the room, where that is free.
+      const bed = dome.shell.at(dome.curb.bedS);
+      placeChainFree(
+        layout,
+        { angleDeg: 0, places: [x + clearRadius, x + bed.r], from: () => bed.z, prefix: 'curb, inside ' },
+        rowsFrom(layout, bed.z, -1, 6),
+      );
     }
 
     const columns = rowsFrom(layout, cut.ground[1] - layout.mm(3), 1, 24);
     const middle = dot2(plane.through, plane.right);
     const side = (z: number, away: 1 | -1) => sideAt(seen, plane.right, z, away) - middle;
-    const upright = (zs: readonly number[], more: Pick<ChainSpec, 'prefix' | 'name' | 'spill'> = {}) => {
+    const upright = (zs: readonly number[], more: Pick<ChainSpec, 'prefix' | 'lastPrefix' | 'name'> = {}) => {
       for (const chain of legibleChains(layout, places(zs)))
         placeChain(layout, { angleDeg: 90, places: chain, from: (z) => side(z, 1), ...more }, columns);
     };
@@ -78,8 +87,7 @@ export function sectionDraft(house: HouseSetout, plane: SectionPlane): Draft {
     const rings = new Map(vaults.map((v) => [Math.round(v.ring), v]));
     for (const { section, ring } of rings.values()) {
       const over = section.topZ(ring);
-      if (Math.abs(over - section.crownZ - ring) < ONE_SIZE)
-        upright([section.crownZ, over], { prefix: 'ring ', spill: 'to' });
+      if (Math.abs(over - section.crownZ - ring) < ONE_SIZE) upright([section.crownZ, over], { prefix: 'ring ' });
     }
     if (slab) upright([slab.bottomZ, 0], { prefix: 'slab ' });
     if (footing) upright([footing.bottomZ, 0], { prefix: 'footing ' });
@@ -91,7 +99,12 @@ export function sectionDraft(house: HouseSetout, plane: SectionPlane): Draft {
         ...(single ? {} : { about: dome.id }),
       }),
     );
-    const levels = [...mainLevels(house, plane.domes), ...crowns, ...vaults.flatMap(vaultLevels)];
+    const besides = aside.flatMap(({ dome: { id, springingZ }, insideZ, outsideZ }): LevelNote[] => [
+      { z: springingZ, label: 'springing', about: id },
+      { z: insideZ, label: 'top of cut, inside', about: id },
+      { z: outsideZ, label: 'top of cut, outside', about: id },
+    ]);
+    const levels = [...mainLevels(house, plane.domes), ...crowns, ...besides, ...vaults.flatMap(vaultLevels)];
     placeLevels(layout, levels, cut.ground[0], (z) => (z > ground ? side(z, -1) : cut.ground[0]));
 
     const used = (Object.keys(PATTERN_OF) as Part[]).filter((p) => cut.loops(p).length > 0).map((p) => PATTERN_OF[p]);
@@ -101,6 +114,7 @@ export function sectionDraft(house: HouseSetout, plane: SectionPlane): Draft {
       title,
       notes: [
         `Through the ${single ? 'axis' : 'axes'} of ${names}, to bearing ${formatAngle(plane.bearingDeg)} at the right.`,
+        ...aside.map(({ dome, off }) => `It passes ${dome.id} ${formatLength(off, units)} beside its axis.`),
         plane.domes.map((d) => profileWords(d, units)).join(' '),
       ],
       general: [wallWords(house.house, units), baseWords(house.house, units)],

@@ -1,7 +1,8 @@
 import { CUT_CURVE, MERIDIAN_CURVE, SAME_ANGLE_RAD, SAME_POINT } from '../base/tolerances.js';
-import { arcEdge, type Edge, edgeAt, lineEdge, mirroredEdge, movedEdge } from '../math/curves.js';
+import { arcEdge, type Edge, edgeAt, edgePart, lineEdge, mirroredEdge, movedEdge } from '../math/curves.js';
 import { traceCurve } from '../math/curves-trace.js';
 import { atan2, cos } from '../math/elementary.js';
+import { monotoneRoot } from '../math/roots.js';
 import { sectionOutline } from '../math/section.js';
 import { cross2, dot2, sub2, type Vec2, type Vec3 } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
@@ -154,10 +155,29 @@ function prismLines(prism: Prism, reach: number, baseZ: number, plane: CutPlane)
   }
   const across = ([u, z]: Vec2): Vec2 => [(u - u0) / du, z];
   const outlines = [sectionOutline(section, 0, section.sill), sectionOutline(section, grow, baseZ)];
-  return outlines.flat().flatMap((piece) => {
+  // A plane nearly along the prism draws its outline out to kilometres: only what lies along the prism is kept.
+  const ends = Math.abs(dv) < SAME_ANGLE_RAD ? null : [-v0 / dv, (reach - v0) / dv];
+  const us = ends?.flatMap((x) => [x - PAST_END, x + PAST_END].map((p) => u0 + p * du));
+  const [low, high] = us ? [Math.min(...us), Math.max(...us)] : [-Infinity, Infinity];
+  return outlines.flat().flatMap((whole) => {
+    const piece = withinU(whole, low, high);
+    if (!piece) return [];
     if (piece.kind === 'line') return [lineEdge(across(piece.from), across(piece.to))];
     return traceCurve((t) => across(edgeAt(piece, t)), 0, 1, CUT_CURVE);
   });
+}
+
+/** How much farther than a prism its outline is kept, mm. */
+const PAST_END = 10;
+
+/** What of an outline's piece, along which u only grows or only falls, lies between two places. */
+function withinU(piece: Edge, low: number, high: number): Edge | null {
+  const [a, b] = [edgeAt(piece, 0)[0], edgeAt(piece, 1)[0]];
+  if (Math.max(a, b) < low || Math.min(a, b) > high) return null;
+  if (Math.min(a, b) >= low && Math.max(a, b) <= high) return piece;
+  const shareAt = (u: number) => monotoneRoot((t) => edgeAt(piece, t)[0] - u, 0, 1);
+  const [from, to] = [shareAt(low), shareAt(high)].sort((p, q) => p - q) as [number, number];
+  return edgePart(piece, from, to);
 }
 
 /** Footing or slab under a barrel or passage, from its origin to v = `end`. */

@@ -29,6 +29,7 @@ export interface RoomSizes {
   readonly escapes: readonly string[];
 }
 
+/** Clear sizes of an opening inside its frame; lengths mm, areas m2. */
 export interface OpeningSizes {
   readonly id: string;
   readonly domeId: string;
@@ -40,6 +41,7 @@ export interface OpeningSizes {
   readonly glazing: number;
 }
 
+/** Sizes that rules of a dwelling ask for. */
 export interface Dwelling {
   readonly rooms: readonly RoomSizes[];
   readonly openings: readonly OpeningSizes[];
@@ -74,16 +76,9 @@ function openingSizes({ id, section, opening }: ArchSetout): OpeningSizes {
 }
 
 function roomSizes(setout: HouseSetout, room: Room, dome: DomeSetout, openings: readonly OpeningSizes[]): RoomSizes {
-  const { renderInside } = setout.house.wall;
   const taken = earlierDiscs(setout, dome);
-  const radius = (z: number) => {
-    const r = dome.radiusAt(z, -renderInside);
-    return Number.isNaN(r) ? 0 : Math.max(r, 0);
-  };
-  const areaUnder = (z: number) => {
-    const disc: Disc = { centre: dome.at, radius: radius(z) };
-    return (Math.PI * disc.radius * disc.radius - commonArea(disc, taken)) / 1e6;
-  };
+  const radius = (z: number) => finishedRadius(setout, dome, z);
+  const areaUnder = (z: number) => areaAt(setout, dome, z);
   const own = openings.filter((o) => o.domeId === dome.id);
   const sum = (of: (o: OpeningSizes) => number) => own.reduce((all, o) => all + of(o), 0);
   return {
@@ -94,11 +89,25 @@ function roomSizes(setout: HouseSetout, room: Room, dome: DomeSetout, openings: 
     bath: areaUnder(BATH_HEADROOM),
     full: areaUnder(FULL_HEADROOM),
     width: leastWidth(dome, radius(LEAST_HEADROOM), taken),
-    highest: dome.crownZ - renderInside,
+    highest: dome.crownZ - setout.house.wall.renderInside,
     glazing: sum((o) => o.glazing),
     air: sum((o) => areaOf(o.clear)),
     escapes: own.filter((o) => o.use === 'door' || o.use === 'egress window').map((o) => o.id),
   };
+}
+
+/** Floor of all domes inside the finished walls, whether a room is described there or not; m2. */
+export const floorArea = (setout: HouseSetout): number =>
+  setout.domes.reduce((sum, dome) => sum + areaAt(setout, dome, 0), 0);
+
+function areaAt(setout: HouseSetout, dome: DomeSetout, z: number): number {
+  const disc: Disc = { centre: dome.at, radius: finishedRadius(setout, dome, z) };
+  return (Math.PI * disc.radius * disc.radius - commonArea(disc, earlierDiscs(setout, dome))) / 1e6;
+}
+
+function finishedRadius(setout: HouseSetout, dome: DomeSetout, z: number): number {
+  const r = dome.radiusAt(z, -setout.house.wall.renderInside);
+  return Number.isNaN(r) ? 0 : Math.max(r, 0);
 }
 
 /** Earlier domes stand in the room; they lean away, so what they leave at the floor is left above too. */

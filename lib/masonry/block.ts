@@ -27,6 +27,7 @@ export interface Block {
   readonly seed: Vec3 | null;
 }
 
+/** A block with what is left of it after cutting. */
 export interface LaidBlock extends Block {
   /** Volume left after cutting, mm³, by quadrature. */
   readonly volume: number;
@@ -42,6 +43,7 @@ export interface Sliver {
   readonly volume: number;
 }
 
+/** Every block of a house, and the remnants that are left to mortar. */
 export interface LaidHouse {
   readonly blocks: readonly LaidBlock[];
   readonly slivers: readonly Sliver[];

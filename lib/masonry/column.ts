@@ -1,8 +1,10 @@
 import { SAME_ANGLE_RAD } from '../base/tolerances.js';
 import { cos, sin } from '../math/elementary.js';
-import { type Intervals, subtractIntervals } from '../math/intervals.js';
+import { type Intervals, intervalsLength, subtractIntervals } from '../math/intervals.js';
 import { turnPositive, turnSigned, type Vec2, type Vec3 } from '../math/vec.js';
-import type { MeridianSpan } from '../setout/span.js';
+import type { Course } from '../setout/courses.js';
+import type { DomeSetout } from '../setout/dome.js';
+import { type MeridianSpan, type SpanPoint, spanPoint } from '../setout/span.js';
 import type { Cutter } from './cutter.js';
 
 /**
@@ -42,8 +44,18 @@ export function headedBox(
 ): ColumnBody {
   const height = s[1] - s[0];
   const thickness = depth[1] - depth[0];
+  // Every depth is asked for at the same heights again and again.
+  const known = new Map<number, SpanPoint>();
+  const pointAt = (i: number): SpanPoint => {
+    let p = known.get(i);
+    if (!p) {
+      p = span.at(s[0] + height * i);
+      known.set(i, p);
+    }
+    return p;
+  };
   return (i, j) => {
-    const p = span.at(s[0] + height * i);
+    const p = pointAt(i);
     const d = depth[0] + thickness * j;
     const r = p.r + d * p.normal[0];
     const z = p.z + d * p.normal[1];
@@ -52,23 +64,36 @@ export function headedBox(
 }
 
 /** A column of a figure of revolution at radius r: the run is the bearing. */
-export function bearingColumn(r: number, z: number, weight: number, bearing: readonly [number, number]): Column {
-  const [low, high] = bearing;
-  const middle = (low + high) / 2;
-  return {
-    z,
-    weight,
-    low,
-    high,
-    unit: r,
-    place: (t) => [r * sin(t), r * cos(t), z],
-    cut(cutter) {
-      const spread = cutter.spreadAt(r, z);
-      if (!(spread > 0)) return null;
-      const centre = middle + turnSigned(cutter.bearingRad - middle);
-      return [centre - spread, centre + spread];
-    },
-  };
+export const bearingColumn = (r: number, z: number, weight: number, bearing: readonly [number, number]): Column =>
+  new BearingColumn(r, z, weight, bearing[0], bearing[1]);
+
+/** A class, for millions of these are made: methods are shared. */
+class BearingColumn implements Column {
+  readonly unit: number;
+  readonly z: number;
+  readonly weight: number;
+  readonly low: number;
+  readonly high: number;
+
+  constructor(r: number, z: number, weight: number, low: number, high: number) {
+    this.unit = r;
+    this.z = z;
+    this.weight = weight;
+    this.low = low;
+    this.high = high;
+  }
+
+  place(t: number): Vec3 {
+    return [this.unit * sin(t), this.unit * cos(t), this.z];
+  }
+
+  cut(cutter: Cutter): readonly [number, number] | null {
+    const spread = cutter.spreadAt(this.unit, this.z);
+    if (!(spread > 0)) return null;
+    const middle = (this.low + this.high) / 2;
+    const centre = middle + turnSigned(cutter.bearingRad - middle);
+    return [centre - spread, centre + spread];
+  }
 }
 
 /**
@@ -100,10 +125,33 @@ export function flatBlock(
   };
 }
 
-/** Quick test on bearings alone whether a cutter can come near a box at all; `narrowest` is its least radius. */
-export function comesNear(cutter: Cutter, narrowest: number, bearing: readonly [number, number]): boolean {
+/** Where a box lies at the least: its least radius, and its lowest point. */
+export interface BoxFoot {
+  readonly narrowest: number;
+  readonly lowest: number;
+}
+
+export function footOf(dome: DomeSetout, { part, bed, to }: Course): BoxFoot {
+  const span = dome[part];
+  return { narrowest: span.at(to).r, lowest: span.at(bed).z };
+}
+
+/** Those of the cutters that reach into the heights of a ring between two arc lengths of its wall's intrados. */
+export function reaching(
+  cutters: readonly Cutter[],
+  span: MeridianSpan,
+  [from, to]: readonly [number, number],
+  thickness: number,
+): Cutter[] {
+  const low = span.at(from).z;
+  const high = spanPoint(span, to, thickness)[1];
+  return cutters.filter(({ lowZ, highZ }) => lowZ < high && highZ > low);
+}
+
+/** Quick test on bearings alone whether a cutter can come near a box at all. */
+export function comesNear(cutter: Cutter, foot: BoxFoot, bearing: readonly [number, number]): boolean {
   const middle = (bearing[0] + bearing[1]) / 2;
-  const reach = cutter.widestSpread(narrowest) + (bearing[1] - bearing[0]) / 2;
+  const reach = cutter.widestSpread(foot.narrowest, foot.lowest) + (bearing[1] - bearing[0]) / 2;
   return Math.abs(turnSigned(middle - cutter.bearingRad)) < reach;
 }
 
@@ -122,6 +170,14 @@ export function fullTurn(cutters: readonly Cutter[], narrowest: number): readonl
     start = edge + free / 2;
   }
   return [start, start + 2 * Math.PI];
+}
+
+/** Length of the column that the cutters leave, in units of its run. */
+export function columnLeft(column: Column, cutters: readonly Cutter[]): number {
+  if (cutters.length !== 1) return intervalsLength(columnRuns(column, cutters));
+  const { low, high } = column;
+  const cut = column.cut(cutters[0] as Cutter);
+  return high - low - (cut ? Math.max(0, Math.min(high, cut[1]) - Math.max(low, cut[0])) : 0);
 }
 
 /** Runs of the column that the cutters leave. */

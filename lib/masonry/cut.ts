@@ -55,6 +55,7 @@ export function cutBlock(
   const middle = (whole.startRad + whole.endRad) / 2;
   const all = reachLeft(reach, middle, []);
   if (left >= uncut) return { kept: [whole], slivers: [], reach: all };
+  if (left <= bodyVolume * NO_CUT) return { kept: [], slivers: [], reach: NO_REACH };
 
   const touching = near.length === 1 ? near : near.filter((c) => cutVolume(body, [c]) < uncut);
   const cutBy = touching.map((c) => c.id);

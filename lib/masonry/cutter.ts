@@ -19,8 +19,8 @@ export interface Cutter {
   spreadAt(r: number, z: number): number;
   /** Stretch taken from the level line at distance p from the axis, whose foot lies at bearing `footRad`; clockwise. */
   chordAt(p: number, footRad: number, z: number): readonly [number, number] | null;
-  /** Half angle outside which nothing is taken, for radii of at least `narrowest`. */
-  widestSpread(narrowest: number): number;
+  /** Half angle outside which nothing is taken, for radii of at least `narrowest` and heights of at least `lowest`. */
+  widestSpread(narrowest: number, lowest?: number): number;
 }
 
 /** An arch, barrel or passage as seen from a dome's axis. */
@@ -34,7 +34,6 @@ export interface SectionPlace {
 
 export function sectionCutter({ id, bearingRad, section, ring, baseZ }: SectionPlace, grow: number): Cutter {
   const grown = ring + grow;
-  const widest = section.width / 2 + grown;
   const halfAt = (z: number) => section.halfWidthAt(z, grown, baseZ);
   return {
     id,
@@ -54,7 +53,8 @@ export function sectionCutter({ id, bearingRad, section, ring, baseZ }: SectionP
       const at0 = p * sin(turn);
       return [(-half - at0) / cos(turn), (half - at0) / cos(turn)];
     },
-    widestSpread: (narrowest) => asin(Math.min(1, widest / narrowest)),
+    // No section is wider above than below.
+    widestSpread: (narrowest, lowest = baseZ) => asin(Math.min(1, halfAt(Math.max(lowest, baseZ)) / narrowest)),
   };
 }
 
@@ -90,6 +90,9 @@ export function shellCutter(earlier: DomeSetout, away: Vec2, grow: number): Cutt
       return rest > 0 ? [across - Math.sqrt(rest), across + Math.sqrt(rest)] : null;
     },
     // Seen from outside, a circle spans at most the tangent's angle.
-    widestSpread: () => asin(Math.min(1, radiusAt(0) / distance)),
+    widestSpread(_, lowest = 0) {
+      const radius = radiusAt(Math.max(0, lowest));
+      return radius > 0 ? asin(Math.min(1, radius / distance)) : 0;
+    },
   };
 }

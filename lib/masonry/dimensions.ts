@@ -37,7 +37,7 @@ export interface BlockDimensions {
   };
 }
 
-/** Sizes of the dry block that its mould makes, beds as it lies. */
+/** Sizes of the dry block that its mould makes, before any cut: edges as arc and chord, heights, angles, sagittas; beds as it lies. Lengths mm, angles radians. */
 export function blockDimensions(setout: HouseSetout, dome: DomeSetout, block: Block): BlockDimensions {
   const placed = placedBlock(setout, dome, block);
   const { span, bed, top, thickness: t, motion } = placed;

@@ -1,6 +1,5 @@
 import { commonArea } from '../math/discs.js';
 import { square } from '../math/elementary.js';
-import { type Intervals, intersectIntervals, intervalsLength, subtractIntervals } from '../math/intervals.js';
 import { integrateSoftEnds } from '../math/quadrature.js';
 import { monotoneRoot } from '../math/roots.js';
 import { length2, sub2 } from '../math/vec.js';
@@ -51,20 +50,18 @@ export function archEnvelope(arch: ArchSetout): { readonly barrel: number; reado
 /** What a passage adds outside the two shells, less what its clear space takes from them. */
 function passageEnvelope(passage: PassageSetout): number {
   const { domes, distance, later, section, ring } = passage;
+  const [first, second] = domes;
+  const [inner1, outer1] = [onSurface(first, 0), onSurface(first, first.thickness)];
+  const [inner2, outer2] = [onSurface(second, 0), onSurface(second, second.thickness)];
   const inShells: Depth = (u, z) => {
-    const at = (dome: DomeSetout, offset: number) => onSurface(dome, offset)(u, z);
-    const [first, second] = domes;
-    const walls: Intervals[] = [
-      [[at(first, 0), at(first, first.thickness)]],
-      [[distance - at(second, second.thickness), distance - at(second, 0)]],
-    ];
-    const bodies: Intervals[] = [
-      [[Number.NEGATIVE_INFINITY, at(first, first.thickness)]],
-      [[distance - at(second, second.thickness), Number.POSITIVE_INFINITY]],
-    ];
-    const whole = walls[1 - later] as Intervals;
-    const abutting = subtractIntervals(walls[later] as Intervals, bodies[1 - later] as Intervals);
-    return intervalsLength(intersectIntervals([...whole, ...abutting], [passage.stretchAt(u, z)]));
+    const stretch = passage.stretchAt(u, z);
+    const within = (from: number, to: number) => Math.max(0, Math.min(to, stretch[1]) - Math.max(from, stretch[0]));
+    const [end1, start2] = [outer1(u, z), distance - outer2(u, z)];
+    // The later wall ends where the earlier dome's body begins.
+    return (
+      within(inner1(u, z), later === 0 ? Math.min(end1, start2) : end1) +
+      within(later === 1 ? Math.max(start2, end1) : start2, distance - inner2(u, z))
+    );
   };
   const beside: Depth = (u, z) => {
     const [start, end] = passage.stretchAt(u, z);

@@ -5,11 +5,11 @@ import { archesOf, earlierThan, type HouseSetout, passagesOf } from '../setout/h
 import { seenFrom } from '../setout/passage.js';
 import { spanPoint } from '../setout/span.js';
 import type { Block, LaidBlock, LaidHouse, Sliver } from './block.js';
-import { comesNear } from './column.js';
+import { comesNear, footOf, reaching } from './column.js';
 import { blockBody, cutBlock, uncutVolume } from './cut.js';
 import { type Cutter, sectionCutter, shellCutter } from './cutter.js';
 import { wholeVolume } from './measure.js';
-import { perpendHalf, placedBlock } from './placed.js';
+import { headAngle, perpendHalf, placedBlock } from './placed.js';
 import { type Reach, reachLeft, reachLines } from './reach.js';
 
 /** Lays every course with its blocks and cuts them at the arches. */
@@ -33,8 +33,9 @@ export function cuttersOf(house: HouseSetout, dome: DomeSetout, grow = house.hou
 }
 
 function layCourse(house: HouseSetout, dome: DomeSetout, course: Course): LaidHouse {
-  const cutters = cuttersAt(house, dome, course);
-  const narrowest = dome[course.part].at(course.to).r;
+  const span = dome[course.part];
+  const cutters = reaching(cuttersOf(house, dome), span, [course.bed, course.to], dome.thickness);
+  const foot = footOf(dome, course);
   const ring = ringOf(house, dome, course);
   // Blocks of one length are equal: what is measured of one stands for all.
   const measured = new Map<number, ReturnType<typeof measureWhole>>();
@@ -49,7 +50,8 @@ function layCourse(house: HouseSetout, dome: DomeSetout, course: Course): LaidHo
       volume: known.volume,
       longestRun: course.midRadius * (block.endRad - block.startRad),
     };
-    const near = cutters.filter((c) => comesNear(c, narrowest, [block.startRad, block.endRad]));
+    const middle = (block.startRad + block.endRad) / 2;
+    const near = cutters.filter((c) => comesNear(c, foot, [middle - known.widest, middle + known.widest]));
     const left =
       near.length === 0
         ? { kept: [laid], slivers: [], reach: known.reachWhole }
@@ -65,21 +67,21 @@ function layCourse(house: HouseSetout, dome: DomeSetout, course: Course): LaidHo
 /** What all uncut blocks of one course and length have in common. */
 function measureWhole(house: HouseSetout, dome: DomeSetout, block: Block) {
   const flat = house.house.blocks.faces === 'flat';
+  const placed = placedBlock(house, dome, block);
   const bodyVolume = wholeVolume(blockBody(house, dome, block));
-  const reach = flat ? { lines: [] } : reachLines(dome, block, placedBlock(house, dome, block));
+  const reach = flat ? { lines: [] } : reachLines(dome, block, placed);
   return {
+    /** Half the angle of the block where it is widest: heads are planes, so at a corner. */
+    widest: Math.max(
+      ...[block.bed, block.top].flatMap((s) =>
+        [0, dome.thickness].map((depth) => headAngle(placed.head, ...spanPoint(dome[block.part], s, depth))),
+      ),
+    ),
     bodyVolume,
     volume: flat ? bodyVolume : uncutVolume(house, dome, block),
     reach,
     reachWhole: reachLeft(reach, (block.startRad + block.endRad) / 2, []),
   };
-}
-
-function cuttersAt(house: HouseSetout, dome: DomeSetout, course: Course): Cutter[] {
-  const span = dome[course.part];
-  const low = span.at(course.bed).z;
-  const high = spanPoint(span, course.to, dome.thickness)[1];
-  return cuttersOf(house, dome).filter(({ lowZ, highZ }) => lowZ < high && highZ > low);
 }
 
 /**

@@ -1,8 +1,7 @@
 import { SAME_SHARE } from '../base/tolerances.js';
-import { intervalsLength } from '../math/intervals.js';
 import { gauss, integrate, integrateSoftEnds } from '../math/quadrature.js';
 import { monotoneRoot } from '../math/roots.js';
-import { type Column, type ColumnBody, columnRuns } from './column.js';
+import { type Column, type ColumnBody, columnLeft } from './column.js';
 import type { Cutter } from './cutter.js';
 
 /** Order of the rule on smooth stretches; analytic integrands reach float64's precision with it. */
@@ -45,10 +44,14 @@ export function wholeVolume(body: ColumnBody): number {
 /** Volume that the cutters leave of a body, mm³. Relative error under 1e-5 of the whole body. */
 export function cutVolume(body: ColumnBody, cutters: readonly Cutter[]): number {
   if (cutters.length === 0) return wholeVolume(body);
-  const left: ColumnMeasure = (column) => intervalsLength(columnRuns(column, cutters));
+  const left: ColumnMeasure = (column) => columnLeft(column, cutters);
   const plain = measureColumns(body, cutters, left);
   return plain < wholeVolume(body) * (1 - NICK) ? plain : measureColumns(body, cutters, left, FINE);
 }
+
+/** What the cutters leave of a surface, mm²: a body of unit thickness whose columns are the same at every depth. */
+export const cutArea = (surface: ColumnBody, cutters: readonly Cutter[]): number =>
+  sliceVolume(surface, 0, cutters, (column) => columnLeft(column, cutters), FINE);
 
 /** What counts of a column, in units of its run. */
 export type ColumnMeasure = (column: Column, i: number, j: number) => number;
@@ -122,6 +125,9 @@ function signature(body: ColumnBody, i: number, j: number, cutters: readonly Cut
   return code;
 }
 
+/** A kink misplaced by a share d of the run costs d² of the volume, at most d^1.5 where a cut begins: 1e-8 here. */
+const KINK_STEPS = 14;
+
 function changeBetween(
   body: ColumnBody,
   j: number,
@@ -132,7 +138,7 @@ function changeBetween(
 ): number {
   let a = from;
   let b = to;
-  for (let step = 0; step < 30; step++) {
+  for (let step = 0; step < KINK_STEPS; step++) {
     const middle = (a + b) / 2;
     if (signature(body, middle, j, cutters) === before) a = middle;
     else b = middle;

@@ -1,4 +1,5 @@
 import { type Check, givenFigure } from '../base/figures.js';
+import { figureText } from '../base/reader-units.js';
 import { WHOLE } from '../base/tolerances.js';
 import { formatLength, type LengthUnit } from '../base/units.js';
 import type { CourseBond } from './bond/dome.js';
@@ -145,7 +146,7 @@ function shortReason({ domeId, course, pieces }: CourseBond, heaviestKg: number,
   const reasons = pieces.short.map(({ length, togetherKg }) =>
     togetherKg === null
       ? `a pier of ${formatLength(Math.floor(length), units)} between two cuts has no neighbour`
-      : `${formatLength(Math.floor(length), units)} would weigh ${togetherKg.toFixed(1)} kg with its neighbour, more than ${heaviestKg} kg`,
+      : `${formatLength(Math.floor(length), units)} would weigh ${figureText(togetherKg, 'kg', units)} with its neighbour, more than ${figureText(heaviestKg, 'kg', units)}`,
   );
   return `Course ${markOf(domeId, course.index)}: ${reasons.join('; ')}.`;
 }

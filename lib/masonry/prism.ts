@@ -50,9 +50,16 @@ export const domeBreaks = (dome: DomeSetout): number[] => [
 ];
 
 /** Distance from the dome's axis at which the surface `offset` outside its intrados lies at (u, z). */
-export const onSurface =
-  (dome: DomeSetout, offset: number): Depth =>
-  (u, z) => {
-    const rest = square(dome.radiusAt(z, offset)) - u * u;
+export const onSurface = (dome: DomeSetout, offset: number): Depth => {
+  // Asked across at one level after the other.
+  let level = Number.NaN;
+  let reach = 0;
+  return (u, z) => {
+    if (z !== level) {
+      level = z;
+      reach = square(dome.radiusAt(z, offset));
+    }
+    const rest = reach - u * u;
     return rest > 0 ? Math.sqrt(rest) : 0;
   };
+};

@@ -61,7 +61,8 @@ function skewbackSegments(setout: HouseSetout, dome: DomeSetout): RingPieces {
   const half = setout.house.blocks.joint / 2 / radius;
   const middleZ = (dome.springingZ + (dome.skewback.bed[1] + dome.skewback.shoulderZ) / 2) / 2;
   const runs = columnRuns(bearingColumn(radius, middleZ, 1, turn), cutters);
-  const near = (bearings: Bearings) => cutters.filter((c) => comesNear(c, inner, bearings));
+  const foot = { narrowest: inner, lowest: dome.springingZ };
+  const near = (bearings: Bearings) => cutters.filter((c) => comesNear(c, foot, bearings));
   const volumeOf = (bearings: Bearings) =>
     skewbackBodies(dome, bearings).reduce((sum, body) => sum + cutVolume(body, near(bearings)), 0);
   const parts: Bearings[] = [];

@@ -1,10 +1,19 @@
-import { intervalsLength, subtractIntervals } from '../math/intervals.js';
 import { integrate, integrateSoftEnds } from '../math/quadrature.js';
 import { type Course, perpendBearings } from '../setout/courses.js';
 import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
 import { spanPoint } from '../setout/span.js';
-import { bearingColumn, type ColumnBody, columnRuns, comesNear, fullTurn, headedBox, revolvedBox } from './column.js';
+import {
+  bearingColumn,
+  type ColumnBody,
+  columnLeft,
+  comesNear,
+  footOf,
+  fullTurn,
+  headedBox,
+  reaching,
+  revolvedBox,
+} from './column.js';
 import type { Cutter } from './cutter.js';
 import { cutVolume, measureColumns, wholeVolume } from './measure.js';
 import { perpendHalf } from './placed.js';
@@ -15,21 +24,18 @@ import { perpendHalf } from './placed.js';
 export function bedJointVolume(dome: DomeSetout, index: number, cutters: readonly Cutter[]): number {
   const course = courseOf(dome, index);
   const span = dome[course.part];
-  const ring = revolvedBox(
-    span,
-    [course.from, course.bed],
-    [0, dome.thickness],
-    fullTurn(cutters, span.at(course.to).r),
-  );
-  return cutVolume(ring, cutters);
+  const s = [course.from, course.bed] as const;
+  const near = reaching(cutters, span, s, dome.thickness);
+  return cutVolume(revolvedBox(span, s, [0, dome.thickness], fullTurn(near, span.at(course.to).r)), near);
 }
 
 /** A course over its bed joint, blocks and perpends as one curved ring less what the arches take. */
 export function blockRingVolume(dome: DomeSetout, index: number, cutters: readonly Cutter[]): number {
   const course = courseOf(dome, index);
   const span = dome[course.part];
-  const ring = revolvedBox(span, [course.bed, course.to], [0, dome.thickness], fullTurn(cutters, span.at(course.to).r));
-  return cutVolume(ring, cutters);
+  const s = [course.bed, course.to] as const;
+  const near = reaching(cutters, span, s, dome.thickness);
+  return cutVolume(revolvedBox(span, s, [0, dome.thickness], fullTurn(near, span.at(course.to).r)), near);
 }
 
 /** Perpends of one course between its beds and faces, each between the heads that face each other. */
@@ -37,7 +43,7 @@ export function perpendVolume(house: HouseSetout, dome: DomeSetout, index: numbe
   const course = courseOf(dome, index);
   const half = perpendHalf(house, dome, course);
   const span = dome[course.part];
-  const narrowest = span.at(course.to).r;
+  const foot = footOf(dome, course);
   const perpendAt = (at: number) =>
     headedBox(span, [course.bed, course.to], [0, dome.thickness], (r, z) => {
       const margin = half(r, z);
@@ -47,7 +53,7 @@ export function perpendVolume(house: HouseSetout, dome: DomeSetout, index: numbe
   const whole = wholeVolume(perpendAt(0));
   let sum = 0;
   for (const at of perpendBearings(course)) {
-    const near = cutters.filter((c) => comesNear(c, narrowest, [at - widest, at + widest]));
+    const near = cutters.filter((c) => comesNear(c, foot, [at - widest, at + widest]));
     sum += near.length === 0 ? whole : cutVolume(perpendAt(at), near);
   }
   return sum;
@@ -86,20 +92,20 @@ export function skewbackBodies(dome: DomeSetout, bearings: readonly [number, num
  */
 export function cutJointVolume(dome: DomeSetout, bare: readonly Cutter[], grown: readonly Cutter[]): number {
   if (grown.length === 0) return 0;
-  const both = [...bare, ...grown];
-  const joint = (body: ColumnBody) =>
-    measureColumns(body, both, (column) => {
-      const left = columnRuns(column, grown);
-      return intervalsLength(subtractIntervals(columnRuns(column, bare), left));
-    });
-  const rings = dome.courses.map((course) => {
+  // A grown cutter takes all that its bare one does.
+  const joint = (body: ColumnBody, one: readonly Cutter[], other: readonly Cutter[]) =>
+    measureColumns(body, [...one, ...other], (column) => columnLeft(column, one) - columnLeft(column, other));
+  let sum = 0;
+  for (const course of dome.courses) {
     const span = dome[course.part];
-    return revolvedBox(span, [course.from, course.to], [0, dome.thickness], fullTurn(grown, span.at(course.to).r));
-  });
-  return [...rings, ...skewbackBodies(dome, fullTurn(grown, dome.springingRadius))].reduce(
-    (sum, body) => sum + joint(body),
-    0,
-  );
+    const s = [course.from, course.to] as const;
+    const other = reaching(grown, span, s, dome.thickness);
+    if (other.length === 0) continue;
+    const ring = revolvedBox(span, s, [0, dome.thickness], fullTurn(other, span.at(course.to).r));
+    sum += joint(ring, reaching(bare, span, s, dome.thickness), other);
+  }
+  const skewback = skewbackBodies(dome, fullTurn(grown, dome.springingRadius));
+  return skewback.reduce((all, body) => all + joint(body, bare, grown), sum);
 }
 
 /** Ring over radii [from, to] between a level bottom and the height `top(r)`; i goes up, j outward. */

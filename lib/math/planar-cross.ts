@@ -51,19 +51,21 @@ function lineArc(line: LineEdge, arc: ArcEdge, tolerance: number): Vec2[] {
 }
 
 function arcArc(a: ArcEdge, b: ArcEdge, tolerance: number): Vec2[] {
-  const between = sub2(b.centre, a.centre);
+  // From the smaller circle, and with differences before squares: nearly straight arcs have radii of many kilometres.
+  const [small, large] = a.radius <= b.radius ? [a, b] : [b, a];
+  const between = sub2(large.centre, small.centre);
   const d = length2(between);
   if (d < tolerance) return [];
   const towards = scale2(between, 1 / d);
-  const from = (d * d + a.radius * a.radius - b.radius * b.radius) / (2 * d);
-  const foot = add2(a.centre, scale2(towards, from));
-  return alongChord(foot, perp2(towards), Math.abs(from), a.radius, tolerance);
+  const from = ((d - large.radius) * (d + large.radius) + small.radius * small.radius) / (2 * d);
+  const foot = add2(small.centre, scale2(towards, from));
+  return alongChord(foot, perp2(towards), Math.abs(from), small.radius, tolerance);
 }
 
 /** Points on a chord's line at the distance that a circle of `radius` cuts off, its centre `off` from the line. */
 function alongChord(foot: Vec2, along: Vec2, off: number, radius: number, tolerance: number): Vec2[] {
   if (off > radius + tolerance) return [];
   if (off > radius - tolerance) return [foot];
-  const half = Math.sqrt(radius * radius - off * off);
+  const half = Math.sqrt((radius - off) * (radius + off));
   return [add2(foot, scale2(along, half)), add2(foot, scale2(along, -half))];
 }

@@ -1,10 +1,10 @@
-import { SAME_ANGLE_RAD } from '../base/tolerances.js';
+import { NEGLIGIBLE_RAD, SAME_ANGLE_RAD } from '../base/tolerances.js';
 import { atan2, cos, hypot, sin, square } from './elementary.js';
 import type { Profile } from './profile.js';
 import { integrate } from './quadrature.js';
 import { steepRoot } from './roots.js';
 
-/** Panels of the arc length table: with cubic start values in each, one Newton step reaches float64's precision. */
+/** Panels of the arc length table. */
 const PANELS = 128;
 const ORDER = 6;
 
@@ -17,8 +17,15 @@ export function ellipticalProfile(radius: number, rise: number): Profile {
     lengths.push((lengths[i] as number) + integrate(speed, i * step, (i + 1) * step, ORDER));
   const length = lengths[PANELS] as number;
 
-  /** Parameter at arc length `s`: Hermite's cubic in the panel it lies in, then Newton's steps. */
-  function parameterAt(s: number): number {
+  /** Derivatives of the parameter by the arc length: 1/v, and −v'/v³. */
+  const slopes = lengths.map((_, i) => 1 / speed(i * step));
+  const bends = slopes.map((slope, i) => {
+    const u = i * step;
+    return -(square(radius) - square(rise)) * sin(u) * cos(u) * square(square(slope));
+  });
+
+  /** The panel that an arc length lies in. */
+  function panelOf(s: number): number {
     let low = 0;
     let high = PANELS;
     while (high - low > 1) {
@@ -26,15 +33,43 @@ export function ellipticalProfile(radius: number, rise: number): Profile {
       if ((lengths[middle] as number) <= s) low = middle;
       else high = middle;
     }
-    const from = low * step;
-    const span = (lengths[low + 1] as number) - (lengths[low] as number);
-    const rest = s - (lengths[low] as number);
-    const t = rest / span;
-    const slope0 = span / speed(from);
-    const slope1 = span / speed(from + step);
-    let u = from + slope0 * t * square(1 - t) + step * t * t * (3 - 2 * t) + slope1 * t * t * (t - 1);
-    for (let i = 0; i < 8; i++) {
-      const change = (integrate(speed, from, u, ORDER) - rest) / speed(u);
+    return low;
+  }
+
+  /** Hermite's quintic within a panel, from values and two derivatives at its ends. */
+  function quintic(s: number, panel: number): number {
+    const from = lengths[panel] as number;
+    const span = (lengths[panel + 1] as number) - from;
+    const t = (s - from) / span;
+    const [a, b] = [(slopes[panel] as number) * span, (slopes[panel + 1] as number) * span];
+    const [c, d] = [((bends[panel] as number) * span * span) / 2, ((bends[panel + 1] as number) * span * span) / 2];
+    // What the ends' parabola from the left lacks at the right: value, slope, bend.
+    const [e, f, g] = [step - a - c, b - a - 2 * c, d - c];
+    return (
+      panel * step +
+      t * (a + t * (c + t * (10 * e - 4 * f + g + t * (7 * f - 15 * e - 2 * g + t * (6 * e - 3 * f + g)))))
+    );
+  }
+
+  /** By how much Newton's step would move a parameter. */
+  function miss(s: number, panel: number, u: number): number {
+    return (integrate(speed, panel * step, u, ORDER) - (s - (lengths[panel] as number))) / speed(u);
+  }
+
+  /** Whether the quintic alone is as good as float64: flat ellipses bend too sharply for it at the springing. */
+  const exact = slopes.slice(1).every((_, panel) => {
+    const s = ((lengths[panel] as number) + (lengths[panel + 1] as number)) / 2;
+    return Math.abs(miss(s, panel, quintic(s, panel))) < NEGLIGIBLE_RAD;
+  });
+
+  /** Parameter at arc length `s`. */
+  function parameterAt(s: number): number {
+    const panel = panelOf(s);
+    let u = quintic(s, panel);
+    // Beyond the ends it is prolonged.
+    const sure = exact && s >= 0 && s <= length;
+    for (let i = 0; !sure && i < 8; i++) {
+      const change = miss(s, panel, u);
       u -= change;
       if (Math.abs(change) < SAME_ANGLE_RAD) break;
     }

@@ -1,3 +1,5 @@
+import { inReaderUnits } from '../base/reader-units.js';
+import { formatLength, type LengthUnit } from '../base/units.js';
 import type { Diagram, DiagramShape } from '../documents/report.js';
 import { hypot } from '../math/elementary.js';
 import type { Vec2 } from '../math/vec.js';
@@ -16,7 +18,12 @@ type Force = (p: MembranePoint) => number;
  * Membrane forces drawn off the middle surface: along the meridian on the left, round the hoops on the right;
  * compression outward, tension inward. Filled: dead load; dashed: dead load and snow.
  */
-export function forceDiagram(dome: DomeSetout, { shell, weights }: DomeStatics): Diagram {
+export function forceDiagram(dome: DomeSetout, { shell, weights }: DomeStatics, units: LengthUnit): Diagram {
+  const force = inReaderUnits(1, 'kN/m', units);
+  const signed = (value: number): string => {
+    const size = Math.abs(value * force.value);
+    return `${value > 0 ? '+' : value < 0 ? '−' : ''}${size.toFixed(force.value > 10 ? 0 : 2)}`;
+  };
   const { points } = shell;
   const snow = weights.snow > 0 ? 1 : 0;
   const meridian =
@@ -41,16 +48,16 @@ export function forceDiagram(dome: DomeSetout, { shell, weights }: DomeStatics):
       [0, low],
       [0, dome.topZ + REACH * radius],
     ]),
-    ...side(page, dome, points, -1, meridian, snow, scale),
-    ...side(page, dome, points, 1, hoop, snow, scale),
-    label([WIDTH / 4, 20], 'along the meridian, kN/m', 'middle'),
-    label([(3 * WIDTH) / 4, 20], 'round the hoops, kN/m', 'middle'),
+    ...side(page, dome, points, -1, meridian, snow, scale, signed),
+    ...side(page, dome, points, 1, hoop, snow, scale, signed),
+    label([WIDTH / 4, 20], `along the meridian, ${force.unit}`, 'middle'),
+    label([(3 * WIDTH) / 4, 20], `round the hoops, ${force.unit}`, 'middle'),
   ];
   if (shell.hoopTurnZ !== null) {
     const turn = nearest(points, shell.hoopTurnZ);
     const at = page.place(middleAt(dome, turn.r));
     shapes.push({ kind: 'dot', style: 'tension', at });
-    shapes.push(label(moved(at, -10, 4), `tension below ${(shell.hoopTurnZ / 1000).toFixed(2)} m`, 'end'));
+    shapes.push(label(moved(at, -10, 4), `tension below ${formatLength(shell.hoopTurnZ, units)}`, 'end'));
   }
   return {
     title: `Membrane forces of dome ${dome.id}`,
@@ -69,6 +76,7 @@ function side(
   force: (snow: number) => Force,
   snow: number,
   scale: number,
+  signed: (value: number) => string,
 ): DiagramShape[] {
   const base = points.map((p) => middleAt(dome, p.r));
   const normals = base.map((_, i): Vec2 => {
@@ -112,8 +120,6 @@ function side(
     ...ends,
   ];
 }
-
-const signed = (value: number): string => `${value > 0 ? '+' : value < 0 ? '−' : ''}${Math.abs(value).toFixed(2)}`;
 
 const nearest = (points: readonly MembranePoint[], z: number): MembranePoint =>
   points.reduce((best, p) => (Math.abs(p.z - z) < Math.abs(best.z - z) ? p : best));

@@ -1,4 +1,6 @@
 import type { Check } from '../base/figures.js';
+import { figureText } from '../base/reader-units.js';
+import type { LengthUnit } from '../base/units.js';
 import type { Report, ReportSection } from '../documents/report.js';
 import type { HouseSetout } from '../setout/house.js';
 import type { Statics } from '../statics/results.js';
@@ -20,7 +22,7 @@ export interface HouseVerdict {
 
 /** Everything computed and judged of a house as one report, with forces and thrusts drawn in each dome's section. */
 export function houseReport(setout: HouseSetout, statics: Statics, verdict: HouseVerdict): Report {
-  const { project, site, material, wall } = setout.house;
+  const { project, site, material, wall, units } = setout.house;
   const facts: (readonly [string, string])[] = [
     ['Number', project.number],
     ['Revision', project.revision],
@@ -28,14 +30,18 @@ export function houseReport(setout: HouseSetout, statics: Statics, verdict: Hous
     ['Address', project.address],
     ['Client', project.client],
     ['Drawn by', project.drawnBy],
-    ['Wall', `${wall.thickness.toFixed(0)} mm, dry density ${material.dryDensity.toFixed(0)} kg/m3`],
-    ['Loads', loadsText(site)],
+    [
+      'Wall',
+      `${figureText(wall.thickness, 'mm', units)}, dry density ${figureText(material.dryDensity, 'kg/m3', units)}`,
+    ],
+    ['Loads', loadsText(site, units)],
   ];
   return {
     title: `${project.title}: checks`,
     facts: facts.filter(([, value]) => value !== ''),
     summary: verdict.summary,
     cautions: verdict.cautions,
+    units,
     sections: verdict.groups.flatMap((group) => [
       { title: group.title, texts: [], diagrams: [], checks: group.checks },
       ...(group.id === 'statics' ? diagramSections(setout, statics) : []),
@@ -44,6 +50,7 @@ export function houseReport(setout: HouseSetout, statics: Statics, verdict: Hous
 }
 
 function diagramSections(setout: HouseSetout, statics: Statics): ReportSection[] {
+  const { units } = setout.house;
   return setout.domes.flatMap((dome) => {
     const found = statics.domes.find((d) => d.id === dome.id);
     if (!found) return [];
@@ -52,20 +59,20 @@ function diagramSections(setout: HouseSetout, statics: Statics): ReportSection[]
       {
         title: `Forces and thrust of dome ${dome.id}`,
         texts: [],
-        diagrams: [forceDiagram(dome, found), thrustDiagram(dome, footing, found)],
+        diagrams: [forceDiagram(dome, found, units), thrustDiagram(dome, footing, found, units)],
         checks: [],
       },
     ];
   });
 }
 
-function loadsText(site: HouseSetout['house']['site']): string {
+function loadsText(site: HouseSetout['house']['site'], units: LengthUnit): string {
   const load = (name: string, value: number | null, unit: string) =>
-    `${name} ${value === null ? 'not given' : `${Number(value.toPrecision(3))}${unit}`}`;
+    `${name} ${value === null ? 'not given' : figureText(value, unit, units)}`;
   return [
-    load('snow', site.snowKpa, ' kPa'),
-    load('wind', site.windKpa, ' kPa'),
-    load('seismic coefficient', site.seismicCoefficient, ''),
+    load('snow', site.snowKpa, 'kPa'),
+    load('wind', site.windKpa, 'kPa'),
+    load('seismic coefficient', site.seismicCoefficient, '1'),
     `combined by ${site.combinations}`,
   ].join(', ');
 }

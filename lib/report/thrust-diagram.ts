@@ -1,3 +1,5 @@
+import { figureText } from '../base/reader-units.js';
+import { formatLength, type LengthUnit } from '../base/units.js';
 import type { Diagram, DiagramShape } from '../documents/report.js';
 import type { Vec2 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
@@ -11,7 +13,12 @@ const WIDTH = 560;
 const STEPS = 60;
 
 /** The line of thrust in half a section of the dome, wall and footing with it. */
-export function thrustDiagram(dome: DomeSetout, footing: FootingSetout | null, found: DomeStatics): Diagram {
+export function thrustDiagram(
+  dome: DomeSetout,
+  footing: FootingSetout | null,
+  found: DomeStatics,
+  units: LengthUnit,
+): Diagram {
   const { thrust, tie, cutZ } = found;
   const { line: points } = thrust;
   const outer = Math.max(dome.springingRadius + dome.thickness, footing?.outerRadius ?? 0);
@@ -37,33 +44,35 @@ export function thrustDiagram(dome: DomeSetout, footing: FootingSetout | null, f
         [0, cutZ],
         [dome.springingRadius * 0.6, cutZ],
       ]),
-      label(moved(page.place([0, cutZ]), 8, -6), `rings closed above ${(cutZ / 1000).toFixed(2)} m`),
+      label(moved(page.place([0, cutZ]), 8, -6), `rings closed above ${formatLength(cutZ, units)}`),
     );
   }
   if (tie) {
     const at: Vec2 = [dome.radiusAt(Math.min(tie.z, dome.crownZ), dome.thickness / 2), tie.z];
     shapes.push({ kind: 'dot', style: 'tension', at: page.place(at) });
-    shapes.push(label(moved(page.place(at), -12, 4), 'tie', 'end'));
+    // Outside the wall, where no line of thrust runs.
+    const out = tie.place === 'footing' ? outer : dome.outerRadiusAt(tie.z);
+    shapes.push(label(moved(page.place([out, tie.z]), 8, 4), 'tie'));
   }
   // Above the axis's first sections the line may run beyond the axis, where lunes shrink to nothing.
   const drawn = points.filter((p) => p.r >= 0).map((p): Vec2 => [p.r, p.z]);
   if (drawn.length > 1) shapes.push(line(page, 'thrust', drawn));
   return {
     title: `Line of thrust of dome ${dome.id}`,
-    caption: captionOf(found),
+    caption: captionOf(found, units),
     width: page.width,
     height: page.height,
     shapes,
   };
 }
 
-function captionOf({ thrust, id }: DomeStatics): string {
+function captionOf({ thrust, id }: DomeStatics, units: LengthUnit): string {
   if (thrust.line.length === 0) return `No thrust fits into dome ${id} at any thickness under ${thrust.loads}.`;
   const factor = `geometric factor ${thrust.factor.toFixed(2)}`;
   const least =
     thrust.least === null
       ? 'no thrust fits into the wall itself: the line drawn leaves it'
-      : `least thrust at the foot ${thrust.least.toFixed(2)} kN per radian`;
+      : `least thrust at the foot ${figureText(thrust.least, 'kN', units)} per radian`;
   return `The line of thrust that keeps farthest from the faces (red), under ${thrust.loads}: ${factor}, ${least}. Light: the wall; darker: its middle half, in which the line stays from a factor of 2 on.`;
 }
 

@@ -50,7 +50,17 @@ export interface Bindings {
   _Extrude(outline: List<List<Point>>, height: number, divisions: number, twist: number, top: Point): Body;
   readonly Manifold: Record<Combine, (solids: readonly Body[]) => Body> & {
     cube(size: number, centred: boolean): Body;
+    /** Throws when the mesh isn't closed. */
+    ofMesh(mesh: BodyTriangles): Body;
   };
+  readonly Mesh: new (mesh: BodyTriangles) => BodyTriangles;
+}
+
+/** Triangles that a solid is made of; corners in float32, three numbers each. */
+export interface BodyTriangles {
+  readonly numProp: 3;
+  readonly vertProperties: Float32Array;
+  readonly triVerts: Uint32Array;
 }
 
 /**

@@ -1,5 +1,6 @@
 import { SPECK } from '../base/tolerances.js';
 import type { Mesh } from '../documents/mesh.js';
+import type { Placement } from '../documents/scene.js';
 import type { Vec2, Vec3 } from '../math/vec.js';
 import { type Bindings, type Body, CornerMover, type List, type Owned, type Point } from './bindings.js';
 import { type FaceNamer, type PlanFrame, prismFaces, revolvedFaces } from './faces.js';
@@ -124,6 +125,26 @@ export class SolidScope {
     return this.checked(part, 'bending its outline', body);
   }
 
+  /** An outline in plan (x east, y north) pushed up from one level to another; all its faces have the outline's names. */
+  slab(part: string, outline: Outline, [from, to]: readonly [number, number]): Solid {
+    const body = this.withPoints(outline, (points) => this.bindings._Extrude(points, to - from, 0, 0, { x: 1, y: 1 }));
+    const name = outline.names[0] as string;
+    this.faces.set(body.originalID(), () => name);
+    return this.checked(part, 'pushing its outline up', this.own(body.translate([0, 0, from])));
+  }
+
+  /** A solid given by its triangles, closed by index and facing outward; its corners are rounded to float32. */
+  solid(part: string, positions: ArrayLike<number>, triangles: Uint32Array, faces: FaceNamer): Solid {
+    const mesh = new this.bindings.Mesh({
+      numProp: 3,
+      vertProperties: Float32Array.from(positions),
+      triVerts: triangles,
+    });
+    const body = this.own(this.own(this.bindings.Manifold.ofMesh(mesh)).asOriginal());
+    this.faces.set(body.originalID(), faces);
+    return this.checked(part, 'closing its triangles', body);
+  }
+
   union(part: string, solids: readonly Solid[]): Solid {
     return this.combine(part, 'union', solids);
   }
@@ -156,6 +177,20 @@ export class SolidScope {
   gap({ body }: Solid, point: Vec3): number {
     const speck = this.own(this.own(this.bindings.Manifold.cube(SPECK, true)).translate([...point]));
     return body.minGap(speck, FAR);
+  }
+
+  /** Distance (mm) between two solids that lie apart, as far as `most`; 0 where they meet. */
+  between(one: Solid, other: Solid, most: number): number {
+    return one.body.minGap(other.body, most);
+  }
+
+  /** The solid after a motion: where the axes point, and where the origin comes to lie. */
+  moved({ part, body }: Solid, { x, y, z, move }: Placement): Solid {
+    return { part, body: this.own(body.transform([...x, 0, ...y, 0, ...z, 0, ...move, 1])) };
+  }
+
+  volume({ body }: Solid): number {
+    return body.volume();
   }
 
   /** The solid as a mesh in float64, in an order that depends on its making alone. */

@@ -35,7 +35,7 @@ export function seamHeight(setout: HouseSetout, { dome, stations }: DomeFacets):
 }
 
 /** Top of all that meets a dome: springing or skewback, arches, passages, and the valleys along other domes. */
-function busyHeight(setout: HouseSetout, dome: DomeSetout): number {
+export function busyHeight(setout: HouseSetout, dome: DomeSetout): number {
   const others = setout.domes.filter((other) => abuts(setout, dome, other) || abuts(setout, other, dome));
   return Math.max(
     dome.springingZ,

@@ -3,6 +3,7 @@ import type { Lune } from './lune.js';
 import {
   frictionNeeded,
   geometricFactor,
+  stands,
   type ThrustBody,
   type ThrustPoint,
   type ThrustSection,
@@ -12,8 +13,7 @@ import {
 import type { PlacedTie } from './tie.js';
 
 /** Symmetrical loads of a dome; weights are as they are, without load factors. */
-export const SYMMETRICAL_CASES = ['dead', 'dead and snow'] as const;
-export type SymmetricalCase = (typeof SYMMETRICAL_CASES)[number];
+export type SymmetricalCase = 'dead' | 'dead and snow';
 
 /** What one lune of a dome does under the load that leaves it the least factor. Forces kN per radian, lengths mm. */
 export interface DomeThrust {
@@ -51,13 +51,7 @@ export function bodyOf(lune: Lune, loads: SymmetricalCase, cutZ: number, tie: Pl
 
 /** Runs the thrust programme on one lune under every load and tells of the worst. */
 export function domeThrust(lune: Lune, cutZ: number, tie: PlacedTie | null): DomeThrust {
-  const worst = SYMMETRICAL_CASES.filter((loads) => loads === 'dead' || hasSnow(lune))
-    .map((loads) => {
-      const body = bodyOf(lune, loads, cutZ, tie);
-      return { loads, body, factor: geometricFactor(body) };
-    })
-    .reduce((a, b) => (b.factor < a.factor ? b : a));
-  const { loads, body, factor } = worst;
+  const { loads, body, factor } = worstCase(lune, cutZ, tie);
   const crownOnly = { ...body, sections: body.sections.map((s) => ({ ...s, hoops: null })) };
   return {
     loads,
@@ -67,6 +61,15 @@ export function domeThrust(lune: Lune, cutZ: number, tie: PlacedTie | null): Dom
     friction: factor >= 1 ? frictionNeeded(body) : null,
     line: factor > 0 ? thrustLine(body, 1.0001 / factor) : [],
   };
+}
+
+function worstCase(lune: Lune, cutZ: number, tie: PlacedTie | null) {
+  const told = (loads: SymmetricalCase, body: ThrustBody) => ({ loads, body, factor: geometricFactor(body) });
+  const dead = bodyOf(lune, 'dead', cutZ, tie);
+  if (!hasSnow(lune)) return told('dead', dead);
+  const snowed = told('dead and snow', bodyOf(lune, 'dead and snow', cutZ, tie));
+  // Most often dead load alone needs less.
+  return snowed.factor === 0 || stands(dead, 1 / snowed.factor) ? snowed : told('dead', dead);
 }
 
 export const hasSnow = (lune: Lune): boolean => (lune.sections[lune.sections.length - 1]?.snow.weight ?? 0) > 0;

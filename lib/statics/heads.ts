@@ -1,5 +1,7 @@
+import type { ArchSetout } from '../setout/arch.js';
 import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
+import type { PassageSetout } from '../setout/passage.js';
 import { type ArchLoads, archThrust } from './arch.js';
 import { atHeight } from './dome-thrust.js';
 import type { UnitLoads } from './loads.js';
@@ -23,18 +25,24 @@ function flowAt({ lune, dome }: LoadedDome, z: number): { readonly dead: number;
   };
 }
 
-type Headed = {
-  readonly section: HouseSetout['arches'][number]['section'];
-  readonly ring: number;
-  readonly topZ: number;
-};
+type Headed = ArchSetout | PassageSetout;
 
-/** Heads of all openings that go through the wall, and of all passages, each under the whole load above it. */
+/** How deep into the wall an opening's head reaches. */
+function depthInWall({ clear, section }: ArchSetout, dome: DomeSetout): number {
+  if (clear.kind === 'through') return dome.thickness;
+  const deep = clear.kind === 'parallel' ? clear.depth : clear.v - dome.radiusAt(section.springingZ);
+  return Math.min(dome.thickness, deep);
+}
+
+/**
+ * Heads of all openings and passages, each under the whole load above it; that of a niche bears it on its own depth,
+ * as if the wall behind it bore nothing.
+ */
 export function headsOf(setout: HouseSetout, domes: ReadonlyMap<string, LoadedDome>): HeadStatics[] {
   const loaded = (id: string) => domes.get(id) as LoadedDome;
-  const openings = setout.arches
-    .filter((arch) => arch.clear.kind === 'through')
-    .map((arch) => headStatics(arch.id, 'opening', arch, [loaded(arch.dome.id)], false));
+  const openings = setout.arches.map((arch) =>
+    headStatics(arch.id, arch.clear.kind === 'through' ? 'opening' : 'niche', arch, [loaded(arch.dome.id)], false),
+  );
   const passages = setout.passages.map((passage) => {
     const ends = passage.domes.map((d) => loaded(d.id));
     const z = passage.section.springingZ;
@@ -47,16 +55,18 @@ export function headsOf(setout: HouseSetout, domes: ReadonlyMap<string, LoadedDo
 function headStatics(
   id: string,
   of: HeadStatics['of'],
-  { section, ring, topZ }: Headed,
+  head: Headed,
   ends: readonly LoadedDome[],
   standsFree: boolean,
 ): HeadStatics {
+  const { section, ring, topZ } = head;
   const flows = ends.map((end) => ({ end, ...flowAt(end, topZ) }));
   const worst = flows.reduce((a, b) => (b.dead + b.snow > a.dead + a.snow ? b : a));
   const { dome, loads } = worst.end;
-  const own: ArchLoads = { ring, depth: dome.thickness, masonry: loads.masonry, onTop: 0, jambsTo: null };
+  const depth = 'clear' in head ? depthInWall(head, dome) : dome.thickness;
+  const own: ArchLoads = { ring, depth, masonry: loads.masonry, onTop: 0, jambsTo: null };
   const span = section.width + ring;
-  const wall = loads.masonry * dome.thickness * ring;
+  const wall = loads.masonry * depth * ring;
   return {
     id,
     of,

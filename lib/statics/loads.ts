@@ -28,9 +28,6 @@ export function evenSnow({ snowKpa, combinations }: Site): Snow {
     : { kpa: 0.7 * ground, leastNormalRad: 20 * DEG };
 }
 
-/** Shape factor of drifted snow on a curved roof of this rise and span: EN 1991-1-3:2003, 5.3.5 (from memory). */
-export const driftFactor = (rise: number, span: number): number => Math.min(2, 0.2 + (10 * rise) / span);
-
 /**
  * Greatest design effect of dead load and snow that both act against. EN 1990, 6.10: 1.35 G + 1.5 Q; ASCE 7-16,
  * 2.3.1: 1.4 D or 1.2 D + 1.6 S (both from memory).

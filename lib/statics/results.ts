@@ -66,10 +66,10 @@ export interface DomeStatics {
   readonly footing: FootingForces | null;
 }
 
-/** One head of an opening or passage. */
+/** One head of an opening, niche or passage. */
 export interface HeadStatics {
   readonly id: string;
-  readonly of: 'opening' | 'passage';
+  readonly of: 'opening' | 'niche' | 'passage';
   /** Heights of its springing and of the ring's top. */
   readonly springingZ: number;
   readonly topZ: number;
@@ -81,6 +81,7 @@ export interface HeadStatics {
   readonly bending: { readonly dead: number; readonly snow: number; readonly span: number } | null;
 }
 
+/** Everything computed of what a house carries; plain data. */
 export interface Statics {
   readonly strength: Strength | null;
   readonly domes: readonly DomeStatics[];

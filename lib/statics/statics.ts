@@ -60,7 +60,7 @@ function domeStatics(setout: HouseSetout, { dome, lune, loads }: LoadedDome): Do
     },
     thrust,
     untiedFactor: tie ? geometricFactor(bodyOf(lune, thrust.loads, cutZ, null)) : thrust.factor,
-    oneSided: oneSidedOf(setout, lune, loads.snow.leastNormalRad, tie),
+    oneSided: oneSidedOf(setout, lune, tie),
     piers,
     footing: footingForces(setout, lune, thrust, piers),
   };
@@ -80,11 +80,12 @@ function weightsOf(lune: Lune, masonry: number, dome: DomeSetout): DomeWeights {
   };
 }
 
-function oneSidedOf(setout: HouseSetout, lune: Lune, leastNormalRad: number, tie: PlacedTie | null): OneSided[] {
-  const { snowKpa, windKpa, seismicCoefficient } = setout.house.site;
+function oneSidedOf(setout: HouseSetout, lune: Lune, tie: PlacedTie | null): OneSided[] {
+  const { site } = setout.house;
+  const { snowKpa, windKpa, seismicCoefficient } = site;
   const coefficients = windCoefficientsOf(setout, lune.dome);
   const found: OneSided[] = [];
-  if (snowKpa) found.push(drift(lune, tie, snowKpa, leastNormalRad));
+  if (snowKpa) found.push(drift(lune, tie, site));
   if (windKpa && coefficients) found.push(wind(lune, tie, windKpa, coefficients));
   if (seismicCoefficient) found.push(earthquake(lune, tie, seismicCoefficient));
   return found;

@@ -1,5 +1,6 @@
-import { integrate } from '../math/quadrature.js';
-import { driftFactor, pressureOf } from './loads.js';
+import type { Site } from '../description/house.js';
+import { type DriftHeights, driftMoment, snowDrift } from './drift.js';
+import { pressureOf } from './loads.js';
 import type { Lune, LuneSection } from './lune.js';
 import { type Pair, type PairSection, pairFactor, pairLines, tiltCapacity } from './pair.js';
 import type { ThrustPoint } from './thrust.js';
@@ -16,6 +17,8 @@ export interface OneSided {
   readonly factor: number;
   /** Lines of thrust, windward and leeward; empty when none fits. */
   readonly lines: readonly [readonly ThrustPoint[], readonly ThrustPoint[]];
+  /** Of drifted snow, the greatest load on the plan, kPa; `null` otherwise. */
+  readonly peakKpa: number | null;
   /** Of an earthquake, the greatest part of the weight that may push; `null` otherwise. */
   readonly capacity: number | null;
 }
@@ -59,7 +62,7 @@ const tieOf = (tie: PlacedTie | null): Pair['tie'] =>
   tie && tie.strength > 0 ? { z: tie.z, most: tie.strength } : null;
 
 function judge(load: OneSidedLoad, pair: Pair, capacity: number | null = null): OneSided {
-  return { load, factor: pairFactor(pair), lines: pairLines(pair), capacity };
+  return { load, factor: pairFactor(pair), lines: pairLines(pair), capacity, peakKpa: null };
 }
 
 /** Dead load and an equivalent horizontal load of `coefficient` times it, towards the second half. */
@@ -82,33 +85,22 @@ export function earthquake(lune: Lune, tie: PlacedTie | null, coefficient: numbe
 
 const NOTHING = { weight: 0, moment: 0, push: 0, pushMoment: 0 };
 
-/**
- * Dead load and drifted snow: triangles on both halves, peak at the quarter points, half as high to windward.
- * EN 1991-1-3:2003, 5.3.5 case (ii), written for cylinders (from memory).
- */
-export function drift(lune: Lune, tie: PlacedTie | null, groundKpa: number, leastNormalRad: number): OneSided {
-  const { dome } = lune;
-  const outer = (s: LuneSection) => s.middle[0] + s.half[0];
-  const held = lune.sections.filter((s) => s.part === 'shell' && s.normalRad >= leastNormalRad);
-  const reach = Math.max(0, ...held.map(outer));
-  const peak = driftFactor(dome.profile.rise, 2 * dome.springingRadius) * groundKpa;
-  const shape = (r: number) => (r < reach / 2 ? (2 * r) / reach : Math.max(0, 2 - (2 * r) / reach));
+/** Dead load and drifted snow, by the standard that the loads are put together by: see `snowDrift`. */
+export function drift(lune: Lune, tie: PlacedTie | null, site: Site): OneSided {
+  const law = snowDrift(lune, site);
+  const reach = law.radii[2];
   const snowed =
-    (share: number): Burden =>
+    (kpa: DriftHeights): Burden =>
     (s) => {
-      if (reach === 0) return NOTHING;
-      const edge = s.part === 'shell' ? Math.min(outer(s), reach) : reach;
-      const load = (power: 1 | 2) => {
-        const density = (r: number) => shape(r) * (power === 1 ? r : r * r);
-        const middle = Math.min(edge, reach / 2);
-        return share * pressureOf(peak) * (integrate(density, 0, middle, 4) + integrate(density, middle, edge, 4));
-      };
+      const edge = s.part === 'shell' ? Math.min(s.middle[0] + s.half[0], reach) : reach;
+      const load = (power: 1 | 2) => pressureOf(driftMoment(law.radii, kpa, edge, power));
       return { weight: load(1), moment: load(2), push: 0, pushMoment: 0 };
     };
-  return judge('drifted snow', {
-    halves: [halfOf(lune, tie, snowed(0.5)), halfOf(lune, tie, snowed(1))],
+  const pair: Pair = {
+    halves: [halfOf(lune, tie, snowed(law.windward)), halfOf(lune, tie, snowed(law.leeward))],
     tie: tieOf(tie),
-  });
+  };
+  return { ...judge('drifted snow', pair), peakKpa: Math.max(...law.leeward) };
 }
 
 /**

@@ -1,4 +1,5 @@
 import { CAUTION } from '../base/cautions.js';
+import { figureText } from '../base/reader-units.js';
 import type { Table } from '../documents/table.js';
 import { DEG } from '../math/vec.js';
 import type { HouseSetout } from '../setout/house.js';
@@ -135,7 +136,7 @@ export function formTable(house: HouseSetout, calendar: Calendar, centres: reado
     columns: [
       countColumn('order', 'order of casting'),
       textColumn('arch', 'opening or passage'),
-      textColumn('form', 'form: head, width × rise (mm)'),
+      textColumn('form', 'form: head, width × rise'),
       countColumn('forms', 'forms of this kind to make'),
       numberColumn('depth', 'soffit, longest way through', site),
       countColumn('cast', 'cast or laid on day'),
@@ -146,7 +147,7 @@ export function formTable(house: HouseSetout, calendar: Calendar, centres: reado
       .map((arch, i) => ({
         order: i + 1,
         arch: arch.id,
-        form: arch.family,
+        form: arch.family.replace(/\d+/g, (mm) => figureText(Number(mm), 'mm', house.house.units)),
         forms: calendar.forms.find((f) => f.family === arch.family)?.forms ?? null,
         depth: site.of(depths.get(arch.id) ?? 0),
         cast: arch.day,

@@ -1,4 +1,5 @@
 import { CAUTION } from '../base/cautions.js';
+import { figureText } from '../base/reader-units.js';
 import type { Table } from '../documents/table.js';
 import { DEG } from '../math/vec.js';
 import type { HouseSetout } from '../setout/house.js';
@@ -17,6 +18,7 @@ const HOLD: Readonly<Record<CourseLaying['hold'], string>> = {
 /** One row a course, to pin up where the laying is done: how its bed leans and what holds each block till when. */
 export function layingTable(house: HouseSetout, courses: readonly CourseLaying[]): Table {
   const units = tableUnits(house.house.units);
+  const lift = (kg: number) => figureText(kg, 'kg', house.house.units);
   const mass = { ...units.mass, decimals: 1 };
   return {
     id: 'laying',
@@ -54,7 +56,7 @@ export function layingTable(house: HouseSetout, courses: readonly CourseLaying[]
       'Nothing is taken away before what stands under "until" has happened. Lay a ring from one side round without a break, close it the same day, wedge the last block.',
       `Weights: rope from the block's upper outer edge over the finished courses, the weight hanging free beside the wall, hung before the block is let go. Friction of the bed ${house.house.material.friction}, ${HANGING_FACTOR} times what statics asks, friction of the rope ${ROPE_FRICTION} lost; air-dry blocks: moist ones are heavier, and so must the weight be.`,
       "A closed ring carries itself. Courses that openings break can't close: their centering stays until the first closed ring above is closed and the arches are struck.",
-      `Lift: ${recommendedLiftKg(LAYING_LIFT).toFixed(1)} kg is what NIOSH 94-110 recommends for one person who sets two blocks a minute at chest height for two hours; over ${HIGH_RISK_KG} kg is high risk (HSE CIS 37). Dry blocks; on the day of demoulding they are as heavy as the column says.`,
+      `Lift: ${lift(recommendedLiftKg(LAYING_LIFT))} is what NIOSH 94-110 recommends for one person who sets two blocks a minute at chest height for two hours; over ${lift(HIGH_RISK_KG)} is high risk (HSE CIS 37). Dry blocks; on the day of demoulding they are as heavy as the column says.`,
       CAUTION.lifting,
       CAUTION.cement,
       CAUTION.cubes,

@@ -5,6 +5,7 @@ import type { Column } from '../documents/table.js';
 export interface Printed {
   readonly unit: string;
   readonly decimals: number;
+  readonly sixteenths?: true;
   of(value: number): number;
 }
 
@@ -29,6 +30,12 @@ export interface TableUnits {
   readonly dose: Printed;
   /** From kg/m3. */
   readonly density: Printed;
+  /** From kN. */
+  readonly force: Printed;
+  /** From kN/m. */
+  readonly lineForce: Printed;
+  /** From kPa. */
+  readonly pressure: Printed;
 }
 
 const METRIC: TableUnits = {
@@ -42,14 +49,19 @@ const METRIC: TableUnits = {
   liquid: { unit: 'L', decimals: 1, of: (l) => l },
   dose: { unit: 'mL', decimals: 0, of: (l) => l * 1000 },
   density: { unit: 'kg/m3', decimals: 0, of: (d) => d },
+  force: { unit: 'kN', decimals: 2, of: (kn) => kn },
+  lineForce: { unit: 'kN/m', decimals: 2, of: (knM) => knM },
+  pressure: { unit: 'kPa', decimals: 1, of: (kpa) => kpa },
 };
 
 const CUBIC_FOOT = 304.8 * 304.8 * 304.8;
+/** Pounds of force in a kN: 1 lbf = 4.4482216152605 N, exactly. */
+const POUNDS = 1000 / 4.4482216152605;
 
 // International foot and pound: 1 ft = 0.3048 m, 1 lb = 0.45359237 kg, exactly.
 const FEET: TableUnits = {
   length: { unit: 'in', decimals: 3, of: (mm) => mm / 25.4 },
-  site: { unit: 'in', decimals: 2, of: (mm) => Math.round((mm / 25.4) * 16) / 16 },
+  site: { unit: 'in', decimals: 4, sixteenths: true, of: (mm) => Math.round((mm / 25.4) * 16) / 16 },
   pieceVolume: { unit: 'ft3', decimals: 4, of: (v) => v / CUBIC_FOOT },
   volume: { unit: 'ft3', decimals: 3, of: (v) => v / CUBIC_FOOT },
   mass: { unit: 'lb', decimals: 2, of: (kg) => kg / 0.45359237 },
@@ -60,6 +72,9 @@ const FEET: TableUnits = {
   // US fluid ounce, a 128th of the gallon.
   dose: { unit: 'fl oz', decimals: 1, of: (l) => (l / 3.785411784) * 128 },
   density: { unit: 'lb/ft3', decimals: 1, of: (d) => (d * 0.028316846592) / 0.45359237 },
+  force: { unit: 'lbf', decimals: 0, of: (kn) => kn * POUNDS },
+  lineForce: { unit: 'lbf/ft', decimals: 0, of: (knM) => knM * POUNDS * 0.3048 },
+  pressure: { unit: 'psf', decimals: 0, of: (kpa) => kpa * POUNDS * 0.3048 * 0.3048 },
 };
 
 export const tableUnits = (units: LengthUnit): TableUnits => (units === 'ft' || units === 'in' ? FEET : METRIC);
@@ -73,10 +88,18 @@ export const degreesColumn = (key: string, label: string): Column => ({
   unit: 'deg',
   decimals: 3,
 });
-export const numberColumn = (key: string, label: string, { unit, decimals }: Printed): Column => ({
+export const numberColumn = (
+  key: string,
+  label: string,
+  { unit, decimals, sixteenths }: Omit<Printed, 'of'>,
+): Column => ({
   key,
   label,
   kind: 'number',
   unit,
   decimals,
+  ...(sixteenths && { sixteenths }),
 });
+
+/** Of what has no unit. */
+export const ratioColumn = (key: string, label: string): Column => ({ key, label, kind: 'number', decimals: 2 });

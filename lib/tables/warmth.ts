@@ -1,13 +1,17 @@
+import { inReaderUnits } from '../base/reader-units.js';
+import type { House } from '../description/house.js';
 import type { Table } from '../documents/table.js';
 import type { HouseSetout } from '../setout/house.js';
 import type { Warmth } from '../works/warmth.js';
 import { numberColumn, tableUnits, textColumn } from './units.js';
 
+type Shown = ReturnType<typeof inReaderUnits>;
+
 const MOIST =
   'Moist blocks insulate badly: saturated ones conduct up to six times as well as dry ones (Jerman and others 2013). Keep rain off until the render is on, let the shell dry before it is rendered, and use no vapour-tight paint outside.';
 
 /** Transmittances and losses, each with its formula and source. */
-export function warmthTable({ figures }: Warmth): Table {
+export function warmthTable(house: House, { figures }: Warmth): Table {
   return {
     id: 'warmth',
     title: 'Warmth',
@@ -19,16 +23,19 @@ export function warmthTable({ figures }: Warmth): Table {
       textColumn('source', 'source'),
       textColumn('limit', 'valid for'),
     ],
-    rows: figures.map(({ label, value, unit, formula, source, limit }) => ({
-      what: label,
-      value,
-      unit: unit === '1' ? null : unit,
-      formula,
-      source,
-      limit: limit ?? null,
-    })),
+    rows: figures.map(({ label, value, unit, formula, source, limit }) => {
+      const shown = inReaderUnits(value, unit, house.units);
+      return {
+        what: label,
+        value: shown.value,
+        unit: unit === '1' ? null : shown.unit,
+        formula,
+        source,
+        limit: limit ?? null,
+      };
+    }),
     notes: [
-      'Heat needed on a cold day, W = heat loss coefficient × (inside less outside temperature). An estimate to compare houses by, not a heating design.',
+      'Heat needed on a cold day, W = heat loss coefficient × (inside less outside temperature); Btu/h and °F where the table has them. An estimate to compare houses by, not a heating design.',
       MOIST,
     ],
   };
@@ -36,21 +43,23 @@ export function warmthTable({ figures }: Warmth): Table {
 
 /** Layers of the shell, from the inside out. */
 export function layerTable(house: HouseSetout, { layers }: Warmth): Table {
-  const { site } = tableUnits(house.house.units);
+  const { units } = house.house;
+  const { site } = tableUnits(units);
+  const [ease, hindrance] = ['W/(m K)', 'm2 K/W'].map((unit) => inReaderUnits(1, unit, units)) as [Shown, Shown];
   return {
     id: 'layers',
     title: 'Layers of the shell',
     columns: [
       textColumn('layer', 'layer, from the inside out'),
       numberColumn('thickness', 'thickness', site),
-      { key: 'conductivity', label: 'conductivity', kind: 'number', unit: 'W/(m K)', decimals: 3 },
-      { key: 'resistance', label: 'resistance', kind: 'number', unit: 'm2 K/W', decimals: 3 },
+      { key: 'conductivity', label: 'conductivity', kind: 'number', unit: ease.unit, decimals: 3 },
+      { key: 'resistance', label: 'resistance', kind: 'number', unit: hindrance.unit, decimals: 3 },
     ],
     rows: layers.map(({ name, thickness, conductivity }) => ({
       layer: name,
       thickness: site.of(thickness),
-      conductivity,
-      resistance: thickness / 1000 / conductivity,
+      conductivity: conductivity * ease.value,
+      resistance: (thickness / 1000 / conductivity) * hindrance.value,
     })),
     notes: [
       house.house.warmth.conductivity === null

@@ -3,7 +3,7 @@ import { nicheBack } from '../masonry/arch-volumes.js';
 import { bearingColumn, type ColumnBody, fullTurn } from '../masonry/column.js';
 import type { Cutter } from '../masonry/cutter.js';
 import { sectionCutter, shellCutter } from '../masonry/cutter.js';
-import { cutVolume } from '../masonry/measure.js';
+import { cutArea } from '../masonry/measure.js';
 import { type Depth, onSurface, prismVolume, sectionBreaks } from '../masonry/prism.js';
 import { edgeAt, edgeLength } from '../math/curves.js';
 import { cos, sin, square } from '../math/elementary.js';
@@ -87,7 +87,7 @@ function revolvedArea(
     const near = cutters.filter(
       (c) => c.highZ > low.z + depth * sin(low.normalRad) - 1 && c.lowZ < top.z + depth * sin(top.normalRad) + 1,
     );
-    sum += cutVolume(revolved(span, s, depth, fullTurn(near, narrowest)), near);
+    sum += cutArea(revolved(span, s, depth, fullTurn(near, narrowest)), near);
   }
   return sum;
 }

@@ -60,6 +60,7 @@ export interface BillLine {
   readonly missing: string;
 }
 
+/** What the materials cost by the description's prices. */
 export interface Bill {
   readonly currency: string;
   readonly lines: readonly BillLine[];

@@ -37,6 +37,7 @@ export interface CalendarDay {
   readonly closed: readonly string[];
 }
 
+/** What is cast, struck and laid on each day. */
 export interface Calendar {
   /** Pours of a day, as mixer and crew allow; less than 1 when they allow none, and then nothing is planned. */
   readonly poursPerDay: number;

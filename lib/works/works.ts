@@ -8,7 +8,6 @@ import { type Calendar, calendarOf, courseMould, type MouldOf } from './calendar
 import { type Centre, centresOf } from './centering.js';
 import { mixChecks } from './mix.js';
 import { type Quantity, quantitiesOf, type RingSteelKg } from './quantities.js';
-import { type Warmth, warmthOf } from './warmth.js';
 
 /** What crew and owner need beside the blocks. */
 export interface Works {
@@ -19,9 +18,9 @@ export interface Works {
   /** Fresh mix for everything that is cast of it, waste included. */
   readonly mixLitres: number;
   readonly bill: Bill;
-  readonly warmth: Warmth;
 }
 
+/** What the works need of other stages. */
 export interface WorksOptions {
   /** Which mould each block is cast in; one for each course when missing. */
   readonly mouldOf?: MouldOf;
@@ -29,6 +28,7 @@ export interface WorksOptions {
   readonly ringSteelKg?: RingSteelKg;
 }
 
+/** Centering, calendar, quantities, bill and warmth of a laid house. */
 export function worksOf(house: HouseSetout, laid: LaidHouse, balance: Balance, options: WorksOptions = {}): Works {
   const centres = centresOf(house);
   const calendar = calendarOf(house, laid, options.mouldOf ?? courseMould);
@@ -42,7 +42,6 @@ export function worksOf(house: HouseSetout, laid: LaidHouse, balance: Balance, o
     quantities,
     mixLitres: mix * 1000,
     bill: billOf(house.house, quantities),
-    warmth: warmthOf(house),
   };
 }
 

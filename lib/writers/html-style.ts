@@ -42,5 +42,8 @@ svg .tension { fill: #e9a3a8; stroke: #a31621; stroke-width: 1; }
 svg .outline { fill: none; stroke: #1d2327; stroke-width: 1.75; }
 svg .dashed { fill: none; stroke: #1d2327; stroke-width: 1; stroke-dasharray: 5 3; }
 svg .thrust { fill: none; stroke: #a31621; stroke-width: 2.25; stroke-linejoin: round; }
-@media print { body { max-width: none; padding: 0; font-size: 10.5pt; } a { text-decoration: none; } }
+h2, h3 { break-after: avoid; }
+tr, .cautions { break-inside: avoid; }
+@page { margin: 14mm; }
+@media print { html { font-size: 9.5pt; } body { max-width: none; padding: 0; font-size: 1rem; } a { text-decoration: none; } .check { margin: .5rem 0; padding: .35rem .7rem; } td, th { padding-top: .15rem; padding-bottom: .15rem; } }
 `;

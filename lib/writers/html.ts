@@ -1,4 +1,6 @@
 import type { Check, Figure } from '../base/figures.js';
+import { figureText, inReaderUnits } from '../base/reader-units.js';
+import type { LengthUnit } from '../base/units.js';
 import type { Diagram, DiagramShape, Report, ReportSection } from '../documents/report.js';
 import { STYLE } from './html-style.js';
 import { escaped } from './markup.js';
@@ -27,7 +29,7 @@ export function writeHtml(report: Report): Uint8Array {
     ...report.summary.map((text) => `<p>${escaped(text)}</p>`),
     cautions(report.cautions),
     overview(numbered),
-    ...report.sections.map((one) => section(one, numbered)),
+    ...report.sections.map((one) => section(one, numbered, report.units)),
     cautions(report.cautions),
     '</body>',
     '</html>',
@@ -54,21 +56,25 @@ function overview(numbered: ReadonlyMap<Check, string>): string {
   return `<h2>All checks: ${tally}</h2>\n<table class="all"><thead><tr><th>state</th><th>what is checked</th><th class="number">demand / capacity</th></tr></thead><tbody>\n${rows.join('\n')}\n</tbody></table>`;
 }
 
-function section({ title, texts, diagrams, checks }: ReportSection, numbered: ReadonlyMap<Check, string>): string {
+function section(
+  { title, texts, diagrams, checks }: ReportSection,
+  numbered: ReadonlyMap<Check, string>,
+  units: LengthUnit,
+): string {
   if (checks.length + texts.length + diagrams.length === 0) return '';
   return [
     `<section><h2>${escaped(title)}</h2>`,
     ...texts.map((text) => `<p>${escaped(text)}</p>`),
     ...diagrams.map(figure),
-    ...checks.map((check) => card(check, numbered.get(check) ?? '')),
+    ...checks.map((check) => card(check, numbered.get(check) ?? '', units)),
     '</section>',
   ].join('\n');
 }
 
-function card(check: Check, anchor: string): string {
+function card(check: Check, anchor: string, units: LengthUnit): string {
   const rows = [
-    ...(check.demand ? [row('demand', check.demand)] : []),
-    ...(check.capacity ? [row('capacity', check.capacity)] : []),
+    ...(check.demand ? [row('demand', check.demand, units)] : []),
+    ...(check.capacity ? [row('capacity', check.capacity, units)] : []),
   ];
   const ratio = ratioText(check);
   return [
@@ -84,18 +90,24 @@ function card(check: Check, anchor: string): string {
     .join('\n');
 }
 
-function row(role: string, figure: Figure): string {
-  const inputs = Object.entries(figure.inputs).map(
-    ([name, value]) => `${name} = ${typeof value === 'number' ? numberText(value) : value}`,
-  );
+function row(role: string, figure: Figure, units: LengthUnit): string {
+  const inputs = Object.entries(figure.inputs)
+    .filter(([, value]) => value !== '')
+    .map(([name, value]) => `${name} = ${typeof value === 'number' ? numberText(value) : value}`);
   const how = [
     figure.formula,
     ...(inputs.length > 0 ? [`with ${inputs.join('; ')}`] : []),
     `source: ${figure.source}`,
     ...(figure.limit === undefined ? [] : [`limit: ${figure.limit}`]),
   ];
-  const unit = figure.unit === '1' ? '' : ` ${escaped(figure.unit)}`;
-  return `<tr><td class="label"><span class="small">${role}</span><br>${escaped(figure.label)}</td><td class="number">${numberText(figure.value)}${unit}</td><td class="how">${how.map((text) => `<span>${escaped(text)}</span>`).join('')}</td></tr>`;
+  const si = `${numberText(figure.value)}${figure.unit === '1' ? '' : ` ${figure.unit}`}`;
+  // Formulas and their inputs are in SI, so that the figure stands in it as well.
+  const shown =
+    inReaderUnits(figure.value, figure.unit, units).unit === figure.unit
+      ? si
+      : figureText(figure.value, figure.unit, units, 4);
+  const also = shown === si ? '' : `<br><span class="small">${escaped(si)}</span>`;
+  return `<tr><td class="label"><span class="small">${role}</span><br>${escaped(figure.label)}</td><td class="number">${escaped(shown)}${also}</td><td class="how">${how.map((text) => `<span>${escaped(text)}</span>`).join('')}</td></tr>`;
 }
 
 /** Four digits, without a power of ten where people would write none. */

@@ -7,6 +7,7 @@ import { drawWith } from './pen.js';
 
 export type { PdfSource } from './pdf/source.js';
 
+/** What a PDF's properties say. */
 export interface PdfInfo {
   readonly title: string;
   readonly author: string;

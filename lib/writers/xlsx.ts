@@ -3,9 +3,8 @@ import writeWorkbook, { type CellObject, type Row, type Sheet } from 'write-exce
 import { oneLine } from '../documents/plain-text.js';
 import type { Cell, Column, Table } from '../documents/table.js';
 import { auditTable, columnHead } from '../documents/table-audit.js';
+import { ZIP_TIME } from './zip-time.js';
 
-/** Local time without a zone, as zip archives keep it: the earliest they can. */
-const ZIP_TIME = '1980-01-01T00:00:00';
 /** Characters that a cell of a column is at least and at most wide. */
 const WIDTH: readonly [number, number] = [8, 60];
 /** Longest name of a sheet, and what it may not hold. */
@@ -47,6 +46,7 @@ const text = (value: string): CellObject => ({ value: oneLine(value), type: Stri
 function cellOf(cell: Cell, column: Column): CellObject | null {
   if (cell === null) return null;
   if (typeof cell === 'string') return text(cell);
+  if (column.sixteenths) return { value: cell, type: Number, format: '# ??/16' };
   const decimals = column.kind === 'integer' ? 0 : (column.decimals ?? 3);
   return { value: cell, type: Number, format: decimals > 0 ? `0.${'0'.repeat(decimals)}` : '0' };
 }

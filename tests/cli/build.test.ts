@@ -96,7 +96,8 @@ describe('build', () => {
   ])('refuses an output folder %s: exit 5, nothing written', (_, output) => {
     const { code, out, err } = run('build', 'house.yaml', '-o', output);
     expect({ code, out }).toEqual({ code: 5, out: '' });
-    expect(err).toMatch(/^ringcourse: .+\.\n {4}.+\.\n$/m);
+    // Nothing was computed before.
+    expect(err).toMatch(/^ringcourse: .+\.\n {4}.+\.\n$/);
     expect(readdirSync(temporary.path)).toEqual(['house.yaml']);
     expect(readFileSync(at('house.yaml'), 'utf8')).toBe(HOUSE);
   });
@@ -134,7 +135,7 @@ describe('check', () => {
 describe('new', () => {
   it('writes a description that builds, and never over a file', () => {
     const { code, out } = run('new', 'first.yaml');
-    expect({ code, out }).toEqual({ code: 0, out: 'Wrote first.yaml. Next: ringcourse build first.yaml -o out\n' });
+    expect({ code, out }).toEqual({ code: 0, out: 'Wrote first.yaml\n' });
     expect(run('build', 'first.yaml', '-o', 'out').code).toBe(0);
     const again = run('new', 'house.yaml');
     expect(again.code).toBe(5);
@@ -166,8 +167,8 @@ describe('table', () => {
     expect(written.map((file) => file.replace('.csv', '')).sort()).toEqual([...names].sort());
     for (const name of ['blocks', 'radius-pole', 'bill']) {
       const text = run('table', 'house.yaml', name);
-      const csv = run('table', 'house.yaml', name, '--format', 'csv');
-      const json = run('table', 'house.yaml', name, '--format', 'json');
+      const csv = run('table', 'house.yaml', name, '--csv');
+      const json = run('table', 'house.yaml', name, '--json');
       expect([text.code, csv.code, json.code]).toEqual([0, 0, 0]);
       expect(JSON.parse(json.out)).toMatchObject({ id: name });
       expect(csv.out).toContain(',');
@@ -179,7 +180,7 @@ describe('table', () => {
     run('build', 'house.yaml', '-o', 'out', '--only', 'tables');
     for (const name of ['blocks', 'calendar']) {
       const path = `tables/${name}.csv`;
-      expect(run('table', 'house.yaml', name, '--format', 'csv').out).toBe(readFileSync(at(`out/${path}`), 'utf8'));
+      expect(run('table', 'house.yaml', name, '--csv').out).toBe(readFileSync(at(`out/${path}`), 'utf8'));
     }
   });
 
@@ -187,8 +188,5 @@ describe('table', () => {
     const { code, err } = run('table', 'house.yaml', 'blokcs');
     expect(code).toBe(2);
     expect(err).toContain('Did you mean blocks?');
-    const format = run('table', 'house.yaml', 'blocks', '--format', 'jsn');
-    expect({ code: format.code, out: format.out }).toEqual({ code: 2, out: '' });
-    expect(format.err).toContain('Did you mean json?');
   });
 });

@@ -8,7 +8,11 @@ const temporary = temporaryFolder();
 describe('a call that can not be followed', () => {
   it.each([
     [['biuld', 'house.yaml'], 'There is no command biuld.', 'Did you mean build?'],
-    [['frobnicate'], 'There is no command frobnicate.', 'There are: build, check, new, schema, table, tables.'],
+    [
+      ['frobnicate'],
+      'There is no command frobnicate.',
+      'There are: new, check, build, watch, vary, compare, tables, table, schema, completion.',
+    ],
     [['--bogus'], 'There is no option --bogus here.', '"ringcourse --help" tells how it is called.'],
     [['build', 'a.yaml'], 'Option --output is missing.', '"ringcourse build --help" tells'],
     [['build', '-o', 'out'], 'The name of a file is missing.', '"ringcourse build --help" tells'],
@@ -23,7 +27,7 @@ describe('a call that can not be followed', () => {
     ],
     [['build', 'a.yaml', '-o', 'out', '--only', ','], '--only doesn\'t know "".', 'It knows: drawings,'],
     [['build', 'a.yaml', '-o', ''], 'The name of the output folder is missing.', 'Name one after -o.'],
-    [['build', '-', '-o', 'out'], 'The name of the description file is missing.', 'Name a file.'],
+    [['table', 'a.yaml'], 'A name is missing: ringcourse table <file> <name>.', '"ringcourse table --help" tells'],
     [['check'], 'The name of a file is missing.', '"ringcourse check --help" tells'],
     [
       ['check', 'a.yaml', '--__proto__', 'x'],
@@ -42,7 +46,18 @@ describe('a call that can not be followed', () => {
   it('with no command at all is answered with the help, on stderr', () => {
     const { code, out, err } = ringcourse(temporary.path);
     expect({ code, out }).toEqual({ code: 2, out: '' });
-    for (const command of ['build', 'check', 'new', 'schema', 'table', 'tables'])
+    for (const command of [
+      'build',
+      'check',
+      'new',
+      'schema',
+      'table',
+      'tables',
+      'watch',
+      'vary',
+      'compare',
+      'completion',
+    ])
       expect(err).toContain(`ringcourse ${command}`);
   });
 });

@@ -20,7 +20,17 @@ describe('checks of the set-out', () => {
 
   it('tell at which scale the wall can be printed', () => {
     expect(check('print-thickness')?.state).toBe('ok');
-    const thin = check('print-thickness', { print: { scale: 500, bed: [220, 220, 250], thinnest: 1.2 } });
+    const thin = check('print-thickness', {
+      print: {
+        scale: 500,
+        bed: [220, 220, 250],
+        thinnest: 1.2,
+        nozzle: 0.4,
+        clearance: 0.15,
+        roof: 'above openings',
+        looseBlocks: null,
+      },
+    });
     expect(thin?.state).toBe('attention');
     // 250 mm at 1:208 is 1.202 mm.
     expect(thin?.advice).toContain('1:208');

@@ -169,7 +169,15 @@ const EXPECTED: House = {
     door: 1.8,
     airChanges: 0.5,
   },
-  print: { scale: 50, bed: [220, 220, 250], thinnest: 1.2 },
+  print: {
+    scale: 50,
+    bed: [220, 220, 250],
+    thinnest: 1.2,
+    nozzle: 0.4,
+    clearance: 0.15,
+    roof: 'above openings',
+    looseBlocks: null,
+  },
   prices: { currency: 'EUR', items: { cement: { amount: 25, unit: 'kg', price: 6.2 } } },
 };
 

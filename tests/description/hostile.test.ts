@@ -47,7 +47,7 @@ describe('files made to hurt', () => {
   test('aliases that unfold to a billion values are not unfolded', () => {
     const levels = Array.from({ length: 12 }, (_, i) => `l${i + 1}: &l${i + 1} [${`*l${i}, `.repeat(9)}1]`);
     const codes = codesOf(withHall(`l0: &l0 [1]\n${levels.join('\n')}`));
-    expect(new Set(codes)).toEqual(new Set(['yaml-alias', 'problems-more']));
+    expect(codes).toEqual(['yaml-expansion']);
   });
 
   test.each([

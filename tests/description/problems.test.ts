@@ -1,5 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { DescriptionError } from '../../lib/base/problems.js';
+import { drawHouse } from '../../lib/deliver/drawings.js';
 import { CODES, type ProblemCode } from '../../lib/description/codes.js';
+import { readDescription } from '../../lib/description/read.js';
 import { marked, opening, passage, problemsOf, withDomes, withHall } from './helpers.js';
 
 /** One wrong description for each way to be wrong; ‸ stands where the problem must be told. */
@@ -16,6 +19,19 @@ const CASES: readonly (readonly [code: ProblemCode, text: string])[] = [
   ['file-documents', `${withHall()}‸---\n${withHall()}`],
   ['nesting-too-deep', `‸domes: ${'['.repeat(200)}`],
   ['yaml-alias', withHall('footing: { width: &w 0.5, depth: ‸*w }')],
+  [
+    'yaml-expansion',
+    withHall(
+      `a0: &a0 [x, x, x, x, x, x, x, x, x, x]\n${[1, 2, 3, 4, 5]
+        .map(
+          (n) =>
+            `a${n}: &a${n} [${n === 4 ? '‸' : ''}${Array(10)
+              .fill(`*a${n - 1}`)
+              .join(', ')}]`,
+        )
+        .join('\n')}`,
+    ),
+  ],
   ['yaml-tag', withHall('slab: { thickness: !!float ‸0.1 }')],
   ['yaml-merge', withHall('slab: { ‸<<: { thickness: 0.1 } }')],
 
@@ -63,6 +79,8 @@ const CASES: readonly (readonly [code: ProblemCode, text: string])[] = [
   ['list-length', 'format: 1\ndomes: ‸[]'],
   ['list-length', withHall('', 'radius: 3, at: ‸[1, 2, 3]')],
   ['list-length', withHall('site: { plot: ‸[[0, 0], [1, 1]] }')],
+  ['format-unknown', 'format: ‸0\ndomes: [{ id: hall, radius: 3 }]'],
+  ['format-unknown', 'format: ‸one\ndomes: [{ id: hall, radius: 3 }]'],
   ['format-unknown', 'format: ‸2\ndomes: [{ id: hall, radius: 3 }]'],
   ['date-unreal', withHall('project: { date: ‸2026-02-30 }')],
   ['date-unreal', withHall('project: { date: ‸4 May 2026 }')],
@@ -316,14 +334,29 @@ describe('every problem is told once, where it is, and how to mend it', () => {
     );
   });
 
+  test('a later format is told from what is none', () => {
+    const told = (format: string) => problemsOf(`format: ${format}\ndomes: [{ id: hall, radius: 3 }]`)[0];
+    expect(told('2')).toMatchObject({ message: expect.stringContaining('format 2, which a later version') });
+    expect(told('2')?.mend).toMatch(/Install a later version, or write `format: 1`/);
+    expect(told('0')?.mend).toBe('Write `format: 1`.');
+  });
+
   test('and says so when there are more than anyone mends at once', () => {
     const problems = problemsOf(withHall(Array.from({ length: 130 }, (_, i) => `stray-${i}: 1`).join('\n')));
     expect(problems).toHaveLength(101);
     expect(problems[100]).toMatchObject({ code: 'problems-more', message: 'There are 30 more problems.' });
   });
 
+  test('and a house that no sheet takes is refused when it is drawn', async () => {
+    const house = readDescription(withDomes('{ id: lab, radius: 3, at: [900, 0] }'), 'house.yaml');
+    const told = await drawHouse(house).catch((error) => (error instanceof DescriptionError ? error.problems : error));
+    expect(told).toMatchObject([{ code: 'drawing-too-large', path: 'domes' }]);
+  });
+
+  // Those of `--set` have theirs in overrides.test.ts.
   test('no code is without a case', () => {
-    const provoked = new Set<string>([...CASES.map(([code]) => code), 'problems-more']);
+    const others = ['problems-more', 'drawing-too-large', 'set-unreadable', 'set-nowhere'];
+    const provoked = new Set<string>([...CASES.map(([code]) => code), ...others]);
     expect(Object.keys(CODES).filter((code) => !provoked.has(code))).toEqual([]);
   });
 });

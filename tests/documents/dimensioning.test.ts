@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { dimensionText, dimensionTextFits, expandDimension, measureOf } from '../../lib/documents/dimensioning.js';
-import type { DimensionPrimitive } from '../../lib/documents/drawing.js';
+import type { AngleDimension, DimensionPrimitive } from '../../lib/documents/drawing.js';
 import { boxCorners, readableDeg, type TextBox } from '../../lib/documents/expansion.js';
 import { expandLeader, expandLevel } from '../../lib/documents/marks.js';
 import { segmentAt } from '../../lib/documents/segments.js';
@@ -19,7 +19,7 @@ const onCircle = (r: number, deg: number): Vec2 => [
   r * Math.cos((deg * Math.PI) / 180),
   r * Math.sin((deg * Math.PI) / 180),
 ];
-const angle = (fromDeg: number, toDeg: number, r: number): DimensionPrimitive => ({
+const angle = (fromDeg: number, toDeg: number, r: number): AngleDimension => ({
   kind: 'dimension',
   type: 'angle',
   centre: [0, 0],
@@ -47,6 +47,9 @@ describe('measureOf', () => {
       'Ø6000',
     );
     expect(dimensionText(angle(10, 32.5, 1000), 'feet-inches')).toBe('22.5°');
+    // A quarter of a circle of radius 2000 / π · 2 is 2000 long.
+    const quarter = { ...angle(20, 110, 1000), type: 'arc', from: onCircle(4000 / Math.PI, 20) } as const;
+    expect(dimensionText(quarter, 'metric')).toBe('arc 2000');
   });
 });
 
@@ -92,6 +95,12 @@ describe('expandDimension', () => {
           line: onCircle(500, deg + 90),
           spill: 'from',
         },
+        ...(['out-from', 'out-to'] as const).flatMap((spill) =>
+          [1, -1].map((side): DimensionPrimitive => {
+            const across = onCircle(side * 500, deg + 90);
+            return { kind: 'dimension', type: 'aligned', from: [0, 0], to: onCircle(100, deg), line: across, spill };
+          }),
+        ),
         { kind: 'dimension', type: 'radius', centre: [50, 80], on: [50 + to[0], 80 + to[1]] },
         { kind: 'dimension', type: 'radius', centre: [50, 80], on: [50 + to[0] / 20, 80 + to[1] / 20] },
         { kind: 'dimension', type: 'diameter', centre: [50, 80], on: [50 + to[0] / 20, 80 + to[1] / 20] },
@@ -99,6 +108,8 @@ describe('expandDimension', () => {
         angle(deg, deg + 40, 2000),
         angle(deg, deg + 2, 2000),
         angle(deg, deg + 170, 500),
+        { ...angle(deg, deg + 40, 2000), type: 'arc' },
+        { ...angle(deg, deg + 2, 2000), type: 'arc' },
       ];
     }),
   ];
@@ -130,6 +141,10 @@ describe('expandDimension', () => {
       .texts[0] as TextBox;
     expect(fromEnd).toMatchObject({ anchor: 'right' });
     expect(fromEnd.at[0]).toBeLessThan(0);
+    // On a leader it stands farther from what is measured than the dimension line.
+    const onLeader = expandDimension({ ...tight, spill: 'out-to' } as DimensionPrimitive, 50, 'metric');
+    expect(Math.max(...boxCorners(onLeader.texts[0] as TextBox).map((p) => p[1]))).toBeLessThan(-500);
+    expect(onLeader.strokes.some((s) => segmentAt(s.segment, 0)[0] === 50)).toBe(true);
   });
 
   it('keeps off the object: extension lines begin away from the points and pass the dimension line', () => {

@@ -13,6 +13,8 @@ import type { Vec2 } from '../../lib/math/vec.js';
 import { setOutHouse } from '../../lib/setout/house.js';
 import { domeOf, houseOf, openingOf } from '../tools/house.js';
 import { samples, variety } from './houses.js';
+import { clashesOf } from './reading.js';
+import { missingOn } from './required.js';
 
 const textsOn = (sheet: Sheet): TextBox[] =>
   sheetForm(sheet).flatMap((p) => (p.kind === 'text' ? [textBox(p.text, p.at, p.anchor, p.heightMm)] : []));
@@ -69,6 +71,8 @@ describe('the sheets of a house', () => {
         });
       });
 
+      expect(missingOn(sheets, house)).toEqual([]);
+      expect(views.flatMap(clashesOf)).toEqual([]);
       const all = sheets.flatMap(textsOn).map((t) => t.text);
       for (const { opening } of house.arches) expect(all).toContain(opening.id);
       for (const dome of house.domes) expect(all).toContain(dome.id);

@@ -1,5 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { circleEdge, type Edge, edgeLength, lineEdge, loopsArea } from '../../lib/math/curves.js';
+import {
+  arcEdge,
+  circleEdge,
+  type Edge,
+  edgeEnd,
+  edgeLength,
+  edgeStart,
+  lineEdge,
+  loopsArea,
+} from '../../lib/math/curves.js';
 import { bordersOf, type PlanarOptions, regionOf, splitEdges } from '../../lib/math/planar.js';
 import { chainEdges } from '../../lib/math/planar-chain.js';
 import type { Vec2 } from '../../lib/math/vec.js';
@@ -112,6 +121,30 @@ describe('planar regions', () => {
     const found = area(edges, inside);
     expect(found.area).toBeCloseTo(200, 9);
     expect(found.loops.map((l) => l.length)).toEqual([4, 4]);
+  });
+
+  it('a nearly straight arc meets a circle where the chord’s closed form has it, whichever is asked first', () => {
+    // A circle about the origin, and one of 100 km or more whose nearest point to it lies at (x, 0).
+    const [r, x] = [3000, 1200];
+    for (const radius of [1e7, 1e8, 1e9]) {
+      const flat = arcEdge([x + radius, 0], radius, Math.PI - 5000 / radius, Math.PI + 5000 / radius);
+      const circle = circleEdge([0, 0], r);
+      // Radical line of the two circles, arranged without differences of great squares.
+      const at = (x * x + 2 * x * radius + r * r) / (2 * (x + radius));
+      const wanted = [1, -1].map((side): Vec2 => [at, side * Math.sqrt(r * r - at * at)]);
+      for (const [a, b] of [
+        [flat, circle],
+        [circle, flat],
+      ] as const) {
+        const ends = splitEdges([a, b], OPTIONS.tolerance).flatMap((e) => [edgeStart(e), edgeEnd(e)]);
+        for (const [px, py] of wanted) {
+          const near = ends.filter((p) => Math.hypot(p[0] - px, p[1] - py) < 1);
+          // Two pieces of each curve end there, all within a rounding of the great radius.
+          expect(near).toHaveLength(4);
+          for (const p of near) expect(Math.hypot(p[0] - px, p[1] - py)).toBeLessThan(1e-6);
+        }
+      }
+    }
   });
 
   it('a tangent line splits a circle once, not twice', () => {

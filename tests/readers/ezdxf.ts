@@ -1,4 +1,7 @@
 import { fileURLToPath } from 'node:url';
+import { turnOf } from '../../lib/documents/dimension-arcs.js';
+import { measureOf } from '../../lib/documents/dimensioning.js';
+import type { DimensionPrimitive } from '../../lib/documents/drawing.js';
 import { readWith } from './run.js';
 
 export interface PatternLine {
@@ -73,3 +76,7 @@ export function readByEzdxf(dxf: Uint8Array): DxfReading {
   const python = { command: '/usr/bin/python3', args: [SCRIPT], debianPackage: 'python3-ezdxf' };
   return JSON.parse(readWith(python, { name: 'drawing.dxf', bytes: dxf })) as DxfReading;
 }
+
+/** What the reader measures of a dimension: it knows no lengths of arcs, and takes their angle, in degrees. */
+export const measureAsRead = (dim: DimensionPrimitive): number =>
+  dim.type === 'arc' ? (turnOf(dim) * 180) / Math.PI : measureOf(dim);

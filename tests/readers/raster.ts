@@ -71,3 +71,30 @@ function hasInk(ink: Ink, x: number, y: number, reach: number): boolean {
       if (ink.dark[v * ink.width + u]) return true;
   return false;
 }
+
+/** A PNG as MuPDF (Debian's mupdf-tools) reads it: its size, and the red, green and blue of each pixel. */
+export function pixelsOf(png: Uint8Array): {
+  readonly width: number;
+  readonly height: number;
+  readonly at: (x: number, y: number) => readonly [number, number, number];
+} {
+  const program = {
+    command: 'mutool',
+    debianPackage: 'mupdf-tools',
+    // A picture's page is as large as its pixels at 96 to the inch.
+    args: (input: string, output: string) => ['draw', '-q', '-A', '0', '-c', 'rgb', '-r', '96', '-o', output, input],
+  };
+  const ppm = convertWith(program, { name: 'in.png', bytes: png }, 'picture.ppm');
+  const head = /^P6\s+(\d+)\s+(\d+)\s+255\s/.exec(new TextDecoder('latin1').decode(ppm.subarray(0, 40)));
+  if (!head) throw new Error('mutool gave no picture.');
+  const [width, height] = [Number(head[1]), Number(head[2])];
+  const start = head[0].length;
+  return {
+    width,
+    height,
+    at: (x, y) => {
+      const k = start + 3 * (y * width + x);
+      return [ppm[k] as number, ppm[k + 1] as number, ppm[k + 2] as number];
+    },
+  };
+}

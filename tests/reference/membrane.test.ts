@@ -118,6 +118,66 @@ describe('oculus of half angle 15 degrees with a lantern of 1.2 kN/m, sphere R 5
   });
 });
 
+describe('closed forms, within 1e-6', () => {
+  const [R, q, p, P, cut] = [5, 2, 1.5, 1.2, 15 * DEG];
+  const same = (value: number, wanted: number) =>
+    expect(Math.abs(value - wanted)).toBeLessThan(1e-6 * Math.max(1, Math.abs(wanted)));
+  const both = (found: MembraneForces, meridian: number, hoop: number) => {
+    same(found.meridian, meridian);
+    same(found.hoop, hoop);
+  };
+
+  it.each([20, 33, 47, 61, 74, 88])('sphere, whole and with oculus and lantern, at %d degrees', (deg) => {
+    const [c, s2] = [Math.cos(deg * DEG), Math.sin(deg * DEG) ** 2];
+    both(at(sphere(R), dead(q), deg), (-q * R) / (1 + c), -q * R * (c - 1 / (1 + c)));
+    both(at(sphere(R), snow(p), deg), (-p * R) / 2, ((-p * R) / 2) * Math.cos(2 * deg * DEG));
+    const own = (-q * R * (Math.cos(cut) - c)) / s2;
+    const lantern = (P * Math.sin(cut)) / s2;
+    both(at(sphere(R, cut), dead(q, P), deg), own - lantern, -q * R * c - own + lantern);
+    const snowed = ((-p * R) / 2) * (1 - Math.sin(cut) ** 2 / s2);
+    both(at(sphere(R, cut), snow(p), deg), snowed, -p * R * c * c - snowed);
+  });
+
+  it.each([15, 40, 60])('paraboloid, ellipsoid and pointed dome at %d degrees', (deg) => {
+    const [c, s] = [Math.cos(deg * DEG), Math.sin(deg * DEG)];
+    const a = 4;
+    const bowl = surfaceOf(
+      (x) => a / Math.cos(x) ** 3,
+      (x) => a * Math.tan(x),
+      0,
+      60 * DEG,
+    );
+    both(
+      at(bowl, dead(q), deg),
+      ((-q * a) / 3) * ((1 - c ** 3) / (s * s * c * c)),
+      ((-q * a) / 3) * ((2 - 3 * c * c + c ** 3) / (s * s)),
+    );
+    both(at(bowl, snow(p), deg), (-p * a) / (2 * c), ((-p * a) / 2) * c);
+    const width = (x: number) => Math.sqrt(25 * Math.sin(x) ** 2 + 9 * Math.cos(x) ** 2);
+    const oblate = surfaceOf(
+      (x) => 225 / width(x) ** 3,
+      (x) => (25 / width(x)) * Math.sin(x),
+      0,
+      Math.PI / 2,
+    );
+    const [r1, r2] = [225 / width(deg * DEG) ** 3, 25 / width(deg * DEG)];
+    both(at(oblate, snow(p), deg), (-p * r2) / 2, -p * r2 * (c * c - r2 / (2 * r1)));
+    const [arc, from] = [6, 10 * DEG];
+    const [s0, c0, turn] = [Math.sin(from), Math.cos(from), deg * DEG - from];
+    const pointed = surfaceOf(
+      () => arc,
+      (x) => arc * (Math.sin(x) - s0),
+      from,
+      Math.PI / 2,
+    );
+    both(
+      at(pointed, dead(q), deg),
+      (-q * arc * (c0 - c - turn * s0)) / ((s - s0) * s),
+      ((-q * arc) / (s * s)) * (turn * s0 - (c0 - c) + (s - s0) * c * s),
+    );
+  });
+});
+
 describe('worked domes of published design sheets', () => {
   it.each([
     [5, 41.083292, -40.614884],

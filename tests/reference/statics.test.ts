@@ -2,12 +2,15 @@ import { describe, expect, it } from 'vitest';
 import { parseQuantity } from '../../lib/base/quantities.js';
 import { GRAVITY } from '../../lib/base/units.js';
 import { setOutHouse } from '../../lib/setout/house.js';
-import { designEffect, driftFactor } from '../../lib/statics/loads.js';
+import { driftFactor, driftMoment, snowDrift } from '../../lib/statics/drift.js';
+import { designEffect, unitLoads } from '../../lib/statics/loads.js';
+import { luneOf } from '../../lib/statics/lune.js';
+import type { DomeStatics } from '../../lib/statics/results.js';
 import { staticsOf } from '../../lib/statics/statics.js';
 import { tableStrength } from '../../lib/statics/strength.js';
 import { type ThrustBody, thrustRange } from '../../lib/statics/thrust.js';
 import { barArea, lapLength, steelArea, steelStrength, tieSteelKg } from '../../lib/statics/tie.js';
-import { HEMISPHERE_ON_GROUND, windCoefficient } from '../../lib/statics/unsymmetrical.js';
+import { HEMISPHERE_ON_GROUND, type OneSided, windCoefficient } from '../../lib/statics/unsymmetrical.js';
 import { domeOf, houseOf, MATERIAL } from '../tools/house.js';
 
 // 8 kN/m3, blocks and mortar alike.
@@ -93,6 +96,68 @@ describe('snow and wind', () => {
   ])('drift on a rise of %f of the span has the factor %f (EN 1991-1-3, 5.3.5, from memory)', (rise, factor) =>
     expect(driftFactor(rise, 1)).toBeCloseTo(factor, 12),
   );
+
+  // The structural extrados of a hemisphere, 3.25 m.
+  const R = 3.25;
+  const drifted = (combinations: 'EN 1990' | 'ASCE 7', shape: Parameters<typeof domeOf>[0] = {}) => {
+    const house = houseOf({
+      domes: [domeOf({ stemWall: 0, ...shape })],
+      site: { ...houseOf().site, snowKpa: 1, combinations },
+    });
+    const setout = setOutHouse(house);
+    const dome = setout.domes[0] as (typeof setout.domes)[number];
+    const lune = luneOf(dome, unitLoads(setout, dome), {
+      renderInside: 0,
+      renderOutside: 0,
+      footing: null,
+      sections: 2000,
+    });
+    return { law: snowDrift(lune, house.site), statics: staticsOf(setout).domes[0] as DomeStatics };
+  };
+
+  it('drift by EN 1991-1-3, 5.3.5 (ii): triangles of the factor 2 and 1, R² / 4 each a radian', () => {
+    const { law } = drifted('EN 1990');
+    const reach = 1000 * R * Math.sin(Math.PI / 3);
+    expect(Math.abs(law.radii[2] / reach - 1)).toBeLessThan(1e-9);
+    expect([law.windward, law.leeward]).toEqual([
+      [0, 1, 0],
+      [0, 2, 0],
+    ]);
+    // ∫ r (2r/R) dr to R/2 is R²/12, from there on R²/6; the moment R³/32 + 11 R³/96.
+    const [, , edge] = law.radii;
+    expect(driftMoment(law.radii, law.leeward, edge, 1) / edge ** 2).toBeCloseTo(2 / 4, 12);
+    expect(driftMoment(law.radii, law.leeward, edge, 2) / edge ** 3).toBeCloseTo(2 * (1 / 32 + 11 / 96), 12);
+  });
+
+  it('drift by ASCE 7-16, Figure 7.4-2: half at the crown, twice at 30 degrees, none at 70; nothing to windward', () => {
+    const { law, statics } = drifted('ASCE 7');
+    expect(law.windward).toEqual([0, 0, 0]);
+    const [, turn, reach] = law.radii;
+    expect(Math.abs(turn / (1000 * R * 0.5) - 1)).toBeLessThan(1e-5);
+    expect(Math.abs(reach / (1000 * R * Math.sin((70 * Math.PI) / 180)) - 1)).toBeLessThan(1e-9);
+    // 0.7 of the ground's 1 kPa.
+    expect(law.leeward[0]).toBeCloseTo(0.35, 12);
+    expect(law.leeward[1]).toBeCloseTo(1.4, 12);
+    expect(law.leeward[2]).toBeCloseTo(0, 9);
+    const one = statics.oneSided.find((s) => s.load === 'drifted snow');
+    expect(one?.peakKpa).toBeCloseTo(1.4, 12);
+    // Both halves of the pair bear their weight and the leeward one the drift, whatever shear the crown hands over.
+    const base = (one as OneSided).lines.map((l) => l.at(-1)?.vertical ?? 0);
+    const dead = (statics.weights.masonry + statics.weights.render + statics.weights.footing) / (2 * Math.PI);
+    const [a, b] = [turn / 1000, reach / 1000];
+    const by = 1.4 / (b - a);
+    const snow = 0.7 * (0.25 * a ** 2 + 0.5 * a ** 2) + by * ((b * (b ** 2 - a ** 2)) / 2 - (b ** 3 - a ** 3) / 3);
+    expect((base[0] ?? 0) + (base[1] ?? 0) - 2 * dead).toBeCloseTo(snow, 4);
+  });
+
+  it('ASCE 7: a low dome keeps at its edge what does not slide', () => {
+    // R = (3² + 0.5²) / 1 = 9.25: slope at the edge asin(3/9.25) = 18.9 degrees.
+    const { law } = drifted('ASCE 7', { shape: 'segmental', rise: 500 });
+    expect(law.leeward[2]).toBeCloseTo(1.4, 12);
+    // R = (3² + 1.5²) / 3 = 3.75: slope 53.13 degrees, 1.4 (70 − 53.13) / 40.
+    const { law: steep } = drifted('ASCE 7', { shape: 'segmental', rise: 1500 });
+    expect(steep.leeward[2]).toBeCloseTo((1.4 * (70 - Math.asin(3 / 3.75) * (180 / Math.PI))) / 40, 6);
+  });
 
   it('coefficients +0.8, −1.2, 0 push a hemisphere with 0.4 q π R² / 2 and lift it with 0.72423 q π R² (derived)', () => {
     // Constant on circles across the wind; linear in the angle along it.

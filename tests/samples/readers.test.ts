@@ -7,12 +7,13 @@ import type { House } from '../../lib/description/house.js';
 import { readDescription } from '../../lib/description/read.js';
 import { measureOf } from '../../lib/documents/dimensioning.js';
 import type { Primitive } from '../../lib/documents/drawing.js';
+import { HATCHES } from '../../lib/documents/hatches.js';
 import { type Sheet, sheetName } from '../../lib/documents/sheet.js';
 import { houseSheets } from '../../lib/drawings/sheets/house-sheets.js';
 import { setOutHouse } from '../../lib/setout/house.js';
 import { readByAdmesh } from '../readers/admesh.js';
 import { lintDxf } from '../readers/dxf-lint.js';
-import { readByEzdxf } from '../readers/ezdxf.js';
+import { measureAsRead, readByEzdxf } from '../readers/ezdxf.js';
 import { checkByQpdf, traceByMutool, wordsByPoppler } from '../readers/pdf.js';
 import { titleByXmllint } from '../readers/svg.js';
 
@@ -70,15 +71,19 @@ describe.each(names)('outside readers on every file of %s', (name) => {
       });
       const primitives = sheet.views.flatMap((v) => v.view.primitives);
       const count = (kind: Primitive['kind']) => [...primitives, ...sheet.paper].filter((p) => p.kind === kind).length;
-      // A leader's dot is a filled hatch.
-      expect(read.counts.HATCH ?? 0, sheet.id).toBe(count('hatch') + count('leader'));
+      // A hatch is an entity for each part of its pattern; a leader's dot is a filled one.
+      const hatches = [...primitives, ...sheet.paper].map((p) =>
+        p.kind !== 'hatch' ? 0 : p.pattern === 'solid' ? 1 : HATCHES[p.pattern].length,
+      );
+      const entities = hatches.reduce((sum, n) => sum + n, 0);
+      expect(read.counts.HATCH ?? 0, sheet.id).toBe(entities + count('leader'));
       expect(read.counts.ELLIPSE ?? 0, sheet.id).toBe(count('ellipse'));
       expect(read.counts.DIMENSION ?? 0, sheet.id).toBe(count('dimension'));
       expect(read.counts.INSERT ?? 0, sheet.id).toBe(count('symbol'));
       const ours = primitives.filter((p) => p.kind === 'dimension');
       for (const [k, dimension] of read.dimensions.entries()) {
         const dim = ours[k] as (typeof ours)[number];
-        const off = Math.abs(dimension.measurement - measureOf(dim));
+        const off = Math.abs(dimension.measurement - measureAsRead(dim));
         expect(off, `${sheet.id} dimension ${k}: ${dimension.measurement} for ${measureOf(dim)}`).toBeLessThan(1e-6);
       }
     }

@@ -196,6 +196,37 @@ describe('input that is wrong or missing', () => {
   });
 });
 
+describe('heads of niches', () => {
+  const niche = (depth: number, face: number | 'flush') =>
+    openingOf({
+      id: 'shelf',
+      use: 'niche',
+      bearingDeg: 90,
+      sill: 600,
+      height: 1000,
+      depth,
+      arch: { ring: 150, face, madeAs: 'cast', voussoirs: null },
+    });
+
+  it('bear what the wall brings, on their own depth alone', () => {
+    const headOf = (depth: number, face: number | 'flush') =>
+      staticsOf(setOutHouse(houseOf({ openings: [niche(depth, face)] }))).heads[0];
+    const [shallow, deep] = [headOf(100, 'flush'), headOf(350, 300)];
+    expect(shallow).toMatchObject({ id: 'shelf', of: 'niche' });
+    // The wall's load is the same; the ring's own weight and the wall above it follow the depth.
+    expect(shallow?.arch?.weight).toBeLessThan(deep?.arch?.weight as number);
+    expect(shallow?.arch?.weight).toBeGreaterThan(0.8 * (deep?.arch?.weight as number));
+    const found = check(houseOf({ openings: [niche(100, 'flush')] }), 'arch.shelf');
+    expect(found?.statement).toContain('niche shelf');
+    expect(found?.capacity?.inputs.load).toContain('depth of the niche');
+  });
+
+  it('are lintels where they are flat', () => {
+    const flat = { ...niche(100, 'flush'), head: { shape: 'flat', rise: 0 } as const };
+    expect(check(houseOf({ openings: [flat] }), 'lintel.shelf')).toMatchObject({ state: 'attention' });
+  });
+});
+
 describe('every house', () => {
   const loaded = (house: House): House => ({
     ...house,

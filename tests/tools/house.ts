@@ -1,4 +1,4 @@
-import type { Dome, Head, House, Material, Opening, ProfileShape } from '../../lib/description/house.js';
+import type { Dome, Head, House, Material, Opening, Print, ProfileShape } from '../../lib/description/house.js';
 
 /** House literals for tests, in millimetres: every part has a plain default, any may be overridden. */
 type Part<T> = { readonly [K in keyof T]?: T[K] };
@@ -18,6 +18,16 @@ export const MATERIAL: Material = {
   concreteDensity: 2400,
   partialFactor: 3,
   friction: 0.4,
+};
+
+export const PRINT: Print = {
+  scale: 50,
+  bed: [220, 220, 250],
+  thinnest: 1.2,
+  nozzle: 0.4,
+  clearance: 0.15,
+  roof: 'above openings',
+  looseBlocks: null,
 };
 
 export function domeOf(part: Part<Dome> & { readonly shape?: ProfileShape; readonly rise?: number } = {}): Dome {
@@ -124,7 +134,7 @@ export function houseOf(part: Part<House> = {}): House {
       door: 1.8,
       airChanges: 0.5,
     },
-    print: { scale: 50, bed: [220, 220, 250], thinnest: 1.2 },
+    print: PRINT,
     prices: { currency: 'EUR', items: {} },
     ...part,
   };

@@ -12,6 +12,8 @@ export interface LuneShape {
   readonly sections?: number;
   /** Hoop compression anywhere in the height of every ring, on the middle surface alone, or not at all. */
   readonly hoops?: 'section' | 'middle' | 'none';
+  /** Where in a course its ring pushes: 0 its lower bed, 0.5 its middle. */
+  readonly hoopAt?: number;
   /** Half angle of an oculus, and its load per length of the circle. */
   readonly oculusRad?: number;
   readonly lantern?: number;
@@ -53,7 +55,7 @@ export function luneBody(shape: LuneShape): ThrustBody {
       half: [(thickness / 2) * Math.sin(angle), (thickness / 2) * Math.cos(angle)],
       weight,
       moment,
-      hoops: hoops === 'none' ? null : heights(Math.max(start, angle - step / 2)),
+      hoops: hoops === 'none' ? null : heights(Math.max(start, angle - step * (shape.hoopAt ?? 0.5))),
     });
   }
   const crown = (share: number): readonly [number, number] => {

@@ -12,6 +12,8 @@ need pdftotext poppler-utils
 need xmllint libxml2-utils
 need rsvg-convert librsvg2-bin
 need librecad librecad
+need zsh zsh
+need fish fish
 /usr/bin/python3 -c 'import ezdxf' 2>/dev/null || missing+=(python3-ezdxf)
 /usr/bin/python3 -c 'import openpyxl' 2>/dev/null || missing+=(python3-openpyxl)
 [ -e /usr/share/fonts/truetype/dejavu/DejaVuSans.ttf ] || missing+=(fonts-dejavu-core)

@@ -37,6 +37,7 @@ const check = (part: Partial<Check> = {}): Check => ({
 const report = (part: Partial<Report> = {}): Report => ({
   title: NASTY,
   facts: [[NASTY, NASTY]],
+  units: 'm',
   summary: [NASTY],
   cautions: ['Mind the ring.', NASTY],
   sections: [

@@ -102,6 +102,11 @@ function checkApart(a: Seat, b: Seat, piece: number, units: LengthUnit, problems
   const from = Math.max(0, ...arches.map((arch) => arch.baseZ - grow));
   const to = Math.min(...arches.map(({ section, ring }) => section.topZ(ring + grow)));
   if (from > to) return;
+  // Domes lean inward and sections are nowhere wider than at their jambs.
+  const widest = arches.map(({ section, ring }) =>
+    asin(Math.min(1, (section.width / 2 + ring + grow) / a.shape.radiusAt(to))),
+  );
+  if ((widest[0] as number) + (widest[1] as number) < angle) return;
   let lacking = 0;
   let worstZ = from;
   const turns = arches.flatMap((arch) => turnsOf(arch, arch.ring + grow));

@@ -33,7 +33,12 @@ export const domeSchema = (q: Leaves) =>
       oculus: z
         .strictObject({
           radius: q.length('Clear inside the curb.', { least: 50, most: 5000 }),
-          curb: q.length('Width of the curb’s ring.', { least: 30, most: 1000 }).prefault('150 mm'),
+          curb: q
+            .length('Width of the curb’s ring at the intrados; its leaning bed makes it wider at the extrados.', {
+              least: 30,
+              most: 1000,
+            })
+            .prefault('150 mm'),
           upstand: q
             .length('Height of the curb’s level top above the extrados prolonged to the clear radius.', {
               least: 0,

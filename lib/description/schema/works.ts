@@ -138,6 +138,9 @@ export const warmthSchema = (q: Leaves) => {
     .meta({ description: 'What the house loses of its warmth.' });
 };
 
+/** Words for where the printed roof comes off. */
+export const PRINT_ROOFS = ['above openings', 'fixed'] as const;
+
 export const printSchema = (q: Leaves) => {
   const side = { least: 20, most: 5000 };
   return z
@@ -157,6 +160,29 @@ export const printSchema = (q: Leaves) => {
           most: 20,
         })
         .prefault('1.2 mm'),
+      nozzle: q
+        .millimetres('Width of the line that the printer lays; a bare number is mm in any file.', {
+          least: 0.05,
+          most: 5,
+        })
+        .prefault('0.4 mm'),
+      clearance: q
+        .millimetres('Room left round a peg in its socket; a bare number is mm in any file.', { least: 0, most: 2 })
+        .prefault('0.15 mm'),
+      roof: z
+        .union([z.enum(PRINT_ROOFS), q.length('Height above the floor.', { least: 0, most: 80000 })])
+        .prefault('above openings')
+        .meta({
+          description:
+            'Where the roof of each dome is taken off: at the first bed `above openings`, at the first bed above that and a height, or `fixed`: not at all.',
+        }),
+      'loose-blocks': z
+        .strictObject({
+          in: q.id('Id of the dome.'),
+          course: q.count('Course counted from the floor.', { least: 1, most: 1000 }),
+        })
+        .optional()
+        .meta({ description: 'The blocks of one course, printed one by one to be laid by hand.' }),
     })
     .meta({ description: 'The printed scale model.' });
 };

@@ -2,6 +2,7 @@ import { isAlias, isMap, isScalar, isSeq, type ParsedNode, parseDocument, Scalar
 import type { Where } from '../../base/problems.js';
 import { shown } from '../../base/quantities.js';
 import { type Locate, type Path, type ProblemList, pathText } from '../problem-list.js';
+import { expansionOf, MOST_VALUES } from './aliases.js';
 import { DEEPEST, tellEmpty } from './guard.js';
 import { syntaxProblem } from './syntax.js';
 
@@ -16,6 +17,7 @@ export class Places {
   #text = '';
   #starts: readonly number[] = [0];
   readonly #offsets = new Map<string, { key?: number; value: number }>();
+  readonly #others = new Map<string, Where>();
 
   constructor(readonly file: string) {}
 
@@ -27,6 +29,14 @@ export class Places {
 
   set(path: Path, value: number, key?: number): void {
     this.#offsets.set(pathText(path), key === undefined ? { value } : { key, value });
+  }
+
+  /** Says that what stands at a path comes from elsewhere. */
+  override(path: Path, where: Where): void {
+    const name = pathText(path);
+    for (const known of this.#offsets.keys())
+      if (known.startsWith(`${name}.`) || known.startsWith(`${name}[`)) this.#offsets.delete(known);
+    this.#others.set(name, where);
   }
 
   at(offset: number): Where {
@@ -44,7 +54,10 @@ export class Places {
   /** The path's own place, or that of the nearest thing around it; the top of the file before parsing. */
   readonly locate: Locate = (path, part) => {
     for (let n = path.length; n >= 0; n--) {
-      const found = this.#offsets.get(pathText(path.slice(0, n)));
+      const name = pathText(path.slice(0, n));
+      const other = this.#others.get(name);
+      if (other) return other;
+      const found = this.#offsets.get(name);
       // What is missing in a list's entry or under a key is looked for where that begins.
       if (found) return this.at((part === 'key' || n < path.length ? found.key : undefined) ?? found.value);
     }
@@ -83,6 +96,12 @@ export function readTree(text: string, places: Places, problems: ProblemList): u
   }
   if (document.contents === null || isBlank(document.contents)) {
     tellEmpty(problems);
+    return undefined;
+  }
+  const { values, at } = expansionOf(document.contents);
+  if (values > MOST_VALUES && at > 0) {
+    const message = `The aliases in this file expand too far: written out it would hold more than ${MOST_VALUES} values.`;
+    problems.add('yaml-expansion', [], message, 'Remove the aliases, and write out the few values.', places.at(at));
     return undefined;
   }
   return new TreeReader(places, problems).value(document.contents, []);

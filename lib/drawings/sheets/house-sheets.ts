@@ -1,6 +1,7 @@
 import { CAUTION } from '../../base/cautions.js';
 import { DescriptionError } from '../../base/problems.js';
 import { formatLength } from '../../base/units.js';
+import type { ProblemCode } from '../../description/codes.js';
 import type { Project } from '../../description/house.js';
 import type { Block } from '../../documents/block.js';
 import { scaleWords, standardScales } from '../../documents/scales.js';
@@ -124,7 +125,7 @@ function tooLarge(house: HouseSetout): DescriptionError {
   const [width, height] = [size.width, size.height].map((mm) => formatLength((mm - 2 * LEAST_BESIDE) * least, units));
   return new DescriptionError([
     {
-      code: 'drawing-too-large',
+      code: 'drawing-too-large' satisfies ProblemCode,
       path: 'domes',
       message: `The house is too large to draw: at ${scaleWords(least, writtenUnits(house.house))}, the least scale for a building, it doesn't fit ${size.name}, the largest sheet, which takes about ${width} by ${height}.`,
       mend: 'Describe it as several houses, each with the domes of one part.',

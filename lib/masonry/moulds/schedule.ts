@@ -29,6 +29,7 @@ export interface LaidMould {
   readonly perpend: number;
 }
 
+/** One mould under its name. */
 export interface NamedMould {
   readonly id: string;
   readonly mould: Mould;
@@ -36,6 +37,7 @@ export interface NamedMould {
   readonly courses: readonly CourseMould[];
 }
 
+/** The moulds of a house, which courses each serves, and how well their number is proven. */
 export interface MouldSchedule {
   readonly moulds: readonly NamedMould[];
   /** In the order of domes and courses. */

@@ -1,4 +1,5 @@
 import { type Check, givenFigure } from '../../base/figures.js';
+import { formatLength } from '../../base/units.js';
 import type { DomeSetout } from '../../setout/dome.js';
 import type { HouseSetout } from '../../setout/house.js';
 import { combinationSource, designEffect } from '../loads.js';
@@ -56,7 +57,7 @@ function bearingCheck(setout: HouseSetout, dome: DomeSetout, footing: FootingFor
     capacity: givenFigure(`${id}.capacity`, 'bearing capacity', bearingCapacityKpa, 'kPa'),
     ratio: ratioOf(footing.pressureKpa, bearingCapacityKpa),
     source: BEARING,
-    advice: `Make \`footing.width\` at least ${Math.ceil(needed / 10) * 10} mm, or have the soil investigated.`,
+    advice: `Make \`footing.width\` at least ${formatLength(Math.ceil(needed / 10) * 10, setout.house.units)}, or have the soil investigated.`,
   };
 }
 

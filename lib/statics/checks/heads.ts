@@ -15,7 +15,7 @@ export const headChecks = (setout: HouseSetout, { heads }: Statics): Check[] =>
 
 function ringCheck({ id, of, arch }: HeadStatics): Check[] {
   if (!arch) return [];
-  const name = of === 'opening' ? `arch.${id}` : `vault.${id}`;
+  const name = of === 'passage' ? `vault.${id}` : `arch.${id}`;
   return [
     factorCheck(
       {
@@ -28,7 +28,7 @@ function ringCheck({ id, of, arch }: HeadStatics): Check[] {
         'load of half the arch (kN)': arch.weight,
         'least thrust (kN)': arch.least ?? 'none fits',
         'greatest thrust (kN)': arch.greatest ?? 'not limited, or none fits',
-        load: 'all that comes down the wall over its whole width, dead and snow',
+        load: `all that comes down the wall over its whole width, dead and snow${of === 'niche' ? ', on the depth of the niche alone' : ''}`,
       },
     ),
   ];
@@ -55,7 +55,7 @@ function lintelCheck(setout: HouseSetout, head: HeadStatics): Check[] {
   if (!bending) return [];
   const { combinations } = setout.house.site;
   const ring =
-    of === 'opening' ? setout.arches.find((a) => a.id === id)?.ring : setout.passages.find((p) => p.id === id)?.ring;
+    of === 'passage' ? setout.passages.find((p) => p.id === id)?.ring : setout.arches.find((a) => a.id === id)?.ring;
   const deep = (ring ?? 0) - COVER;
   const moment = designEffect(combinations, bending.dead, bending.snow);
   const name = `lintel.${id}`;

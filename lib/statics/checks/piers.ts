@@ -1,5 +1,6 @@
 import type { Check } from '../../base/figures.js';
 import { LEAST_DEPTH } from '../../base/tolerances.js';
+import { formatLength, type LengthUnit } from '../../base/units.js';
 import type { DomeSetout } from '../../setout/dome.js';
 import type { HouseSetout } from '../../setout/house.js';
 import { combinationSource, designEffect, designFormula } from '../loads.js';
@@ -11,11 +12,11 @@ import { computed, factorCheck, missing, ratioOf } from './judge.js';
 /** Checks of what is left of a dome's wall between its voids. */
 export function pierChecks(setout: HouseSetout, dome: DomeSetout, found: DomeStatics, statics: Statics): Check[] {
   if (found.piers.length === 0) return [];
-  return [stressCheck(setout, dome, found, statics), ...archCheck(found, statics)];
+  return [stressCheck(setout, dome, found, statics), ...archCheck(found, statics, setout.house.units)];
 }
 
-const nameOf = ({ between: [one, next], z }: Pier): string =>
-  `${one === next ? `beside ${one}` : `between ${one} and ${next}`}, ${(z / 1000).toFixed(2)} m above the floor`;
+const nameOf = ({ between: [one, next], z }: Pier, units: LengthUnit): string =>
+  `${one === next ? `beside ${one}` : `between ${one} and ${next}`}, ${formatLength(z, units)} above the floor`;
 
 /** Where the thrust crosses the wall at a height, 0 inside to 1 outside. */
 function placeAt(line: readonly ThrustPoint[], z: number): number {
@@ -24,6 +25,7 @@ function placeAt(line: readonly ThrustPoint[], z: number): number {
 }
 
 function stressCheck(setout: HouseSetout, dome: DomeSetout, found: DomeStatics, { strength }: Statics): Check {
+  const { units } = setout.house;
   const { combinations } = setout.house.site;
   const id = `piers.${dome.id}`;
   if (found.thrust.factor < 1) {
@@ -43,13 +45,13 @@ function stressCheck(setout: HouseSetout, dome: DomeSetout, found: DomeStatics, 
   const worst = found.piers.reduce((a, b) => (stressOf(b) > stressOf(a) ? b : a));
   const narrowest = found.piers.reduce((a, b) => (b.width < a.width ? b : a));
   const stress = stressOf(worst);
-  const statement = `The piers of dome ${dome.id} bear what they gather; the worst stands ${nameOf(worst)}.`;
+  const statement = `The piers of dome ${dome.id} bear what they gather; the worst stands ${nameOf(worst, units)}.`;
   const formula = `load of its own width and half of each void beside it, over its width and twice the thrust's distance from the nearer face; ${designFormula(combinations)}`;
   const demand = computed(`${id}.stress`, 'compression', stress, 'MPa', formula, combinationSource(combinations), {
     'width (mm)': worst.width,
     'gathered width (mm)': worst.gathered,
     'load, dead and snow (kN)': worst.dead + worst.snow,
-    'least pier': nameOf(narrowest),
+    'least pier': nameOf(narrowest, units),
     'its width (mm)': narrowest.width,
   });
   if (!strength) return missing(id, statement, 'material.compressive-strength', 'statics', { demand });
@@ -77,7 +79,7 @@ function stressCheck(setout: HouseSetout, dome: DomeSetout, found: DomeStatics, 
 }
 
 /** Arch thrust into the pier beside it, the neighbour's relief left out. */
-function archCheck(found: DomeStatics, { heads }: Statics): Check[] {
+function archCheck(found: DomeStatics, { heads }: Statics, units: LengthUnit): Check[] {
   const cases = found.piers.flatMap((pier) =>
     pier.between.flatMap((voidId) => {
       const head = heads.find((h) => h.id === voidId);
@@ -93,7 +95,7 @@ function archCheck(found: DomeStatics, { heads }: Statics): Check[] {
   const check = factorCheck(
     {
       id: `pier-thrust.${found.id}`,
-      statement: `The arches of dome ${found.id} don't push over the piers beside them; the worst is ${worst.head.id} on the pier ${nameOf(worst.pier)}.`,
+      statement: `The arches of dome ${found.id} don't push over the piers beside them; the worst is ${worst.head.id} on the pier ${nameOf(worst.pier, units)}.`,
       advice: 'A wider pier, a higher rise of the head, or a tie at its springing.',
     },
     Math.min(100, worst.factor),

@@ -1,5 +1,6 @@
 import type { Check } from '../../base/figures.js';
 import { LEAST_DEPTH } from '../../base/tolerances.js';
+import { formatLength, type LengthUnit } from '../../base/units.js';
 import { square } from '../../math/elementary.js';
 import type { DomeSetout } from '../../setout/dome.js';
 import { earlierThan, type HouseSetout } from '../../setout/house.js';
@@ -14,10 +15,10 @@ const MEMBRANE = 'Timoshenko & Woinowsky-Krieger, Theory of Plates and Shells, 2
 export function shellChecks(setout: HouseSetout, dome: DomeSetout, found: DomeStatics, statics: Statics): Check[] {
   return [
     ...stressCheck(setout, dome, found, statics),
-    ...hoopCheck(found),
+    ...hoopCheck(found, setout.house.units),
     thrustCheck(setout, dome, found),
     ...slidingCheck(setout, found),
-    ...oneSidedChecks(found),
+    ...oneSidedChecks(setout, found),
     ...openingsCheck(setout, dome, found),
   ];
 }
@@ -97,14 +98,14 @@ function stressCheck(setout: HouseSetout, dome: DomeSetout, found: DomeStatics, 
   ];
 }
 
-function hoopCheck(found: DomeStatics): Check[] {
+function hoopCheck(found: DomeStatics, units: LengthUnit): Check[] {
   const { hoopTurnZ, hoopTension } = found.shell;
   if (hoopTurnZ === null) return [];
   const id = `hoop-tension.${found.id}`;
   return [
     {
       id,
-      statement: `Rings of dome ${found.id} below ${(hoopTurnZ / 1000).toFixed(2)} m are in tension as long as it isn't cracked.`,
+      statement: `Rings of dome ${found.id} below ${formatLength(hoopTurnZ, units)} are in tension as long as it isn't cracked.`,
       state: 'attention',
       demand: computed(
         `${id}.pull`,
@@ -189,14 +190,23 @@ function slidingCheck(setout: HouseSetout, found: DomeStatics): Check[] {
   ];
 }
 
+const EARTHQUAKE = 'equivalent horizontal load, common practice';
 const SOURCES = {
-  'drifted snow': 'EN 1991-1-3:2003, 5.3.5 case (ii), written for cylinders (from memory)',
-  wind: 'EN 1991-1-4:2005, 7.2.8 (from memory)',
-  earthquake: 'equivalent horizontal load, common practice',
+  'EN 1990': {
+    'drifted snow': 'EN 1991-1-3:2003, 5.3.5 case (ii), written for cylinders (from memory)',
+    wind: 'EN 1991-1-4:2005, 7.2.8 (from memory)',
+    earthquake: EARTHQUAKE,
+  },
+  'ASCE 7': {
+    'drifted snow': 'ASCE 7-16, 7.6.4 and Figure 7.4-2: downwind sector alone (from memory)',
+    wind: 'ASCE 7-16, Figure 27.3-2 (from memory)',
+    earthquake: EARTHQUAKE,
+  },
 } as const;
 const IDS = { 'drifted snow': 'drift', wind: 'wind', earthquake: 'earthquake' } as const;
 
-function oneSidedChecks(found: DomeStatics): Check[] {
+function oneSidedChecks({ house }: HouseSetout, found: DomeStatics): Check[] {
+  const sources = SOURCES[house.site.combinations];
   return found.oneSided.map((one) => {
     const check = factorCheck(
       {
@@ -208,11 +218,12 @@ function oneSidedChecks(found: DomeStatics): Check[] {
       {
         kind: 'estimate',
         load: `dead load and ${one.load}`,
+        ...(one.peakKpa === null ? {} : { 'greatest snow on the plan (kPa)': one.peakKpa }),
         ...(one.capacity === null ? {} : { 'part of its weight that may push it (1)': one.capacity }),
       },
       atBest(factorState(one.factor)),
     );
-    return { ...check, source: `${check.source}; ${SOURCES[one.load]}` };
+    return { ...check, source: `${check.source}; ${sources[one.load]}` };
   });
 }
 
@@ -223,7 +234,7 @@ function openingsCheck(setout: HouseSetout, dome: DomeSetout, found: DomeStatics
   return [
     {
       id: `shell-theory.${dome.id}`,
-      statement: `Shell theory holds for dome ${dome.id} only above ${(found.cutZ / 1000).toFixed(2)} m, where all rings are closed.`,
+      statement: `Shell theory holds for dome ${dome.id} only above ${formatLength(found.cutZ, setout.house.units)}, where all rings are closed.`,
       state: 'attention',
       source: 'common practice, no source',
       advice: `Below, an engineer must follow the forces round ${inShell ? 'the openings in the shell' : 'the openings in the stem wall'}${abuts.length > 0 ? ` and into ${abuts.join(', ')}` : ''}: arch rings, piers, and the steel that closes the rings.`,

@@ -1,4 +1,5 @@
 import type { Check } from '../../base/figures.js';
+import { formatLength } from '../../base/units.js';
 import type { DomeSetout } from '../../setout/dome.js';
 import type { HouseSetout } from '../../setout/house.js';
 import { combinationSource, designEffect, designFormula } from '../loads.js';
@@ -106,7 +107,7 @@ function steelCheck(setout: HouseSetout, id: string, statement: string, placed: 
     capacity,
     ratio: ratioOf(demand.value, area),
     source: demand.source,
-    advice: `Take at least ${Math.max(1, Math.ceil(demand.value / barArea(1, diameter)))} bars of ${diameter} mm.`,
+    advice: `Take at least ${Math.max(1, Math.ceil(demand.value / barArea(1, diameter)))} bars of ${formatLength(diameter, setout.house.units)}.`,
   };
 }
 

@@ -18,7 +18,7 @@ import {
   strokeEntity,
   textEntity,
 } from './entities.js';
-import { hatchEntity } from './hatch.js';
+import { fillEntity, hatchEntities } from './hatch.js';
 import type { DxfObject } from './object.js';
 import type { ViewDrawing } from './view-drawing.js';
 
@@ -44,15 +44,16 @@ function entitiesOf(
   scale: number,
   drawing: ViewDrawing,
 ): readonly DxfObject[] {
-  const marks = (e: Expansion) => expansionEntities(placedExpansion(e, place), scale);
+  const marks = (e: Expansion) => expansionEntities(placedExpansion(e, place));
   switch (p.kind) {
     case 'dimension': {
       const own = expandDimension(p, view.scale, view.units);
       const drawn = { ...placedExpansion(own, place), middle: placedPoint(own.middle, place) };
-      const block = drawing.addDimensionBlock(expansionEntities(drawn, scale));
+      const block = drawing.addDimensionBlock(expansionEntities(drawn));
       const style = dimStyleName({ scale, units: view.units, enlarged: place.scale });
-      // Not every reader heeds a style's factor, so an enlarged dimension has its text in full.
-      const text = place.scale === 1 ? undefined : dimensionText(p, view.units);
+      // Not every reader heeds a style's factor, sets R or Ø before a measure, or measures along an arc.
+      const straight = p.type === 'linear' || p.type === 'aligned' || p.type === 'angle';
+      const text = place.scale === 1 && straight ? undefined : dimensionText(p, view.units);
       return [dimensionEntity(placed(p, place), drawn, block, style, text)];
     }
     case 'leader':
@@ -62,25 +63,25 @@ function entitiesOf(
     case 'symbol':
       return [symbolEntity(placed(p, place), scale, drawing)];
     default:
-      return [plainEntity(placed(p, place), scale)];
+      return plainEntities(placed(p, place), scale);
   }
 }
 
-function plainEntity(p: PlainPrimitive, scale: number): DxfObject {
+function plainEntities(p: PlainPrimitive, scale: number): DxfObject[] {
   switch (p.kind) {
     case 'path': {
       const [only] = p.segments;
       const alone = only && p.segments.length === 1 && !p.closed;
-      return alone ? segmentEntity(only, p.layer) : polylineEntity(p.segments, p.closed, p.layer);
+      return [alone ? segmentEntity(only, p.layer) : polylineEntity(p.segments, p.closed, p.layer)];
     }
     case 'circle':
-      return circleEntity(p.centre, p.radius, p.layer);
+      return [circleEntity(p.centre, p.radius, p.layer)];
     case 'ellipse':
-      return ellipseEntity(p);
+      return [ellipseEntity(p)];
     case 'text':
-      return textEntity(textBox(p.text, p.at, p.anchor, p.heightMm * scale, p.rotationDeg), p.layer);
+      return [textEntity(textBox(p.text, p.at, p.anchor, p.heightMm * scale, p.rotationDeg), p.layer)];
     case 'hatch':
-      return hatchEntity(p.loops, p.pattern, p.layer, scale);
+      return p.pattern === 'solid' ? [fillEntity(p.loops, p.layer)] : hatchEntities(p.loops, p.pattern, p.layer, scale);
   }
 }
 
@@ -88,12 +89,12 @@ function plainEntity(p: PlainPrimitive, scale: number): DxfObject {
 function symbolEntity(p: SymbolPrimitive, scale: number, drawing: ViewDrawing): DxfObject {
   const block = p.name.toUpperCase().replace(/[^A-Z0-9_-]/g, '_');
   const whole: Placement = { turnDeg: 0, scale, offset: [0, 0] };
-  drawing.addSymbolBlock(block, () => p.parts.map((part) => plainEntity(placed(part, whole), scale)));
+  drawing.addSymbolBlock(block, () => p.parts.flatMap((part) => plainEntities(placed(part, whole), scale)));
   return insertEntity(block, p.at, p.rotationDeg, 'text');
 }
 
-const expansionEntities = (e: Expansion, scale: number): DxfObject[] => [
+const expansionEntities = (e: Expansion): DxfObject[] => [
   ...e.strokes.map((s) => strokeEntity(s, 'dimension')),
-  ...e.dots.map((d) => hatchEntity([dotLoop(d)], 'solid', 'dimension', scale)),
+  ...e.dots.map((d) => fillEntity([dotLoop(d)], 'dimension')),
   ...e.texts.map((t) => textEntity(t, 'dimension')),
 ];

@@ -1,5 +1,5 @@
 import type { WrittenUnits } from '../../base/measures.js';
-import { DIMENSION_STYLE as STYLE } from '../../documents/dimensioning.js';
+import { DIMENSION_STYLE as STYLE } from '../../documents/dimension-style.js';
 import { TEXT_STYLE, weightCode } from './entities.js';
 import { type DxfObject, tableRecord } from './object.js';
 import type { Tag } from './tags.js';

@@ -1,4 +1,5 @@
-import { arcMiddle, type DimensionExpansion, dimensionLineEnds, measureOf } from '../../documents/dimensioning.js';
+import { arcMiddle, turnOf } from '../../documents/dimension-arcs.js';
+import { type DimensionExpansion, dimensionLineEnds, measureOf } from '../../documents/dimensioning.js';
 import type { DimensionPrimitive } from '../../documents/drawing.js';
 import { atan2 } from '../../math/elementary.js';
 import { DEG, type Vec2 } from '../../math/vec.js';
@@ -7,7 +8,7 @@ import type { DxfObject, Part } from './object.js';
 import { point, type Tag } from './tags.js';
 
 /** Kinds of DIMENSION; each refers to a block of its own (32), set where ours puts the text (128). */
-const KIND = { linear: 0, aligned: 0, diameter: 3, radius: 4, angle: 2 } as const;
+const KIND = { linear: 0, aligned: 0, diameter: 3, radius: 4, angle: 2, arc: 2 } as const;
 const OWN_BLOCK = 32;
 const TEXT_PLACED = 128;
 const MIDDLE_CENTRE = 5;
@@ -29,7 +30,7 @@ export function dimensionEntity(
     [70, KIND[dim.type] + OWN_BLOCK + TEXT_PLACED],
     [71, MIDDLE_CENTRE],
     // Angles stand in radians here.
-    [42, dim.type === 'angle' ? drawn.measure * DEG : measureOf(dim)],
+    [42, dim.type === 'angle' || dim.type === 'arc' ? turnOf(dim) : measureOf(dim)],
     // Angle brackets stand for the measure.
     [1, text === undefined ? measured(prefix) : unbracketed(text)],
     [3, style],
@@ -59,7 +60,8 @@ function geometry(dim: DimensionPrimitive): { definition: Vec2; parts: Part[] } 
       const opposite = [2 * dim.centre[0] - dim.on[0], 2 * dim.centre[1] - dim.on[1]] as const;
       return { definition: opposite, parts: [['AcDbDiametricDimension', [...point(15, dim.on), [40, 0]]]] };
     }
-    case 'angle': {
+    case 'angle':
+    case 'arc': {
       // Two lines from the centre; a point of the arc between them tells which of their angles is meant.
       const lines: Tag[] = [
         ...point(13, dim.centre),

@@ -1,34 +1,44 @@
 import type { HatchPattern, LayerName, Segment } from '../../documents/drawing.js';
-import { HATCHES, placeFamily } from '../../documents/hatches.js';
+import { HATCHES, type HatchPart, placeFamily } from '../../documents/hatches.js';
 import { bulgedVertices, entity } from './entities.js';
 import type { DxfObject } from './object.js';
 import { point, type Tag } from './tags.js';
 
+/** A filled area. */
+export const fillEntity = (loops: readonly (readonly Segment[])[], layer: LayerName): DxfObject =>
+  areaEntity(loops, layer, 'SOLID', []);
+
 /**
- * A hatched or filled area: bulged polyline loops, and the pattern's lines spelled out in model mm.
- * Some readers take the lines, some draw by name, turn and size: the two agree.
+ * A hatched area, an entity for each part of its pattern: bulged polyline loops, and the pattern's lines spelled out in
+ * model mm. Some readers take the lines, some draw by name, turn and size: the two agree.
  */
-export function hatchEntity(
+export const hatchEntities = (
   loops: readonly (readonly Segment[])[],
-  pattern: HatchPattern,
+  pattern: Exclude<HatchPattern, 'solid'>,
   layer: LayerName,
   scale: number,
+): DxfObject[] => HATCHES[pattern].map((part) => areaEntity(loops, layer, part.dxf.name, patternTags(part, scale)));
+
+function areaEntity(
+  loops: readonly (readonly Segment[])[],
+  layer: LayerName,
+  name: string,
+  pattern: readonly Tag[],
 ): DxfObject {
-  const solid = pattern === 'solid';
   const tags: Tag[] = [
     ...point(10, [0, 0]),
     [210, 0],
     [220, 0],
     [230, 1],
-    [2, pattern === 'solid' ? 'SOLID' : HATCHES[pattern].dxf.name],
-    [70, solid ? 1 : 0],
+    [2, name],
+    [70, pattern.length === 0 ? 1 : 0],
     [71, 0],
     [91, loops.length],
     ...loops.flatMap(loopTags),
     // Odd parity: a loop inside another is a hole.
     [75, 0],
     [76, 1],
-    ...(solid ? [] : patternTags(pattern, scale)),
+    ...pattern,
     [98, 0],
   ];
   return entity('HATCH', layer, [['AcDbHatch', tags]]);
@@ -52,8 +62,7 @@ function loopTags(loop: readonly Segment[]): Tag[] {
   ];
 }
 
-function patternTags(pattern: Exclude<HatchPattern, 'solid'>, scale: number): Tag[] {
-  const { families: onPaper, dxf } = HATCHES[pattern];
+function patternTags({ families: onPaper, dxf }: HatchPart, scale: number): Tag[] {
   const families = onPaper.map((f) => placeFamily(f, scale));
   return [
     [52, dxf.turnDeg],

@@ -1,0 +1,45 @@
+import { COMMON, type Command, type CommonArguments, SET } from '../command.js';
+import { EXIT } from '../exit.js';
+import { readInput } from '../input.js';
+import { compareHouses, comparisonTables, type House, readDescription } from '../library.js';
+import { printJson } from '../print/json.js';
+import { printTable } from '../print/table.js';
+import { progressOn } from '../progress.js';
+
+interface Arguments extends CommonArguments {
+  before: string;
+  after: string;
+  set: string[] | undefined;
+}
+
+export const compare: Command<Arguments> = {
+  usage: 'compare <before> <after>',
+  describe: 'Tell what changed between two descriptions: figures, blocks, moulds, costs and checks.',
+  examples: [
+    ['compare house.yaml larger.yaml', 'two files'],
+    ['compare house.yaml house.yaml --set domes.room.radius=2.6', 'a file, and the same with another value'],
+  ],
+  names: {
+    before: { type: 'string', demandOption: true, describe: 'The description as it was' },
+    after: { type: 'string', demandOption: true, describe: 'The description as it is; --set changes this one' },
+  },
+  options: { ...SET, ...COMMON },
+  run: async ({ before, after, set = [], json }, terminal) => {
+    const progress = progressOn(terminal);
+    progress.stage('comparing');
+    const read = (file: string, set: readonly string[]): House => {
+      const { name, text } = readInput(file);
+      return readDescription(text, name, { set });
+    };
+    const [first, second] = [read(before, []), read(after, set)];
+    const comparison = compareHouses(first, second);
+    progress.end();
+    if (json) printJson(terminal, comparison);
+    else
+      for (const [i, table] of comparisonTables(comparison, second.units).entries()) {
+        if (i > 0) terminal.out();
+        printTable(terminal, table);
+      }
+    return EXIT.fine;
+  },
+};

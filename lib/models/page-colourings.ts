@@ -1,0 +1,44 @@
+import type { Colouring } from '../documents/model-page.js';
+import { alongScale, colouringOf, DISTINCT, manyColours, STUFF } from './page-colours.js';
+import { type BuiltHouse, stuffOf } from './page-scene.js';
+
+/** The colourings of a house's pieces: as the stuff looks, by part, by course, by mould. */
+export function colouringsOf({ setout, blocks, mouldOf }: BuiltHouse, cast: readonly string[]): Colouring[] {
+  const kinds = ['block', ...new Set(cast.map(stuffOf))];
+  const kindWords: Readonly<Record<string, string>> = {
+    block: 'blocks',
+    arch: 'arches',
+    passage: 'passages',
+    crown: 'crown pieces',
+    skewback: 'skewbacks',
+    ground: 'footing and slab',
+  };
+  const word = (kind: string) => kindWords[kind] ?? kind;
+  const ofParts = [...blocks.map(() => word('block')), ...cast.map((name) => word(stuffOf(name)))];
+  const beside = cast.map(() => null);
+  const mouldNames = blocks.map((b) => mouldOf(b) ?? 'no mould fits');
+  const moulds = [...new Set(mouldNames)];
+  const most = Math.max(...setout.domes.map((d) => d.courses.length));
+  const courses = Array.from({ length: most }, (_, i) => `course ${i + 1}`);
+  const partColours = kinds.map((kind, i) =>
+    kind === 'block'
+      ? (STUFF.block as [number, number, number])
+      : (DISTINCT[i % DISTINCT.length] as [number, number, number]),
+  );
+  return [
+    colouringOf(
+      'as built',
+      kinds.map(word),
+      kinds.map((kind) => STUFF[kind] as [number, number, number]),
+      ofParts,
+    ),
+    colouringOf('part', kinds.map(word), partColours, ofParts),
+    colouringOf(
+      'course',
+      courses,
+      courses.map((_, i) => alongScale(most > 1 ? i / (most - 1) : 0.5)),
+      [...blocks.map((b) => `course ${b.course}`), ...beside],
+    ),
+    colouringOf('mould', moulds, manyColours(moulds.length), [...mouldNames, ...beside]),
+  ];
+}

@@ -1,0 +1,111 @@
+import { formatQuantity } from '../base/units.js';
+import type { Mesh } from '../documents/mesh.js';
+import { type Facts, IN_PLACE, type Instance, type Scene } from '../documents/scene.js';
+import type { LaidBlock } from '../masonry/block.js';
+import { type BlockDimensions, blockDimensions } from '../masonry/dimensions.js';
+import { longerFormId } from '../masonry/longer.js';
+import { massKg, wetDensity } from '../masonry/mass.js';
+import type { DomeSetout } from '../setout/dome.js';
+import type { HouseSetout } from '../setout/house.js';
+import { blockShapes } from '../solids/block-shapes.js';
+import { STUFF } from './page-colours.js';
+import { type Wording, wordingOf } from './page-openings.js';
+
+/** What the model of a house is made from. */
+export interface BuiltHouse {
+  readonly setout: HouseSetout;
+  readonly blocks: readonly LaidBlock[];
+  /** Solids of the blocks, in their order. */
+  readonly solids: readonly Mesh[];
+  /** Solids of the parts, as `houseSolids` names them. */
+  readonly parts: readonly Mesh[];
+  readonly mouldOf: (block: LaidBlock) => string | null;
+}
+
+/** What stands for itself in the model: parts that blocks don't make. */
+export const isCastPart = ({ name }: Mesh): boolean => !/:(shell|stem-wall)$/.test(name);
+
+/** `footing` and `slab`, `arch`, `passage`, `skewback`, or `crown` for plug and curb. */
+export function stuffOf(part: string): string {
+  if (part === 'footing' || part === 'slab') return 'ground';
+  const [first = '', last = ''] = part.split(':');
+  if (first === 'arch' || first === 'passage') return first;
+  return last === 'skewback' ? last : 'crown';
+}
+
+/**
+ * The house at full size as what is cast and laid: blocks, each once, then the parts that blocks don't make. Blocks
+ * are named by their marks; facts are worded in the reader's units.
+ */
+export function builtScene(built: BuiltHouse): Scene {
+  const { setout, blocks, solids, parts } = built;
+  const names = Object.keys(STUFF);
+  const materials = names.map((name) => ({ name, colour: STUFF[name] as (typeof STUFF)[string] }));
+  const shapes = blockShapes(setout, blocks, solids);
+  const cast = parts.filter(isCastPart);
+  const factsOf = blockFacts(built);
+  const nodes: Instance[] = [
+    ...blocks.map((block, k): Instance => {
+      const { mesh, place } = shapes.uses[k] as (typeof shapes.uses)[number];
+      return { kind: 'instance', name: block.mark, mesh, place, material: 0, facts: factsOf(block) };
+    }),
+    ...cast.map(
+      ({ name }, k): Instance => ({
+        kind: 'instance',
+        name: name.replace(':', ' '),
+        mesh: shapes.meshes.length + k,
+        place: IN_PLACE,
+        material: names.indexOf(stuffOf(name)),
+        facts: { what: WORDS[stuffOf(name)] ?? '' },
+      }),
+    ),
+  ];
+  return { title: setout.house.project.title, facts: {}, materials, meshes: [...shapes.meshes, ...cast], nodes };
+}
+
+const WORDS: Readonly<Record<string, string>> = {
+  arch: 'ring, jambs and barrel of an opening',
+  passage: 'vault between two domes',
+  crown: 'cast piece at the crown',
+  skewback: 'cast ring under the first sloping bed',
+  ground: 'on the ground',
+};
+
+function blockFacts({ setout, mouldOf }: BuiltHouse): (block: LaidBlock) => Facts {
+  const { house } = setout;
+  const { units, material } = house;
+  const fresh = wetDensity(material);
+  const say = wordingOf(units);
+  const domes = new Map(setout.domes.map((d) => [d.id, d]));
+  const known = new Map<string, Facts>();
+  const sizesOf = (dome: DomeSetout, block: LaidBlock): Facts => {
+    const key = `${dome.id} ${block.course} ${(block.endRad - block.startRad).toFixed(9)}`;
+    const sizes = known.get(key) ?? sizeFacts(blockDimensions(setout, dome, block), say);
+    known.set(key, sizes);
+    return sizes;
+  };
+  const mass = (block: LaidBlock, density: number) => formatQuantity(massKg(block.volume, density), 'mass', units);
+  return (block) => {
+    const dome = domes.get(block.domeId) as DomeSetout;
+    return {
+      mould: longerFormId(dome, block) ?? mouldOf(block) ?? 'none fits',
+      dome: dome.id,
+      course: `${block.course} of ${dome.courses.length}`,
+      state: block.cutBy.length > 0 ? `cut at ${block.cutBy.join(', ')}` : 'whole',
+      'dry mass': mass(block, material.dryDensity),
+      'wet mass': mass(block, fresh),
+      ...sizesOf(dome, block),
+    };
+  };
+}
+
+/** As cast, before any cut. */
+const sizeFacts = (d: BlockDimensions, say: Wording): Facts => ({
+  'inside, lower edge': say(d.intradosLower.arc),
+  'inside, upper edge': say(d.intradosUpper.arc),
+  'outside, lower edge': say(d.extradosLower.arc),
+  'outside, upper edge': say(d.extradosUpper.arc),
+  'height inside': say(d.intradosHeight),
+  'height outside': say(d.extradosHeight),
+  thickness: say(d.thickness),
+});

@@ -1,0 +1,84 @@
+import { CAUTIONS } from '../base/cautions.js';
+import type { ModelPage, PagePiece, PlaceName } from '../documents/model-page.js';
+import { DEG, type Vec3 } from '../math/vec.js';
+import type { HouseSetout } from '../setout/house.js';
+import { colouringsOf } from './page-colourings.js';
+import { liftsOf } from './page-lifts.js';
+import { pageOpenings } from './page-openings.js';
+import { type BuildStep, buildOrder } from './page-order.js';
+import { type BuiltHouse, builtScene, isCastPart } from './page-scene.js';
+
+/** Names of rooms stand this high over the floor, and over the roof, mm. */
+const NAME_HEIGHT = 1200;
+const NAME_OVER = 250;
+
+/** The model page of a house: blocks and cast parts that a reader turns, cuts and takes apart. */
+export function housePage(built: BuiltHouse): ModelPage {
+  const { setout, blocks, parts } = built;
+  const { project, rooms, site } = setout.house;
+  const cast = parts.filter(isCastPart).map((m) => m.name);
+  const order = buildOrder(setout, blocks);
+  const lift = liftsOf(setout);
+  const stepOf = stepFinder(order);
+  const names = [...setout.arches.map((a) => `arch:${a.id}`), ...setout.passages.map((p) => `passage:${p.id}`)];
+  const pieces: PagePiece[] = [
+    ...blocks.map((b) => ({ step: stepOf(`${b.domeId} ${b.course}`), lift: lift.course(b), opening: null })),
+    ...cast.map((name) => ({
+      step: stepOf(name),
+      lift: lift.part(name),
+      opening: names.includes(name) ? names.indexOf(name) : null,
+    })),
+  ];
+  const facts: readonly (readonly [string, string])[] = [
+    ['number', project.number],
+    ['revision', project.revision],
+    ['date', project.date ?? 'undated'],
+    ['address', project.address],
+    ['client', project.client],
+    ['drawn by', project.drawnBy],
+  ];
+  return {
+    title: project.title,
+    facts: facts.filter(([, value]) => value !== ''),
+    cautions: CAUTIONS,
+    scene: builtScene(built),
+    pieces,
+    steps: order.map((step) => stepLabel(setout, step)),
+    colourings: colouringsOf(built, cast),
+    rooms: roomNames(setout, rooms),
+    openings: pageOpenings(setout),
+    northRad: site.northDeg * DEG,
+  };
+}
+
+/** Index of the step that lays a course, `dome course`, or sets a part. */
+function stepFinder(order: readonly BuildStep[]): (name: string) => number {
+  const index = new Map(
+    order.map((step, i) => {
+      if (step.kind === 'course') return [`${step.domeId} ${step.course}`, i] as const;
+      return [step.kind === 'part' ? step.part : 'ground', i] as const;
+    }),
+  );
+  return (name) => index.get(name) ?? 0;
+}
+
+function stepLabel({ domes, house }: HouseSetout, step: BuildStep): string {
+  if (step.kind === 'part') return step.part.replace(':', ' ');
+  if (step.kind === 'course') {
+    const count = domes.find((d) => d.id === step.domeId)?.courses.length;
+    return `${step.domeId}, course ${step.course} of ${count}`;
+  }
+  const ground = [...(house.footing ? ['footing'] : []), ...(house.slab ? ['slab'] : [])];
+  return ground.length > 0 ? ground.join(' and ') : 'the ground';
+}
+
+/** Rooms by their names; several of one dome on lines of their own. */
+function roomNames({ domes }: HouseSetout, rooms: HouseSetout['house']['rooms']): PlaceName[] {
+  return domes.flatMap((dome) => {
+    const names = rooms.filter((r) => r.in === dome.id).map((r) => r.name);
+    const at = (z: number): Vec3 => [dome.at[0], dome.at[1], z];
+    return names.length > 0
+      ? [{ text: names.join(', '), inside: at(NAME_HEIGHT), over: at(dome.topZ + NAME_OVER) }]
+      : [];
+  });
+}

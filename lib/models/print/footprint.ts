@@ -1,0 +1,64 @@
+import { SAME_SHARE } from '../../base/tolerances.js';
+import type { Mesh } from '../../documents/mesh.js';
+import { cos, sin } from '../../math/elementary.js';
+import { cross2, DEG, dot2, lerp2, sub2, type Vec2 } from '../../math/vec.js';
+
+/** Turns that are tried, degrees. */
+const STEP_DEG = 1;
+
+/** Corners of the least convex outline round points in plan, counter-clockwise. */
+export function hullOf(points: readonly Vec2[]): Vec2[] {
+  const sorted = [...points].sort((a, b) => a[0] - b[0] || a[1] - b[1]);
+  const chain = (all: readonly Vec2[]): Vec2[] => {
+    const kept: Vec2[] = [];
+    for (const p of all) {
+      while (
+        kept.length >= 2 &&
+        cross2(sub2(kept.at(-1) as Vec2, kept.at(-2) as Vec2), sub2(p, kept.at(-1) as Vec2)) <= 0
+      )
+        kept.pop();
+      kept.push(p);
+    }
+    return kept.slice(0, -1);
+  };
+  return [...chain(sorted), ...chain(sorted.reverse())];
+}
+
+/** The plan of a mesh. */
+export function planOf({ positions }: Mesh): Vec2[] {
+  const points: Vec2[] = [];
+  for (let i = 0; i < positions.length; i += 3) points.push([positions[i] as number, positions[i + 1] as number]);
+  return hullOf(points);
+}
+
+/** Size of an outline turned counter-clockwise. */
+export function turnedSize(hull: readonly Vec2[], turnDeg: number): Vec2 {
+  const [c, s] = [cos(turnDeg * DEG), sin(turnDeg * DEG)];
+  const x = hull.map((p) => c * p[0] - s * p[1]);
+  const y = hull.map((p) => s * p[0] + c * p[1]);
+  return [Math.max(...x) - Math.min(...x), Math.max(...y) - Math.min(...y)];
+}
+
+/** How an outline lies best on a bed: its turn, and the greater share of the bed's sides that it then takes. */
+export function bestTurn(hull: readonly Vec2[], bed: Vec2): { readonly turnDeg: number; readonly share: number } {
+  let best = { turnDeg: 0, share: Infinity };
+  for (let turnDeg = 0; turnDeg < 180; turnDeg += STEP_DEG) {
+    const [w, d] = turnedSize(hull, turnDeg);
+    const share = Math.max(w / bed[0], d / bed[1]);
+    // As it stands unless a turn gains something.
+    if (share < best.share - SAME_SHARE && (best.turnDeg > 0 || best.share > 1 || turnDeg === 0))
+      best = { turnDeg, share };
+  }
+  return best;
+}
+
+/** What of a convex outline lies on the positive side of a line: points with p · normal above `offset`. */
+export function clipped(hull: readonly Vec2[], normal: Vec2, offset: number): Vec2[] {
+  return hull.flatMap((a, i) => {
+    const b = hull[(i + 1) % hull.length] as Vec2;
+    const [da, db] = [dot2(a, normal) - offset, dot2(b, normal) - offset];
+    const kept: Vec2[] = da >= 0 ? [a] : [];
+    if (da * db < 0) kept.push(lerp2(a, b, da / (da - db)));
+    return kept;
+  });
+}

@@ -1,0 +1,170 @@
+import { hypot } from '../../math/elementary.js';
+import { alongBearing, type Vec2, type Vec3 } from '../../math/vec.js';
+import type { DomeSetout } from '../../setout/dome.js';
+import type { HouseSetout } from '../../setout/house.js';
+import { axisLines, type CutTree, cutToFit, houseLines } from './cut-lines.js';
+import { type RoofLevel, roofLevels } from './levels.js';
+import { type RoofPegs, roofPegs, socketSize } from './pegs.js';
+import { type Plate, plateOf } from './plate.js';
+import { type PrintSizes, printSizes } from './sizes.js';
+import { printSetout, type Thickened } from './thicken.js';
+
+/** One dome: where its roof comes off, on which pegs it sits, and how it is cut. */
+export interface PlannedDome {
+  readonly level: RoofLevel | null;
+  readonly pegs: RoofPegs | null;
+  readonly roof: CutTree | null;
+}
+
+/** What is printed, before anything is made: the same walls, levels and cuts that the solids then have. */
+export interface PrintPlan {
+  readonly sizes: PrintSizes;
+  readonly setout: HouseSetout;
+  readonly thickened: readonly Thickened[];
+  readonly domes: readonly PlannedDome[];
+  readonly plate: Plate;
+  readonly base: CutTree;
+}
+
+/** Why a house can't be printed at a scale, in words for whoever asked. */
+export interface PrintObstacle {
+  readonly code: 'nozzle' | 'pier' | 'bed' | 'height' | 'block';
+  readonly message: string;
+}
+
+export type Planned =
+  | { readonly plan: PrintPlan; readonly obstacles: readonly [] }
+  | { readonly plan: null; readonly obstacles: readonly PrintObstacle[] };
+
+/** Scales of models and drawings; the second list is of feet and inches. */
+const SCALES = [1, 2, 5, 10, 15, 20, 25, 30, 40, 50, 60, 75, 100, 125, 150, 200, 250, 300, 400, 500, 750, 1000];
+const SCALES_FEET = [12, 16, 24, 32, 48, 64, 96, 128, 192, 384];
+/** Pegs that hold a roof without turning. */
+const PEGS = 3;
+/** Places along an opening's outline that are held against those of another. */
+const SAMPLES = 12;
+
+/** Plans the print of a house at a scale, its description's own when missing; needs no geometry kernel. */
+export function planPrint(house: HouseSetout, scale = house.house.print.scale): Planned {
+  const first = printSizes(house.house, scale);
+  const { setout, thickened } = printSetout(house, first);
+  const bed: Vec2 = [first.bed[0], first.bed[1]];
+  const thinPlate = plateOf(setout, first);
+  const whole = cutToFit(cornersOf(thinPlate), [], bed);
+  // Pegs between pieces lie in the plate.
+  const thickness = whole ? first.plate.thickness : Math.max(first.plate.thickness, socketSize(first) + 2 * first.thin);
+  const sizes: PrintSizes = { ...first, plate: { ...first.plate, thickness } };
+  const plate = plateOf(setout, sizes);
+  const base = whole ?? cutToFit(cornersOf(plate), houseLines(setout, sizes), bed);
+  const domes = setout.domes.map((dome) => planDome(setout, dome, sizes));
+
+  const obstacles: PrintObstacle[] = [...nozzleObstacles(house, scale), ...pierObstacles(house, sizes)];
+  if (!base || domes.some(({ level, roof }) => level && !roof))
+    obstacles.push({ code: 'bed', message: 'a part is larger than the bed wherever it is cut' });
+  const tallest = Math.max(
+    ...domes.map(
+      ({ level }, i) => (level?.z ?? (setout.domes[i] as DomeSetout).topZ) - plate.bottom + sizes.peg.length,
+    ),
+    ...setout.arches.map((arch) => arch.topZ - plate.bottom),
+    ...domes.map(({ level }, i) => (level ? (setout.domes[i] as DomeSetout).topZ - level.z : 0)),
+  );
+  if (tallest > sizes.bed[2]) {
+    const message = `a part is ${mm(tallest, scale)} high, the printer reaches ${mm(sizes.bed[2], scale)}`;
+    obstacles.push({ code: 'height', message });
+  }
+  if (obstacles.length > 0 || !base) return { plan: null, obstacles };
+  return { plan: { sizes, setout, thickened, domes, plate, base }, obstacles: [] };
+}
+
+/** The scale nearest to the described one at which the house can be printed; `null` where there is none. */
+export function workableScale(house: HouseSetout): number | null {
+  const { units, print } = house.house;
+  const scales = units === 'ft' || units === 'in' ? SCALES_FEET : SCALES;
+  const away = (scale: number) => Math.max(scale / print.scale, print.scale / scale);
+  const nearest = [...scales].sort((a, b) => away(a) - away(b));
+  return nearest.find((scale) => planPrint(house, scale).plan !== null) ?? null;
+}
+
+function planDome(setout: HouseSetout, dome: DomeSetout, sizes: PrintSizes): PlannedDome {
+  let best: { level: RoofLevel; pegs: RoofPegs } | null = null;
+  for (const level of roofLevels(setout, dome, sizes)) {
+    const pegs = roofPegs(setout, dome, level.z, sizes);
+    if (!best || pegs.at.length > best.pegs.at.length) best = { level, pegs };
+    if (pegs.at.length >= PEGS) break;
+  }
+  if (!best) return { level: null, pegs: null, roof: null };
+  const radius = dome.outerRadiusAt(best.level.z);
+  const round = Array.from({ length: 64 }, (_, k): Vec2 => {
+    const [x, y] = alongBearing(-(2 * Math.PI * k) / 64);
+    return [dome.at[0] + radius * x, dome.at[1] + radius * y];
+  });
+  return { ...best, roof: cutToFit(round, axisLines(dome), [sizes.bed[0], sizes.bed[1]]) };
+}
+
+const cornersOf = ({ min, max }: Plate): Vec2[] => [min, [max[0], min[1]], max, [min[0], max[1]]];
+
+function nozzleObstacles({ house }: HouseSetout, scale: number): PrintObstacle[] {
+  const { wall, print } = house;
+  const printed = wall.thickness / scale;
+  if (printed >= print.nozzle) return [];
+  const message = `the wall is ${printed.toFixed(2)} mm thick, less than the nozzle's ${print.nozzle} mm`;
+  return [{ code: 'nozzle', message }];
+}
+
+/** Piers between clear spaces can't grow outward: they are as wide as the house has them. */
+function pierObstacles({ arches, passages, domes }: HouseSetout, { thin, scale }: PrintSizes): PrintObstacle[] {
+  return domes.flatMap((dome) => {
+    const ways = [
+      ...arches.filter((arch) => arch.dome.id === dome.id),
+      ...passages.flatMap((p) => {
+        const end = p.domes.findIndex((d) => d.id === dome.id);
+        const turn = end === 0 ? 1 : -1;
+        if (end < 0) return [];
+        return [{ id: p.id, section: p.section, clearHalfAt: p.clearHalfAt, ...turned(p.along, turn) }];
+      }),
+    ].map((way) => ({ id: way.id, points: rimOf(dome, way) }));
+    return ways.flatMap((one, i) =>
+      ways.slice(i + 1).flatMap((other) => {
+        const gap = Math.min(
+          ...one.points.flatMap((a) => other.points.map((b) => hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]))),
+        );
+        if (gap >= thin) return [];
+        const message = `the pier between ${one.id} and ${other.id} is ${mm(gap, scale)} wide, less than ${mm(thin, scale)}`;
+        return [{ code: 'pier' as const, message }];
+      }),
+    );
+  });
+}
+
+const turned = (along: Vec2, turn: number): { along: Vec2; across: Vec2 } => ({
+  along: [turn * along[0], turn * along[1]],
+  across: [turn * along[1], -turn * along[0]],
+});
+
+/** Points on the intrados along both edges of a clear space. */
+function rimOf(
+  dome: DomeSetout,
+  way: {
+    readonly along: Vec2;
+    readonly across: Vec2;
+    readonly section: { readonly sill: number; readonly crownZ: number };
+    clearHalfAt(z: number): number;
+  },
+): Vec3[] {
+  const { sill, crownZ } = way.section;
+  return Array.from({ length: SAMPLES + 1 }, (_, k) => sill + ((crownZ - sill) * k) / SAMPLES).flatMap((z) => {
+    const half = way.clearHalfAt(z);
+    const r = dome.radiusAt(z);
+    if (!(r > half)) return [];
+    const v = Math.sqrt(r * r - half * half);
+    return [half, -half].map(
+      (u): Vec3 => [
+        dome.at[0] + v * way.along[0] + u * way.across[0],
+        dome.at[1] + v * way.along[1] + u * way.across[1],
+        z,
+      ],
+    );
+  });
+}
+
+const mm = (length: number, scale: number): string => `${(length / scale).toFixed(1)} mm`;
