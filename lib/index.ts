@@ -106,7 +106,7 @@ export { bondTable } from './tables/bonds.js';
 export { courseTable } from './tables/courses.js';
 export { cutTable } from './tables/cuts.js';
 export { layingTable } from './tables/laying.js';
-export { mouldTable } from './tables/moulds.js';
+export { longMouldTable, mouldTable } from './tables/moulds.js';
 export { openingTable } from './tables/openings.js';
 export { ringPieceTable } from './tables/ring-pieces.js';
 export { structuralCheckTable, structureTable } from './tables/structure.js';

@@ -6,6 +6,7 @@ import { type ArchJoint, archJoints, onOutline } from './arch-joints.js';
 import type { Edge } from './dimensions.js';
 import { type Depth, domeBreaks, onSurface, sectionBreaks } from './prism.js';
 
+/** What a piece of an arch is: the ring cast in one, or one of its stones. */
 export type ArchPieceKind = 'ring' | 'springer' | 'voussoir' | 'keystone' | 'skewback';
 
 /** A line of the section that ends a piece: so far on the upper side of a joint's middle. */

@@ -8,6 +8,7 @@ import { massKg, wetDensity } from './mass.js';
 import { cutVolume } from './measure.js';
 import { curbPerRadian, plugVolume, skewbackBodies } from './volumes.js';
 
+/** What a cast piece belongs to: the ring at the springing, the oculus' curb, or the crown. */
 export type RingPieceKind = 'skewback' | 'curb' | 'plug';
 
 /** One cast piece of a dome's skewback ring or curb, or its crown plug. */
