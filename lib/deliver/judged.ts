@@ -15,7 +15,11 @@ import type { Study } from './study.js';
 export function judged(known: Study): HouseVerdict & { readonly checks: readonly Check[] } {
   const { setout, plan, laid, balance, statics, laying, dwelling, works } = known;
   const groups: CheckGroup[] = [
-    { id: 'masonry', title: 'Blocks', checks: [...masonryChecks(setout, laid, balance), ...planChecks(plan)] },
+    {
+      id: 'masonry',
+      title: 'Blocks',
+      checks: [...masonryChecks(setout, laid, balance, known.pieces), ...planChecks(plan)],
+    },
     { id: 'statics', title: 'Will it stand', checks: staticsChecks(setout, statics) },
     { id: 'laying', title: 'While it is built', checks: layingChecks(setout, laying, statics.strength) },
     { id: 'dwelling', title: 'To live in it', checks: dwellingChecks(setout, dwelling) },

@@ -4,6 +4,7 @@ import { builtScene } from '../models/page-scene.js';
 import { blockSolids } from '../solids/block-solids.js';
 import { houseSolids } from '../solids/house-solids.js';
 import { type KernelSource, loadKernel } from '../solids/kernel.js';
+import { pieceSolids } from '../solids/piece-solids.js';
 import { writeGlb } from '../writers/glb.js';
 import type { PageSource } from '../writers/html-model.js';
 import { writeStl } from '../writers/stl.js';
@@ -19,8 +20,8 @@ export interface ModelSet {
 }
 
 /**
- * The house as solids: at full size as STL, whole, in parts and in blocks, and as GLB; the printed scale model; and the
- * page on which it is turned, where its script is given.
+ * The house as solids: at full size as STL, whole, in parts, in blocks and in all other pieces that are cast and laid,
+ * and as GLB; the printed scale model; and the page on which it is turned, where its script is given.
  * @throws DocumentError naming the part when a solid isn't closed.
  */
 export async function modelFiles(known: Study, source: KernelSource, pageSource?: PageSource): Promise<ModelSet> {
@@ -28,6 +29,7 @@ export async function modelFiles(known: Study, source: KernelSource, pageSource?
   const { setout, laid, plan } = known;
   const { whole, parts } = houseSolids(kernel, setout);
   const blocks = blockSolids(kernel, setout, laid.blocks);
+  const pieces = pieceSolids(kernel, setout, known.pieces);
   const built = builtScene({ setout, blocks: laid.blocks, solids: blocks, parts, mouldOf: mouldNames(plan) });
   const title = setout.house.project.title;
   const stl = (path: string, meshes: readonly Mesh[]) => ({
@@ -38,6 +40,7 @@ export async function modelFiles(known: Study, source: KernelSource, pageSource?
   const files = [
     stl('house', [whole]),
     stl('blocks', blocks),
+    ...(pieces.length > 0 ? [stl('pieces', pieces)] : []),
     { path: 'model/house.glb', bytes: await writeGlb(built) },
     ...parts.map((part) => stl(`parts/${part.name.replaceAll(':', '-')}`, [part])),
     ...print.files,

@@ -4,6 +4,7 @@ import { houseSheets, type SheetSet } from '../drawings/sheets/house-sheets.js';
 import { type Dwelling, dwellingOf } from '../dwelling/dwelling.js';
 import { type Balance, balanceOf } from '../masonry/balance.js';
 import type { LaidHouse } from '../masonry/block.js';
+import { type CastPieces, castPieces } from '../masonry/cast-pieces.js';
 import { layBlocks } from '../masonry/lay.js';
 import { type MasonryPlan, mouldNames, planMasonry } from '../masonry/plan.js';
 import { type HouseSetout, setOutHouse } from '../setout/house.js';
@@ -28,6 +29,8 @@ export interface Study {
   /** In bond, with the perpends that the moulds leave. */
   readonly setout: HouseSetout;
   readonly laid: LaidHouse;
+  /** Voussoirs, arch rings, segments of rings, crown plugs. */
+  readonly pieces: CastPieces;
   readonly balance: Balance;
   readonly statics: Statics;
   readonly laying: readonly CourseLaying[];
@@ -44,7 +47,8 @@ export function study(house: House, drawn: () => Table | null = () => null): Stu
   // A course that no mould of the family fits has one of its own.
   const mouldOf: MouldOf = (block) => nameOf(block) ?? courseMould(block);
   const laid = once(() => layBlocks(setout));
-  const balance = once(() => balanceOf(setout, laid()));
+  const pieces = once(() => castPieces(setout));
+  const balance = once(() => balanceOf(setout, laid(), pieces()));
   const statics = once(() => staticsOf(setout));
   const works = once(() => worksOf(setout, laid(), balance(), { ringSteelKg: tieSteelKg(setout), mouldOf }));
   const laying = once(() => layingOf(setout, laid()));
@@ -57,6 +61,9 @@ export function study(house: House, drawn: () => Table | null = () => null): Stu
     setout,
     get laid() {
       return laid();
+    },
+    get pieces() {
+      return pieces();
     },
     get balance() {
       return balance();

@@ -10,12 +10,14 @@ import { cutTable } from '../tables/cuts.js';
 import { dwellingTable, roomTable } from '../tables/dwelling.js';
 import { layingTable } from '../tables/laying.js';
 import { foamTable, mixTable } from '../tables/mix.js';
-import { mouldTable } from '../tables/moulds.js';
+import { longMouldTable, mouldTable } from '../tables/moulds.js';
 import { openingTable } from '../tables/openings.js';
 import { poleTable, templateBoardTable, templateTable } from '../tables/radius-pole.js';
+import { ringPieceTable } from '../tables/ring-pieces.js';
 import { bearingTable, circleTable, pegTable } from '../tables/setting-out.js';
 import { structuralCheckTable, structureTable } from '../tables/structure.js';
 import { volumeTable } from '../tables/volumes.js';
+import { voussoirTable } from '../tables/voussoirs.js';
 import { layerTable, warmthTable } from '../tables/warmth.js';
 import type { Study } from './study.js';
 
@@ -47,10 +49,13 @@ export const TABLES: readonly TableEntry[] = [
   ),
   entry('foam-correction', 'foam for the next batch, from a weighed bucket', (s) => foamTable(s.setout.house)),
   entry('moulds', 'inner sizes of each mould, and where it serves', (s) => mouldTable(s.plan, s.laid)),
+  entry('long-moulds', 'inner sizes of the moulds of longer blocks', (s) => longMouldTable(s.plan, s.laid)),
   entry('bonds', 'moulds against bond and joints: what each choice costs', (s) => bondTable(s.plan)),
   entry('mould-copies', 'how many copies of each mould to make', (s) => mouldCopyTable(s.setout, s.works.calendar)),
   entry('blocks', 'every block: place, sizes, mass', (s) => blockTable(s.plan, s.laid)),
   entry('cuts', 'where blocks are cut, and which cuts are alike', (s) => cutTable(s.plan, s.laid)),
+  entry('voussoirs', 'stones of the arches, and rings cast in one', (s) => voussoirTable(s.setout, s.pieces)),
+  entry('ring-pieces', 'segments of skewback rings and curbs, crown plugs', (s) => ringPieceTable(s.setout, s.pieces)),
   entry('calendar', 'what is cast, struck and laid on each day', (s) => calendarTable(s.setout, s.works.calendar)),
   entry('forms', 'which arches share a form, and when each stands', (s) => {
     const { calendar, centres } = s.works;

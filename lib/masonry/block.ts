@@ -1,10 +1,12 @@
 import type { Vec3 } from '../math/vec.js';
+import type { Reach } from './reach.js';
 
 /**
- * One block, or what a cut leaves of it, in its place. In the dome's own coordinates it is the box
+ * One block, or what a cut leaves of it, in its place. In the dome's own coordinates its place is the box
  * `bed ≤ s ≤ top` (arc length along the intrados of its span), `0 ≤ depth ≤ thickness` (along the outward
- * normal), `startRad ≤ bearing ≤ endRad` (clockwise, joints already taken off; `endRad` may pass 2π),
- * less the grown outer sections of arches and passages, and the grown extradoses of earlier domes, that cut it.
+ * normal), `startRad ≤ bearing ≤ endRad` (clockwise, joints already taken off in the middle of the heads; `endRad` may
+ * pass 2π). The block itself is its mould's, laid there (`placedBlock`), less the grown outer sections of arches and
+ * passages, and the grown extradoses of earlier domes, that cut it.
  */
 export interface Block {
   /** dome-course-number, e.g. `hall-3-12`; a block that a cut divides in two adds a letter. */
@@ -45,4 +47,6 @@ export interface Sliver {
 export interface LaidHouse {
   readonly blocks: readonly LaidBlock[];
   readonly slivers: readonly Sliver[];
+  /** What blocks and remnants have outside their courses' beds and faces, less what they stay back, mm³. */
+  readonly reach: Reach;
 }

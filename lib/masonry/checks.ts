@@ -5,17 +5,24 @@ import type { HouseSetout } from '../setout/house.js';
 import { spanPoint } from '../setout/span.js';
 import type { Balance } from './balance.js';
 import type { LaidBlock, LaidHouse } from './block.js';
+import { type CastPieces, castPieces } from './cast-pieces.js';
 import { leastLap } from './laps.js';
 import { massKg, wetDensity } from './mass.js';
-import { plugVolume } from './volumes.js';
+import { pieceChecks } from './piece-checks.js';
 
 const DESCRIPTION = 'the description';
 
 /** Checks of the blocks themselves: mass to lift, pieces too short, laps, and that no masonry is lost. */
-export function masonryChecks(house: HouseSetout, laid: LaidHouse, balance: Balance): Check[] {
+export function masonryChecks(
+  house: HouseSetout,
+  laid: LaidHouse,
+  balance: Balance,
+  pieces: CastPieces = castPieces(house),
+): Check[] {
   return [
     heaviestCheck(house, laid),
-    ...plugChecks(house),
+    ...plugChecks(house, pieces),
+    ...pieceChecks(house, pieces),
     shortestCheck(house, laid),
     ...lapChecks(house),
     ...flatBedCheck(house),
@@ -52,24 +59,23 @@ function heaviestCheck(house: HouseSetout, laid: LaidHouse): Check {
 }
 
 /** A crown plug is lifted to the highest place of all, over a ring that has just closed. */
-function plugChecks(house: HouseSetout): Check[] {
+function plugChecks(house: HouseSetout, { rings }: CastPieces): Check[] {
   const limit = house.house.blocks.heaviestKg;
   const { dryDensity } = house.house.material;
-  return house.domes
-    .filter((dome) => dome.plug !== null)
-    .map((dome) => {
-      const volume = plugVolume(dome);
+  return rings
+    .filter(({ kind }) => kind === 'plug')
+    .map(({ domeId: id, volume }) => {
       const mass = massKg(volume, dryDensity);
       return {
-        id: `plug-mass.${dome.id}`,
-        statement: `The crown plug of dome ${dome.id} is light enough to lift.`,
+        id: `plug-mass.${id}`,
+        statement: `The crown plug of dome ${id} is light enough to lift.`,
         state: mass <= limit ? 'ok' : 'attention',
-        demand: givenFigure(`plug-mass.${dome.id}.dry`, 'dry mass of the crown plug', mass, 'kg', {
+        demand: givenFigure(`plug-mass.${id}.dry`, 'dry mass of the crown plug', mass, 'kg', {
           formula: 'volume × dry density',
           source: 'derived',
           inputs: { 'volume (L)': volume / 1e6, 'dry density (kg/m3)': dryDensity },
         }),
-        capacity: givenFigure(`plug-mass.${dome.id}.limit`, 'heaviest block', limit, 'kg'),
+        capacity: givenFigure(`plug-mass.${id}.limit`, 'heaviest block', limit, 'kg'),
         ratio: mass / limit,
         source: 'limit from the description; HSE CIS 37 names more than 20 kg lifted by one person as high risk',
         advice: 'Cast it in its place on a form, or in pieces, or lift it with a hoist; never by hand over your head.',

@@ -1,7 +1,7 @@
 import { SAME_ANGLE_RAD } from '../base/tolerances.js';
-import { cos, sin, tan } from '../math/elementary.js';
+import { cos, sin } from '../math/elementary.js';
 import { type Intervals, intervalsLength, subtractIntervals } from '../math/intervals.js';
-import { turnPositive, turnSigned, type Vec3 } from '../math/vec.js';
+import { turnPositive, turnSigned, type Vec2, type Vec3 } from '../math/vec.js';
 import type { Course } from '../setout/courses.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { type MeridianSpan, type SpanPoint, spanPoint } from '../setout/span.js';
@@ -28,11 +28,19 @@ export interface Column {
 export type ColumnBody = (i: number, j: number) => Column;
 
 /** Box in (arc length, depth, bearing) of a figure of revolution. */
-export function revolvedBox(
+export const revolvedBox = (
   span: MeridianSpan,
   s: readonly [number, number],
   depth: readonly [number, number],
   bearing: readonly [number, number],
+): ColumnBody => headedBox(span, s, depth, () => bearing);
+
+/** The same between bearings that differ from place to place. */
+export function headedBox(
+  span: MeridianSpan,
+  s: readonly [number, number],
+  depth: readonly [number, number],
+  bearings: (r: number, z: number) => readonly [number, number],
 ): ColumnBody {
   const height = s[1] - s[0];
   const thickness = depth[1] - depth[0];
@@ -50,8 +58,8 @@ export function revolvedBox(
     const p = pointAt(i);
     const d = depth[0] + thickness * j;
     const r = p.r + d * p.normal[0];
-    const weight = r * (1 + p.curvature * d) * height * thickness;
-    return bearingColumn(r, p.z + d * p.normal[1], weight, bearing);
+    const z = p.z + d * p.normal[1];
+    return bearingColumn(r, z, r * (1 + p.curvature * d) * height * thickness, bearings(r, z));
   };
 }
 
@@ -89,35 +97,29 @@ class BearingColumn implements Column {
 }
 
 /**
- * Block with flat faces between the eight corners of its box `bearing`: in its middle plane a quadrilateral in
- * (distance from the axis, z), across it a run of ± distance · tan(half head angle).
+ * Block with flat faces between four corners (distance from the axis, height) of its upright middle plane at the
+ * bearing `middle`, in order round it; across that plane a run of ± `half`, which is linear in the plane.
  */
 export function flatBlock(
-  span: MeridianSpan,
-  s: readonly [number, number],
-  thickness: number,
-  bearing: readonly [number, number],
+  [a, b, c, d]: readonly [Vec2, Vec2, Vec2, Vec2],
+  middle: number,
+  half: (distance: number, z: number) => number,
 ): ColumnBody {
-  const half = (bearing[1] - bearing[0]) / 2;
-  const middle = (bearing[0] + bearing[1]) / 2;
-  const corner = (at: number, d: number): readonly [number, number] => {
-    const p = span.at(at);
-    return [(p.r + d * p.normal[0]) * cos(half), p.z + d * p.normal[1]];
-  };
-  const [a, b, c, d] = [corner(s[0], 0), corner(s[0], thickness), corner(s[1], thickness), corner(s[1], 0)];
+  const [sine, cosine] = [sin(middle), cos(middle)];
   return (i, j) => {
     const at = (k: 0 | 1) => (1 - i) * ((1 - j) * a[k] + j * b[k]) + i * ((1 - j) * d[k] + j * c[k]);
     const di = (k: 0 | 1) => (1 - j) * (d[k] - a[k]) + j * (c[k] - b[k]);
     const dj = (k: 0 | 1) => (1 - i) * (b[k] - a[k]) + i * (c[k] - d[k]);
     const p = at(0);
     const z = at(1);
+    const run = half(p, z);
     return {
       z,
       weight: Math.abs(di(0) * dj(1) - di(1) * dj(0)),
-      low: -p * tan(half),
-      high: p * tan(half),
+      low: -run,
+      high: run,
       unit: 1,
-      place: (x) => [p * sin(middle) + x * cos(middle), p * cos(middle) - x * sin(middle), z],
+      place: (x) => [p * sine + x * cosine, p * cosine - x * sine, z],
       cut: (cutter) => cutter.chordAt(p, middle, z),
     };
   };

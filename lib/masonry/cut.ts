@@ -3,46 +3,72 @@ import { bearingOf, turnPositive, type Vec3 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
 import type { Block, LaidBlock, Sliver } from './block.js';
-import { type ColumnBody, flatBlock, revolvedBox } from './column.js';
+import { type ColumnBody, flatBlock, headedBox } from './column.js';
 import type { Cutter } from './cutter.js';
-import { cutVolume, measureColumns } from './measure.js';
+import { cutVolume, measureColumns, wholeVolume } from './measure.js';
 import { piecesOf } from './pieces.js';
+import { flatCorners, halfWidthAt, headAngle, placedBlock, placedVolume } from './placed.js';
+import { NO_REACH, type Reach, type ReachLines, reachLeft } from './reach.js';
 
 /** A remnant whose longest run at mid-thickness is shorter than this (mm) is left to mortar, */
 export const SLIVER_RUN = 40;
 /** and so is one that is less than this share of its block. */
 export const SLIVER_SHARE = 1 / 20;
 
-/** The block as a body to measure, faces as the description wants them. */
-export function blockBody(house: HouseSetout, dome: DomeSetout, block: Block): ColumnBody {
-  const span = dome[block.part];
-  const s = [block.bed, block.top] as const;
-  const bearing = [block.startRad, block.endRad] as const;
-  return house.house.blocks.faces === 'flat'
-    ? flatBlock(span, s, dome.thickness, bearing)
-    : revolvedBox(span, s, [0, dome.thickness], bearing);
+/** A block uncut: the body that cuts are measured on, and what it has beside that. */
+export interface WholeBlock {
+  readonly laid: LaidBlock;
+  readonly body: ColumnBody;
+  readonly bodyVolume: number;
+  readonly reach: ReachLines;
 }
 
-/** What the cutters that come near a block leave of it. `whole` is the block uncut. */
+/**
+ * The block as a body to measure, faces as the description wants them. With curved faces it ends at its course's own
+ * beds and faces: `reachLines` tells how far its mould's lie beside them.
+ */
+export function blockBody(house: HouseSetout, dome: DomeSetout, block: Block): ColumnBody {
+  const placed = placedBlock(house, dome, block);
+  const middle = (block.startRad + block.endRad) / 2;
+  if (house.house.blocks.faces === 'flat')
+    return flatBlock(flatCorners(placed), middle, (distance, z) => halfWidthAt(placed, distance, z));
+  return headedBox(dome[block.part], [block.bed, block.top], [0, dome.thickness], (r, z) => {
+    const half = headAngle(placed.head, r, z);
+    return [middle - half, middle + half];
+  });
+}
+
+/** Volume of the block as it leaves its mould and has dried, before any cut, mm³. */
+export const uncutVolume = (house: HouseSetout, dome: DomeSetout, block: Block): number =>
+  house.house.blocks.faces === 'flat'
+    ? wholeVolume(blockBody(house, dome, block))
+    : placedVolume(placedBlock(house, dome, block));
+
+/** What the cutters that come near a block leave of it, and how far that reaches over its course's beds and faces. */
 export function cutBlock(
-  house: HouseSetout,
   dome: DomeSetout,
-  whole: LaidBlock,
+  { laid: whole, body, bodyVolume, reach }: WholeBlock,
   near: readonly Cutter[],
-): { kept: LaidBlock[]; slivers: Sliver[] } {
-  const body = blockBody(house, dome, whole);
-  const volume = cutVolume(body, near);
-  const uncut = whole.volume * (1 - NO_CUT);
-  if (volume >= uncut) return { kept: [whole], slivers: [] };
-  if (volume <= whole.volume * NO_CUT) return { kept: [], slivers: [] };
+): { kept: LaidBlock[]; slivers: Sliver[]; reach: Reach } {
+  const left = cutVolume(body, near);
+  const uncut = bodyVolume * (1 - NO_CUT);
+  const middle = (whole.startRad + whole.endRad) / 2;
+  const all = reachLeft(reach, middle, []);
+  if (left >= uncut) return { kept: [whole], slivers: [], reach: all };
+  if (left <= bodyVolume * NO_CUT) return { kept: [], slivers: [], reach: NO_REACH };
 
   const touching = near.length === 1 ? near : near.filter((c) => cutVolume(body, [c]) < uncut);
   const cutBy = touching.map((c) => c.id);
   const found = piecesOf(body, near);
+  const over = reachLeft(reach, middle, near);
+  // What the uncut block has that neither body nor reach account for is rounding; it is shared out.
+  const rest0 = whole.volume - bodyVolume - all.beds - all.faces;
+  const share = 1 + (left > 0 ? (over.beds + over.faces) / left : 0) + rest0 / bodyVolume;
+  const volume = left * share;
   const pieces = found.map(({ longestRun, seed, measure }) => ({
     longestRun,
     seed,
-    volume: found.length === 1 ? volume : measureColumns(body, near, measure),
+    volume: found.length === 1 ? volume : measureColumns(body, near, measure) * share,
   }));
   const keeps = (p: (typeof pieces)[number]) => p.longestRun >= SLIVER_RUN && p.volume >= whole.volume * SLIVER_SHARE;
   // Letters run clockwise like numbers.
@@ -60,5 +86,6 @@ export function cutBlock(
       seed: found.length === 1 ? null : [p.seed[0] + dome.at[0], p.seed[1] + dome.at[1], p.seed[2]],
     })),
     slivers: rest > whole.volume * NO_CUT ? [{ mark: whole.mark, domeId: dome.id, volume: rest }] : [],
+    reach: left > 0 ? over : NO_REACH,
   };
 }

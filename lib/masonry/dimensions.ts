@@ -1,7 +1,9 @@
 import { cos, hypot, sin } from '../math/elementary.js';
 import type { DomeSetout } from '../setout/dome.js';
+import type { HouseSetout } from '../setout/house.js';
 import { type MeridianSpan, spanPoint } from '../setout/span.js';
 import type { Block } from './block.js';
+import { halfAngleAt, headsAngle, placedBlock } from './placed.js';
 import { wedgeOf } from './wedge.js';
 
 /** An edge along a course: its arc and the straight chord between its ends, mm. */
@@ -10,7 +12,7 @@ export interface Edge {
   readonly chord: number;
 }
 
-/** Sizes of the block as it is cast, before any cut. Lengths mm, angles radians. */
+/** Sizes of the dry block as its mould makes it, before any cut. Lengths mm, angles radians. */
 export interface BlockDimensions {
   readonly middleRad: number;
   readonly intradosLower: Edge;
@@ -35,36 +37,41 @@ export interface BlockDimensions {
   };
 }
 
-/** Sizes of a block in its place, before any cut: edges as arc and chord, heights, angles, sagittas. Lengths mm, angles radians. */
-export function blockDimensions(dome: DomeSetout, block: Block): BlockDimensions {
-  const span = dome[block.part];
-  const t = dome.thickness;
-  const { startRad: start, endRad: end } = block;
-  const angle = end - start;
-  const edge = (s: number, depth: number): Edge => {
-    const [r] = spanPoint(span, s, depth);
-    return { arc: r * angle, chord: 2 * r * sin(angle / 2) };
+/** Sizes of the dry block that its mould makes, before any cut: edges as arc and chord, heights, angles, sagittas; beds as it lies. Lengths mm, angles radians. */
+export function blockDimensions(setout: HouseSetout, dome: DomeSetout, block: Block): BlockDimensions {
+  const placed = placedBlock(setout, dome, block);
+  const { span, bed, top, thickness: t, motion } = placed;
+  const halfAt = (s: number, depth: number) => {
+    const [r, z] = spanPoint(span, s, depth);
+    return { r, half: halfAngleAt(placed, r, z) };
   };
-  const along = (depth: number) => spanPoint(span, block.bed, depth)[0] * (1 - cos(angle / 2));
-  const lower = span.at(block.bed).normalRad;
-  const upper = span.at(block.top).normalRad;
+  const edge = (s: number, depth: number): Edge => {
+    const { r, half } = halfAt(s, depth);
+    return { arc: 2 * r * half, chord: 2 * r * sin(half) };
+  };
+  const along = (depth: number) => {
+    const { r, half } = halfAt(bed, depth);
+    return r * (1 - cos(half));
+  };
+  const lower = span.at(bed).normalRad;
+  const upper = span.at(top).normalRad;
   return {
-    middleRad: (start + end) / 2,
-    intradosLower: edge(block.bed, 0),
-    intradosUpper: edge(block.top, 0),
-    extradosLower: edge(block.bed, t),
-    extradosUpper: edge(block.top, t),
-    intradosHeight: block.top - block.bed,
-    extradosHeight: block.top - block.bed + t * (upper - lower),
+    middleRad: (block.startRad + block.endRad) / 2,
+    intradosLower: edge(bed, 0),
+    intradosUpper: edge(top, 0),
+    extradosLower: edge(bed, t),
+    extradosUpper: edge(top, t),
+    intradosHeight: top - bed,
+    extradosHeight: top - bed + t * (upper - lower),
     thickness: t,
-    headAngleRad: angle,
-    lowerBedRad: lower,
-    upperBedRad: upper,
+    headAngleRad: headsAngle(placed),
+    lowerBedRad: lower + motion.rad,
+    upperBedRad: upper + motion.rad,
     sagitta: {
       intradosAlong: along(0),
       extradosAlong: along(t),
-      intradosUp: meridianSagitta(span, block.bed, block.top, 0),
-      extradosUp: meridianSagitta(span, block.bed, block.top, t),
+      intradosUp: meridianSagitta(span, bed, top, 0),
+      extradosUp: meridianSagitta(span, bed, top, t),
     },
   };
 }

@@ -3,16 +3,24 @@ import type { Course } from '../setout/courses.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { archesOf, earlierThan, type HouseSetout, passagesOf } from '../setout/house.js';
 import { seenFrom } from '../setout/passage.js';
+import { spanPoint } from '../setout/span.js';
 import type { Block, LaidBlock, LaidHouse, Sliver } from './block.js';
 import { comesNear, footOf, reaching } from './column.js';
-import { blockBody, cutBlock } from './cut.js';
+import { blockBody, cutBlock, uncutVolume } from './cut.js';
 import { type Cutter, sectionCutter, shellCutter } from './cutter.js';
 import { wholeVolume } from './measure.js';
+import { headAngle, perpendHalf, placedBlock } from './placed.js';
+import { type Reach, reachLeft, reachLines } from './reach.js';
 
 /** Lays every course with its blocks and cuts them at the arches. */
 export function layBlocks(house: HouseSetout): LaidHouse {
   const laid = house.domes.flatMap((dome) => dome.courses.map((course) => layCourse(house, dome, course)));
-  return { blocks: laid.flatMap((c) => c.blocks), slivers: laid.flatMap((c) => c.slivers) };
+  const sum = (part: keyof Reach) => laid.reduce((all, c) => all + c.reach[part], 0);
+  return {
+    blocks: laid.flatMap((c) => c.blocks),
+    slivers: laid.flatMap((c) => c.slivers),
+    reach: { beds: sum('beds'), faces: sum('faces') },
+  };
 }
 
 /** All that cuts a dome's courses: its arches, its passages, and the earlier domes that it abuts. */
@@ -28,31 +36,63 @@ function layCourse(house: HouseSetout, dome: DomeSetout, course: Course): LaidHo
   const span = dome[course.part];
   const cutters = reaching(cuttersOf(house, dome), span, [course.bed, course.to], dome.thickness);
   const foot = footOf(dome, course);
-  const ring = ringOf(dome, course);
+  const ring = ringOf(house, dome, course);
   // Blocks of one length are equal: what is measured of one stands for all.
-  const volumes = new Map<number, number>();
+  const measured = new Map<number, ReturnType<typeof measureWhole>>();
   const blocks: LaidBlock[] = [];
   const slivers: Sliver[] = [];
+  const reach = { beds: 0, faces: 0 };
   for (const { modules, block } of ring) {
-    const volume = volumes.get(modules) ?? wholeVolume(blockBody(house, dome, block));
-    volumes.set(modules, volume);
-    const whole = { ...block, volume, longestRun: course.midRadius * (block.endRad - block.startRad) };
-    const near = cutters.filter((c) => comesNear(c, foot, [block.startRad, block.endRad]));
-    const left = near.length === 0 ? { kept: [whole], slivers: [] } : cutBlock(house, dome, whole, near);
+    const known = measured.get(modules) ?? measureWhole(house, dome, block);
+    measured.set(modules, known);
+    const laid = {
+      ...block,
+      volume: known.volume,
+      longestRun: course.midRadius * (block.endRad - block.startRad),
+    };
+    const middle = (block.startRad + block.endRad) / 2;
+    const near = cutters.filter((c) => comesNear(c, foot, [middle - known.widest, middle + known.widest]));
+    const left =
+      near.length === 0
+        ? { kept: [laid], slivers: [], reach: known.reachWhole }
+        : cutBlock(dome, { ...known, laid, body: blockBody(house, dome, block) }, near);
     blocks.push(...left.kept);
     slivers.push(...left.slivers);
+    reach.beds += left.reach.beds;
+    reach.faces += left.reach.faces;
   }
-  return { blocks, slivers };
+  return { blocks, slivers, reach };
+}
+
+/** What all uncut blocks of one course and length have in common. */
+function measureWhole(house: HouseSetout, dome: DomeSetout, block: Block) {
+  const flat = house.house.blocks.faces === 'flat';
+  const placed = placedBlock(house, dome, block);
+  const bodyVolume = wholeVolume(blockBody(house, dome, block));
+  const reach = flat ? { lines: [] } : reachLines(dome, block, placed);
+  return {
+    /** Half the angle of the block where it is widest: heads are planes, so at a corner. */
+    widest: Math.max(
+      ...[block.bed, block.top].flatMap((s) =>
+        [0, dome.thickness].map((depth) => headAngle(placed.head, ...spanPoint(dome[block.part], s, depth))),
+      ),
+    ),
+    bodyVolume,
+    volume: flat ? bodyVolume : uncutVolume(house, dome, block),
+    reach,
+    reachWhole: reachLeft(reach, (block.startRad + block.endRad) / 2, []),
+  };
 }
 
 /**
  * The whole ring's blocks, numbered clockwise from the first past bearing 0. Where perpends are left out, one block
  * takes the place of several and the number of its first.
  */
-function ringOf(dome: DomeSetout, course: Course): { modules: number; block: Block }[] {
+function ringOf(house: HouseSetout, dome: DomeSetout, course: Course): { modules: number; block: Block }[] {
   const { count, leftOut } = course;
   const module = (2 * Math.PI) / count;
-  const margin = course.perpend / 2 / course.midRadius;
+  const middle = spanPoint(dome[course.part], (course.bed + course.to) / 2, dome.thickness / 2);
+  const margin = perpendHalf(house, dome, course)(...middle);
   return Array.from({ length: count }, (_, k) => k)
     .filter((k) => !leftOut.includes(k))
     .map((k) => {

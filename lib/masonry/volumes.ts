@@ -1,6 +1,8 @@
 import { integrate, integrateSoftEnds } from '../math/quadrature.js';
-import { perpendBearings } from '../setout/courses.js';
+import { type Course, perpendBearings } from '../setout/courses.js';
 import type { DomeSetout } from '../setout/dome.js';
+import type { HouseSetout } from '../setout/house.js';
+import { spanPoint } from '../setout/span.js';
 import {
   bearingColumn,
   type ColumnBody,
@@ -8,11 +10,13 @@ import {
   comesNear,
   footOf,
   fullTurn,
+  headedBox,
   reaching,
   revolvedBox,
 } from './column.js';
 import type { Cutter } from './cutter.js';
 import { cutVolume, measureColumns, wholeVolume } from './measure.js';
+import { perpendHalf } from './placed.js';
 
 /** Volumes of everything of the masonry that isn't a block, each by its own quadrature; mm³. */
 
@@ -34,21 +38,33 @@ export function blockRingVolume(dome: DomeSetout, index: number, cutters: readon
   return cutVolume(revolvedBox(span, s, [0, dome.thickness], fullTurn(near, span.at(course.to).r)), near);
 }
 
-/** Perpends of one course, each a wedge between planes through the axis. */
-export function perpendVolume(dome: DomeSetout, index: number, cutters: readonly Cutter[]): number {
+/** Perpends of one course between its beds and faces, each between the heads that face each other. */
+export function perpendVolume(house: HouseSetout, dome: DomeSetout, index: number, cutters: readonly Cutter[]): number {
   const course = courseOf(dome, index);
-  const margin = course.perpend / 2 / course.midRadius;
+  const half = perpendHalf(house, dome, course);
   const span = dome[course.part];
   const foot = footOf(dome, course);
-  const wedgeAt = (at: number) =>
-    revolvedBox(span, [course.bed, course.to], [0, dome.thickness], [at - margin, at + margin]);
-  const whole = wholeVolume(wedgeAt(0));
+  const perpendAt = (at: number) =>
+    headedBox(span, [course.bed, course.to], [0, dome.thickness], (r, z) => {
+      const margin = half(r, z);
+      return [at - margin, at + margin];
+    });
+  const widest = widestMargin(dome, course, half);
+  const whole = wholeVolume(perpendAt(0));
   let sum = 0;
   for (const at of perpendBearings(course)) {
-    const near = cutters.filter((c) => comesNear(c, foot, [at - margin, at + margin]));
-    sum += near.length === 0 ? whole : cutVolume(wedgeAt(at), near);
+    const near = cutters.filter((c) => comesNear(c, foot, [at - widest, at + widest]));
+    sum += near.length === 0 ? whole : cutVolume(perpendAt(at), near);
   }
   return sum;
+}
+
+/** Heads are planes: between their corners a perpend is nowhere wider than at one. */
+function widestMargin(dome: DomeSetout, course: Course, half: (r: number, z: number) => number): number {
+  const corners = [course.bed, course.to].flatMap((s) =>
+    [0, dome.thickness].map((depth) => half(...spanPoint(dome[course.part], s, depth))),
+  );
+  return Math.max(...corners);
 }
 
 function courseOf(dome: DomeSetout, index: number) {
@@ -57,20 +73,16 @@ function courseOf(dome: DomeSetout, index: number) {
   return course;
 }
 
-/** Skewback ring less what the cutters take; 0 where the meridian springs upright. */
-export const skewbackVolume = (dome: DomeSetout, cutters: readonly Cutter[]): number =>
-  skewbackBodies(dome, cutters).reduce((sum, body) => sum + cutVolume(body, cutters), 0);
-
-function skewbackBodies(dome: DomeSetout, cutters: readonly Cutter[]): ColumnBody[] {
+/** The skewback ring over some bearings as bodies to measure; none where the meridian springs upright. */
+export function skewbackBodies(dome: DomeSetout, bearings: readonly [number, number]): ColumnBody[] {
   if (!dome.skewback) return [];
   const { bed } = dome.skewback;
   const inner = dome.springingRadius;
   const outer = inner + dome.thickness;
   const slope = (bed[1] - dome.springingZ) / (bed[0] - inner);
-  const turn = fullTurn(cutters, inner);
   return [
-    upTo([inner, bed[0]], dome.springingZ, (r) => dome.springingZ + (r - inner) * slope, turn),
-    upTo([bed[0], outer], dome.springingZ, (r) => dome.heightAt(r, dome.thickness), turn),
+    upTo([inner, bed[0]], dome.springingZ, (r) => dome.springingZ + (r - inner) * slope, bearings),
+    upTo([bed[0], outer], dome.springingZ, (r) => dome.heightAt(r, dome.thickness), bearings),
   ];
 }
 
@@ -92,7 +104,8 @@ export function cutJointVolume(dome: DomeSetout, bare: readonly Cutter[], grown:
     const ring = revolvedBox(span, s, [0, dome.thickness], fullTurn(other, span.at(course.to).r));
     sum += joint(ring, reaching(bare, span, s, dome.thickness), other);
   }
-  return skewbackBodies(dome, grown).reduce((all, body) => all + joint(body, bare, grown), sum);
+  const skewback = skewbackBodies(dome, fullTurn(grown, dome.springingRadius));
+  return skewback.reduce((all, body) => all + joint(body, bare, grown), sum);
 }
 
 /** Ring over radii [from, to] between a level bottom and the height `top(r)`; i goes up, j outward. */
@@ -126,14 +139,14 @@ export function plugVolume(dome: DomeSetout): number {
   );
 }
 
-/** Curb: from the intrados and its bed up to its level top, outside the bore. */
-export function curbVolume(dome: DomeSetout): number {
+/** Curb, for each radian of its ring: from the intrados and its bed up to its level top, outside the bore. */
+export function curbPerRadian(dome: DomeSetout): number {
   const { curb } = dome;
   if (!curb) return 0;
   const p = dome.shell.at(curb.bedS);
   const [outerR, outerZ] = curb.bedOuter;
   const slope = outerR > p.r ? (outerZ - p.z) / (outerR - p.r) : 0;
   const over = (from: number, to: number, under: (r: number) => number) =>
-    integrate((r) => 2 * Math.PI * r * (curb.topZ - under(r)), from, to, 24);
+    integrate((r) => r * (curb.topZ - under(r)), from, to, 24);
   return over(curb.clearRadius, p.r, (r) => dome.heightAt(r)) + over(p.r, outerR, (r) => p.z + (r - p.r) * slope);
 }

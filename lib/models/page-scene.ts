@@ -3,6 +3,7 @@ import type { Mesh } from '../documents/mesh.js';
 import { type Facts, IN_PLACE, type Instance, type Scene } from '../documents/scene.js';
 import type { LaidBlock } from '../masonry/block.js';
 import { type BlockDimensions, blockDimensions } from '../masonry/dimensions.js';
+import { longerFormId } from '../masonry/longer.js';
 import { massKg, wetDensity } from '../masonry/mass.js';
 import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
@@ -79,7 +80,7 @@ function blockFacts({ setout, mouldOf }: BuiltHouse): (block: LaidBlock) => Fact
   const known = new Map<string, Facts>();
   const sizesOf = (dome: DomeSetout, block: LaidBlock): Facts => {
     const key = `${dome.id} ${block.course} ${(block.endRad - block.startRad).toFixed(9)}`;
-    const sizes = known.get(key) ?? sizeFacts(blockDimensions(dome, block), say);
+    const sizes = known.get(key) ?? sizeFacts(blockDimensions(setout, dome, block), say);
     known.set(key, sizes);
     return sizes;
   };
@@ -87,7 +88,7 @@ function blockFacts({ setout, mouldOf }: BuiltHouse): (block: LaidBlock) => Fact
   return (block) => {
     const dome = domes.get(block.domeId) as DomeSetout;
     return {
-      mould: mouldOf(block) ?? 'none fits',
+      mould: longerFormId(dome, block) ?? mouldOf(block) ?? 'none fits',
       dome: dome.id,
       course: `${block.course} of ${dome.courses.length}`,
       state: block.cutBy.length > 0 ? `cut at ${block.cutBy.join(', ')}` : 'whole',

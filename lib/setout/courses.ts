@@ -24,6 +24,25 @@ export interface Course {
   readonly perpend: number;
   /** Radius at mid-thickness, mid-height of the blocks. */
   readonly midRadius: number;
+  /** What mould its blocks come out of and how they lie; `null`: each fills its place between upright planes. */
+  readonly cast: CourseCast | null;
+}
+
+/** The blocks of a course as one mould makes them; plain numbers, lengths mm. */
+export interface CourseCast {
+  /** Course whose beds and faces the mould has. */
+  readonly parent: { readonly domeId: string; readonly course: number };
+  /** The mould's heads: in the parent's place at slope · distance from the axis + lean · way up from the middle. */
+  readonly slope: number;
+  readonly lean: number;
+  /** Seats of blocks that take the place of 1, 2 … ; `null` for one too long for the mould's beds: it has its course's own. */
+  readonly seats: readonly (BlockSeat | null)[];
+}
+
+/** How far a block is moved from where its middle is the course's, along the meridian and along the normal. */
+export interface BlockSeat {
+  readonly up: number;
+  readonly out: number;
 }
 
 interface CourseInput {
@@ -98,6 +117,7 @@ function addCourses(courses: Course[], span: MeridianSpan, end: number, thicknes
       leftOut: [],
       perpend: blocks.joint,
       midRadius,
+      cast: null,
     });
   }
 }

@@ -39,7 +39,7 @@ export function blockShapes(
     const name = `${block.domeId}-${course}-${(endRad - startRad).toFixed(SAME_WIDTH_DIGITS)}`;
     let mesh = known.get(name);
     if (mesh === undefined) {
-      const grid = blockGrid(dome, { ...block, startRad: 0, endRad: endRad - startRad }, { faces, surface });
+      const grid = blockGrid(setout, dome, { ...block, startRad: 0, endRad: endRad - startRad }, { faces, surface });
       mesh = meshes.push(gridMesh(name, { ...grid, at: [0, 0] })) - 1;
       known.set(name, mesh);
     }

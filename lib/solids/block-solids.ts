@@ -5,7 +5,7 @@ import { hypot } from '../math/elementary.js';
 import { alongBearing, bearingOf, turnSigned, type Vec2, type Vec3 } from '../math/vec.js';
 import type { HouseSetout } from '../setout/house.js';
 import { blockCutters } from './block-cutters.js';
-import { type BlockGrid, blockGrid, gridFaces, gridMesh, gridOutline, placeAt } from './block-grid.js';
+import { type BlockGrid, blockGrid, gridFaces, gridMesh, gridOutline, stationPlacer } from './block-grid.js';
 import type { SolidOptions } from './house-solids.js';
 import type { Kernel, Solid, SolidScope } from './kernel.js';
 import { rectangle } from './outline.js';
@@ -31,7 +31,7 @@ export function blockSolids(
     return blocks.map((block) => {
       const dome = domes.get(block.domeId);
       if (!dome) throw new Error(`block ${block.mark} stands in no dome of the house`);
-      const grid = blockGrid(dome, block, { faces, surface });
+      const grid = blockGrid(setout, dome, block, { faces, surface });
       if (block.cutBy.length === 0) return gridMesh(block.mark, grid);
       const by = block.cutBy.map((id) => cutterOf(id, block, dome));
       return scope.scope((inner) => inner.mesh(block.mark, cut(inner, block, grid, by, siblings(block))));
@@ -54,9 +54,7 @@ function cut(
   by: readonly Solid[],
   siblings: readonly Block[],
 ): Solid {
-  const count = grid.stations.length - 1;
-  const place = (r: number, z: number, k: number) => placeAt(grid, r, z, k);
-  const whole = scope.bend(mark, gridOutline(grid), count, place, gridFaces(grid));
+  const whole = scope.bend(mark, gridOutline(grid), grid.facets, stationPlacer(grid), gridFaces(grid));
   const pieces = scope.pieces(scope.subtract(mark, whole, by));
   if (!seed) return pieces[0] as Solid;
   const piece = nearest(scope, pieces, seed);

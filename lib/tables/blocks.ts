@@ -2,6 +2,7 @@ import { CAUTIONS } from '../base/cautions.js';
 import type { Table } from '../documents/table.js';
 import type { LaidBlock, LaidHouse } from '../masonry/block.js';
 import { type BlockDimensions, blockDimensions } from '../masonry/dimensions.js';
+import { longerFormId } from '../masonry/longer.js';
 import { massKg, wetDensity } from '../masonry/mass.js';
 import { type MasonryPlan, mouldNames } from '../masonry/plan.js';
 import { DEG, turnPositive } from '../math/vec.js';
@@ -34,10 +35,6 @@ const ANGLES: readonly (readonly [string, string, Pick])[] = [
   ['upper-bed', 'upper bed angle from level', (d) => d.upperBedRad / DEG],
 ];
 
-/** Whether a block takes in a short neighbour. */
-const isLong = ({ courses }: DomeSetout, { course, startRad, endRad }: LaidBlock): boolean =>
-  endRad - startRad > (2 * Math.PI) / (courses[course - 1]?.count ?? 1);
-
 /** Every block of the house: place, sizes as cast before any cut, and what a cut leaves of it. */
 export function blockTable(plan: MasonryPlan, laid: LaidHouse): Table {
   const house = plan.setout;
@@ -50,7 +47,7 @@ export function blockTable(plan: MasonryPlan, laid: LaidHouse): Table {
   const sizes = new Map<string, BlockDimensions>();
   const sizesOf = (dome: DomeSetout, block: LaidBlock) => {
     const key = `${dome.id} ${block.course} ${(block.endRad - block.startRad).toFixed(9)}`;
-    const known = sizes.get(key) ?? blockDimensions(dome, block);
+    const known = sizes.get(key) ?? blockDimensions(house, dome, block);
     sizes.set(key, known);
     return known;
   };
@@ -84,8 +81,8 @@ export function blockTable(plan: MasonryPlan, laid: LaidHouse): Table {
         bearing: turnPositive((block.startRad + block.endRad) / 2) / DEG,
         ...Object.fromEntries(LENGTHS.map(([key, , pick]) => [key, units.length.of(pick(d))])),
         ...Object.fromEntries(ANGLES.map(([key, , pick]) => [key, pick(d)])),
-        mould: mouldOf(block) ?? 'none fits',
-        state: `${isLong(dome, block) ? 'longer, ' : ''}${block.cutBy.length > 0 ? 'cut' : 'whole'}`,
+        mould: longerFormId(dome, block) ?? mouldOf(block) ?? 'none fits',
+        state: `${longerFormId(dome, block) ? 'longer, ' : ''}${block.cutBy.length > 0 ? 'cut' : 'whole'}`,
         'cut-by': block.cutBy.join(' '),
         'longest-run': units.length.of(block.longestRun),
         volume: units.pieceVolume.of(block.volume),
@@ -100,7 +97,7 @@ export function blockTable(plan: MasonryPlan, laid: LaidHouse): Table {
             'Faces are flat: the eight corners lie on the curved surfaces; the sagittas say how far the faces miss them.',
           ]
         : []),
-      'Sizes are those of the place set out, dry, between perpends of the middle thickness; what to cast is in the table of moulds. A longer block is cast in the shape of its mould, with its heads moved apart.',
+      'Sizes are those of the dry block that its mould makes; inner sizes are in the tables of moulds and of longer moulds.',
       ...CAUTIONS,
     ],
   };

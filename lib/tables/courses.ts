@@ -3,6 +3,7 @@ import type { Table } from '../documents/table.js';
 import type { LaidHouse } from '../masonry/block.js';
 import { castCount } from '../masonry/cast.js';
 import type { MasonryPlan } from '../masonry/plan.js';
+import { courseMiss } from '../masonry/reach.js';
 import { DEG } from '../math/vec.js';
 import { spanPoint } from '../setout/span.js';
 import { countColumn, degreesColumn, numberColumn, tableUnits, textColumn } from './units.js';
@@ -22,6 +23,7 @@ export function courseTable(plan: MasonryPlan, laid: LaidHouse): Table {
       const isOwn = (domeId: string, index: number) => domeId === dome.id && index === course.index;
       const bond = plan.courses.find((c) => isOwn(c.domeId, c.course.index));
       const mould = plan.moulds.courses.find((c) => isOwn(c.domeId, c.course))?.laid;
+      const miss = mould && courseMiss(house, dome, course);
       return {
         dome: dome.id,
         course: course.index,
@@ -32,15 +34,16 @@ export function courseTable(plan: MasonryPlan, laid: LaidHouse): Table {
         'perpend-least': length(mould?.joints[0]),
         'perpend-middle': length(mould?.perpend),
         'perpend-most': length(mould?.joints[1]),
-        'bed-over': length(mould?.placement.bedOver),
-        'bed-under': length(mould?.placement.bedUnder),
-        'face-miss': length(mould?.placement.faceMiss),
+        'bed-over': length(miss?.bedOver),
+        'bed-under': length(miss?.bedUnder),
+        'face-miss': length(miss?.faceMiss),
         'bed-angle': span.at(course.bed).normalRad / DEG,
         'inner-radius': length(innerR),
         'inner-level': length(innerZ),
         'outer-radius': length(outerR),
         'outer-level': length(outerZ),
         'top-level': length(top[1]),
+        height: length(course.to - course.bed),
         'first-perpend': course.startRad / DEG,
         module: (360 / course.count) as number,
         lap: length(bond?.lap),
@@ -74,6 +77,7 @@ export function courseTable(plan: MasonryPlan, laid: LaidHouse): Table {
       numberColumn('outer-radius', 'radius to the lower outer edge', units.length),
       numberColumn('outer-level', 'level of the lower outer edge', units.length),
       numberColumn('top-level', 'level of the upper inner edge', units.length),
+      numberColumn('height', 'height of the blocks along the intrados', units.length),
       degreesColumn('first-perpend', 'bearing of the first perpend'),
       degreesColumn('module', 'block and joint, angle'),
       numberColumn('lap', 'least lap on the course below', units.length),
@@ -85,6 +89,7 @@ export function courseTable(plan: MasonryPlan, laid: LaidHouse): Table {
     notes: [
       "Levels are above the finished floor, radii from the dome's axis, bearings clockwise from project north.",
       'Perpends are those of dry blocks of the size cast, over corners and middles of edges of both faces; a block off its size or laid before it has shrunk changes them within the joint range.',
+      'The perpends of a ring are all alike: none is left over to make it up.',
       CAUTION.rings,
       CAUTION.authority,
     ],

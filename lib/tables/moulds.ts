@@ -1,13 +1,20 @@
 import { CAUTION } from '../base/cautions.js';
-import type { Table } from '../documents/table.js';
+import type { House } from '../description/house.js';
+import type { Column, Table } from '../documents/table.js';
 import type { LaidHouse } from '../masonry/block.js';
 import { castCount } from '../masonry/cast.js';
+import { longerForms } from '../masonry/longer.js';
 import { massKg, wetDensity } from '../masonry/mass.js';
-import { type FaceDimensions, type MouldDimensions, mouldDimensions } from '../masonry/moulds/dimensions.js';
+import {
+  type FaceDimensions,
+  formDimensions,
+  type MouldDimensions,
+  mouldDimensions,
+} from '../masonry/moulds/dimensions.js';
 import type { NamedMould } from '../masonry/moulds/schedule.js';
 import type { MasonryPlan } from '../masonry/plan.js';
 import { DEG } from '../math/vec.js';
-import { countColumn, degreesColumn, numberColumn, tableUnits, textColumn } from './units.js';
+import { countColumn, degreesColumn, numberColumn, type TableUnits, tableUnits, textColumn } from './units.js';
 
 /** A mould is cut no finer than this, mm. */
 const CUT_TO = 0.5;
@@ -43,7 +50,6 @@ export function mouldTable(plan: MasonryPlan, laid: LaidHouse): Table {
   const { house } = plan.setout;
   const units = tableUnits(house.units);
   const size = (mm: number) => units.length.of(toCut(mm));
-  const fresh = wetDensity(house.material);
   const { moulds, atLeast, proven } = plan.moulds;
   return {
     id: 'moulds',
@@ -55,13 +61,7 @@ export function mouldTable(plan: MasonryPlan, laid: LaidHouse): Table {
       countColumn('whole', 'blocks laid whole'),
       countColumn('cut', 'blocks to be cut'),
       countColumn('longer', 'longer blocks in its shape'),
-      ...SIDES.flatMap(([side, face]) =>
-        FACE.map(([key, label]) => numberColumn(`${side}-${key}`, `${face}: ${label}`, units.length)),
-      ),
-      numberColumn('thickness', 'thickness', units.length),
-      ...ANGLES.map(([key, label]) => degreesColumn(key, label)),
-      numberColumn('volume', 'volume', units.pieceVolume),
-      numberColumn('wet-mass', 'wet mass of a block', units.mass),
+      ...sizeColumns(units),
     ],
     rows: moulds.map((named) => {
       const d = mouldDimensions(named.mould, house.blocks);
@@ -70,13 +70,7 @@ export function mouldTable(plan: MasonryPlan, laid: LaidHouse): Table {
         parent: markOf(named.mould.parent.domeId, named.mould.parent.course.index),
         courses: named.courses.map((c) => markOf(c.domeId, c.course)).join(' '),
         ...castOf(plan, laid, named),
-        ...Object.fromEntries(
-          SIDES.flatMap(([side, face]) => FACE.map(([key, , pick]) => [`${side}-${key}`, size(pick(d[face]))])),
-        ),
-        thickness: size(d.thickness),
-        ...Object.fromEntries(ANGLES.map(([key, , pick]) => [key, pick(d) / DEG])),
-        volume: units.pieceVolume.of(d.volume),
-        'wet-mass': units.mass.of(massKg(d.volume, fresh)),
+        ...sizeCells(d, house),
       };
     }),
     notes: [
@@ -84,7 +78,7 @@ export function mouldTable(plan: MasonryPlan, laid: LaidHouse): Table {
         ? `${moulds.length} moulds for this bond: fewer are impossible, by exact search over moulds with beds and faces of any course, heads of any bevel, and tapers in steps of half a millimetre.`
         : `${moulds.length} moulds for this bond; ${atLeast} at least are needed. The search was cut short.`,
       `Inner sizes, to ${size(CUT_TO)} ${units.length.unit}, larger than the dry block by its drying shrinkage of ${Math.round(house.blocks.shrinkage * 1e4) / 100} %.`,
-      'Beds stand square to the faces. Every mould is its own mirror image: one serves left and right.',
+      'Beds stand square to the faces. Every mould is its own mirror image: one serves left and right. Blocks that take in a short neighbour are cast in its shape with the heads moved apart: see the longer moulds.',
       ...(house.blocks.faces === 'flat'
         ? ['Faces are flat: the sagittas say how far they miss the curve that the corners lie on.']
         : []),
@@ -107,4 +101,62 @@ function castOf({ setout }: MasonryPlan, laid: LaidHouse, { courses }: NamedMoul
     sum.longer += longer;
   }
   return sum;
+}
+
+/** Inner sizes of what longer blocks are cast in. */
+export function longMouldTable(plan: MasonryPlan, laid: LaidHouse): Table {
+  const { house } = plan.setout;
+  const units = tableUnits(house.units);
+  return {
+    id: 'long-moulds',
+    title: 'Longer moulds',
+    columns: [
+      textColumn('mould', 'mould'),
+      textColumn('shape', 'beds and faces of'),
+      textColumn('courses', 'course laid with it'),
+      countColumn('places', 'places that a block takes'),
+      countColumn('whole', 'blocks laid whole'),
+      countColumn('cut', 'blocks to be cut'),
+      ...sizeColumns(units),
+    ],
+    rows: longerForms(plan, laid).map((form) => ({
+      mould: form.id,
+      shape: form.mould ?? `course ${markOf(form.domeId, form.course)}`,
+      courses: markOf(form.domeId, form.course),
+      places: form.modules,
+      whole: form.whole,
+      cut: form.cut,
+      ...sizeCells(formDimensions(form.placed, house.blocks), house),
+    })),
+    notes: [
+      'A piece beside an opening that would be too short is one with its neighbour. Such blocks have the beds and faces of their mould with the heads moved apart; where these would leave the bed joints, those of their own course.',
+      'Sizes as in the table of moulds: inner ones, larger than the dry block by its drying shrinkage.',
+      CAUTION.authority,
+      CAUTION.lifting,
+    ],
+  };
+}
+
+const sizeColumns = (units: TableUnits): Column[] => [
+  ...SIDES.flatMap(([side, face]) =>
+    FACE.map(([key, label]) => numberColumn(`${side}-${key}`, `${face}: ${label}`, units.length)),
+  ),
+  numberColumn('thickness', 'thickness', units.length),
+  ...ANGLES.map(([key, label]) => degreesColumn(key, label)),
+  numberColumn('volume', 'volume', units.pieceVolume),
+  numberColumn('wet-mass', 'wet mass of a block', units.mass),
+];
+
+function sizeCells(d: MouldDimensions, house: House) {
+  const units = tableUnits(house.units);
+  const size = (mm: number) => units.length.of(toCut(mm));
+  return {
+    ...Object.fromEntries(
+      SIDES.flatMap(([side, face]) => FACE.map(([key, , pick]) => [`${side}-${key}`, size(pick(d[face]))])),
+    ),
+    thickness: size(d.thickness),
+    ...Object.fromEntries(ANGLES.map(([key, , pick]) => [key, pick(d) / DEG])),
+    volume: units.pieceVolume.of(d.volume),
+    'wet-mass': units.mass.of(massKg(d.volume, wetDensity(house.material))),
+  };
 }

@@ -122,7 +122,7 @@ export function extradosArea(house: HouseSetout, dome: DomeSetout): number {
 /** What shows of earlier domes' extradoses in a later dome's room. */
 export function extradosInRoom(house: HouseSetout, later: DomeSetout): number {
   return earlierThan(house, later).reduce((sum, dome) => {
-    const taken = besideExtrados(house, dome);
+    const taken = besideExtrados(house, dome, later);
     const room = shellCutter(
       { ...later, outerRadiusAt: (z) => later.radiusAt(z), curb: null, topZ: later.crownZ },
       sub2(later.at, dome.at),
@@ -132,8 +132,11 @@ export function extradosInRoom(house: HouseSetout, later: DomeSetout): number {
   }, 0);
 }
 
-/** What takes of a dome's extrados: barrels, clear spaces of flush openings, passages, earlier domes. */
-function besideExtrados(house: HouseSetout, dome: DomeSetout): Cutter[] {
+/**
+ * What takes of a dome's extrados: barrels, clear spaces of flush openings, passages, earlier domes. In the room of a
+ * later dome the vault of their passage ends flush with it: there the clear space alone takes of it.
+ */
+function besideExtrados(house: HouseSetout, dome: DomeSetout, seenIn: DomeSetout | null = null): Cutter[] {
   return [
     // A niche without a barrel leaves the extrados whole.
     ...archesOf(house, dome)
@@ -142,7 +145,10 @@ function besideExtrados(house: HouseSetout, dome: DomeSetout): Cutter[] {
         const out = a.faceV === null ? { ring: 0, baseZ: a.section.sill } : { ring: a.ring, baseZ: a.baseZ };
         return sectionCutter({ id: a.id, bearingRad: a.bearingRad, section: a.section, ...out }, 0);
       }),
-    ...passagesOf(house, dome).map((p) => sectionCutter(seenFrom(p, dome), 0)),
+    ...passagesOf(house, dome).map((p) => {
+      const ends = p.domes.some(({ id }) => id === seenIn?.id);
+      return sectionCutter({ ...seenFrom(p, dome), ...(ends ? { ring: 0 } : {}) }, 0);
+    }),
     ...abutted(house, dome),
   ];
 }

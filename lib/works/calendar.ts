@@ -1,8 +1,7 @@
 import { WHOLE } from '../base/tolerances.js';
-import { archVolumes } from '../masonry/arch-volumes.js';
+import { archPieces } from '../masonry/arch-pieces.js';
 import type { LaidBlock, LaidHouse } from '../masonry/block.js';
-import { blockBody } from '../masonry/cut.js';
-import { wholeVolume } from '../masonry/measure.js';
+import { uncutVolume } from '../masonry/cut.js';
 import type { ArchSetout } from '../setout/arch.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { archesOf, type HouseSetout, passagesOf } from '../setout/house.js';
@@ -158,20 +157,22 @@ function piecesInOrder(house: HouseSetout, laid: LaidHouse, mouldOf: MouldOf): P
   const done = new Set<string>();
   return house.domes.flatMap((dome) => {
     const voussoirs = archesOf(house, dome).flatMap((arch): Piece[] => {
-      const count = arch.opening.arch.madeAs === 'voussoirs' ? (arch.opening.arch.voussoirs ?? 0) : 0;
-      const volume = count > 0 ? archVolumes(arch).head / count : 0;
-      return Array.from({ length: count }, () => ({ mould: `${arch.id} voussoir`, volume, stage: arch.id }));
+      if (arch.opening.arch.madeAs === 'cast') return [];
+      const { pieces } = archPieces(arch, house.house.blocks.joint);
+      return pieces.map(({ kind, volume }) => ({
+        mould: `${arch.id} ${kind === 'skewback' ? 'skewback' : 'voussoir'}`,
+        volume,
+        stage: arch.id,
+      }));
     });
     const blocks = dome.courses.flatMap((course): Piece[] => {
       const own = laid.blocks.filter((b) => b.domeId === dome.id && b.course === course.index);
       // A cut block is cast whole, and one that a cut divides is cast once.
-      const [first] = own;
-      const volume = first ? wholeVolume(blockBody(house, dome, first)) : 0;
       return own.flatMap((b): Piece[] => {
         const key = `${b.domeId} ${b.course} ${b.number}`;
         if (done.has(key)) return [];
         done.add(key);
-        return [{ mould: mouldOf(b), volume, stage: `${dome.id}-${course.index}` }];
+        return [{ mould: mouldOf(b), volume: uncutVolume(house, dome, b), stage: `${dome.id}-${course.index}` }];
       });
     });
     return [...voussoirs, ...blocks];

@@ -1,7 +1,6 @@
 import { type Balance, type BalancePart, PART_NAMES } from '../masonry/balance.js';
 import type { LaidBlock, LaidHouse } from '../masonry/block.js';
-import { blockBody } from '../masonry/cut.js';
-import { wholeVolume } from '../masonry/measure.js';
+import { uncutVolume } from '../masonry/cut.js';
 import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
 import { partitionArea, partitionsOf } from '../setout/partition.js';
@@ -43,12 +42,20 @@ const MIX_PARTS: readonly BalancePart[] = [
   'plugs',
   'curbs',
   'heads',
+  'voussoirs',
   'jambs',
   'spandrels',
   'nicheBacks',
   'passages',
 ];
-const MORTAR_PARTS: readonly BalancePart[] = ['bedJoints', 'perpends', 'cutJoints', 'slivers', 'faceFill'];
+const MORTAR_PARTS: readonly BalancePart[] = [
+  'bedJoints',
+  'perpends',
+  'cutJoints',
+  'pieceJoints',
+  'slivers',
+  'faceFill',
+];
 
 /** Steel of closed ring ties, kg, as statics finds it; `null` while it hasn't been found. */
 export type RingSteelKg = number | null;
@@ -111,15 +118,9 @@ function formwork(house: HouseSetout, centres: readonly Centre[], calendar: Cale
 
 /** Volume of all blocks as they leave their moulds, before any cut, mm³; one that a cut divides is cast once. */
 export function castVolume(house: HouseSetout, laid: LaidHouse): number {
-  const whole = new Map<string, number>();
   const domes = new Map(house.domes.map((d) => [d.id, d]));
   const seen = new Set<string>();
-  const volumeOf = (block: LaidBlock) => {
-    const key = `${block.domeId} ${block.course}`;
-    const volume = whole.get(key) ?? wholeVolume(blockBody(house, domes.get(block.domeId) as DomeSetout, block));
-    whole.set(key, volume);
-    return volume;
-  };
+  const volumeOf = (block: LaidBlock) => uncutVolume(house, domes.get(block.domeId) as DomeSetout, block);
   return laid.blocks.reduce((sum, block) => {
     const key = `${block.domeId} ${block.course} ${block.number}`;
     if (seen.has(key)) return sum;

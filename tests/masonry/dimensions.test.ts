@@ -56,7 +56,7 @@ describe('spherical sector blocks against closed forms', () => {
 
   it('edges, heights and sagittas of a block on a sphere', () => {
     const block = sectorBlock(30, 12.9258);
-    const d = blockDimensions(dome, block);
+    const d = blockDimensions(house, dome, block);
     const r = 2500 * Math.cos(30 * DEG);
     expect(d.intradosLower.arc).toBeCloseTo(r * 12.9258 * DEG, 6);
     expect(d.intradosLower.chord).toBeCloseTo(2 * r * Math.sin((12.9258 * DEG) / 2), 6);

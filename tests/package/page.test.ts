@@ -124,7 +124,9 @@ describe('the model page in a browser', () => {
     const [x, y] = await seenFromWest(page, at);
     await page.mouse.click(x, y);
     expect(await heading(page)).toBe(block.mark);
-    const row = blockTable(built.plan, { blocks: built.blocks, slivers: [] }).rows.find((r) => r.mark === block.mark);
+    const row = blockTable(built.plan, { blocks: built.blocks, slivers: [], reach: { beds: 0, faces: 0 } }).rows.find(
+      (r) => r.mark === block.mark,
+    );
     const told = await facts(page);
     expect(told.mould).toBe(row?.mould);
     expect(told.course).toBe(`8 of ${built.setout.domes[0]?.courses.length}`);

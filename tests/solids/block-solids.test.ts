@@ -9,7 +9,7 @@ import { DEG } from '../../lib/math/vec.js';
 import type { DomeSetout } from '../../lib/setout/dome.js';
 import { type HouseSetout, setOutHouse } from '../../lib/setout/house.js';
 import { spanPoint } from '../../lib/setout/span.js';
-import { blockGrid, gridFaces, gridMesh, gridOutline, placeAt } from '../../lib/solids/block-grid.js';
+import { blockGrid, gridFaces, gridMesh, gridOutline, stationPlacer } from '../../lib/solids/block-grid.js';
 import { blockSolids } from '../../lib/solids/block-solids.js';
 import { houseSolids } from '../../lib/solids/house-solids.js';
 import type { Kernel } from '../../lib/solids/kernel.js';
@@ -61,7 +61,7 @@ describe('sector blocks of a spherical shell, 2.5 m inside, 0.3 m thick (derived
       endRad: (40 + turn) * DEG,
     });
     const off = (surface: number) => {
-      const mesh = gridMesh(block.mark, blockGrid(dome, block, { faces: 'curved', surface }));
+      const mesh = gridMesh(block.mark, blockGrid(setout, dome, block, { faces: 'curved', surface }));
       expect(auditMesh(mesh)).toEqual([]);
       return mesh;
     };
@@ -79,7 +79,7 @@ describe('sector blocks of a spherical shell, 2.5 m inside, 0.3 m thick (derived
 
   it('an uncut block names its six faces, each of the right size', () => {
     const block = blockOf({ bed: 1000, top: 1300, startRad: 0, endRad: 0.2 });
-    const mesh = gridMesh(block.mark, blockGrid(dome, block, { faces: 'curved', surface: 0.05 }));
+    const mesh = gridMesh(block.mark, blockGrid(setout, dome, block, { faces: 'curved', surface: 0.05 }));
     const near = (name: string, exact: number) => expect(faceArea(mesh, name) / exact - 1).toBeCloseTo(0, 3);
     const [low, high] = [1000 / 2500, 1300 / 2500];
     const zone = (R: number) => 0.2 * R * R * (Math.sin(high) - Math.sin(low));
@@ -97,7 +97,7 @@ describe('sector blocks of a spherical shell, 2.5 m inside, 0.3 m thick (derived
 
   it('flat faces: eight corners on the surfaces, twelve triangles, all six faces plane', () => {
     const block = blockOf({ bed: 1000, top: 1300, startRad: 0.1, endRad: 0.3 });
-    const mesh = gridMesh(block.mark, blockGrid(dome, block, { faces: 'flat', surface: 1 }));
+    const mesh = gridMesh(block.mark, blockGrid(setout, dome, block, { faces: 'flat', surface: 1 }));
     expect(auditMesh(mesh)).toEqual([]);
     expect(mesh.positions).toHaveLength(24);
     expect(mesh.faceOf).toHaveLength(12);
@@ -121,19 +121,10 @@ describe('sector blocks of a spherical shell, 2.5 m inside, 0.3 m thick (derived
   it('the kernel bends the same block as the analytic mesh, faces and all', () => {
     const block = blockOf({ bed: 2000, top: 2300, startRad: 3, endRad: 3.5 });
     for (const faces of ['curved', 'flat'] as const) {
-      const grid = blockGrid(dome, block, { faces, surface: 1 });
+      const grid = blockGrid(setout, dome, block, { faces, surface: 1 });
       const analytic = gridMesh('block', grid);
       const bent = kernel.scope((scope) =>
-        scope.mesh(
-          'block',
-          scope.bend(
-            'block',
-            gridOutline(grid),
-            grid.stations.length - 1,
-            (r, z, k) => placeAt(grid, r, z, k),
-            gridFaces(grid),
-          ),
-        ),
+        scope.mesh('block', scope.bend('block', gridOutline(grid), grid.facets, stationPlacer(grid), gridFaces(grid))),
       );
       expect(meshVolume(bent) / meshVolume(analytic) - 1).toBeCloseTo(0, 10);
       for (const face of FACES) expect(faceArea(bent, face) / faceArea(analytic, face) - 1).toBeCloseTo(0, 10);

@@ -1,10 +1,12 @@
-import { atan, cos, hypot, sin } from '../../math/elementary.js';
-import { integrate } from '../../math/quadrature.js';
+import { atan2, cos, hypot, sin } from '../../math/elementary.js';
+import { spanPoint } from '../../setout/span.js';
+import { flatBlock } from '../column.js';
 import { type Edge, meridianSagitta } from '../dimensions.js';
+import { wholeVolume } from '../measure.js';
+import { blockAtHome, flatCorners, halfAngleAt, halfWidthAt, type PlacedBlock, placedVolume } from '../placed.js';
 import type { FitLimits } from './limits.js';
-import { seatOf } from './place.js';
-import { EDGES, type EdgeName } from './site.js';
-import { type Mould, perpendAt } from './window.js';
+import type { EdgeName } from './site.js';
+import type { Mould } from './window.js';
 
 /** Inner sizes of a mould: of the block as cast, before it shrinks. Lengths mm, angles radians. */
 export interface MouldDimensions {
@@ -34,83 +36,58 @@ export interface FaceDimensions {
 }
 
 /** Sizes of the dry block over one less the shrinkage. */
-export function mouldDimensions(mould: Mould, limits: Pick<FitLimits, 'faces' | 'shrinkage'>): MouldDimensions {
-  const { parent, slope, lean } = mould;
-  const { thickness, at } = parent;
-  const grow = 1 / (1 - limits.shrinkage);
-  const { normalRad } = at.middle;
+export const mouldDimensions = (
+  { parent, slope, lean }: Mould,
+  limits: Pick<FitLimits, 'faces' | 'shrinkage'>,
+): MouldDimensions =>
+  formDimensions(blockAtHome(parent.span, parent.course, parent.thickness, { slope, lean }), limits);
+
+/** The same of what any block is cast in, a longer one too. */
+export function formDimensions(
+  block: PlacedBlock,
+  { faces, shrinkage }: Pick<FitLimits, 'faces' | 'shrinkage'>,
+): MouldDimensions {
+  const { span, bed, top, thickness, parentHead } = block;
+  const grow = 1 / (1 - shrinkage);
+  const [lower, upper] = [span.at(bed), span.at(top)];
+  const [out, up] = span.at((bed + top) / 2).normal;
+  // How far the head moves aside for each millimetre out of the wall, and up the face.
+  const [c, s] = [cos(parentHead.turnRad), sin(parentHead.turnRad)];
+  const volume = faces === 'flat' ? flatVolume(block) : placedVolume(block);
   return {
-    intrados: faceDimensions(mould, 0, grow),
-    extrados: faceDimensions(mould, thickness, grow),
+    intrados: faceDimensions(block, 0, grow),
+    extrados: faceDimensions(block, thickness, grow),
     thickness: thickness * grow,
-    bedAngleRad: at.upper.normalRad - at.lower.normalRad,
-    headAcrossRad: atan(slope * cos(normalRad)),
-    headUpRad: atan(slope * sin(normalRad) - lean),
-    volume: (limits.faces === 'flat' ? flatVolume(mould) : curvedVolume(mould)) * grow * grow * grow,
+    bedAngleRad: upper.normalRad - lower.normalRad,
+    headAcrossRad: atan2(s * out + parentHead.rise * up, c),
+    headUpRad: atan2(s * up - parentHead.rise * out, c),
+    volume: volume * grow * grow * grow,
   };
 }
 
-function faceDimensions(mould: Mould, depth: number, grow: number): FaceDimensions {
-  const { span, course, thickness, at } = mould.parent;
-  const corner = (edge: EdgeName) => perpendAt(mould, seatOf(mould.parent, edge, depth));
-  const edge = (name: EdgeName): Edge => {
-    const { r } = seatOf(mould.parent, name, depth);
-    const { across, angleRad } = corner(name);
-    return { arc: 2 * r * angleRad * grow, chord: 2 * across * grow };
+function faceDimensions(block: PlacedBlock, depth: number, grow: number): FaceDimensions {
+  const { span, bed, top } = block;
+  const at = (s: number) => {
+    const [r, z] = spanPoint(span, s, depth);
+    const angle = halfAngleAt(block, r, z);
+    return { r, z, angle, across: r * sin(angle), distance: r * cos(angle) };
   };
-  const sagitta = (name: EdgeName) => (seatOf(mould.parent, name, depth).r - corner(name).distance) * grow;
-  const [low, high] = [corner('lower'), corner('upper')];
-  const rise = at.upper.z - at.lower.z + depth * (at.upper.normal[1] - at.lower.normal[1]);
-  const { bed, to } = course;
+  const ends: Record<EdgeName, ReturnType<typeof at>> = { lower: at(bed), middle: at((bed + top) / 2), upper: at(top) };
+  const edge = ({ r, angle, across }: ReturnType<typeof at>): Edge => ({
+    arc: 2 * r * angle * grow,
+    chord: 2 * across * grow,
+  });
+  const { lower, upper } = ends;
   return {
-    edges: Object.fromEntries(EDGES.map((name) => [name, edge(name)])) as Record<EdgeName, Edge>,
-    height: (to - bed + depth * (at.upper.normalRad - at.lower.normalRad)) * grow,
-    diagonal: hypot(low.across + high.across, high.distance - low.distance, rise) * grow,
-    sagittaLower: sagitta('lower'),
-    sagittaUpper: sagitta('upper'),
-    sagittaUp: meridianSagitta(span, bed, to, Math.min(depth, thickness)) * grow,
+    edges: { lower: edge(lower), middle: edge(ends.middle), upper: edge(upper) },
+    height: (top - bed + depth * (span.at(top).normalRad - span.at(bed).normalRad)) * grow,
+    diagonal: hypot(lower.across + upper.across, upper.distance - lower.distance, upper.z - lower.z) * grow,
+    sagittaLower: (lower.r - lower.distance) * grow,
+    sagittaUpper: (upper.r - upper.distance) * grow,
+    sagittaUp: meridianSagitta(span, bed, top, depth) * grow,
   };
-}
-
-/** Between the parent's faces and beds, as surfaces of revolution, out to the perpends. */
-function curvedVolume(mould: Mould): number {
-  const { span, course, thickness, at } = mould.parent;
-  const { middle } = at;
-  return integrate(
-    (s) => {
-      const p = span.at(s);
-      const [c, z] = [cos(p.normalRad), sin(p.normalRad)];
-      return integrate(
-        (d) => {
-          const r = p.r + d * c;
-          const up = (p.z + d * z - middle.z) * middle.normal[0] - (r - middle.r) * middle.normal[1];
-          return 2 * perpendAt(mould, { r, up }).angleRad * r * (1 + p.curvature * d);
-        },
-        0,
-        thickness,
-        6,
-      );
-    },
-    course.bed,
-    course.to,
-    12,
-  );
 }
 
 /** Of the polyhedron between the eight corners: its run is linear over the quadrilateral in the middle plane. */
-function flatVolume(mould: Mould): number {
-  const { parent, slope, lean } = mould;
-  const { middle } = parent.at;
-  const corner = (edge: EdgeName, depth: number): readonly [number, number] => {
-    const seat = seatOf(parent, edge, depth);
-    const { normal, z } = parent.at[edge];
-    return [perpendAt(mould, seat).distance, z + depth * normal[1]];
-  };
-  const t = parent.thickness;
-  const [a, b, c, d] = [corner('lower', 0), corner('lower', t), corner('upper', t), corner('upper', 0)];
-  const run = ([r, z]: readonly [number, number]) =>
-    2 * (slope * r + lean * ((z - middle.z) * middle.normal[0] - (r - middle.r) * middle.normal[1]));
-  const triangle = (p: readonly [number, number], q: readonly [number, number], o: readonly [number, number]) =>
-    (Math.abs((q[0] - p[0]) * (o[1] - p[1]) - (q[1] - p[1]) * (o[0] - p[0])) / 2) * ((run(p) + run(q) + run(o)) / 3);
-  return triangle(a, b, c) + triangle(a, c, d);
-}
+const flatVolume = (block: PlacedBlock): number =>
+  wholeVolume(flatBlock(flatCorners(block), 0, (distance, z) => halfWidthAt(block, distance, z)));

@@ -34,11 +34,24 @@ export interface MouldLine {
 /** Steps in which a mould may narrow upward more or less than its parent course, mm over its height. */
 const TAPER_STEP = 0.5;
 
+/** Finds the windows of a parent's moulds in a place. */
+export type WindowFinder = (parent: Site, place: Place) => readonly Window[];
+
+/** The same of one search: what was found once isn't sought again. */
+export function windowFinder(limits: FitLimits): WindowFinder {
+  const known = new WeakMap<Site, WeakMap<Place, readonly Window[]>>();
+  return (parent, place) => {
+    const own = known.get(parent) ?? new WeakMap<Place, readonly Window[]>();
+    known.set(parent, own);
+    const found = own.get(place) ?? windowsIn(parent, place, limits);
+    own.set(place, found);
+    return found;
+  };
+}
+
 /** The family of a parent's moulds as lines of one lean each, towards the kinds given; the least lean first. */
-export function* mouldLines(parent: Site, kinds: readonly Kind[], limits: FitLimits): Generator<MouldLine> {
-  const windows = kinds.flatMap((kind) =>
-    windowsIn(parent, kind, limits).map((window) => ({ item: kind.item, window })),
-  );
+export function* mouldLines(parent: Site, kinds: readonly Kind[], windowsOf: WindowFinder): Generator<MouldLine> {
+  const windows = kinds.flatMap((kind) => windowsOf(parent, kind).map((window) => ({ item: kind.item, window })));
   const step = TAPER_STEP / (2 * (parent.course.to - parent.course.bed));
   let most = 0;
   for (const { window } of windows)
@@ -64,7 +77,7 @@ function* outward(most: number): Generator<number> {
 }
 
 /** Perpends of a parent's mould that keep the joints in a place, for each number of blocks that may be laid there. */
-export function windowsIn(parent: Site, { site, counts }: Place, limits: FitLimits): Window[] {
+function windowsIn(parent: Site, { site, counts }: Place, limits: FitLimits): Window[] {
   const found: Window[] = [];
   // Misses grow with a block's width: once a count is too small, so are all below it.
   for (const count of [...counts].sort((a, b) => b - a)) {

@@ -1,5 +1,4 @@
-import { type CountReach, type Kind, mouldLines } from './family.js';
-import type { FitLimits } from './limits.js';
+import { type CountReach, type Kind, mouldLines, type WindowFinder } from './family.js';
 import type { Site } from './site.js';
 import { stabLine } from './stab.js';
 import type { Mould } from './window.js';
@@ -32,12 +31,12 @@ export function shareOut(
 }
 
 /** Of all moulds that fit every one of the kinds, the one whose blocks come nearest to the asked length. */
-export function nearestMould(parents: readonly Site[], kinds: readonly Kind[], limits: FitLimits): Mould | null {
+export function nearestMould(parents: readonly Site[], kinds: readonly Kind[], windowsOf: WindowFinder): Mould | null {
   let best: Mould | null = null;
   const size = 1 + Math.max(-1, ...kinds.map(({ item }) => item));
   let least = Number.POSITIVE_INFINITY;
   for (const parent of parents) {
-    for (const { lean, reaches } of mouldLines(parent, kinds, limits)) {
+    for (const { lean, reaches } of mouldLines(parent, kinds, windowsOf)) {
       stabLine(reaches, size, (at, _items, number) => {
         if (number < kinds.length) return;
         const miss = kinds.reduce((sum, kind) => sum + kind.number * leastMiss(kind, reaches, at), 0);

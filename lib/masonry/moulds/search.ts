@@ -1,6 +1,6 @@
 import { KnownBits, members } from './bits.js';
 import { leastCover, MOST_NODES } from './cover.js';
-import { type Kind, mouldLines, type Place, windowsIn } from './family.js';
+import { type Kind, mouldLines, type Place, type WindowFinder, windowFinder } from './family.js';
 import type { FitLimits } from './limits.js';
 import { nearestMould, shareOut } from './nearest.js';
 import { kindOf, type Site } from './site.js';
@@ -38,7 +38,8 @@ export interface MouldPlan {
 export function searchMoulds(places: readonly Place[], limits: FitLimits, mostNodes = MOST_NODES): MouldPlan {
   const { kinds, kindAt } = kindsOf(places);
   const parents = parentsOf(kinds);
-  const candidates = candidateMoulds(kinds, parents, limits);
+  const windowsOf = windowFinder(limits);
+  const candidates = candidateMoulds(kinds, parents, windowsOf);
   const { chosen, atLeast, proven, nodes } = leastCover(
     candidates.map((c) => c.items),
     kinds.length,
@@ -47,10 +48,10 @@ export function searchMoulds(places: readonly Place[], limits: FitLimits, mostNo
   const covering = chosen.map((k) => (candidates[k] as Candidate).mould);
   const shares = shareOut(
     kinds,
-    covering.map((mould, k) => kinds.map((kind) => fitsIn(mould, k, kind, limits))),
+    covering.map((mould, k) => kinds.map((kind) => fitsIn(mould, k, kind, limits, windowsOf))),
   );
-  const moulds = covering.map((mould, k) => nearestMould(parents, shares[k] as readonly Kind[], limits) ?? mould);
-  const fits = kinds.map((kind) => moulds.flatMap((mould, k) => fitsIn(mould, k, kind, limits)));
+  const moulds = covering.map((mould, k) => nearestMould(parents, shares[k] as readonly Kind[], windowsOf) ?? mould);
+  const fits = kinds.map((kind) => moulds.flatMap((mould, k) => fitsIn(mould, k, kind, limits, windowsOf)));
   return {
     moulds,
     fits: kindAt.map((item) => fits[item] as readonly Fit[]),
@@ -83,11 +84,11 @@ interface Candidate {
 }
 
 /** Moulds of the family by the set of kinds that they fit; of moulds alike in that the first stays. */
-function candidateMoulds(kinds: readonly Kind[], parents: readonly Site[], limits: FitLimits): Candidate[] {
+function candidateMoulds(kinds: readonly Kind[], parents: readonly Site[], windowsOf: WindowFinder): Candidate[] {
   const known = new KnownBits();
   const found: Candidate[] = [];
   for (const parent of parents) {
-    for (const { lean, reaches } of mouldLines(parent, kinds, limits)) {
+    for (const { lean, reaches } of mouldLines(parent, kinds, windowsOf)) {
       stabLine(reaches, kinds.length, (at, items) => {
         if (known.add(items)) found.push({ mould: { parent, slope: at, lean }, items: members(items) });
       });
@@ -97,8 +98,14 @@ function candidateMoulds(kinds: readonly Kind[], parents: readonly Site[], limit
 }
 
 /** Ways to lay a place with one mould. */
-export function fitsIn(mould: Mould, index: number, place: Place, limits: FitLimits): Fit[] {
-  return windowsIn(mould.parent, place, limits).flatMap((window) => {
+export function fitsIn(
+  mould: Mould,
+  index: number,
+  place: Place,
+  limits: FitLimits,
+  windowsOf: WindowFinder = windowFinder(limits),
+): Fit[] {
+  return windowsOf(mould.parent, place).flatMap((window) => {
     const [low, high] = slopesOf(window, mould.lean);
     if (mould.slope < low || mould.slope > high) return [];
     const { count, faceMiss, bedOver, bedUnder } = window.placement;

@@ -1,0 +1,60 @@
+import type { Course } from '../setout/courses.js';
+import type { DomeSetout } from '../setout/dome.js';
+import type { Block, LaidBlock, LaidHouse } from './block.js';
+import { modulesOf, type PlacedBlock, placedBlock } from './placed.js';
+import { type MasonryPlan, mouldNames } from './plan.js';
+
+/** What blocks are cast in that take the place of several: their course's mould with its heads moved apart. */
+export interface LongerForm {
+  readonly id: string;
+  readonly domeId: string;
+  readonly course: number;
+  /** Equal blocks that one of them takes the place of. */
+  readonly modules: number;
+  /** Mould whose beds and faces it has; `null` where those would leave the bed joints: it has its course's own. */
+  readonly mould: string | null;
+  readonly placed: PlacedBlock;
+  readonly whole: number;
+  readonly cut: number;
+}
+
+/** Name of the form of a longer block; `null` for one of a single place. */
+export function longerFormId({ courses }: DomeSetout, block: Block): string | null {
+  const modules = modulesOf(courses[block.course - 1] as Course, block);
+  if (modules < 2) return null;
+  return `${block.domeId}-${block.course}-long${modules > 2 ? modules : ''}`;
+}
+
+/** Forms of all longer blocks, in laying order. */
+export function longerForms(plan: MasonryPlan, laid: LaidHouse): LongerForm[] {
+  const domes = new Map(plan.setout.domes.map((dome) => [dome.id, dome]));
+  const mouldOf = mouldNames(plan);
+  const found = new Map<string, LaidBlock[]>();
+  for (const block of laid.blocks) {
+    const id = longerFormId(domes.get(block.domeId) as DomeSetout, block);
+    if (id !== null) found.set(id, [...(found.get(id) ?? []), block]);
+  }
+  return [...found].map(([id, blocks]) => {
+    const [first] = blocks as [LaidBlock];
+    const dome = domes.get(first.domeId) as DomeSetout;
+    const course = dome.courses[first.course - 1] as Course;
+    const placed = placedBlock(plan.setout, dome, first);
+    const numbers = (list: readonly LaidBlock[]) => new Set(list.map((b) => b.number)).size;
+    const cut = numbers(blocks.filter((b) => b.cutBy.length > 0));
+    const modules = modulesOf(course, first);
+    const own = placed.atHome && !isParent(course, dome.id);
+    return {
+      id,
+      domeId: dome.id,
+      course: course.index,
+      modules,
+      mould: own ? null : mouldOf(first),
+      placed,
+      whole: numbers(blocks) - cut,
+      cut,
+    };
+  });
+}
+
+const isParent = ({ cast, index }: Course, domeId: string): boolean =>
+  cast !== null && cast.parent.domeId === domeId && cast.parent.course === index;

@@ -1,0 +1,151 @@
+import { describe, expect, it } from 'vitest';
+import type { House } from '../../lib/description/house.js';
+import { castPieces } from '../../lib/masonry/cast-pieces.js';
+import { blockDimensions } from '../../lib/masonry/dimensions.js';
+import { layBlocks } from '../../lib/masonry/lay.js';
+import { longerForms } from '../../lib/masonry/longer.js';
+import { formDimensions, mouldDimensions } from '../../lib/masonry/moulds/dimensions.js';
+import { type Head, headAngle, placedInCourse, placedVolume } from '../../lib/masonry/placed.js';
+import { planMasonry } from '../../lib/masonry/plan.js';
+import { setOutHouse } from '../../lib/setout/house.js';
+import { domeOf, houseOf, openingOf } from '../tools/house.js';
+
+const planOf = (part: Partial<House>, blocks: Partial<House['blocks']> = {}) => {
+  const house = houseOf(part);
+  return planMasonry(setOutHouse({ ...house, blocks: { ...house.blocks, ...blocks } }));
+};
+const small = { domes: [domeOf({ radius: 1800, stemWall: 400 })] };
+
+describe('a block in its place', () => {
+  const plan = planOf(small, { bond: 'free' });
+  const dome = plan.setout.domes[0] as (typeof plan.setout.domes)[number];
+  const laid = layBlocks(plan.setout);
+
+  it('has the sizes and the volume of its mould, less the shrinkage', () => {
+    const limits = { faces: 'curved', shrinkage: 0 } as const;
+    let foreign = 0;
+    for (const { course: index, laid: own } of plan.moulds.courses) {
+      const block = laid.blocks.find((b) => b.course === index);
+      if (!own || !block) throw new Error('every course has blocks of a mould');
+      const size = mouldDimensions(own.mould, limits);
+      const d = blockDimensions(plan.setout, dome, block);
+      expect(d.intradosLower.chord).toBeCloseTo(size.intrados.edges.lower.chord, 6);
+      expect(d.extradosUpper.arc).toBeCloseTo(size.extrados.edges.upper.arc, 6);
+      expect(block.volume / size.volume).toBeCloseTo(1, 9);
+      // It lies with its middle square to the surface: beds lean as much more as the course's own less the mould's.
+      expect(d.upperBedRad - d.lowerBedRad).toBeCloseTo(size.bedAngleRad, 9);
+      if (!placedInCourse(plan.setout, dome, dome.courses[index - 1] as never).atHome) foreign++;
+    }
+    expect(foreign).toBeGreaterThan(1);
+  });
+
+  it('is its own mirror image, whichever course it lies in: its heads part it equally', () => {
+    for (const course of dome.courses) {
+      const { head } = placedInCourse(plan.setout, dome, course);
+      const middle = dome[course.part].at((course.bed + course.to) / 2);
+      const half = headAngle(head, middle.r, middle.z);
+      const block = laid.blocks.find((b) => b.course === course.index);
+      if (!block) throw new Error('no block');
+      const turn = (2 * Math.PI) / course.count;
+      expect((block.startRad + block.endRad) / 2 - course.startRad).toBeCloseTo(
+        turn / 2 + turn * (block.number - 1),
+        9,
+      );
+      expect(half).toBeLessThan(turn / 2);
+    }
+  });
+
+  it('has heads at angles that a series gives for small sines as the arc sine does', () => {
+    for (const x of [1e-6, 0.01, 0.0499, 0.0501, 0.4]) {
+      const head: Head = { turnRad: 0.2, off: 1000 * x, rise: 0 };
+      expect(headAngle(head, 1000, 5) - 0.2).toBeCloseTo(Math.asin(x), 15);
+    }
+  });
+});
+
+describe('longer blocks', () => {
+  it('have a form of their own: as wide as their places less a perpend, beds of the mould or of the course', () => {
+    const plan = planOf(
+      { domes: [domeOf({ radius: 2400, stemWall: 400 })], openings: [openingOf({ width: 900, height: 1700 })] },
+      { shortestPiece: 200, heaviestKg: 40 },
+    );
+    const laid = layBlocks(plan.setout);
+    const forms = longerForms(plan, laid);
+    expect(forms.length).toBeGreaterThan(0);
+    for (const { domeId, course: index, placed, modules } of forms) {
+      const dome = plan.setout.domes.find((d) => d.id === domeId) as (typeof plan.setout.domes)[number];
+      const course = dome.courses[index - 1] as (typeof dome.courses)[number];
+      const d = formDimensions(placed, { faces: 'curved', shrinkage: 0 });
+      const pitch = (2 * Math.PI * course.midRadius) / course.count;
+      const arc = (d.intrados.edges.middle.arc + d.extrados.edges.middle.arc) / 2;
+      expect(Math.abs(arc - (modules * pitch - course.perpend))).toBeLessThan(0.5);
+      const single = placedVolume(placedInCourse(plan.setout, dome, course));
+      expect(placedVolume(placed) / single).toBeGreaterThan(modules);
+    }
+  });
+});
+
+describe('marks of cast pieces', () => {
+  const openings = (bearingDeg: number) => [
+    openingOf({ bearingDeg, width: 800, arch: { ring: 150, face: 300, madeAs: 'voussoirs', voussoirs: 7 } }),
+    openingOf({
+      id: 'eye',
+      bearingDeg: 80,
+      width: 600,
+      sill: 500,
+      height: 700,
+      arch: { ring: 150, face: 'flush', madeAs: 'voussoirs', voussoirs: 5 },
+    }),
+  ];
+  const piecesOf = (bearingDeg: number) =>
+    castPieces(
+      setOutHouse(
+        houseOf({
+          domes: [
+            domeOf({ oculus: { radius: 350, curb: 150, upstand: 100 } }),
+            domeOf({ id: 'lab', at: [9000, 0], radius: 2200, shape: 'segmental', rise: 1500 }),
+          ],
+          openings: openings(bearingDeg),
+        }),
+      ),
+    );
+
+  it('are unique, and stay with their volumes when an unrelated opening moves', () => {
+    const [here, there] = [piecesOf(180), piecesOf(200)];
+    const marks = [...here.arches, ...here.rings].map((p) => p.mark);
+    expect(new Set(marks).size).toBe(marks.length);
+    expect(here.rings).toEqual(there.rings);
+    const eye = (p: typeof here) => p.arches.filter(({ archId }) => archId === 'eye');
+    expect(eye(here)).toEqual(eye(there));
+  });
+
+  it('are mirror images by pairs about one keystone, of odd number', () => {
+    const own = piecesOf(180).arches.filter(({ archId }) => archId === 'entrance');
+    expect(own.map((p) => p.mark)).toEqual([1, 2, 3, 4, 5, 6, 7].map((k) => `entrance-v${k}`));
+    expect(own.filter(({ kind }) => kind === 'keystone').map((p) => p.mark)).toEqual(['entrance-v4']);
+    for (const [k, piece] of own.entries()) {
+      const twin = own[own.length - 1 - k] as typeof piece;
+      expect([twin.form, twin.volume]).toEqual([piece.form, piece.volume]);
+    }
+  });
+});
+
+describe('rules that leave nothing to choose from', () => {
+  it('a block longer than a course: three blocks make the ring, and what they lack is told', () => {
+    const plan = planOf(
+      { domes: [domeOf({ radius: 500, stemWall: 300 })] },
+      { length: 1900, courseHeight: 150, heaviestKg: 400, jointRange: [5, 40] },
+    );
+    const [first] = plan.courses;
+    expect(first?.course.count).toBe(3);
+    expect(layBlocks(plan.setout).blocks.filter((b) => b.course === 1)).toHaveLength(3);
+    for (const course of plan.moulds.courses) expect(course.laid !== null || course.misfit !== null).toBe(true);
+  });
+
+  it('blocks of no mould fill their own place, and nothing is lost', () => {
+    const plan = planOf(small, { joint: 7 });
+    expect(plan.moulds.courses.every((c) => c.laid === null)).toBe(true);
+    for (const dome of plan.setout.domes) for (const course of dome.courses) expect(course.cast).toBeNull();
+    expect(layBlocks(plan.setout).reach).toEqual({ beds: 0, faces: 0 });
+  });
+});

@@ -1,0 +1,73 @@
+import { describe, expect, it } from 'vitest';
+import { castPieces } from '../../lib/masonry/cast-pieces.js';
+import { pieceChecks } from '../../lib/masonry/piece-checks.js';
+import { setOutHouse } from '../../lib/setout/house.js';
+import { ringPieceTable } from '../../lib/tables/ring-pieces.js';
+import { voussoirTable } from '../../lib/tables/voussoirs.js';
+import { domeOf, houseOf, openingOf } from '../tools/house.js';
+
+const tablesFor = (voussoirs: number, joint = 10) => {
+  const arch = { ring: 150, face: 300, madeAs: 'voussoirs', voussoirs } as const;
+  const house = houseOf({
+    domes: [
+      domeOf({ stemWall: 1300, oculus: { radius: 350, curb: 150, upstand: 100 } }),
+      domeOf({ id: 'lab', at: [9000, 0], radius: 2200, shape: 'segmental', rise: 1500 }),
+    ],
+    openings: [openingOf({ width: 1000, height: 1700, sill: 0, head: { shape: 'semicircular', rise: 500 }, arch })],
+  });
+  const setout = setOutHouse({ ...house, blocks: { ...house.blocks, joint } });
+  const pieces = castPieces(setout);
+  return { setout, pieces, stones: voussoirTable(setout, pieces), rings: ringPieceTable(setout, pieces) };
+};
+
+describe('table of voussoirs', () => {
+  it('gives the edges of a voussoir, Ri 0.5, t 0.15, 9 over 180° without mortar (derived, closed forms)', () => {
+    const { rows } = tablesFor(9, 1e-9).stones;
+    expect(rows).toHaveLength(9);
+    for (const row of rows) {
+      expect(row['soffit-chord']).toBeCloseTo(173.648, 3);
+      expect(row['back-chord']).toBeCloseTo(225.743, 3);
+      expect(row['soffit-arc']).toBeCloseTo(174.533, 3);
+      expect(row['back-arc']).toBeCloseTo(226.893, 3);
+      expect(row.angle).toBeCloseTo(20, 6);
+    }
+  });
+
+  it('has mirror images by pairs, and depths that end on the flat face', () => {
+    const { rows } = tablesFor(9).stones;
+    const forms = rows.map((r) => r.form);
+    expect(forms).toEqual([1, 2, 3, 4, 5, 4, 3, 2, 1].map((k) => `entrance ${k}`));
+    expect(rows.filter((r) => r.mirrored === 'yes')).toHaveLength(4);
+    const [first] = rows;
+    // Springer on the stem wall: from the intrados, √(3000² − u²), to the face at 3550, half a metre aside; the joint is 10 mm up.
+    const u = Math.sqrt(500 * 500 - 100);
+    expect(first?.['depth-soffit-lower']).toBeCloseTo(3000 + 250 + 300 - Math.sqrt(3000 * 3000 - u * u), 6);
+  });
+});
+
+describe('table of ring pieces', () => {
+  it('parts rings so that no segment is too heavy to lift, and names each once', () => {
+    const { setout, pieces, rings } = tablesFor(9);
+    const marks = rings.rows.map((r) => r.mark);
+    expect(marks).toEqual(pieces.rings.map((p) => p.mark));
+    expect(marks).toContain('hall-curb-1');
+    expect(marks).toContain('lab-skewback-1');
+    expect(marks).toContain('lab-plug');
+    for (const row of rings.rows)
+      if (row.kind !== 'crown plug') expect(row['wet-mass']).toBeLessThanOrEqual(setout.house.blocks.heaviestKg);
+  });
+});
+
+describe('masses of voussoirs', () => {
+  it('fail when too heavy, and as many as the advice tells are light enough', () => {
+    const of = (voussoirs: number) => {
+      const { setout, pieces } = tablesFor(voussoirs);
+      return pieceChecks(setout, pieces).find((c) => c.id === 'voussoir-mass.entrance');
+    };
+    const heavy = of(3);
+    expect(heavy?.state).toBe('fails');
+    const more = Number(/voussoirs: (\d+)/.exec(heavy?.advice ?? '')?.[1]);
+    expect(more % 2).toBe(1);
+    expect(of(more + 2)?.state).toBe('ok');
+  });
+});
