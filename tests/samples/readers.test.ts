@@ -13,8 +13,10 @@ import { type Sheet, sheetName } from '../../lib/documents/sheet.js';
 import { readByAdmesh } from '../readers/admesh.js';
 import { lintDxf } from '../readers/dxf-lint.js';
 import { measureAsRead, readByEzdxf } from '../readers/ezdxf.js';
+import { readByGltfValidator } from '../readers/gltf.js';
 import { checkByQpdf, traceByMutool, wordsByPoppler } from '../readers/pdf.js';
 import { titleByXmllint } from '../readers/svg.js';
+import { readByLib3mf, requireSchema } from '../readers/threemf.js';
 
 const names = readdirSync('samples')
   .filter((f) => f.endsWith('.yaml') && !f.endsWith('.keeps.yaml'))
@@ -53,9 +55,22 @@ describe.each(names)('outside readers on every file of %s', (name) => {
     }
     const part = (path: string) => readByAdmesh((files.find((f) => f.path === path) as PackageFile).bytes);
     expect(part('model/house.stl').parts).toBe(1);
-    const [one, scaled] = [part('model/house.stl'), part(`model/house-1-${house.print.scale}.stl`)];
-    // The reader adds up tetrahedra in float32, which costs it a digit or two on a large house.
-    expect((scaled.volume * house.print.scale ** 3) / one.volume).toBeCloseTo(1, 3);
+    expect(part(`model/print-1-${house.print.scale}/whole.stl`).parts).toBe(1);
+  });
+
+  it('the glTF validator finds no fault in the GLB, the core schema and lib3mf none in the 3MF', async () => {
+    const [glb] = ending('.glb');
+    const { issues, info } = await readByGltfValidator((glb as PackageFile).bytes);
+    expect(issues).toMatchObject({ numErrors: 0, numWarnings: 0 });
+    expect(info.totalTriangleCount).toBeGreaterThan(1000);
+    const blocks = ending('/blocks.3mf')[0] as PackageFile;
+    requireSchema(blocks.bytes);
+    const { warnings, objects, items } = readByLib3mf(blocks.bytes);
+    expect({ warnings, items: items.length }).toEqual({ warnings: 0, items: 1 });
+    expect(objects.filter((o) => o.valid && o.sound !== false)).toHaveLength(objects.length);
+    // Repeats are components of few meshes.
+    const repeats = objects.find((o) => o.components !== undefined)?.components ?? 0;
+    expect(repeats).toBeGreaterThan(1.2 * (objects.length - 1));
   });
 
   it('the page to turn stays under 1 MB and 200 bytes a block', () => {
