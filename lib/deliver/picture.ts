@@ -5,6 +5,7 @@ import type { Tools } from './package.js';
 /** What the colours of a picture can tell. */
 export const PICTURE_COLOURS = ['as built', 'part', 'course', 'mould'] as const;
 
+/** From where a house is looked at, what is cut away, and what its colours tell. */
 export interface HousePictureOptions extends Omit<PictureOptions, 'colours'> {
   readonly colours?: (typeof PICTURE_COLOURS)[number];
 }

@@ -5,6 +5,7 @@ import { hypot } from '../math/elementary.js';
 import type { Vec3 } from '../math/vec.js';
 import { type Corner, fillTriangle, type Raster, rasterOf, reduced } from './picture/raster.js';
 
+/** From where a scene is looked at, what is cut away, and how large the picture is. */
 export interface PictureOptions {
   /** Pixels. */
   readonly width?: number;
