@@ -15,6 +15,7 @@ export interface Scene {
   readonly nodes: readonly SceneNode[];
 }
 
+/** What stands in a scene. */
 export type SceneNode = Group | Instance;
 
 /** Several nodes under one name, placed together. */
@@ -41,6 +42,7 @@ export interface Instance {
 /** Names and values for whoever points at a thing; numbers in the unit that the name says. */
 export type Facts = Readonly<Record<string, string | number>>;
 
+/** What an instance looks to be made of. */
 export interface Material {
   readonly name: string;
   /** Red, green, blue as a screen shows them (sRGB), 0 to 255. */

@@ -95,6 +95,7 @@ export function slabTransmittance(
     : ground / (0.457 * breadth + equivalent);
 }
 
+/** What the house loses of its warmth, by part. */
 export interface Warmth {
   readonly layers: readonly ShellLayer[];
   readonly figures: readonly Figure[];

@@ -9,6 +9,7 @@ import { ZIP_TIME } from './zip-time.js';
 /** Digits that tell any two float32 numbers apart. */
 const FLOAT_DIGITS = 9;
 
+/** What a 3MF file is told beside its scene. */
 export interface ThreeMfOptions {
   /** Model mm per mm of the scene; 1 when left out. */
   readonly scale?: number;

@@ -32,6 +32,7 @@ export interface PrintObstacle {
   readonly message: string;
 }
 
+/** A plan of the printed model, or why there is none. */
 export type Planned =
   | { readonly plan: PrintPlan; readonly obstacles: readonly [] }
   | { readonly plan: null; readonly obstacles: readonly PrintObstacle[] };

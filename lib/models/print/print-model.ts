@@ -41,6 +41,7 @@ export interface PlacedPart {
   readonly turned: boolean;
 }
 
+/** The scale model in parts that a printer makes. */
 export interface PrintModel {
   readonly plan: PrintPlan;
   readonly parts: readonly PrintPart[];
