@@ -207,7 +207,7 @@ describe('picture', () => {
     const small = ['--width', '160', '--height', '120'];
     for (const more of [[], ['--level', '1.2 m', '--colours', 'course']]) {
       const { code, out } = run('picture', 'house.yaml', '-o', 'house.png', ...small, ...more);
-      expect({ code, out }).toEqual({ code: 0, out: 'Wrote house.png.\n' });
+      expect({ code, out }).toEqual({ code: 0, out: 'Wrote house.png\n' });
       const { width, height, at: pixel } = pixelsOf(readFileSync(at('house.png')));
       expect([width, height]).toEqual([160, 120]);
       // The house in the middle, paper in the corner.
