@@ -14,11 +14,13 @@ it('watch builds, tells what is wrong, and builds again when the description is 
   const child = spawn(process.execPath, [MAIN, 'watch', 'house.yaml', '-o', 'out', '--only', 'tables', '--quiet'], {
     cwd: temporary.path,
   });
+  const ended = new Promise((done) => child.once('exit', done));
+  child.stdout.resume();
   let told = '';
   child.stderr.on('data', (part) => (told += part));
   const manifest = () => (existsSync(at('out/manifest.json')) ? readFileSync(at('out/manifest.json'), 'utf8') : '');
   const until = async (is: () => boolean, what: string) => {
-    for (let i = 0; i < 600 && !is(); i++) await new Promise((done) => setTimeout(done, 100));
+    for (let i = 0; i < 350 && !is(); i++) await new Promise((done) => setTimeout(done, 100));
     expect(is(), `${what}: ${told}`).toBe(true);
   };
   try {
@@ -33,7 +35,7 @@ it('watch builds, tells what is wrong, and builds again when the description is 
     await until(() => manifest() !== first, 'the second build');
   } finally {
     child.kill('SIGTERM');
-    await new Promise((done) => child.once('exit', done));
+    await ended;
   }
   expect(child.signalCode).toBe('SIGTERM');
 });
