@@ -12,6 +12,8 @@ import type { Layout } from './layout.js';
 const BUBBLE = 4.5;
 const LETTERS = 2.5;
 const CLEAR = 3;
+/** Length of a line that is cut short, paper mm. */
+const STUB = 2;
 
 /** One line of the setting-out grid through axes of domes: `E1` runs north at an easting, `N1` runs east at a northing. */
 export interface GridLine {
@@ -47,19 +49,23 @@ export function addGrid(house: HouseSetout, reach: readonly [Vec2, Vec2], layout
     const across = reach[line.axis === 0 ? 1 : 0];
     const put = (along: number): Vec2 => (line.axis === 0 ? [line.at, along] : [along, line.at]);
     // Eastings stand above the plan, northings to its right: dimensions come to the other sides first.
-    const tries = [1, -1].flatMap((side) =>
-      Array.from({ length: 30 }, (_, i): Primitive[] => {
-        const edge = side > 0 ? across[1] : across[0];
-        const centre = edge + side * layout.mm(8 + 3 * i);
-        const start = houseEdge(house, put, edge, side);
-        const [x, y] = put(centre);
-        return [
-          { kind: 'circle', layer: 'axis', centre: [x, y], radius: layout.mm(BUBBLE) },
-          words('text', line.name, [x, y - layout.mm(LETTERS / 2)], LETTERS, 'centre'),
-          ...axisPrimitives([lineEdge(put(start + side * layout.mm(CLEAR)), put(centre - side * layout.mm(BUBBLE)))]),
-        ];
-      }),
+    const group = (side: number, i: number, whole: boolean): Primitive[] => {
+      const edge = side > 0 ? across[1] : across[0];
+      const centre = edge + side * layout.mm(8 + 3 * i);
+      const near = centre - side * layout.mm(BUBBLE);
+      const start = whole ? houseEdge(house, put, edge, side) + side * layout.mm(CLEAR) : near - side * layout.mm(STUB);
+      const [x, y] = put(centre);
+      return [
+        { kind: 'circle', layer: 'axis', centre: [x, y], radius: layout.mm(BUBBLE) },
+        words('text', line.name, [x, y - layout.mm(LETTERS / 2)], LETTERS, 'centre'),
+        ...axisPrimitives([lineEdge(put(start), put(near))]),
+      ];
+    };
+    // Where words stand in the way, the line is cut short before them.
+    const tries = [true, false].flatMap((whole) =>
+      [1, -1].flatMap((side) => Array.from({ length: 30 }, (_, i) => group(side, i, whole))),
     );
+    if (layout.placeFree(tries)) continue;
     layout.place(tries);
   }
 }

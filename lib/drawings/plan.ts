@@ -93,8 +93,8 @@ export function planDraft(house: HouseSetout, height = planLevel(house)): Draft 
       for (const chain of each)
         placeChain(layout, { angleDeg, places: chain, from: () => edge }, rowsFrom(layout, edge, away));
     }
-    addGrid(house, whole, layout);
     for (const plane of sections) addSectionMarks(plane, cutReach(house, plane), layout);
+    addGrid(house, whole, layout);
 
     const title = 'Floor plan';
     const used = (Object.keys(PATTERN_OF) as Part[]).filter((p) => cut.loops(p).length > 0).map((p) => PATTERN_OF[p]);

@@ -102,7 +102,7 @@ describe('the sheets of a house', () => {
     const round = (radius: number) =>
       setOutHouse(houseOf({ domes: [domeOf({ radius, rise: radius })], openings: [openingOf()] }));
     const scaleOf = (radius: number) => {
-      const { sheets } = houseSheets(round(radius));
+      const { sheets } = houseSheets(round(radius), undefined, CORE);
       return [sheets[0]?.views[0]?.view.scale, sheets[0]?.size.name];
     };
     const large = scaleOf(8e3);
