@@ -119,5 +119,5 @@ describe('random clusters', () => {
     least('abutment', 0.25);
     least('passage', 0.25);
     least('dome between others', 0.03);
-  }, 900_000);
+  }, 1_800_000);
 });
