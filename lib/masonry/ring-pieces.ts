@@ -31,7 +31,7 @@ export interface RingPieces {
   readonly joints: number;
 }
 
-/** Fewest segments of a whole ring. */
+/** Fewest segments of a whole ring; none of a ring that cuts part is longer. */
 const FEWEST = 3;
 
 /** Skewback ring, curb and crown plug of every dome, in the order in which they are laid. */
@@ -69,13 +69,17 @@ function skewbackSegments(setout: HouseSetout, dome: DomeSetout): RingPieces {
   const parts: Bearings[] = [];
   let joints = 0;
   for (const { from, to, low, high } of stretchesOf(runs, turn)) {
-    const closed = high - low > 2 * Math.PI - half;
-    const count = Math.max(closed ? FEWEST : 1, segmentsIn(setout, volumeOf([from, to])));
-    const at = (i: number) => (i === 0 ? from : i === count ? to : low + ((high - low) * i) / count);
-    for (let i = 0; i < count; i++) {
-      parts.push([at(i) + half, at(i + 1) - half]);
+    const shared = (count: number): Bearings[] => {
+      const at = (i: number) => (i === 0 ? from : i === count ? to : low + ((high - low) * i) / count);
+      return Array.from({ length: count }, (_, i) => [at(i), at(i + 1)]);
+    };
+    // No longer than a third of a turn: a cut at both ends of a body is measured at the nearer one alone.
+    const least = Math.ceil(((high - low - half) / (2 * Math.PI)) * FEWEST);
+    const volume = shared(least).reduce((sum, bearings) => sum + volumeOf(bearings), 0);
+    for (const [start, end] of shared(Math.max(least, segmentsIn(setout, volume)))) {
+      parts.push([start + half, end - half]);
       // Each joint is counted with what follows it; where a cut takes all, it comes to nothing.
-      joints += volumeOf([at(i) - half, at(i) + half]);
+      joints += volumeOf([start - half, start + half]);
     }
   }
   const middleOf = ([start, end]: Bearings) => turnPositive((start + end) / 2);
