@@ -4,6 +4,7 @@ import type { DomeSetout } from '../setout/dome.js';
 import { archesOf, earlierThan, type HouseSetout, passagesOf } from '../setout/house.js';
 import { seenFrom } from '../setout/passage.js';
 import { spanPoint } from '../setout/span.js';
+import { meetingsOf } from './bands.js';
 import type { Block, LaidBlock, LaidHouse, Sliver } from './block.js';
 import { comesNear, footOf, reaching } from './column.js';
 import { blockBody, cutBlock, uncutVolume } from './cut.js';
@@ -35,7 +36,7 @@ export function cuttersOf(house: HouseSetout, dome: DomeSetout, grow = house.hou
 function layCourse(house: HouseSetout, dome: DomeSetout, course: Course): LaidHouse {
   const span = dome[course.part];
   const cutters = reaching(cuttersOf(house, dome), span, [course.bed, course.to], dome.thickness);
-  const foot = footOf(dome, course);
+  const met = meetingIn(house, dome, course, cutters);
   const ring = ringOf(house, dome, course);
   // Blocks of one length are equal: what is measured of one stands for all.
   const measured = new Map<number, ReturnType<typeof measureWhole>>();
@@ -51,7 +52,8 @@ function layCourse(house: HouseSetout, dome: DomeSetout, course: Course): LaidHo
       longestRun: course.midRadius * (block.endRad - block.startRad),
     };
     const middle = (block.startRad + block.endRad) / 2;
-    const near = cutters.filter((c) => comesNear(c, foot, [middle - known.widest, middle + known.widest]));
+    const { near, gone } = met([middle - known.widest, middle + known.widest]);
+    if (gone) continue;
     const left =
       near.length === 0
         ? { kept: [laid], slivers: [], reach: known.reachWhole }
@@ -62,6 +64,17 @@ function layCourse(house: HouseSetout, dome: DomeSetout, course: Course): LaidHo
     reach.faces += left.reach.faces;
   }
   return { blocks, slivers, reach };
+}
+
+/** Flat faces lie inside the ring, by so little that it matters only to what is taken whole. */
+function meetingIn(house: HouseSetout, dome: DomeSetout, course: Course, cutters: readonly Cutter[]) {
+  if (house.house.blocks.faces === 'curved')
+    return meetingsOf(cutters, dome[course.part], [course.bed, course.to], dome.thickness);
+  const foot = footOf(dome, course);
+  return (bearing: readonly [number, number]) => ({
+    near: cutters.filter((c) => comesNear(c, foot, bearing)),
+    gone: false,
+  });
 }
 
 /** What all uncut blocks of one course and length have in common. */
