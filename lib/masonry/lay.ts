@@ -6,8 +6,8 @@ import { seenFrom } from '../setout/passage.js';
 import { spanPoint } from '../setout/span.js';
 import { meetingsOf } from './bands.js';
 import type { Block, LaidBlock, LaidHouse, Sliver } from './block.js';
-import { comesNear, footOf, reaching } from './column.js';
-import { blockBody, cutBlock, uncutVolume } from './cut.js';
+import { type ColumnBody, comesNear, footOf, reaching } from './column.js';
+import { blockBodies, cutBlock, uncutVolume } from './cut.js';
 import { type Cutter, sectionCutter, shellCutter } from './cutter.js';
 import { wholeVolume } from './measure.js';
 import { headAngle, perpendHalf, placedBlock } from './placed.js';
@@ -36,6 +36,7 @@ export function cuttersOf(house: HouseSetout, dome: DomeSetout, grow = house.hou
 function layCourse(house: HouseSetout, dome: DomeSetout, course: Course): LaidHouse {
   const span = dome[course.part];
   const cutters = reaching(cuttersOf(house, dome), span, [course.bed, course.to], dome.thickness);
+  const bodyOf = blockBodies(house, dome, { part: course.part, bed: course.bed, top: course.to });
   const met = meetingIn(house, dome, course, cutters);
   const ring = ringOf(house, dome, course);
   // Blocks of one length are equal: what is measured of one stands for all.
@@ -44,7 +45,7 @@ function layCourse(house: HouseSetout, dome: DomeSetout, course: Course): LaidHo
   const slivers: Sliver[] = [];
   const reach = { beds: 0, faces: 0 };
   for (const { modules, block } of ring) {
-    const known = measured.get(modules) ?? measureWhole(house, dome, block);
+    const known = measured.get(modules) ?? measureWhole(house, dome, block, bodyOf(block));
     measured.set(modules, known);
     const laid = {
       ...block,
@@ -57,7 +58,7 @@ function layCourse(house: HouseSetout, dome: DomeSetout, course: Course): LaidHo
     const left =
       near.length === 0
         ? { kept: [laid], slivers: [], reach: known.reachWhole }
-        : cutBlock(dome, { ...known, laid, body: blockBody(house, dome, block) }, near);
+        : cutBlock(dome, { ...known, laid, body: bodyOf(block) }, near);
     blocks.push(...left.kept);
     slivers.push(...left.slivers);
     reach.beds += left.reach.beds;
@@ -78,10 +79,10 @@ function meetingIn(house: HouseSetout, dome: DomeSetout, course: Course, cutters
 }
 
 /** What all uncut blocks of one course and length have in common. */
-function measureWhole(house: HouseSetout, dome: DomeSetout, block: Block) {
+function measureWhole(house: HouseSetout, dome: DomeSetout, block: Block, body: ColumnBody) {
   const flat = house.house.blocks.faces === 'flat';
   const placed = placedBlock(house, dome, block);
-  const bodyVolume = wholeVolume(blockBody(house, dome, block));
+  const bodyVolume = wholeVolume(body);
   const reach = flat ? { lines: [] } : reachLines(dome, block, placed);
   return {
     /** Half the angle of the block where it is widest: heads are planes, so at a corner. */

@@ -4,7 +4,7 @@ import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
 import { spanPoint } from '../setout/span.js';
 import { meetingsOf } from './bands.js';
-import { bearingColumn, type ColumnBody, columnLeft, fullTurn, headedBox, reaching, revolvedBox } from './column.js';
+import { bearingColumn, type ColumnBody, columnLeft, fullTurn, headedBoxes, reaching, revolvedBox } from './column.js';
 import type { Cutter } from './cutter.js';
 import { cutVolume, measureColumns, wholeVolume } from './measure.js';
 import { perpendHalf } from './placed.js';
@@ -35,8 +35,9 @@ export function perpendVolume(house: HouseSetout, dome: DomeSetout, index: numbe
   const half = perpendHalf(house, dome, course);
   const span = dome[course.part];
   const met = meetingsOf(cutters, span, [course.bed, course.to], dome.thickness);
+  const between = headedBoxes(span, [course.bed, course.to], [0, dome.thickness]);
   const perpendAt = (at: number) =>
-    headedBox(span, [course.bed, course.to], [0, dome.thickness], (r, z) => {
+    between((r, z) => {
       const margin = half(r, z);
       return [at - margin, at + margin];
     });
