@@ -33,18 +33,20 @@ export const revolvedBox = (
   s: readonly [number, number],
   depth: readonly [number, number],
   bearing: readonly [number, number],
-): ColumnBody => headedBox(span, s, depth, () => bearing);
+): ColumnBody => headedBoxes(span, s, depth)(() => bearing);
+
+/** Bodies that share heights and depths, and differ in the bearings that they have at (r, z). */
+export type HeadedBoxes = (bearings: (r: number, z: number) => readonly [number, number]) => ColumnBody;
 
 /** The same between bearings that differ from place to place. */
-export function headedBox(
+export function headedBoxes(
   span: MeridianSpan,
   s: readonly [number, number],
   depth: readonly [number, number],
-  bearings: (r: number, z: number) => readonly [number, number],
-): ColumnBody {
+): HeadedBoxes {
   const height = s[1] - s[0];
   const thickness = depth[1] - depth[0];
-  // Every depth is asked for at the same heights again and again.
+  // Every depth of every body is asked for at the same heights again and again.
   const known = new Map<number, SpanPoint>();
   const pointAt = (i: number): SpanPoint => {
     let p = known.get(i);
@@ -54,7 +56,7 @@ export function headedBox(
     }
     return p;
   };
-  return (i, j) => {
+  return (bearings) => (i, j) => {
     const p = pointAt(i);
     const d = depth[0] + thickness * j;
     const r = p.r + d * p.normal[0];

@@ -3,7 +3,7 @@ import { bearingOf, turnPositive, type Vec3 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
 import type { Block, LaidBlock, Sliver } from './block.js';
-import { type ColumnBody, flatBlock, headedBox } from './column.js';
+import { type ColumnBody, flatBlock, headedBoxes } from './column.js';
 import type { Cutter } from './cutter.js';
 import { cutVolume, measureColumns, wholeVolume } from './measure.js';
 import { piecesOf } from './pieces.js';
@@ -24,24 +24,31 @@ export interface WholeBlock {
 }
 
 /**
- * The block as a body to measure, faces as the description wants them. With curved faces it ends at its course's own
- * beds and faces: `reachLines` tells how far its mould's lie beside them.
+ * A course's blocks as bodies to measure, faces as the description wants them. With curved faces they end at the
+ * course's own beds and faces: `reachLines` tells how far their mould's lie beside them.
  */
-export function blockBody(house: HouseSetout, dome: DomeSetout, block: Block): ColumnBody {
-  const placed = placedBlock(house, dome, block);
-  const middle = (block.startRad + block.endRad) / 2;
-  if (house.house.blocks.faces === 'flat')
-    return flatBlock(flatCorners(placed), middle, (distance, z) => halfWidthAt(placed, distance, z));
-  return headedBox(dome[block.part], [block.bed, block.top], [0, dome.thickness], (r, z) => {
-    const half = headAngle(placed.head, r, z);
-    return [middle - half, middle + half];
-  });
+export function blockBodies(
+  house: HouseSetout,
+  dome: DomeSetout,
+  { part, bed, top }: Pick<Block, 'part' | 'bed' | 'top'>,
+): (block: Block) => ColumnBody {
+  const between = headedBoxes(dome[part], [bed, top], [0, dome.thickness]);
+  return (block) => {
+    const placed = placedBlock(house, dome, block);
+    const middle = (block.startRad + block.endRad) / 2;
+    if (house.house.blocks.faces === 'flat')
+      return flatBlock(flatCorners(placed), middle, (distance, z) => halfWidthAt(placed, distance, z));
+    return between((r, z) => {
+      const half = headAngle(placed.head, r, z);
+      return [middle - half, middle + half];
+    });
+  };
 }
 
 /** Volume of the block as it leaves its mould and has dried, before any cut, mm³. */
 export const uncutVolume = (house: HouseSetout, dome: DomeSetout, block: Block): number =>
   house.house.blocks.faces === 'flat'
-    ? wholeVolume(blockBody(house, dome, block))
+    ? wholeVolume(blockBodies(house, dome, block)(block))
     : placedVolume(placedBlock(house, dome, block));
 
 /** What the cutters that come near a block leave of it, and how far that reaches over its course's beds and faces. */

@@ -3,7 +3,7 @@ import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
 import type { LaidBlock, LaidHouse } from './block.js';
 import { columnRuns } from './column.js';
-import { blockBody } from './cut.js';
+import { blockBodies } from './cut.js';
 import type { Cutter } from './cutter.js';
 import { cuttersOf } from './lay.js';
 
@@ -50,7 +50,7 @@ export function blockCuts(setout: HouseSetout, laid: LaidHouse): BlockCut[] {
 }
 
 function cutOf(setout: HouseSetout, dome: DomeSetout, block: LaidBlock, cutters: readonly Cutter[]): BlockCut {
-  const body = blockBody(setout, dome, block);
+  const body = blockBodies(setout, dome, block)(block);
   const edges = CUT_EDGES.map((edge) => {
     const column = body(...PLACES[edge]);
     const runs = columnRuns(column, cutters);

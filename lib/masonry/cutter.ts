@@ -21,7 +21,11 @@ export interface Cutter {
   chordAt(p: number, footRad: number, z: number): readonly [number, number] | null;
   /** Half angle outside which nothing is taken, for radii of at least `narrowest` and heights of at least `lowest`. */
   widestSpread(narrowest: number, lowest?: number): number;
+  /** Bounds of `spreadAt` over ranges of radii and of heights from the floor up: it is never less, never more. */
+  spreadsIn(radii: Range, heights: Range): readonly [least: number, most: number];
 }
+
+type Range = readonly [from: number, to: number];
 
 /** An arch, barrel or passage as seen from a dome's axis. */
 export interface SectionPlace {
@@ -35,16 +39,20 @@ export interface SectionPlace {
 export function sectionCutter({ id, bearingRad, section, ring, baseZ }: SectionPlace, grow: number): Cutter {
   const grown = ring + grow;
   const halfAt = (z: number) => section.halfWidthAt(z, grown, baseZ);
+  const spreadAt = (r: number, z: number) => {
+    const half = halfAt(z);
+    return half > 0 ? asin(Math.min(1, half / r)) : 0;
+  };
+  // No section is wider above than below.
+  const widestSpread = (narrowest: number, lowest = baseZ) =>
+    asin(Math.min(1, halfAt(Math.max(lowest, baseZ)) / narrowest));
   return {
     id,
     bearingRad,
     lowZ: baseZ,
     highZ: section.topZ(grown),
     heights: [baseZ, section.springingZ, section.shoulderZ(grown), section.topZ(grown)],
-    spreadAt(r, z) {
-      const half = halfAt(z);
-      return half > 0 ? asin(Math.min(1, half / r)) : 0;
-    },
+    spreadAt,
     chordAt(p, footRad, z) {
       const half = halfAt(z);
       const turn = turnSigned(footRad - bearingRad);
@@ -53,8 +61,11 @@ export function sectionCutter({ id, bearingRad, section, ring, baseZ }: SectionP
       const at0 = p * sin(turn);
       return [(-half - at0) / cos(turn), (half - at0) / cos(turn)];
     },
-    // No section is wider above than below.
-    widestSpread: (narrowest, lowest = baseZ) => asin(Math.min(1, halfAt(Math.max(lowest, baseZ)) / narrowest)),
+    widestSpread,
+    spreadsIn: (radii, heights) => [
+      heights[0] < baseZ ? 0 : spreadAt(radii[1], heights[1]),
+      heights[1] < baseZ ? 0 : widestSpread(radii[0], heights[0]),
+    ],
   };
 }
 
@@ -64,6 +75,11 @@ export function shellCutter(earlier: DomeSetout, away: Vec2, grow: number): Cutt
   const bearingRad = atan2(away[0], away[1]);
   const radiusAt = (z: number) => earlier.outerRadiusAt(z) + grow;
   const { skewback, curb } = earlier;
+  const spreadOf = (r: number, radius: number) => {
+    if (!(radius > 0) || r <= distance - radius || r >= distance + radius) return 0;
+    if (distance + r <= radius) return Math.PI;
+    return acos((r * r + distance * distance - radius * radius) / (2 * r * distance));
+  };
   return {
     id: earlier.id,
     bearingRad,
@@ -76,12 +92,7 @@ export function shellCutter(earlier: DomeSetout, away: Vec2, grow: number): Cutt
       ...(curb ? [curb.bedOuter[1]] : []),
       earlier.topZ,
     ],
-    spreadAt(r, z) {
-      const radius = radiusAt(z);
-      if (!(radius > 0) || r <= distance - radius || r >= distance + radius) return 0;
-      if (distance + r <= radius) return Math.PI;
-      return acos((r * r + distance * distance - radius * radius) / (2 * r * distance));
-    },
+    spreadAt: (r, z) => spreadOf(r, radiusAt(z)),
     chordAt(p, footRad, z) {
       const radius = radiusAt(z);
       const turn = turnSigned(bearingRad - footRad);
@@ -93,6 +104,15 @@ export function shellCutter(earlier: DomeSetout, away: Vec2, grow: number): Cutt
     widestSpread(_, lowest = 0) {
       const radius = radiusAt(Math.max(0, lowest));
       return radius > 0 ? asin(Math.min(1, radius / distance)) : 0;
+    },
+    // Over the radii the spread has one summit, where the tangent from the axis touches the circle.
+    spreadsIn([narrow, wide], [low, high]) {
+      const [most, least] = [radiusAt(low), radiusAt(high)];
+      const tangent = Math.sqrt(Math.max(0, distance * distance - most * most));
+      return [
+        Math.min(spreadOf(narrow, least), spreadOf(wide, least)),
+        spreadOf(Math.min(wide, Math.max(narrow, tangent)), most),
+      ];
     },
   };
 }

@@ -4,9 +4,10 @@ import type { DomeSetout } from '../setout/dome.js';
 import { archesOf, earlierThan, type HouseSetout, passagesOf } from '../setout/house.js';
 import { seenFrom } from '../setout/passage.js';
 import { spanPoint } from '../setout/span.js';
+import { meetingsOf } from './bands.js';
 import type { Block, LaidBlock, LaidHouse, Sliver } from './block.js';
-import { comesNear, footOf, reaching } from './column.js';
-import { blockBody, cutBlock, uncutVolume } from './cut.js';
+import { type ColumnBody, comesNear, footOf, reaching } from './column.js';
+import { blockBodies, cutBlock, uncutVolume } from './cut.js';
 import { type Cutter, sectionCutter, shellCutter } from './cutter.js';
 import { wholeVolume } from './measure.js';
 import { headAngle, perpendHalf, placedBlock } from './placed.js';
@@ -35,7 +36,8 @@ export function cuttersOf(house: HouseSetout, dome: DomeSetout, grow = house.hou
 function layCourse(house: HouseSetout, dome: DomeSetout, course: Course): LaidHouse {
   const span = dome[course.part];
   const cutters = reaching(cuttersOf(house, dome), span, [course.bed, course.to], dome.thickness);
-  const foot = footOf(dome, course);
+  const bodyOf = blockBodies(house, dome, { part: course.part, bed: course.bed, top: course.to });
+  const met = meetingIn(house, dome, course, cutters);
   const ring = ringOf(house, dome, course);
   // Blocks of one length are equal: what is measured of one stands for all.
   const measured = new Map<number, ReturnType<typeof measureWhole>>();
@@ -43,7 +45,7 @@ function layCourse(house: HouseSetout, dome: DomeSetout, course: Course): LaidHo
   const slivers: Sliver[] = [];
   const reach = { beds: 0, faces: 0 };
   for (const { modules, block } of ring) {
-    const known = measured.get(modules) ?? measureWhole(house, dome, block);
+    const known = measured.get(modules) ?? measureWhole(house, dome, block, bodyOf(block));
     measured.set(modules, known);
     const laid = {
       ...block,
@@ -51,11 +53,12 @@ function layCourse(house: HouseSetout, dome: DomeSetout, course: Course): LaidHo
       longestRun: course.midRadius * (block.endRad - block.startRad),
     };
     const middle = (block.startRad + block.endRad) / 2;
-    const near = cutters.filter((c) => comesNear(c, foot, [middle - known.widest, middle + known.widest]));
+    const { near, gone } = met([middle - known.widest, middle + known.widest]);
+    if (gone) continue;
     const left =
       near.length === 0
         ? { kept: [laid], slivers: [], reach: known.reachWhole }
-        : cutBlock(dome, { ...known, laid, body: blockBody(house, dome, block) }, near);
+        : cutBlock(dome, { ...known, laid, body: bodyOf(block) }, near);
     blocks.push(...left.kept);
     slivers.push(...left.slivers);
     reach.beds += left.reach.beds;
@@ -64,11 +67,22 @@ function layCourse(house: HouseSetout, dome: DomeSetout, course: Course): LaidHo
   return { blocks, slivers, reach };
 }
 
+/** Flat faces lie inside the ring, by so little that it matters only to what is taken whole. */
+function meetingIn(house: HouseSetout, dome: DomeSetout, course: Course, cutters: readonly Cutter[]) {
+  if (house.house.blocks.faces === 'curved')
+    return meetingsOf(cutters, dome[course.part], [course.bed, course.to], dome.thickness);
+  const foot = footOf(dome, course);
+  return (bearing: readonly [number, number]) => ({
+    near: cutters.filter((c) => comesNear(c, foot, bearing)),
+    gone: false,
+  });
+}
+
 /** What all uncut blocks of one course and length have in common. */
-function measureWhole(house: HouseSetout, dome: DomeSetout, block: Block) {
+function measureWhole(house: HouseSetout, dome: DomeSetout, block: Block, body: ColumnBody) {
   const flat = house.house.blocks.faces === 'flat';
   const placed = placedBlock(house, dome, block);
-  const bodyVolume = wholeVolume(blockBody(house, dome, block));
+  const bodyVolume = wholeVolume(body);
   const reach = flat ? { lines: [] } : reachLines(dome, block, placed);
   return {
     /** Half the angle of the block where it is widest: heads are planes, so at a corner. */

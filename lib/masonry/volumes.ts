@@ -3,17 +3,8 @@ import { type Course, perpendBearings } from '../setout/courses.js';
 import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
 import { spanPoint } from '../setout/span.js';
-import {
-  bearingColumn,
-  type ColumnBody,
-  columnLeft,
-  comesNear,
-  footOf,
-  fullTurn,
-  headedBox,
-  reaching,
-  revolvedBox,
-} from './column.js';
+import { meetingsOf } from './bands.js';
+import { bearingColumn, type ColumnBody, columnLeft, fullTurn, headedBoxes, reaching, revolvedBox } from './column.js';
 import type { Cutter } from './cutter.js';
 import { cutVolume, measureColumns, wholeVolume } from './measure.js';
 import { perpendHalf } from './placed.js';
@@ -43,9 +34,10 @@ export function perpendVolume(house: HouseSetout, dome: DomeSetout, index: numbe
   const course = courseOf(dome, index);
   const half = perpendHalf(house, dome, course);
   const span = dome[course.part];
-  const foot = footOf(dome, course);
+  const met = meetingsOf(cutters, span, [course.bed, course.to], dome.thickness);
+  const between = headedBoxes(span, [course.bed, course.to], [0, dome.thickness]);
   const perpendAt = (at: number) =>
-    headedBox(span, [course.bed, course.to], [0, dome.thickness], (r, z) => {
+    between((r, z) => {
       const margin = half(r, z);
       return [at - margin, at + margin];
     });
@@ -53,7 +45,8 @@ export function perpendVolume(house: HouseSetout, dome: DomeSetout, index: numbe
   const whole = wholeVolume(perpendAt(0));
   let sum = 0;
   for (const at of perpendBearings(course)) {
-    const near = cutters.filter((c) => comesNear(c, foot, [at - widest, at + widest]));
+    const { near, gone } = met([at - widest, at + widest]);
+    if (gone) continue;
     sum += near.length === 0 ? whole : cutVolume(perpendAt(at), near);
   }
   return sum;

@@ -37,11 +37,14 @@ export const levelMaterial = (house: HouseSetout, z: number, origin: Vec2, direc
   material(house, levelLine(z, origin, direction));
 
 /** Stretches in z of the upright line over the plan point that lie in material. */
-export const uprightMaterial = (house: HouseSetout, at: Vec2): Intervals => material(house, uprightLine(at));
+export const uprightMaterial = (house: HouseSetout, at: Vec2): Intervals =>
+  material(house, uprightLine(at, { above: true, under: true }));
 
 /** Whether a point lies in masonry, footing or slab. */
-export function inMaterial(house: HouseSetout, point: Vec3): boolean {
-  return uprightMaterial(house, [point[0], point[1]]).some(([low, high]) => point[2] > low && point[2] < high);
+export function inMaterial(house: HouseSetout, [x, y, z]: Vec3): boolean {
+  // Nothing that reaches the floor from above lies under it, nor the other way round.
+  const line = uprightLine([x, y], { above: z >= 0, under: z <= 0 });
+  return material(house, line).some(([low, high]) => z > low && z < high);
 }
 
 function material(house: HouseSetout, line: Line): Intervals {
@@ -225,15 +228,15 @@ function levelLine(z: number, origin: Vec2, direction: Vec2): Line {
   };
 }
 
-function uprightLine(at: Vec2): Line {
+function uprightLine(at: Vec2, { above, under }: Pick<Line, 'above' | 'under'>): Line {
   const distance = (centre: Vec2) => hypot(at[0] - centre[0], at[1] - centre[1]);
   const inFrame = (source: ArchSetout | PassageSetout): Vec2 => {
     const from = sub2(at, originOf(source));
     return [dot2(from, source.across), dot2(from, source.along)];
   };
   return {
-    above: true,
-    under: true,
+    above,
+    under,
     body(dome, into) {
       const r = distance(dome.at);
       if (r >= outerOf(dome)) return;

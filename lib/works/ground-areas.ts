@@ -16,18 +16,19 @@ export interface GroundAreas {
 }
 
 export function groundAreas(house: HouseSetout): GroundAreas {
-  const edges = outlines(house);
+  const footings = { ...house, slabs: [] };
+  const z = -1;
   // Footing and slab exclude each other in plan, so the slab is what the footing alone leaves of both.
-  const footing = house.footings.length > 0 ? areaOf({ ...house, slabs: [] }, edges) : 0;
-  const both = areaOf(house, edges);
-  return { footing, slab: house.slabs.length > 0 ? both - footing : 0, perimeter: floorPerimeter(house) };
-}
-
-function areaOf(house: HouseSetout, edges: readonly Edge[]): number {
-  const under = -1;
-  const at = (p: Vec2) => (inMaterial(house, [p[0], p[1], under]) ? 'ground' : null);
-  const borders = bordersOf(edges, at, { tolerance: GROUND_MEETING, beside: GROUND_BESIDE });
-  return loopsArea(regionOf(borders, () => true, GROUND_MEETING));
+  const at = ([x, y]: Vec2) => {
+    if (house.footings.length > 0 && inMaterial(footings, [x, y, z])) return 'footing';
+    return house.slabs.length > 0 && inMaterial(house, [x, y, z]) ? 'slab' : null;
+  };
+  const borders = bordersOf<'footing' | 'slab'>(outlines(house), at, {
+    tolerance: GROUND_MEETING,
+    beside: GROUND_BESIDE,
+  });
+  const areaOf = (part: 'footing' | 'slab') => loopsArea(regionOf(borders, (label) => label === part, GROUND_MEETING));
+  return { footing: areaOf('footing'), slab: areaOf('slab'), perimeter: floorPerimeter(house) };
 }
 
 /** Every curve that can bound footing or slab. */

@@ -1,6 +1,6 @@
 import type { LaidBlock } from '../../masonry/block.js';
 import { type ColumnBody, columnRuns } from '../../masonry/column.js';
-import { blockBody } from '../../masonry/cut.js';
+import { blockBodies } from '../../masonry/cut.js';
 import type { BlockCut } from '../../masonry/cuts.js';
 import type { Cutter } from '../../masonry/cutter.js';
 import { hypot } from '../../math/elementary.js';
@@ -41,7 +41,7 @@ export interface CutPlace {
 export function cutFigure(place: CutPlace, side: CutSide): CutFigure {
   const { house, dome, cut, cutters } = place;
   const { block } = cut;
-  const body = blockBody(house, dome, block);
+  const body = blockBodies(house, dome, block)(block);
   const ways = wayOf(side);
   const lay = layer(house, dome, block, body, side);
   const keptAt = (t: number): Kept => {
