@@ -24,7 +24,7 @@ async function drawWorkshop(
   known: Pick<Study, 'plan' | 'laid'>,
   pdf?: PdfSource,
 ): Promise<DrawnSet> {
-  if (group === 'moulds') return (await import('./mould-files.js')).mouldFiles(known.plan, pdf);
+  if (group === 'moulds') return (await import('./mould-files.js')).mouldFiles(known.plan, known.laid, pdf);
   return (await import('./template-files.js')).templateFiles(known.plan, known.laid, pdf);
 }
 

@@ -23,7 +23,7 @@ export function judged(known: Study): HouseVerdict & { readonly checks: readonly
     { id: 'statics', title: 'Will it stand', checks: staticsChecks(setout, statics) },
     { id: 'laying', title: 'While it is built', checks: layingChecks(setout, laying, statics.strength) },
     { id: 'dwelling', title: 'To live in it', checks: dwellingChecks(setout, dwelling) },
-    { id: 'works', title: 'Casting and costs', checks: [...releaseCheck(plan), ...worksChecks(works)] },
+    { id: 'works', title: 'Casting and costs', checks: [...releaseCheck(plan, laid), ...worksChecks(works)] },
     { id: 'setout', title: 'Ground, drawings, model', checks: setoutChecks(setout) },
   ];
   return { groups, checks: groups.flatMap((g) => g.checks), summary: summaryOf(known), cautions: CAUTIONS };

@@ -1,6 +1,8 @@
 import { sheetName } from '../documents/sheet.js';
 import { mouldSheets } from '../drawings/moulds/mould-sheet.js';
-import { castShape } from '../masonry/moulds/shape.js';
+import type { LaidHouse } from '../masonry/block.js';
+import { castForms } from '../masonry/forms.js';
+import { formShape } from '../masonry/moulds/shape.js';
 import type { MasonryPlan } from '../masonry/plan.js';
 import { mouldBlock, mouldLining } from '../solids/mould-solids.js';
 import { writeDxfSheet } from '../writers/dxf.js';
@@ -9,22 +11,25 @@ import { writeStl } from '../writers/stl.js';
 import type { DrawnSet } from './file.js';
 
 /**
- * A sheet of each mould as DXF, all of them as one PDF where a maker of PDF is given, and as STL the block of each and
+ * A sheet of each mould as DXF, those of longer blocks among them, all of them as one PDF where a maker of PDF is given, and as STL the block of each and
  * the lining that it is cast in.
  * @throws DocumentError naming the mould when a solid isn't closed.
  */
-export async function mouldFiles(plan: Pick<MasonryPlan, 'setout' | 'moulds'>, pdf?: PdfSource): Promise<DrawnSet> {
+export async function mouldFiles(
+  plan: Pick<MasonryPlan, 'setout' | 'moulds'>,
+  laid: LaidHouse,
+  pdf?: PdfSource,
+): Promise<DrawnSet> {
   const { project, blocks } = plan.setout.house;
-  const { moulds } = plan.moulds;
-  const sheets = mouldSheets(plan);
+  const sheets = mouldSheets(plan, laid);
   const info = {
     title: `${project.title}: moulds`,
     author: project.drawnBy,
     subject: sheets.map(sheetName).join('; '),
     date: project.date,
   };
-  const solids = moulds.flatMap(({ id, mould }) => {
-    const shape = castShape(mould, blocks);
+  const solids = castForms(plan, laid).flatMap(({ id, block }) => {
+    const shape = formShape(block, blocks);
     return [mouldBlock(`${id}-block`, shape), mouldLining(`${id}-lining`, shape)];
   });
   return {

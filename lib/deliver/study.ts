@@ -6,7 +6,8 @@ import { type Balance, balanceOf } from '../masonry/balance.js';
 import type { LaidHouse } from '../masonry/block.js';
 import { type CastPieces, castPieces } from '../masonry/cast-pieces.js';
 import { layBlocks } from '../masonry/lay.js';
-import { type MasonryPlan, mouldNames, planMasonry } from '../masonry/plan.js';
+import { formNames } from '../masonry/longer.js';
+import { type MasonryPlan, planMasonry } from '../masonry/plan.js';
 import { type HouseSetout, setOutHouse } from '../setout/house.js';
 import { type CourseLaying, layingOf } from '../statics/laying-courses.js';
 import type { Statics } from '../statics/results.js';
@@ -43,7 +44,7 @@ export interface Study {
 export function study(house: House, drawn: () => Table | null = () => null): Study {
   const plan = planMasonry(setOutHouse(house));
   const { setout } = plan;
-  const nameOf = mouldNames(plan);
+  const nameOf = formNames(plan);
   // A course that no mould of the family fits has one of its own.
   const mouldOf: MouldOf = (block) => nameOf(block) ?? courseMould(block);
   const laid = once(() => layBlocks(setout));

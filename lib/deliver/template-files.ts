@@ -35,7 +35,7 @@ export async function templateFiles(
   const [small, large] = units === 'feet-inches' ? TEMPLATE_PAGES.us : TEMPLATE_PAGES.iso;
   const named = (templates: readonly Template[]) =>
     templates.flatMap(({ title, pieces }) => pieces.map((piece) => ({ ...piece, name: `${title}, ${piece.name}` })));
-  const shapes = mouldShapes(plan);
+  const shapes = mouldShapes(plan, laid);
   const moulds = mouldTemplates(shapes).map((t) => ({ ...t, id: `mould-${t.id}` }));
   const cuts = cutTemplates(plan, laid);
   const centering = centeringTemplates(plan.setout);

@@ -26,6 +26,10 @@ const PAD = 2;
 /** Greatest size of the little plan of all pages. */
 const PLAN = { width: 24, height: 15 } as const;
 
+/** Sizes of the small print that are tried, and from line to line in them. */
+const SMALL = [1.8, 1.6, 1.4] as const;
+const SPACING = 1.45;
+
 const LETTERS = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ';
 
 /** `B2`: second column, second row; columns past Z go on with AA. */
@@ -45,7 +49,14 @@ export function pageStrip(text: PageWords, place: PagePlace, width: number, unit
     ? 'One page.'
     : `Page ${pageName(place)} of ${place.columns} columns and ${place.rows} rows: lay crosses on crosses, join along the chain lines.`;
   const second = fitText(where, width - PLAN.width - 4 * PAD, 2.5, 1);
-  const small = [text.project, text.caution].flatMap((t) => wrapText(t, left - PAD, 1.8));
+  // The caution is never cut: the words move closer together, and get smaller, until all have room.
+  const small = SMALL.map((size) => ({
+    size,
+    lines: [text.project, text.caution].flatMap((t) => wrapText(t, left - PAD, size)),
+  }));
+  const { size, lines } =
+    small.find((s) => SPACING * s.size * (s.lines.length - 0.3) <= STRIP_HEIGHT - PAD - 11) ??
+    (small.at(-1) as (typeof small)[number]);
   return {
     width,
     height: STRIP_HEIGHT,
@@ -53,7 +64,7 @@ export function pageStrip(text: PageWords, place: PagePlace, width: number, unit
       rectangle('form', 0, -STRIP_HEIGHT, width, 0),
       words('form', title.lines[0] as string, [PAD, -PAD - 3.5], title.heightMm),
       words('form', second.lines[0] as string, [PAD, -PAD - 8.5], second.heightMm),
-      ...small.slice(0, 6).map((line, i) => words('form', line, [PAD, -PAD - 12.5 - 2.8 * i], 1.8)),
+      ...lines.map((line, i) => words('form', line, [PAD, -PAD - 10.5 - SPACING * size * (i + 0.7)], size)),
       ...barParts([barAt, -STRIP_HEIGHT + PAD], units),
       words('form', barWords(units), [barAt, -STRIP_HEIGHT + PAD + 5.5], 2.5),
       ...(alone ? [] : plan(place, width)),

@@ -26,7 +26,7 @@ const GAP = 3;
 export function calendarChart(calendar: Calendar): View {
   const sections: (readonly [string, readonly Bar[]])[] = [
     ['Casting', calendar.moulds.map(({ mould }) => mouldBar(mould, calendar.days))],
-    ['Centering', calendar.laying.arches.map((a) => ({ name: a.id, stretches: [[a.day, a.strikeDay]] }))],
+    ['Centering', calendar.laying.arches.map((a) => ({ name: a.id, stretches: [[a.from, a.strikeDay]] }))],
     ['Laying', calendar.laying.stages.map((s) => ({ name: s.id, stretches: [[s.from, s.to]] }))],
     ['Crown', calendar.laying.closes.map((c) => ({ name: c.domeId, stretches: [[c.day, c.day]] }))],
   ];

@@ -34,6 +34,11 @@ export interface ArchPiece {
   readonly volume: number;
 }
 
+/** What a stone is cast in; mirror images share it. */
+export function archForm({ archId, kind, form }: Pick<ArchPiece, 'archId' | 'kind' | 'form'>): string {
+  return kind === 'ring' || kind === 'skewback' ? `${archId} ${kind}` : `${archId} ${form}`;
+}
+
 export interface ArchPieces {
   /** From left to right seen from outside. */
   readonly pieces: readonly ArchPiece[];

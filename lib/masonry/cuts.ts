@@ -3,9 +3,9 @@ import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
 import type { LaidBlock, LaidHouse } from './block.js';
 import { columnRuns } from './column.js';
-import { blockBodies } from './cut.js';
 import type { Cutter } from './cutter.js';
 import { cuttersOf } from './lay.js';
+import { blockSurface } from './placed-column.js';
 
 /** The edges along the course on which a cut is marked: of intrados and extrados, at lower and upper bed. */
 export const CUT_EDGES = ['innerLower', 'innerUpper', 'outerLower', 'outerUpper'] as const;
@@ -50,7 +50,7 @@ export function blockCuts(setout: HouseSetout, laid: LaidHouse): BlockCut[] {
 }
 
 function cutOf(setout: HouseSetout, dome: DomeSetout, block: LaidBlock, cutters: readonly Cutter[]): BlockCut {
-  const body = blockBodies(setout, dome, block)(block);
+  const body = blockSurface(setout, dome, block);
   const edges = CUT_EDGES.map((edge) => {
     const column = body(...PLACES[edge]);
     const runs = columnRuns(column, cutters);

@@ -25,8 +25,15 @@ export function longerFormId({ courses }: DomeSetout, block: Block): string | nu
   return `${block.domeId}-${block.course}-long${modules > 2 ? modules : ''}`;
 }
 
+/** What a block is cast in: its course's mould, or the form of longer blocks; `null` where no mould fits its course. */
+export function formNames(plan: Pick<MasonryPlan, 'setout' | 'moulds'>): (block: Block) => string | null {
+  const domes = new Map(plan.setout.domes.map((dome) => [dome.id, dome]));
+  const mouldOf = mouldNames(plan);
+  return (block) => longerFormId(domes.get(block.domeId) as DomeSetout, block) ?? mouldOf(block);
+}
+
 /** Forms of all longer blocks, in laying order. */
-export function longerForms(plan: MasonryPlan, laid: LaidHouse): LongerForm[] {
+export function longerForms(plan: Pick<MasonryPlan, 'setout' | 'moulds'>, laid: LaidHouse): LongerForm[] {
   const domes = new Map(plan.setout.domes.map((dome) => [dome.id, dome]));
   const mouldOf = mouldNames(plan);
   const found = new Map<string, LaidBlock[]>();

@@ -64,7 +64,9 @@ function longestOf({ count, leftOut }: Course): number {
 }
 
 /** Name of the mould that each course is cast in; `null` where none of the family fits. */
-export function mouldNames({ moulds }: MasonryPlan): (at: { domeId: string; course: number }) => string | null {
+export function mouldNames({
+  moulds,
+}: Pick<MasonryPlan, 'moulds'>): (at: { domeId: string; course: number }) => string | null {
   const names = new Map(moulds.courses.map((c) => [`${c.domeId} ${c.course}`, c.laid?.id]));
   return ({ domeId, course }) => names.get(`${domeId} ${course}`) ?? null;
 }

@@ -70,8 +70,8 @@ function blockLattice(shape: CastShape, { surface = FINE }: MouldSolidOptions): 
 
 /** The lining's outside: beyond beds, faces and the floor head, flush with the struck head. */
 function outerLattice(shape: CastShape, { high, wide }: Lattice): Lattice {
-  const { course } = shape.mould.parent;
-  const past = LINING / shape.grow / (course.to - course.bed);
+  const { bed, top } = shape.block;
+  const past = LINING / shape.grow / (top - bed);
   const through = LINING / shape.thickness;
   return {
     high,

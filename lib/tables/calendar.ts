@@ -5,12 +5,12 @@ import type { HouseSetout } from '../setout/house.js';
 import type { Calendar } from '../works/calendar.js';
 import { countColumn, numberColumn, tableUnits, textColumn } from './units.js';
 
-/** Moulds in a row that are filled as often as each other are told as one stretch. */
-function castText(cast: Calendar['days'][number]['cast']): string | null {
+/** Moulds next to each other in the list of copies that are filled as often are told as one stretch. */
+function castText(cast: Calendar['days'][number]['cast'], place: ReadonlyMap<string, number>): string | null {
   const stretches: { first: string; last: string; moulds: number; pieces: number }[] = [];
   for (const { mould, pieces } of cast) {
     const now = stretches[stretches.length - 1];
-    if (now?.pieces === pieces) {
+    if (now?.pieces === pieces && place.get(mould) === (place.get(now.last) as number) + 1) {
       now.last = mould;
       now.moulds++;
     } else stretches.push({ first: mould, last: mould, moulds: 1, pieces });
@@ -32,6 +32,7 @@ export function calendarTable(house: HouseSetout, calendar: Calendar): Table {
   const { casting } = house.house;
   const fresh = (mm3: number) => (mm3 / 1e6) * (1 + casting.waste);
   const mixer = casting.mixerLitresPerMinute;
+  const place = new Map(calendar.moulds.map(({ mould }, i) => [mould, i]));
   return {
     id: 'calendar',
     title: 'Casting and laying calendar',
@@ -48,10 +49,10 @@ export function calendarTable(house: HouseSetout, calendar: Calendar): Table {
     ],
     rows: calendar.days.map((day) => ({
       day: day.day,
-      cast: castText(day.cast),
+      cast: castText(day.cast, place),
       pours: day.cast.length > 0 ? day.cast.reduce((sum, c) => sum + c.pieces, 0) : null,
-      mix: day.cast.length > 0 ? units.liquid.of(fresh(day.mix)) : null,
-      mixer: day.cast.length > 0 && mixer !== null ? fresh(day.mix) / mixer : null,
+      mix: day.mix > 0 ? units.liquid.of(fresh(day.mix)) : null,
+      mixer: day.mix > 0 && mixer !== null ? fresh(day.mix) / mixer : null,
       arches: list(day.arches),
       strike: list(day.struck),
       laid: list(day.laid),
@@ -60,6 +61,7 @@ export function calendarTable(house: HouseSetout, calendar: Calendar): Table {
     notes: [
       `Working days from 1; days without work are left out. At most ${calendar.poursPerDay} pours a day, as the ${calendar.limitedBy} allows.`,
       `From casting to demoulding ${days(casting.demouldDays)}, to laying ${days(casting.readyToLayDays)} and then only when the cubes have their strength; centering stands ${days(casting.archStrikeDays)}.`,
+      'Moulds are told in the order of the table of their copies. A ring, jambs and what else is cast of an opening take the fresh mix of its days; one that takes more than the mixer’s day is cast on several, jambs first.',
       'Each arch is cast after the blocks and struck before a course goes past its crown. In the cold everything takes longer: cubes decide, not this calendar.',
       CAUTION.rings,
       CAUTION.cubes,

@@ -3,6 +3,7 @@ import type { Table } from '../documents/table.js';
 import type { LaidHouse } from '../masonry/block.js';
 import { blockCuts, CUT_EDGES, type CutEdge } from '../masonry/cuts.js';
 import { nameCuts } from '../masonry/leftovers.js';
+import { formNames } from '../masonry/longer.js';
 import type { MasonryPlan } from '../masonry/plan.js';
 import { DEG } from '../math/vec.js';
 import { degreesColumn, numberColumn, tableUnits, textColumn } from './units.js';
@@ -20,11 +21,8 @@ const KEEPS = { start: 'first head', end: 'second head', between: 'no head', not
 export function cutTable(plan: MasonryPlan, laid: LaidHouse): Table {
   const { setout } = plan;
   const units = tableUnits(setout.house.units);
-  const moulds = new Map(plan.moulds.courses.map((c) => [`${c.domeId} ${c.course}`, c.laid?.id ?? '']));
-  const named = nameCuts(
-    blockCuts(setout, laid),
-    ({ block }) => moulds.get(`${block.domeId} ${block.course}`) as string,
-  );
+  const formOf = formNames(plan);
+  const named = nameCuts(blockCuts(setout, laid), ({ block }) => formOf(block) ?? '');
   return {
     id: 'cuts',
     title: 'Cuts',

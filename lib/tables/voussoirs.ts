@@ -1,6 +1,6 @@
 import { CAUTION } from '../base/cautions.js';
 import type { Table } from '../documents/table.js';
-import { type ArchPieceKind, archPieceSizes } from '../masonry/arch-pieces.js';
+import { type ArchPieceKind, archForm, archPieceSizes } from '../masonry/arch-pieces.js';
 import type { CastPieces } from '../masonry/cast-pieces.js';
 import { massKg, wetDensity } from '../masonry/mass.js';
 import { DEG } from '../math/vec.js';
@@ -53,7 +53,7 @@ export function voussoirTable(house: HouseSetout, pieces: CastPieces): Table {
         mark: piece.mark,
         opening: piece.archId,
         kind: KINDS[piece.kind],
-        form: formOf(piece),
+        form: archForm(piece),
         mirrored: piece.side === 'right' ? 'yes' : '',
         'soffit-arc': length(soffit?.arc),
         'soffit-chord': length(soffit?.chord),
@@ -79,9 +79,4 @@ export function voussoirTable(house: HouseSetout, pieces: CastPieces): Table {
       CAUTION.authority,
     ],
   };
-}
-
-function formOf({ archId, kind, form }: CastPieces['arches'][number]): string {
-  if (kind === 'ring') return `${archId} ring`;
-  return kind === 'skewback' ? `${archId} skewback` : `${archId} ${form}`;
 }

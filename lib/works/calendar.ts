@@ -1,5 +1,6 @@
 import { WHOLE } from '../base/tolerances.js';
-import { archPieces } from '../masonry/arch-pieces.js';
+import { archForm, archPieces } from '../masonry/arch-pieces.js';
+import { archVolumes, passageVolumes } from '../masonry/arch-volumes.js';
 import type { LaidBlock, LaidHouse } from '../masonry/block.js';
 import { uncutVolume } from '../masonry/cut.js';
 import type { ArchSetout } from '../setout/arch.js';
@@ -11,7 +12,7 @@ import { type ArchJob, fewestForms, type LayingPlan, layingPlan, type Stage } fr
 import { castingPlan, daysWith, fewestCopies, leastDays, type TurnRules } from './mould-turns.js';
 
 /** Which mould a block is cast in. */
-export type MouldOf = (block: Pick<LaidBlock, 'domeId' | 'course'>) => string;
+export type MouldOf = (block: LaidBlock) => string;
 
 /** One mould for each course of each dome: its blocks are equal. */
 export const courseMould: MouldOf = (block) => `${block.domeId}-${block.course}`;
@@ -29,7 +30,7 @@ export interface CalendarDay {
   readonly day: number;
   /** Pieces by mould, in laying order. */
   readonly cast: readonly { readonly mould: string; readonly pieces: number }[];
-  /** Fresh mix of these pieces, mm³, without waste. */
+  /** Fresh mix of these pieces and of what is cast in place of the day's arches, mm³, without waste. */
   readonly mix: number;
   readonly arches: readonly string[];
   readonly struck: readonly string[];
@@ -110,6 +111,7 @@ export function calendarOf(house: HouseSetout, laid: LaidHouse, mouldOf: MouldOf
   const stages = stagesOf(house, pieces, castOn);
   const jobs = archJobs(house, stages, pieces, castOn, plan.length);
   const layingRules = { strike: wholeDays(casting.archStrikeDays), coursesPerDay: casting.coursesPerDay };
+  const inPlace = new Map([...house.arches, ...house.passages].map((way) => [way.id, castInPlace(way)]));
   const { families, counts: forms, proven: formsProven } = fewestForms(stages, jobs, layingRules);
   const laying = layingPlan(stages, jobs, new Map(families.map((f, i) => [f, forms[i] as number])), layingRules);
   return {
@@ -125,7 +127,7 @@ export function calendarOf(house: HouseSetout, laid: LaidHouse, mouldOf: MouldOf
     })),
     formsProven,
     laying,
-    days: dayByDay(plan, kinds, volumes, laying),
+    days: dayByDay(plan, kinds, volumes, laying, inPlace),
   };
 }
 
@@ -159,11 +161,7 @@ function piecesInOrder(house: HouseSetout, laid: LaidHouse, mouldOf: MouldOf): P
     const voussoirs = archesOf(house, dome).flatMap((arch): Piece[] => {
       if (arch.opening.arch.madeAs === 'cast') return [];
       const { pieces } = archPieces(arch, house.house.blocks.joint);
-      return pieces.map(({ kind, volume }) => ({
-        mould: `${arch.id} ${kind === 'skewback' ? 'skewback' : 'voussoir'}`,
-        volume,
-        stage: arch.id,
-      }));
+      return pieces.map((piece) => ({ mould: archForm(piece), volume: piece.volume, stage: arch.id }));
     });
     const blocks = dome.courses.flatMap((course): Piece[] => {
       const own = laid.blocks.filter((b) => b.domeId === dome.id && b.course === course.index);
@@ -246,8 +244,21 @@ function archJobs(
     .map((way) => ({
       id: way.id,
       family: familyOf(way),
+      days: pourDays(house, castInPlace(way)),
       readyDay: voussoirs.has(way.id) ? Math.max(castingDays + 1, (castOn.get(way.id) ?? 0) + cure) : castingDays + 1,
     }));
+}
+
+/** What is cast of an arch in its place, mm³: jambs, spandrel and a niche's back, and the ring unless it is of voussoirs. */
+function castInPlace(way: Way): number {
+  const { head, jambs, spandrel, back } = 'opening' in way ? archVolumes(way) : passageVolumes(way);
+  return jambs + spandrel + back + ('opening' in way && way.opening.arch.madeAs !== 'cast' ? 0 : head);
+}
+
+/** Days on which the mixer delivers so much, mm³; one where it isn't told. */
+function pourDays({ house }: HouseSetout, volume: number): number {
+  const { hoursPerDay, mixerLitresPerMinute: mixer, waste } = house.casting;
+  return mixer === null ? 1 : Math.max(1, Math.ceil((volume * (1 + waste)) / (mixer * hoursPerDay * 60 * 1e6) - WHOLE));
 }
 
 /** Arches of one clear width and head are formed by the same ribs. */
@@ -261,16 +272,20 @@ function dayByDay(
   kinds: readonly string[],
   volumes: readonly number[],
   laying: LayingPlan,
+  inPlace: ReadonlyMap<string, number>,
 ): CalendarDay[] {
   const last = Math.max(plan.length, laying.lastDay);
   const days = Array.from({ length: last }, (_, i): CalendarDay => {
     const day = i + 1;
     const picked = plan[i] ?? [];
+    const arches = laying.arches.filter((a) => a.from <= day && day <= a.day);
     return {
       day,
       cast: kinds.flatMap((mould, k) => ((picked[k] ?? 0) > 0 ? [{ mould, pieces: picked[k] as number }] : [])),
-      mix: picked.reduce((sum, n, k) => sum + n * (volumes[k] as number), 0),
-      arches: laying.arches.filter((a) => a.day === day).map((a) => a.id),
+      mix:
+        picked.reduce((sum, n, k) => sum + n * (volumes[k] as number), 0) +
+        arches.reduce((sum, a) => sum + (inPlace.get(a.id) ?? 0) / a.days, 0),
+      arches: arches.map((a) => a.id),
       struck: laying.arches.filter((a) => a.strikeDay === day).map((a) => a.id),
       laid: laying.stages.filter((s) => s.from <= day && day <= s.to).map((s) => s.id),
       closed: laying.closes.filter((c) => c.day === day).map((c) => c.domeId),

@@ -17,6 +17,8 @@ export interface ArchJob {
   readonly id: string;
   /** Arches of one family are formed by the same centering. */
   readonly family: string;
+  /** Days that casting it takes, jambs first; at least 1. */
+  readonly days: number;
   /** First day on which it may be cast or laid. */
   readonly readyDay: number;
 }
@@ -33,6 +35,8 @@ export interface LaidStage extends Stage {
 }
 
 export interface LaidArch extends ArchJob {
+  /** First day of casting, and the last, on which its ring is closed. */
+  readonly from: number;
   readonly day: number;
   readonly strikeDay: number;
 }
@@ -46,7 +50,7 @@ export interface LayingPlan {
 }
 
 /**
- * Arches one a day, in the order in which laying comes past them, each as soon as it is ready and a form of its
+ * Arches one at a time, in the order in which laying comes past them, each as soon as it is ready and a form of its
  * family is free (the day after it was struck); courses in their order, each when it is cured, the one below it is
  * laid and every arch that it goes past is struck.
  */
@@ -82,12 +86,14 @@ function placeArches(jobs: readonly ArchJob[], forms: ReadonlyMap<string, number
     const own = freeFrom.get(job.family) ?? Array.from({ length: forms.get(job.family) ?? 1 }, () => 1);
     freeFrom.set(job.family, own);
     const soonest = own.reduce((best, day, i) => (day < (own[best] as number) ? i : best), 0);
-    let day = Math.max(job.readyDay, own[soonest] as number);
-    while (taken.has(day)) day++;
-    taken.add(day);
+    let from = Math.max(job.readyDay, own[soonest] as number);
+    const spell = (first: number) => Array.from({ length: job.days }, (_, i) => first + i);
+    while (spell(from).some((d) => taken.has(d))) from++;
+    for (const d of spell(from)) taken.add(d);
+    const day = from + job.days - 1;
     const strikeDay = day + strike;
     own[soonest] = strikeDay + 1;
-    return { ...job, day, strikeDay };
+    return { ...job, from, day, strikeDay };
   });
 }
 

@@ -1,6 +1,8 @@
 import { type Check, givenFigure } from '../base/figures.js';
 import type { House } from '../description/house.js';
-import { type CastShape, castShape } from '../masonry/moulds/shape.js';
+import type { LaidHouse } from '../masonry/block.js';
+import { castForms } from '../masonry/forms.js';
+import { type CastShape, formShape } from '../masonry/moulds/shape.js';
 import type { MasonryPlan } from '../masonry/plan.js';
 import { asin, hypot } from '../math/elementary.js';
 import { DEG, type Vec3 } from '../math/vec.js';
@@ -132,15 +134,15 @@ const crossOf = (a: Vec3, b: Vec3): Vec3 => [
   a[0] * b[1] - a[1] * b[0],
 ];
 
-/** The releases of all moulds of a house. */
-export function mouldReleases({ setout, moulds }: Pick<MasonryPlan, 'setout' | 'moulds'>): MouldRelease[] {
-  const { blocks, casting } = setout.house;
-  return moulds.moulds.map(({ id, mould }) => mouldRelease(id, castShape(mould, blocks), casting.bedBoards));
+/** The releases of all moulds of a house, those of longer blocks among them. */
+export function mouldReleases(plan: Pick<MasonryPlan, 'setout' | 'moulds'>, laid: LaidHouse): MouldRelease[] {
+  const { blocks, casting } = plan.setout.house;
+  return castForms(plan, laid).map(({ id, block }) => mouldRelease(id, formShape(block, blocks), casting.bedBoards));
 }
 
 /** Whether every block comes out of its mould. */
-export function releaseCheck(plan: Pick<MasonryPlan, 'setout' | 'moulds'>): Check[] {
-  const releases = mouldReleases(plan);
+export function releaseCheck(plan: Pick<MasonryPlan, 'setout' | 'moulds'>, laid: LaidHouse): Check[] {
+  const releases = mouldReleases(plan, laid);
   if (releases.length === 0) return [];
   const last = releases.map((r) => ({ mould: r.mould, step: r.steps[r.steps.length - 1] as ReleaseStep }));
   const all = releases.flatMap((r) => r.steps.map((step) => ({ mould: r.mould, step })));

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { CAUTION } from '../../lib/base/cautions.js';
 import { clipPath } from '../../lib/documents/clip.js';
 import type { PathPrimitive, Segment } from '../../lib/documents/drawing.js';
+import { pageStrip, STRIP_HEIGHT } from '../../lib/documents/page-strip.js';
 import { arcSweep, segmentAt } from '../../lib/documents/segments.js';
 import { auditSheet } from '../../lib/documents/sheet.js';
 import { TEMPLATE_PAGES } from '../../lib/documents/sheet-size.js';
@@ -207,5 +209,22 @@ describe('packing', () => {
     expect(titles[titles.length - 1]).toBe('d; e; f; g');
     const paths = sheets[0]?.views[0]?.view.primitives.filter((p) => p.kind === 'path') ?? [];
     expect(paths).toHaveLength(3);
+  });
+});
+
+describe('the foot of a page', () => {
+  it('tells the whole caution, inside the page, however narrow that is', () => {
+    const words = {
+      title: 'Centering',
+      project:
+        'Plum Bank family house: no. PB-008; 2 Plum Bank; for the family at Plum Bank; drawn by drawing office; revision B; 2026-04-20.',
+      caution: `${CAUTION.rings} ${CAUTION.authority}`,
+    };
+    for (const page of TEMPLATE_PAGES.iso) {
+      const { primitives } = pageStrip(words, { columns: 6, rows: 2, column: 2, row: 0 }, page.width - 20, 'metric');
+      const lines = primitives.flatMap((p) => (p.kind === 'text' ? [p] : []));
+      expect(lines.map((p) => p.text).join(' ')).toContain(words.caution);
+      for (const p of lines) expect(p.at[1], p.text).toBeGreaterThan(-STRIP_HEIGHT + 0.5);
+    }
   });
 });

@@ -15,7 +15,8 @@ import { meridianTemplates } from '../../lib/drawings/templates/meridian.js';
 import { blockCuts } from '../../lib/masonry/cuts.js';
 import { layBlocks } from '../../lib/masonry/lay.js';
 import { nameCuts } from '../../lib/masonry/leftovers.js';
-import { mouldDimensions } from '../../lib/masonry/moulds/dimensions.js';
+import { formNames, longerForms } from '../../lib/masonry/longer.js';
+import { formDimensions, mouldDimensions } from '../../lib/masonry/moulds/dimensions.js';
 import { castShape, LINING } from '../../lib/masonry/moulds/shape.js';
 import { planMasonry } from '../../lib/masonry/plan.js';
 import { setOutHouse } from '../../lib/setout/house.js';
@@ -27,6 +28,7 @@ import { domeOf, houseOf } from '../tools/house.js';
 
 const family = readDescription(readFileSync('samples/family-house.yaml', 'utf8'), 'family-house.yaml');
 const plan = planMasonry(setOutHouse(family));
+const laid = layBlocks(plan.setout);
 const shapes = plan.moulds.moulds.map(({ id, mould }) => ({ id, mould, shape: castShape(mould, family.blocks) }));
 const flat = planMasonry(setOutHouse(houseOf({ domes: [domeOf()], blocks: { ...houseOf().blocks, faces: 'flat' } })));
 
@@ -110,7 +112,7 @@ describe('heads and ribs', () => {
 });
 
 describe('template drawings', () => {
-  const templates = mouldTemplates(mouldShapes(plan));
+  const templates = mouldTemplates(mouldShapes(plan, laid));
 
   it('ezdxf reads every dimension as our number, and the unrolled edges as the rings’ arcs', () => {
     for (const k of [0, 31]) {
@@ -143,7 +145,7 @@ describe('template drawings', () => {
 
   it('moulds share what is alike: fewer pieces to print, and none is lost', () => {
     const all = templates.flatMap((t) => t.pieces).length;
-    const shared = sharedPieces(mouldShapes(plan));
+    const shared = sharedPieces(mouldShapes(plan, laid));
     expect(shared.length).toBeLessThan(0.9 * all);
     for (const { id } of templates)
       for (const what of ['bed', 'head', 'rib of the intrados along', 'rib of the extrados up'])
@@ -162,13 +164,20 @@ function arcLength(a: readonly number[], b: readonly number[]): number {
 }
 
 describe('mould sheets', () => {
-  const sheets = mouldSheets(plan);
+  const sheets = mouldSheets(plan, laid);
 
-  it('are sound, one for each mould, and tell its inner sizes', () => {
-    expect(sheets.map((s) => s.id)).toEqual(plan.moulds.moulds.map((m) => m.id));
+  const longer = longerForms(plan, laid);
+
+  it('are sound, one for each mould and each longer one, and tell its inner sizes', () => {
+    expect(longer.length).toBeGreaterThan(5);
+    expect(sheets.map((s) => s.id)).toEqual([...plan.moulds.moulds, ...longer].map((m) => m.id));
     for (const sheet of sheets) expect(auditSheet(sheet), sheet.id).toEqual([]);
     sheets.forEach((sheet, i) => {
-      const d = mouldDimensions((shapes[i] as (typeof shapes)[number]).mould, family.blocks);
+      const mould = shapes[i]?.mould;
+      const form = longer[i - shapes.length];
+      const d = mould
+        ? mouldDimensions(mould, family.blocks)
+        : formDimensions((form as NonNullable<typeof form>).placed, family.blocks);
       const measures = sheet.views.flatMap(({ view }) =>
         view.primitives.flatMap((p) => (p.kind === 'dimension' ? [measureOf(p)] : [])),
       );
@@ -206,15 +215,11 @@ describe('mould sheets', () => {
 });
 
 describe('templates of cuts', () => {
-  const laid = layBlocks(plan.setout);
   const templates = cutTemplates(plan, laid);
 
   it('cuts that are alike share one; every name has one, and its line begins where the table says', () => {
-    const moulds = new Map(plan.moulds.courses.map((c) => [`${c.domeId} ${c.course}`, c.laid?.id ?? '']));
-    const named = nameCuts(
-      blockCuts(plan.setout, laid),
-      ({ block }) => moulds.get(`${block.domeId} ${block.course}`) ?? '',
-    );
+    const formOf = formNames(plan);
+    const named = nameCuts(blockCuts(plan.setout, laid), ({ block }) => formOf(block) ?? '');
     const names = new Set(named.map((n) => n.name));
     expect(names.size).toBeLessThan(named.length);
     const told = templates.flatMap((t) => t.pieces.flatMap((p) => (p.name.split(' with ')[1] ?? '').split(' ')));

@@ -102,6 +102,24 @@ describe('single tables', () => {
     expect(mixed.rows.find((r) => r.what === 'mixer running')?.batch).toBeCloseTo(2.5, 9);
   });
 
+  it('calendar: who fills just the moulds that its words name casts every piece once, longer blocks by themselves', () => {
+    const tables = new Map(houseTables(sample('family-house')).map((table) => [table.id, table]));
+    const rows = (id: string) => tables.get(id)?.rows ?? [];
+    const copies = rows('mould-copies');
+    const order = copies.map((r) => r.mould as string);
+    const filled = new Map<string, number>();
+    for (const { cast } of rows('calendar'))
+      for (const words of ((cast as string | null) ?? '').split('; ').filter((w) => w !== '')) {
+        const [names, count] = words.split(': ') as [string, string];
+        const [first, last] = names.split(/ (?:to|and) /) as [string, string | undefined];
+        for (const mould of order.slice(order.indexOf(first), order.indexOf(last ?? first) + 1))
+          filled.set(mould, (filled.get(mould) ?? 0) + Number.parseInt(count, 10));
+      }
+    expect(Object.fromEntries(filled)).toEqual(Object.fromEntries(copies.map((r) => [r.mould, r.pieces])));
+    const forms = [...new Set([...rows('long-moulds').map((r) => r.mould), ...rows('voussoirs').map((r) => r.form)])];
+    for (const form of forms.filter((f) => !`${f}`.endsWith(' ring'))) expect(order).toContain(form);
+  });
+
   it('calendar: days ascend, pours are those of the copies table', () => {
     const days = column(of('calendar'), 'day');
     expect([...days].sort((a, b) => a - b)).toEqual(days);

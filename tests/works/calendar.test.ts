@@ -155,7 +155,7 @@ describe('forms', () => {
       fc.property(fc.array(job, { minLength: 1, maxLength: 6 }), fc.integer({ min: 0, max: 6 }), (list, strike) => {
         const jobs: ArchJob[] = [...list]
           .sort((a, b) => a.at - b.at)
-          .map((j, i) => ({ id: `a${i}`, family: j.family, readyDay: j.readyDay }));
+          .map((j, i) => ({ id: `a${i}`, family: j.family, readyDay: j.readyDay, days: 1 + (i % 2) }));
         const at = [...list].map((j) => j.at).sort((a, b) => a - b);
         const stages = Array.from({ length: 8 }, (_, i) =>
           stage(

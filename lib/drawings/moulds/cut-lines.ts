@@ -1,9 +1,10 @@
 import type { LaidBlock } from '../../masonry/block.js';
 import { type ColumnBody, columnRuns } from '../../masonry/column.js';
-import { blockBodies } from '../../masonry/cut.js';
 import type { BlockCut } from '../../masonry/cuts.js';
 import type { Cutter } from '../../masonry/cutter.js';
-import { hypot } from '../../math/elementary.js';
+import { halfAngleAt, placedBlock } from '../../masonry/placed.js';
+import { blockSurface } from '../../masonry/placed-column.js';
+import { cos, hypot } from '../../math/elementary.js';
 import { type Intervals, subtractIntervals } from '../../math/intervals.js';
 import { lerp2, type Vec2 } from '../../math/vec.js';
 import type { DomeSetout } from '../../setout/dome.js';
@@ -41,7 +42,7 @@ export interface CutPlace {
 export function cutFigure(place: CutPlace, side: CutSide): CutFigure {
   const { house, dome, cut, cutters } = place;
   const { block } = cut;
-  const body = blockBodies(house, dome, block)(block);
+  const body = blockSurface(house, dome, block);
   const ways = wayOf(side);
   const lay = layer(house, dome, block, body, side);
   const keptAt = (t: number): Kept => {
@@ -62,7 +63,7 @@ export function cutFigure(place: CutPlace, side: CutSide): CutFigure {
         (chain): CutLine => ({ points: chain.map(([t, run]) => lay(t, run)), stays }),
       ),
     ),
-    ...levelCuts(keptAt).map(({ t, from, to, stays }): CutLine => {
+    ...levelCuts(keptAt, tiltOf(place, side)).map(({ t, from, to, stays }): CutLine => {
       const places = Array.from({ length: 2 * LEVEL_ARCS + 1 }, (_, k) => from + ((to - from) * k) / (2 * LEVEL_ARCS));
       return { points: places.map((run) => lay(t, run)), stays };
     }),
@@ -138,7 +139,7 @@ function wayOf(side: CutSide): (t: number) => [number, number] {
 /** Where a place of the side lies when it is flat: by share of the side and by the run of its column. */
 function layer(house: HouseSetout, dome: DomeSetout, block: LaidBlock, body: ColumnBody, side: CutSide) {
   const middle = (block.startRad + block.endRad) / 2;
-  const span = dome[block.part];
+  const { span, bed, top, thickness } = placedBlock(house, dome, block);
   const ways = wayOf(side);
   if (house.house.blocks.faces === 'flat') {
     const place = (t: number): Vec2 => {
@@ -151,14 +152,14 @@ function layer(house: HouseSetout, dome: DomeSetout, block: LaidBlock, body: Col
     return (t: number, run: number): Vec2 => [run, far * t];
   }
   if (side === 'lower bed' || side === 'upper bed') {
-    const station = span.at(side === 'lower bed' ? block.bed : block.top);
-    return (t: number, run: number): Vec2 => unrolled(station, t * dome.thickness, run - middle);
+    const station = span.at(side === 'lower bed' ? bed : top);
+    return (t: number, run: number): Vec2 => unrolled(station, t * thickness, run - middle);
   }
-  const depth = side === 'intrados' ? 0 : dome.thickness;
-  const [a, b] = [span.at(block.bed), span.at(block.top)];
-  const height = block.top - block.bed + depth * (b.normalRad - a.normalRad);
+  const depth = side === 'intrados' ? 0 : thickness;
+  const [a, b] = [span.at(bed), span.at(top)];
+  const height = top - bed + depth * (b.normalRad - a.normalRad);
   return (t: number, run: number): Vec2 => {
-    const p = span.at(block.bed + t * (block.top - block.bed));
+    const p = span.at(bed + t * (top - bed));
     return [(p.r + depth * p.normal[0]) * (run - middle), height * t];
   };
 }
@@ -192,8 +193,20 @@ const LEVEL_ARCS = 4;
 /** What of a row comes or goes at once is a level cut from this length on, mm. */
 const JUMP = 15;
 
+/** Rings of a block that lies in another course than its mould's aren't quite level: share of a face that they rise by. */
+function tiltOf({ house, dome, cut: { block } }: CutPlace, side: CutSide): number {
+  const placed = placedBlock(house, dome, block);
+  if (placed.atHome || house.house.blocks.faces === 'flat' || side.endsWith('bed')) return 0;
+  const { span, bed, top, motion } = placed;
+  const { r, z } = span.at((bed + top) / 2);
+  return (Math.abs(motion.sin) * r * (1 - cos(halfAngleAt(placed, r, z)))) / (top - bed);
+}
+
 /** Where a cut runs along the course, such as under a flat head: what is kept changes from one row to the next. */
-function levelCuts(keptAt: (t: number) => Kept): { t: number; from: number; to: number; stays: 'above' | 'below' }[] {
+function levelCuts(
+  keptAt: (t: number) => Kept,
+  tilt: number,
+): { t: number; from: number; to: number; stays: 'above' | 'below' }[] {
   const found: { t: number; from: number; to: number; stays: 'above' | 'below' }[] = [];
   for (let k = 0; k < PLACES; k++) {
     let [from, to] = [k / PLACES, (k + 1) / PLACES];
@@ -206,8 +219,10 @@ function levelCuts(keptAt: (t: number) => Kept): { t: number; from: number; to: 
         [from, below] = [(from + to) / 2, middle];
       else [to, above] = [(from + to) / 2, middle];
     }
+    const t = (from + to) / 2;
+    if (tilt > 0) [below, above] = [keptAt(Math.max(0, t - tilt)), keptAt(Math.min(1, t + tilt))];
     for (const { run, unit, stays } of changes(below, above))
-      if ((run[1] - run[0]) * unit >= JUMP) found.push({ t: (from + to) / 2, from: run[0], to: run[1], stays });
+      if ((run[1] - run[0]) * unit >= JUMP) found.push({ t, from: run[0], to: run[1], stays });
   }
   return found;
 }

@@ -7,6 +7,7 @@ import type { LaidHouse } from '../../masonry/block.js';
 import { blockCuts } from '../../masonry/cuts.js';
 import { cuttersOf } from '../../masonry/lay.js';
 import { nameCuts } from '../../masonry/leftovers.js';
+import { formNames } from '../../masonry/longer.js';
 import type { MasonryPlan } from '../../masonry/plan.js';
 import type { Vec2 } from '../../math/vec.js';
 import { arcThrough } from '../templates/curves.js';
@@ -29,8 +30,8 @@ interface Marked {
  */
 export function cutTemplates(plan: Pick<MasonryPlan, 'setout' | 'moulds'>, laid: LaidHouse): Template[] {
   const { setout } = plan;
-  const moulds = new Map(plan.moulds.courses.map((c) => [`${c.domeId} ${c.course}`, c.laid?.id ?? '']));
-  const named = nameCuts(blockCuts(setout, laid), ({ block }) => moulds.get(`${block.domeId} ${block.course}`) ?? '');
+  const formOf = formNames(plan);
+  const named = nameCuts(blockCuts(setout, laid), ({ block }) => formOf(block) ?? '');
   const cutters = new Map(setout.domes.map((dome) => [dome.id, { dome, all: cuttersOf(setout, dome) }]));
   const seen = new Set<string>();
   const byMould = new Map<string, Marked[]>();

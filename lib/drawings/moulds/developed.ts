@@ -1,8 +1,7 @@
 import type { Segment } from '../../documents/drawing.js';
-import { seatOf } from '../../masonry/moulds/place.js';
 import type { CastShape } from '../../masonry/moulds/shape.js';
 import type { Station } from '../../masonry/moulds/site.js';
-import { perpendAt } from '../../masonry/moulds/window.js';
+import { halfAngleAt } from '../../masonry/placed.js';
 import { cos, hypot, sin } from '../../math/elementary.js';
 import { dot2, type Vec2, type Vec3 } from '../../math/vec.js';
 import { arcThrough } from '../templates/curves.js';
@@ -39,7 +38,7 @@ export interface DevelopedBed {
 export function developedBed(shape: CastShape, edge: 'lower' | 'upper'): DevelopedBed {
   const at = shape.faces === 'flat' ? flatBed(shape, edge) : curvedBed(shape, edge);
   const corners = [at(0, -1), at(0, 1), at(1, 1), at(1, -1)] as const;
-  const { r, normal } = shape.mould.parent.at[edge];
+  const { r, normal } = stationOf(shape, edge);
   const bent = shape.faces === 'curved' && normal[0] >= UPRIGHT;
   const radius = (depth: number) => (bent ? (r / normal[0] + depth) * shape.grow : null);
   return {
@@ -50,19 +49,23 @@ export function developedBed(shape: CastShape, edge: 'lower' | 'upper'): Develop
       arcThrough(at(1, -1), at(0.5, -1), at(0, -1)),
     ],
     innerRadius: radius(0),
-    outerRadius: radius(shape.mould.parent.thickness),
+    outerRadius: radius(shape.block.thickness),
     corners,
     middles: [at(0, 0), at(1, 0)],
     at,
   };
 }
 
-function curvedBed({ mould, grow }: CastShape, edge: 'lower' | 'upper'): DevelopedBed['at'] {
-  const { parent } = mould;
+const stationOf = ({ block: { span, bed, top } }: CastShape, edge: 'lower' | 'upper') =>
+  span.at(edge === 'lower' ? bed : top);
+
+function curvedBed(shape: CastShape, edge: 'lower' | 'upper'): DevelopedBed['at'] {
+  const { block, grow } = shape;
+  const station = stationOf(shape, edge);
+  const { r, z, normal } = station;
   return (depth, side) => {
-    const d = depth * parent.thickness;
-    const { angleRad } = perpendAt(mould, seatOf(parent, edge, d));
-    const [x, y] = unrolled(parent.at[edge], d, side * angleRad);
+    const d = depth * block.thickness;
+    const [x, y] = unrolled(station, d, side * halfAngleAt(block, r + d * normal[0], z + d * normal[1]));
     return [x * grow, y * grow];
   };
 }

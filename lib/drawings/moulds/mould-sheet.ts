@@ -13,10 +13,11 @@ import { tableBlock } from '../../documents/table-block.js';
 import { wrapText } from '../../documents/text-fit.js';
 import { textWidth } from '../../documents/text-size.js';
 import { TITLE_BLOCK } from '../../documents/title-block.js';
+import type { LaidHouse } from '../../masonry/block.js';
+import { type CastForm, castForms } from '../../masonry/forms.js';
 import { massKg, wetDensity } from '../../masonry/mass.js';
-import { type FaceDimensions, mouldDimensions } from '../../masonry/moulds/dimensions.js';
-import type { NamedMould } from '../../masonry/moulds/schedule.js';
-import { type CastShape, castShape, LINING } from '../../masonry/moulds/shape.js';
+import { type FaceDimensions, formDimensions } from '../../masonry/moulds/dimensions.js';
+import { type CastShape, formShape, LINING } from '../../masonry/moulds/shape.js';
 import type { MasonryPlan } from '../../masonry/plan.js';
 import { DEG } from '../../math/vec.js';
 import { type MouldRelease, mouldRelease } from '../../works/mould-release.js';
@@ -33,27 +34,27 @@ const CAPTION = 8;
 const PAD = 3;
 const NOTE = 2.5;
 
-/** One sheet for each mould, on the smallest sheet of the series. */
-export function mouldSheets(plan: Pick<MasonryPlan, 'setout' | 'moulds'>): Sheet[] {
+/** One sheet for each mould and each form of longer blocks, on the smallest sheet of the series. */
+export function mouldSheets(plan: Pick<MasonryPlan, 'setout' | 'moulds'>, laid: LaidHouse): Sheet[] {
   const { house } = plan.setout;
   const units = workshopUnits(plan);
-  const { moulds } = plan.moulds;
-  return moulds.map((named, i) => {
-    const shape = castShape(named.mould, house.blocks);
+  const forms = castForms(plan, laid);
+  return forms.map((form, i) => {
+    const shape = formShape(form.block, house.blocks);
     const { size, views } = fitted(shape, units);
-    const release = mouldRelease(named.id, shape, house.casting.bedBoards);
+    const release = mouldRelease(form.id, shape, house.casting.bedBoards);
     const scale = scaleWords(views[0]?.view.scale ?? 1, units);
     return {
-      id: named.id,
+      id: form.id,
       size,
       views,
-      paper: [...captions(views), ...belowViews(size, house, named, shape, release, units)],
+      paper: [...captions(views), ...belowViews(size, house, form, shape, release, units)],
       titleBlock: {
-        ...titleBlockOf(house.project, `Mould ${named.id}`, {
+        ...titleBlockOf(house.project, `Mould ${form.id}`, {
           scale,
           size: size.name,
           sheet: i + 1,
-          sheets: moulds.length,
+          sheets: forms.length,
         }),
         documentType: 'Mould drawing, preliminary',
       },
@@ -103,7 +104,7 @@ function captions(views: readonly PlacedView[]): PaperPrimitive[] {
 function belowViews(
   size: SheetSize,
   house: House,
-  named: NamedMould,
+  form: CastForm,
   shape: CastShape,
   release: MouldRelease,
   units: WrittenUnits,
@@ -111,12 +112,12 @@ function belowViews(
   const space = drawingSpace(size);
   const top = space.bottom + BELOW - PAD;
   const left = space.left + PAD;
-  const tables = [sizeTable(house, named, units), bevelTable(house, named, shape, units)].map((table) =>
+  const tables = [sizeTable(house, form, units), bevelTable(house, form, shape, units)].map((table) =>
     tableBlock(table),
   );
   const ribs = faceRibs(shape).length > 0 ? [tableBlock(ribTable(shape, units))] : [];
   const beside = left + (tables[0] as Block).width + 2 * PAD;
-  const notes = notesBlock(notesOf(house, named, units), TITLE_BLOCK.width - 2 * PAD);
+  const notes = notesBlock(notesOf(house, form, units), TITLE_BLOCK.width - 2 * PAD);
   const cell = (space.right - space.left) / COLUMNS;
   const more = notesBlock(releaseNotes(house, release, units), cell - 2 * PAD);
   const row = (space.top - space.bottom - BELOW) / 2;
@@ -151,8 +152,8 @@ const SIZES: readonly (readonly [string, (f: FaceDimensions) => number])[] = [
   ['sagitta up the face', (f) => f.sagittaUp],
 ];
 
-function sizeTable(house: House, { mould }: NamedMould, units: WrittenUnits): Table {
-  const d = mouldDimensions(mould, house.blocks);
+function sizeTable(house: House, { block }: CastForm, units: WrittenUnits): Table {
+  const d = formDimensions(block, house.blocks);
   const { unit, decimals, of } = printed(units);
   const column = (key: string) => ({ key, label: key, kind: 'number', unit, decimals }) as const;
   return {
@@ -163,8 +164,8 @@ function sizeTable(house: House, { mould }: NamedMould, units: WrittenUnits): Ta
   };
 }
 
-function bevelTable(house: House, { mould }: NamedMould, shape: CastShape, units: WrittenUnits): Table {
-  const d = mouldDimensions(mould, house.blocks);
+function bevelTable(house: House, { block }: CastForm, shape: CastShape, units: WrittenUnits): Table {
+  const d = formDimensions(block, house.blocks);
   const { unit, of, decimals } = printed(units);
   const length = (mm: number) => `${of(mm).toFixed(decimals)} ${unit}`;
   const radii = (['lower', 'upper'] as const).map((edge) => {
@@ -229,19 +230,19 @@ const PACKED = [
 const CUBIC_FOOT = 304.8 * 304.8 * 304.8;
 const POUND = 0.45359237;
 
-const markOf = (domeId: string, course: number): string => `${domeId}-${course}`;
-
-function notesOf(house: House, { mould, courses }: NamedMould, units: WrittenUnits): string[] {
+function notesOf(house: House, { block, courses, shapedFor, places }: CastForm, units: WrittenUnits): string[] {
   const { shrinkage } = house.blocks;
   const size = (mm: number) => sized(mm, units);
-  const { volume } = mouldDimensions(mould, house.blocks);
+  const { volume } = formDimensions(block, house.blocks);
   const feet = units === 'feet-inches';
   const kg = massKg(volume, wetDensity(house.material));
   const fresh = feet
     ? `${(volume / CUBIC_FOOT).toFixed(3)} ft3, ${(kg / POUND).toFixed(1)} lb`
     : `${(volume / 1e6).toFixed(2)} L, ${kg.toFixed(1)} kg`;
   return [
-    `For courses ${courses.map((c) => markOf(c.domeId, c.course)).join(' ')}; shaped for ${markOf(mould.parent.domeId, mould.parent.course.index)}.`,
+    places === 1
+      ? `For courses ${courses.join(' ')}; shaped for ${shapedFor}.`
+      : `For the longer blocks of course ${courses.join(' ')}, each in the place of ${places}; beds and faces of ${shapedFor}.`,
     `A filling takes ${fresh} of fresh mix.`,
     `Inner sizes, larger than the dry block by ${Math.round(shrinkage * 1e4) / 100} % shrinkage. Every view is as cast.`,
     house.blocks.faces === 'flat'

@@ -3,7 +3,9 @@ import type { Segment } from '../../documents/drawing.js';
 import { segmentAt } from '../../documents/segments.js';
 import type { Template, TemplatePiece, TemplatePrimitive } from '../../documents/template.js';
 import { textWidth } from '../../documents/text-size.js';
-import { type CastShape, castShape } from '../../masonry/moulds/shape.js';
+import type { LaidHouse } from '../../masonry/block.js';
+import { castForms } from '../../masonry/forms.js';
+import { type CastShape, formShape } from '../../masonry/moulds/shape.js';
 import type { MasonryPlan } from '../../masonry/plan.js';
 import type { Vec2 } from '../../math/vec.js';
 import { curveSegments } from '../templates/curves.js';
@@ -33,9 +35,9 @@ export interface MouldShapes {
   readonly shapes: readonly Shape[];
 }
 
-/** Of every mould of a house: unrolled beds, a head, ribs of both faces. */
-export const mouldShapes = ({ setout, moulds }: Pick<MasonryPlan, 'setout' | 'moulds'>): MouldShapes[] =>
-  moulds.moulds.map(({ id, mould }) => ({ id, shapes: shapesOf(castShape(mould, setout.house.blocks)) }));
+/** Of every mould and every form of longer blocks of a house: unrolled beds, a head, ribs of both faces. */
+export const mouldShapes = (plan: Pick<MasonryPlan, 'setout' | 'moulds'>, laid: LaidHouse): MouldShapes[] =>
+  castForms(plan, laid).map(({ id, block }) => ({ id, shapes: shapesOf(formShape(block, plan.setout.house.blocks)) }));
 
 /** Every mould's pieces at full size. */
 export const mouldTemplates = (all: readonly MouldShapes[]): Template[] =>

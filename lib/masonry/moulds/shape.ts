@@ -1,9 +1,10 @@
 import { cos, sin } from '../../math/elementary.js';
 import { monotoneRoot } from '../../math/roots.js';
 import type { Vec2, Vec3 } from '../../math/vec.js';
+import { spanPoint } from '../../setout/span.js';
+import { blockAtHome, halfAngleAt, type PlacedBlock } from '../placed.js';
 import type { FitLimits } from './limits.js';
-import { seatOf } from './place.js';
-import { type Mould, perpendAt } from './window.js';
+import type { Mould } from './window.js';
 
 /**
  * The block as a mould casts it, before it shrinks, in the mould's own frame: origin on the intrados in the block's
@@ -12,7 +13,8 @@ import { type Mould, perpendAt } from './window.js';
  * the left head (−1) to the right one (1).
  */
 export interface CastShape {
-  readonly mould: Mould;
+  /** The block dry, as its parent course has it. */
+  readonly block: PlacedBlock;
   readonly faces: FitLimits['faces'];
   /** Sizes as cast over dry ones. */
   readonly grow: number;
@@ -23,9 +25,12 @@ export interface CastShape {
   at(s: number, depth: number, side: number): Vec3;
 }
 
-export function castShape(mould: Mould, limits: Pick<FitLimits, 'faces' | 'shrinkage'>): CastShape {
-  const { parent, slope, lean } = mould;
-  const { middle } = parent.at;
+export const castShape = ({ parent, slope, lean }: Mould, limits: Pick<FitLimits, 'faces' | 'shrinkage'>): CastShape =>
+  formShape(blockAtHome(parent.span, parent.course, parent.thickness, { slope, lean }), limits);
+
+/** The same of what any block is cast in, a longer one too. */
+export function formShape(block: PlacedBlock, limits: Pick<FitLimits, 'faces' | 'shrinkage'>): CastShape {
+  const middle = middleOf(block);
   const [c, n] = middle.normal;
   const grow = 1 / (1 - limits.shrinkage);
   const frame = (across: number, distance: number, z: number): Vec3 => [
@@ -33,59 +38,63 @@ export function castShape(mould: Mould, limits: Pick<FitLimits, 'faces' | 'shrin
     ((z - middle.z) * c - (distance - middle.r) * n) * grow,
     ((distance - middle.r) * c + (z - middle.z) * n) * grow,
   ];
+  const { turnRad, off, rise } = block.parentHead;
+  const [hc, hs] = [cos(turnRad), sin(turnRad)];
   return {
-    mould,
+    block,
     faces: limits.faces,
     grow,
-    thickness: parent.thickness * grow,
-    head: { base: slope * middle.r * grow, perOut: slope * c, perUp: lean - slope * n },
-    at: limits.faces === 'flat' ? flatAt(mould, frame) : curvedAt(mould, frame),
+    thickness: block.thickness * grow,
+    head: {
+      base: ((off + rise * middle.z + hs * middle.r) / hc) * grow,
+      perOut: (rise * n + hs * c) / hc,
+      perUp: (rise * c - hs * n) / hc,
+    },
+    at: limits.faces === 'flat' ? flatAt(block, frame) : curvedAt(block, frame),
   };
 }
+
+const middleOf = ({ span, bed, top }: PlacedBlock) => span.at((bed + top) / 2);
 
 /** Thickness of a mould's lining, mm: a sheet that bends over its ribs; common practice, no source. */
 export const LINING = 6;
 
 type Frame = (across: number, distance: number, z: number) => Vec3;
 
-function curvedAt(mould: Mould, frame: Frame): CastShape['at'] {
-  const { span, course, thickness, at } = mould.parent;
-  const { middle } = at;
-  const { bed, to } = course;
+function curvedAt(block: PlacedBlock, frame: Frame): CastShape['at'] {
+  const { span, bed, top, thickness } = block;
   return (s, depth, side) => {
     const inside = Math.min(1, Math.max(0, s));
-    const p = span.at(bed + inside * (to - bed));
-    const past = (s - inside) * (to - bed);
+    const p = span.at(bed + inside * (top - bed));
+    const past = (s - inside) * (top - bed);
     const r = p.r + depth * thickness * p.normal[0] - past * p.normal[1];
     const z = p.z + depth * thickness * p.normal[1] + past * p.normal[0];
-    const up = (z - middle.z) * middle.normal[0] - (r - middle.r) * middle.normal[1];
-    const angle = perpendAt(mould, { r, up }).angleRad * side;
+    const angle = halfAngleAt(block, r, z) * side;
     return frame(r * sin(angle), r * cos(angle), z);
   };
 }
 
 /** Between the eight corners: a quadrilateral in the middle plane, and the heads' planes. */
-function flatAt(mould: Mould, frame: Frame): CastShape['at'] {
-  const { parent, slope, lean } = mould;
-  const { middle } = parent.at;
-  const corner = (edge: 'lower' | 'upper', depth: number): Vec2 => {
-    const { normal, z } = parent.at[edge];
-    return [perpendAt(mould, seatOf(parent, edge, depth)).distance, z + depth * normal[1]];
+function flatAt(block: PlacedBlock, frame: Frame): CastShape['at'] {
+  const { span, bed, top, thickness, parentHead } = block;
+  const corner = (s: number, depth: number): Vec2 => {
+    const [r, z] = spanPoint(span, s, depth);
+    return [r * cos(halfAngleAt(block, r, z)), z];
   };
-  const [a, b] = [corner('lower', 0), corner('lower', parent.thickness)];
-  const [d, e] = [corner('upper', 0), corner('upper', parent.thickness)];
+  const [a, b] = [corner(bed, 0), corner(bed, thickness)];
+  const [d, e] = [corner(top, 0), corner(top, thickness)];
+  const { turnRad, off, rise } = parentHead;
   return (s, depth, side) => {
     const mix = (i: 0 | 1) => (1 - s) * ((1 - depth) * a[i] + depth * b[i]) + s * ((1 - depth) * d[i] + depth * e[i]);
     const [distance, z] = [mix(0), mix(1)];
-    const up = (z - middle.z) * middle.normal[0] - (distance - middle.r) * middle.normal[1];
-    return frame(side * (slope * distance + lean * up), distance, z);
+    return frame((side * (off + rise * z + distance * sin(turnRad))) / cos(turnRad), distance, z);
   };
 }
 
 /** How far out a face (or a surface parallel to it, `depth` mm outside the intrados) lies over a place of the frame. */
-export function surfaceOut({ mould, grow }: CastShape, depth: number, across: number, up: number): number {
-  const { span, course, at } = mould.parent;
-  const { middle } = at;
+export function surfaceOut({ block, grow }: CastShape, depth: number, across: number, up: number): number {
+  const { span, bed, top } = block;
+  const middle = middleOf(block);
   const [c, n] = middle.normal;
   const x = across / grow;
   const seen = (s: number): readonly [up: number, out: number] => {
@@ -96,8 +105,8 @@ export function surfaceOut({ mould, grow }: CastShape, depth: number, across: nu
     const distance = Math.sqrt(Math.max(0, r * r - x * x)) - middle.r;
     return [z * c - distance * n, distance * c + z * n];
   };
-  const reach = (course.to - course.bed) / 2;
-  const [low, high] = [Math.max(0, course.bed - reach), Math.min(span.length, course.to + reach)];
+  const reach = (top - bed) / 2;
+  const [low, high] = [Math.max(0, bed - reach), Math.min(span.length, top + reach)];
   return seen(monotoneRoot((s) => seen(s)[0] - up / grow, low, high))[1] * grow;
 }
 

@@ -1,0 +1,36 @@
+import type { LaidHouse } from './block.js';
+import { longerForms } from './longer.js';
+import { blockAtHome, type PlacedBlock } from './placed.js';
+import type { MasonryPlan } from './plan.js';
+
+/** Something to build and to cast blocks in: a mould, or what longer blocks are cast in. */
+export interface CastForm {
+  readonly id: string;
+  /** Its block, dry. */
+  readonly block: PlacedBlock;
+  /** Courses laid with it, and what it has the beds and faces of. */
+  readonly courses: readonly string[];
+  readonly shapedFor: string;
+  /** Equal blocks that one of its blocks takes the place of. */
+  readonly places: number;
+}
+
+/** Every form of a house: the moulds, then those of longer blocks in laying order. */
+export function castForms(plan: Pick<MasonryPlan, 'setout' | 'moulds'>, laid: LaidHouse): CastForm[] {
+  return [
+    ...plan.moulds.moulds.map(({ id, mould: { parent, slope, lean }, courses }) => ({
+      id,
+      block: blockAtHome(parent.span, parent.course, parent.thickness, { slope, lean }),
+      courses: courses.map((c) => `${c.domeId}-${c.course}`),
+      shapedFor: `${parent.domeId}-${parent.course.index}`,
+      places: 1,
+    })),
+    ...longerForms(plan, laid).map(({ id, domeId, course, modules, mould, placed }) => ({
+      id,
+      block: placed,
+      courses: [`${domeId}-${course}`],
+      shapedFor: mould ?? `${domeId}-${course}`,
+      places: modules,
+    })),
+  ];
+}
