@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { View } from '../../lib/documents/drawing.js';
+import { coursesView } from '../../lib/drawings/courses-view.js';
 import { cutOf } from '../../lib/drawings/cut.js';
 import { cutLevel } from '../../lib/drawings/cut-level.js';
 import { partAt } from '../../lib/drawings/parts.js';
@@ -14,6 +15,7 @@ import { type Edge, edgeBox, edgeEnd, edgeStart, edgeTangent, loopsArea } from '
 import { intervalsLength } from '../../lib/math/intervals.js';
 import { integrateSoftEnds } from '../../lib/math/quadrature.js';
 import type { Vec2 } from '../../lib/math/vec.js';
+import type { DomeSetout } from '../../lib/setout/dome.js';
 import type { HouseSetout } from '../../lib/setout/house.js';
 import { levelMaterial } from '../../lib/setout/material.js';
 import { randomClusters, samples } from './houses.js';
@@ -146,6 +148,14 @@ describe('clusters of domes', () => {
       expect(words).toContain(`bearing ${Math.round(opening.bearingDeg * 10) / 10}°`);
       expect(widths.includes(section.width) || words.includes(`clear ${section.width}`), id).toBe(true);
     }
+  });
+
+  it('lead a line to an opening that has no room for its name among the courses', () => {
+    const [, house] = built.find(([name]) => name.includes('family-house')) as [string, HouseSetout];
+    const kitchen = house.domes.find((d) => d.id === 'kitchen') as DomeSetout;
+    const { layout } = coursesView(house, kitchen, { from: 0, to: Math.PI }).draw(50);
+    const names = layout.primitives.filter((p) => 'text' in p && p.text === 'hob-vent');
+    expect(names.map((p) => p.kind)).toEqual(['leader']);
   });
 
   it.each([...built, ...random])('have a section through every dome, each with its own letter: %s', (_, house) => {
