@@ -1,6 +1,6 @@
 import { formatAngle, formatLength } from '../base/measures.js';
 import { STROKES_MEET } from '../base/tolerances.js';
-import type { Primitive, TextPrimitive } from '../documents/drawing.js';
+import type { Primitive } from '../documents/drawing.js';
 import { words } from '../documents/shapes.js';
 import { textWidth } from '../documents/text-size.js';
 import { lineEdge } from '../math/curves.js';
@@ -11,25 +11,15 @@ import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
 import { Developed, developedPoint, type Gap } from './developed.js';
 import type { Draft, DraftedView } from './draft.js';
+import { addGapName } from './gap-names.js';
 import { NOTHING_HANDED } from './handed.js';
 import { Layout } from './layout.js';
+import { into, type Sector } from './sector.js';
 import { writtenUnits } from './words.js';
 
 /** Height of marks, paper mm; ISO 3098's least. */
 const MARK = 1.8;
 const NAME = 2.5;
-
-/** A stretch of bearings that one view unrolls. */
-export interface Sector {
-  readonly from: number;
-  readonly to: number;
-}
-
-/** Halves of a ring, east then west: together all round. */
-export const HALVES: readonly Sector[] = [
-  { from: 0, to: Math.PI },
-  { from: Math.PI, to: 2 * Math.PI },
-];
 
 /** A dome's courses unrolled on the middle of the wall, seen from outside: every block with its number, every opening. */
 export function coursesView(house: HouseSetout, dome: DomeSetout, sector: Sector): Draft {
@@ -136,12 +126,6 @@ interface CourseRow {
   readonly perpends: readonly Line[];
   readonly blocks: readonly BlockPlace[];
 }
-
-/** A bearing taken into the turn that begins where a sector does. */
-const into = (bearing: number, { from }: Sector): number => {
-  const turn = 2 * Math.PI;
-  return bearing - turn * Math.floor((bearing - from) / turn);
-};
 
 function rowOf(developed: Developed, course: Course, sector: Sector, closed: boolean): CourseRow {
   const low = developed.at(course.part, (course.from + course.bed) / 2);
@@ -282,34 +266,3 @@ function runs(points: readonly [Vec2, number][]): Vec2[][] {
 
 /** Spacing of the places at which an outline is taken, mm. */
 const STEP = 25;
-
-function addGapName(
-  developed: Developed,
-  gap: Gap,
-  sector: Sector,
-  put: (r: number, y: number, bearing: number) => Vec2,
-  layout: Layout,
-): void {
-  const bearing = into(gap.bearingRad, sector);
-  // What stands on the border of two sectors is named where its bearing ends one, clear of the courses' numbers.
-  if (bearing > sector.to || bearing < sector.from + 1e-9) return;
-  const { dome } = developed;
-  const places = (['stem', 'shell'] as const).flatMap((part) =>
-    dome[part].length <= 0
-      ? []
-      : Array.from({ length: 40 }, (_, i) => developed.at(part, (dome[part].length * (i + 0.5)) / 40)),
-  );
-  const held = places.filter(({ r, z }) => (gap.clearAt ?? gap.halfAt)(r, z) > 0);
-  const middle = held[Math.floor(held.length / 2)];
-  if (!middle) return;
-  const x = (place: typeof middle) => put(place.r, place.y, bearing)[0];
-  const tries = [0.5, 0.35, 0.65, 0.2, 0.8, 1.15, 1.3].flatMap((share) => {
-    const at = held[Math.min(held.length - 1, Math.floor(held.length * share))] as typeof middle;
-    const y = at.y + (share > 1 ? layout.mm(6 * (share - 1) * 10) : 0);
-    return [NAME, MARK].flatMap((height): TextPrimitive[][] => [
-      [words('text', gap.id, [x(at), y - layout.mm(height / 2)], height, 'centre')],
-      [{ ...words('text', gap.id, [x(at) + layout.mm(height / 2), y], height, 'centre'), rotationDeg: 90 }],
-    ]);
-  });
-  layout.place(tries);
-}

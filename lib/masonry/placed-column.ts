@@ -5,7 +5,7 @@ import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
 import type { Block } from './block.js';
 import type { Column, ColumnBody } from './column.js';
-import { blockBody } from './cut.js';
+import { blockBodies } from './cut.js';
 import type { Cutter } from './cutter.js';
 import { halfAngleAt, moved, type PlacedBlock, placedBlock } from './placed.js';
 
@@ -17,7 +17,7 @@ const LOOKS = 12;
  */
 export function blockSurface(house: HouseSetout, dome: DomeSetout, block: Block): ColumnBody {
   const placed = placedBlock(house, dome, block);
-  if (placed.atHome || house.house.blocks.faces === 'flat') return blockBody(house, dome, block);
+  if (placed.atHome || house.house.blocks.faces === 'flat') return blockBodies(house, dome, block)(block);
   const { bed, top, thickness } = placed;
   const middleRad = (block.startRad + block.endRad) / 2;
   return (i, j) => placedColumn(placed, middleRad, bed + i * (top - bed), j * thickness);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { View } from '../../lib/documents/drawing.js';
+import { coursesView } from '../../lib/drawings/courses-view.js';
 import { cutOf } from '../../lib/drawings/cut.js';
 import { cutLevel } from '../../lib/drawings/cut-level.js';
 import { partAt } from '../../lib/drawings/parts.js';
@@ -14,6 +15,7 @@ import { type Edge, edgeBox, edgeEnd, edgeStart, edgeTangent, loopsArea } from '
 import { intervalsLength } from '../../lib/math/intervals.js';
 import { integrateSoftEnds } from '../../lib/math/quadrature.js';
 import type { Vec2 } from '../../lib/math/vec.js';
+import type { DomeSetout } from '../../lib/setout/dome.js';
 import type { HouseSetout } from '../../lib/setout/house.js';
 import { levelMaterial } from '../../lib/setout/material.js';
 import { randomClusters, samples } from './houses.js';
@@ -148,13 +150,27 @@ describe('clusters of domes', () => {
     }
   });
 
-  it.each([...built, ...random])('have a section through every dome and along every passage, each with its own letter: %s', (_, house) => {
-    const planes = houseSections(house);
-    const cut = new Set(planes.flatMap((p) => p.domes.map((d) => d.id)));
-    expect([...cut].sort()).toEqual(house.domes.map((d) => d.id).sort());
-    expect(new Set(planes.map((p) => p.mark)).size).toBe(planes.length);
-    for (const { id, domes } of house.passages)
-      expect(planes.some((p) => domes.every((d) => p.domes.includes(d))), id).toBe(true);
-    expect(planes.length).toBeLessThanOrEqual(house.domes.length + house.passages.length);
+  it('lead a line to an opening that has no room for its name among the courses', () => {
+    const [, house] = built.find(([name]) => name.includes('family-house')) as [string, HouseSetout];
+    const kitchen = house.domes.find((d) => d.id === 'kitchen') as DomeSetout;
+    const { layout } = coursesView(house, kitchen, { from: 0, to: Math.PI }).draw(50);
+    const names = layout.primitives.filter((p) => 'text' in p && p.text === 'hob-vent');
+    expect(names.map((p) => p.kind)).toEqual(['leader']);
   });
+
+  it.each([...built, ...random])(
+    'have a section through every dome and along every passage, each with its own letter: %s',
+    (_, house) => {
+      const planes = houseSections(house);
+      const cut = new Set(planes.flatMap((p) => p.domes.map((d) => d.id)));
+      expect([...cut].sort()).toEqual(house.domes.map((d) => d.id).sort());
+      expect(new Set(planes.map((p) => p.mark)).size).toBe(planes.length);
+      for (const { id, domes } of house.passages)
+        expect(
+          planes.some((p) => domes.every((d) => p.domes.includes(d))),
+          id,
+        ).toBe(true);
+      expect(planes.length).toBeLessThanOrEqual(house.domes.length + house.passages.length);
+    },
+  );
 });

@@ -1,7 +1,7 @@
 import type { SheetKind } from '../../description/house.js';
 import { closeScales, courseScales, detailScales, partScales, plotScales } from '../../documents/scales.js';
 import type { HouseSetout } from '../../setout/house.js';
-import { coursesView, HALVES } from '../courses-view.js';
+import { coursesView } from '../courses-view.js';
 import { details } from '../details/details.js';
 import { tieDetail } from '../details/tie.js';
 import { elevationDraft, SIDES } from '../elevation.js';
@@ -13,6 +13,7 @@ import { roofPlanDraft } from '../roof-plan.js';
 import { openingSchedule, settingOutSchedule } from '../schedules.js';
 import { sectionDraft } from '../section.js';
 import { houseSections } from '../section-plane.js';
+import { HALVES } from '../sector.js';
 import { sitePlanDraft } from '../site-plan.js';
 import { thrustDrafts } from '../thrust-section.js';
 import { writtenUnits } from '../words.js';
