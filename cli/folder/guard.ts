@@ -1,5 +1,6 @@
 import { existsSync, mkdirSync, rmdirSync } from 'node:fs';
 import { dirname } from 'node:path';
+import { setImmediate } from 'node:timers/promises';
 import { fileTrouble } from '../exit.js';
 
 const SIGNALS = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
@@ -29,13 +30,26 @@ export async function guarded<T>(body: (onUndo: (step: () => void) => void) => P
   };
   for (const signal of SIGNALS) process.on(signal, stop);
   try {
-    return await body((step) => steps.push(step));
+    const result = await body((step) => steps.push(step));
+    // What is done stays done.
+    steps.length = 0;
+    return result;
   } catch (error) {
     undo();
     throw error;
   } finally {
+    await heard();
     release();
   }
+}
+
+/**
+ * A signal that comes while the process is busy waits for the event loop, and is lost when nobody listens by then.
+ * The first turn may have begun before it came; the second hears it.
+ */
+async function heard(): Promise<void> {
+  await setImmediate();
+  await setImmediate();
 }
 
 /**

@@ -41,7 +41,7 @@ export interface Motion {
   readonly up: number;
 }
 
-const STILL: Motion = { rad: 0, cos: 1, sin: 0, out: 0, up: 0 };
+export const STILL: Motion = { rad: 0, cos: 1, sin: 0, out: 0, up: 0 };
 
 export const moved = (m: Motion, distance: number, z: number): readonly [distance: number, z: number] => [
   m.cos * distance - m.sin * z + m.out,

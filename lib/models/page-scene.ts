@@ -41,7 +41,13 @@ export function builtScene(built: BuiltHouse): Scene {
   const { setout, blocks, solids, parts } = built;
   const names = Object.keys(STUFF);
   const materials = names.map((name) => ({ name, colour: STUFF[name] as (typeof STUFF)[string] }));
-  const shapes = blockShapes(setout, blocks, solids);
+  const domes = new Map(setout.domes.map((d) => [d.id, d]));
+  const shapes = blockShapes(
+    setout,
+    blocks,
+    solids,
+    (block) => longerFormId(domes.get(block.domeId) as DomeSetout, block) ?? built.mouldOf(block),
+  );
   const cast = parts.filter(isCastPart);
   const factsOf = blockFacts(built);
   const nodes: Instance[] = [

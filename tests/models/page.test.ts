@@ -1,10 +1,12 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { ModelPage } from '../../lib/documents/model-page.js';
 import { instancesOf, placed } from '../../lib/documents/scene.js';
+import { longerFormId } from '../../lib/masonry/longer.js';
 import type { Vec3 } from '../../lib/math/vec.js';
 import { housePage } from '../../lib/models/page.js';
 import { alongScale, DISTINCT, STUFF } from '../../lib/models/page-colours.js';
 import type { BuiltHouse } from '../../lib/models/page-scene.js';
+import type { DomeSetout } from '../../lib/setout/dome.js';
 import { builtOf, sampleHouse } from '../tools/built.js';
 
 let built: BuiltHouse;
@@ -37,13 +39,19 @@ describe('the scene of a house', () => {
     }
   });
 
-  it('shares the meshes of whole blocks: one for each width of a course', () => {
-    const whole = built.blocks.filter((b) => b.cutBy.length === 0);
-    const widths = new Set(whole.map((b) => `${b.domeId} ${b.course} ${(b.endRad - b.startRad).toFixed(6)}`));
+  it('shares the meshes of whole blocks: one for each mould and each form of longer blocks', () => {
+    const domes = new Map(built.setout.domes.map((d) => [d.id, d]));
+    const forms = built.blocks.map((b) => longerFormId(domes.get(b.domeId) as DomeSetout, b) ?? built.mouldOf(b));
+    const whole = forms.filter((_, k) => built.blocks[k]?.cutBy.length === 0);
+    expect(whole).not.toContain(null);
+    const shared = new Set(whole);
     const cut = built.blocks.length - whole.length;
     const parts = built.parts.filter((p) => !/:(shell|stem-wall)$/.test(p.name)).length;
-    expect(page.scene.meshes.length).toBe(widths.size + cut + parts);
-    expect(widths.size).toBeLessThan(whole.length / 5);
+    expect(page.scene.meshes.length).toBe(shared.size + cut + parts);
+    const courses = new Set(built.blocks.map((b) => `${b.domeId} ${b.course}`));
+    expect([...shared].filter((form) => !form?.includes('-long')).length).toBeLessThan(courses.size);
+    for (const [k, { instance }] of instancesOf(page.scene).entries())
+      if (built.blocks[k]?.cutBy.length === 0) expect(page.scene.meshes[instance.mesh]?.name).toBe(forms[k]);
   });
 });
 

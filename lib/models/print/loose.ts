@@ -1,9 +1,10 @@
 import type { Mesh } from '../../documents/mesh.js';
 import type { Block } from '../../masonry/block.js';
+import { modulesOf } from '../../masonry/placed.js';
 import { cos, sin } from '../../math/elementary.js';
 import type { Vec2 } from '../../math/vec.js';
+import type { Course } from '../../setout/courses.js';
 import type { HouseSetout } from '../../setout/house.js';
-import { blockShapes } from '../../solids/block-shapes.js';
 import type { LooseBlock } from './print-model.js';
 
 /**
@@ -14,24 +15,21 @@ import type { LooseBlock } from './print-model.js';
 export function looseBlocks(setout: HouseSetout, blocks: readonly Block[], solids: readonly Mesh[]): LooseBlock[] {
   const wanted = setout.house.print.looseBlocks;
   if (!wanted) return [];
-  const chosen = blocks.flatMap((block, k) =>
-    block.domeId === wanted.in && block.course === wanted.course ? [{ block, solid: solids[k] as Mesh }] : [],
-  );
-  const { meshes, uses } = blockShapes(
-    setout,
-    chosen.map((c) => c.block),
-    chosen.map((c) => c.solid),
-  );
-  return meshes.map((mesh, m): LooseBlock => {
-    const own = chosen.filter((_, k) => uses[k]?.mesh === m);
-    const { block } = own[0] as (typeof own)[number];
-    // A shared mesh stands at bearing 0.
-    const start = block.cutBy.length > 0 ? block.startRad : 0;
-    const end = start + block.endRad - block.startRad;
+  const course = setout.domes.find((dome) => dome.id === wanted.in)?.courses[wanted.course - 1] as Course;
+  const alike = new Map<string, { block: Block; mesh: Mesh; count: number }>();
+  for (const [k, block] of blocks.entries()) {
+    if (block.domeId !== wanted.in || block.course !== wanted.course) continue;
+    const key = block.cutBy.length > 0 ? block.mark : `whole, in place of ${modulesOf(course, block)}`;
+    const found = alike.get(key);
+    if (found) found.count++;
+    else alike.set(key, { block, mesh: solids[k] as Mesh, count: 1 });
+  }
+  return [...alike.values()].map(({ block, mesh, count }): LooseBlock => {
+    const { mark, startRad, endRad } = block;
     const faces: Vec2[] = [
-      [-cos(start), sin(start)],
-      [cos(end), -sin(end)],
+      [-cos(startRad), sin(startRad)],
+      [cos(endRad), -sin(endRad)],
     ];
-    return { mesh: { ...mesh, name: block.mark }, count: own.length, faces };
+    return { mesh: { ...mesh, name: mark }, count, faces };
   });
 }

@@ -13,6 +13,7 @@ const temporary = temporaryFolder();
 const out = () => join(temporary.path, 'out');
 const beside = (ending: string) => join(temporary.path, `.out.${ending}`);
 const WRITE = pathToFileURL(resolve('dist/cli/folder/write.js')).href;
+const GUARD = pathToFileURL(resolve('dist/cli/folder/guard.js')).href;
 
 /** A process of its own that writes `out` with `text` in four files, doing `midway` as it writes the third. */
 function writer(text: string, midway = ''): ChildProcess {
@@ -91,6 +92,24 @@ describe('a run that is killed', () => {
     expect(await ended(writer('second', `process.kill(process.pid, '${signal}')`))).toBe(signal);
     expect(tree(temporary.path)).toEqual(before);
   });
+
+  it.each(['SIGINT', 'SIGTERM', 'SIGHUP'])(
+    'by %s in the last stretch, when nothing else waits, still ends',
+    async (signal) => {
+      const script = `
+      import { writeFileSync } from 'node:fs';
+      import { guarded } from ${JSON.stringify(GUARD)};
+      await guarded(async (onUndo) => {
+        onUndo(() => writeFileSync(process.argv[1], 'undone'));
+        process.kill(process.pid, '${signal}');
+      });
+      setTimeout(() => process.exit(0), 2000);`;
+      const child = spawn(process.execPath, ['--input-type=module', '-e', script, out()], { stdio: 'inherit' });
+      expect(await ended(child)).toBe(signal);
+      // What was done by then stays done.
+      expect(tree(temporary.path)).toEqual({});
+    },
+  );
 
   it('does not cost someone else the files they put beside or inside', async () => {
     mkdirSync(beside('new'));
