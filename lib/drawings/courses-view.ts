@@ -18,6 +18,8 @@ import { writtenUnits } from './words.js';
 /** Height of marks, paper mm; ISO 3098's least. */
 const MARK = 1.8;
 const NAME = 2.5;
+/** How far under the courses openings are named that are too small for it, paper mm. */
+const NAMES = 12;
 
 /** A stretch of bearings that one view unrolls. */
 export interface Sector {
@@ -100,7 +102,7 @@ export function coursesView(house: HouseSetout, dome: DomeSetout, sector: Sector
         notes: [],
         general: [
           'Courses unrolled, seen from outside: bearings run from right to left. Lengths along each course and up the wall are true in the middle of its thickness; lines are the middles of joints.',
-          'A number in a block is the last part of its mark: dome-course-number. Beside each course: its number, how many blocks its full ring has, and their mould.',
+          'A number in a block is the last part of its mark: dome-course-number. Beside each course: its number, how many blocks its full ring has, and their mould. An opening too small for its name is named below, at its bearing.',
           `Beds ${formatLength(house.house.blocks.joint, units)}; perpends, sizes and angles of each course stand in the tables.`,
         ],
         patterns: [],
@@ -302,14 +304,24 @@ function addGapName(
   const held = places.filter(({ r, z }) => (gap.clearAt ?? gap.halfAt)(r, z) > 0);
   const middle = held[Math.floor(held.length / 2)];
   if (!middle) return;
-  const x = (place: typeof middle) => put(place.r, place.y, bearing)[0];
-  const tries = [0.5, 0.35, 0.65, 0.2, 0.8, 1.15, 1.3].flatMap((share) => {
-    const at = held[Math.min(held.length - 1, Math.floor(held.length * share))] as typeof middle;
-    const y = at.y + (share > 1 ? layout.mm(6 * (share - 1) * 10) : 0);
+  const tries = [0.5, 0.35, 0.65, 0.2, 0.8].flatMap((share) => {
+    const { r, y } = held[Math.min(held.length - 1, Math.floor(held.length * share))] as typeof middle;
+    const [x] = put(r, y, bearing);
     return [NAME, MARK].flatMap((height): TextPrimitive[][] => [
-      [words('text', gap.id, [x(at), y - layout.mm(height / 2)], height, 'centre')],
-      [{ ...words('text', gap.id, [x(at) + layout.mm(height / 2), y], height, 'centre'), rotationDeg: 90 }],
+      [words('text', gap.id, [x, y - layout.mm(height / 2)], height, 'centre')],
+      [{ ...words('text', gap.id, [x + layout.mm(height / 2), y], height, 'centre'), rotationDeg: 90 }],
     ]);
   });
-  layout.place(tries);
+  if (layout.placeFree(tries)) return;
+  // Too small for its name, which would lie on the numbers of blocks: it stands under the scale of bearings.
+  const { r } = developed.at(dome.courses[0]?.part ?? 'stem', 0);
+  const [x] = put(r, 0, bearing);
+  layout.add({
+    kind: 'path',
+    layer: 'axis',
+    segments: [lineEdge([x, -layout.mm(1)], [x, -layout.mm(4)])],
+    closed: false,
+  });
+  const text = `${gap.id}, ${formatAngle((bearing / DEG) % 360)}`;
+  layout.place([0, 4, 8, 12].map((row) => [words('text', text, [x, -layout.mm(NAMES + row)], NAME, 'centre')]));
 }

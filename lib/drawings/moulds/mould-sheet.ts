@@ -111,7 +111,9 @@ function belowViews(
   const space = drawingSpace(size);
   const top = space.bottom + BELOW - PAD;
   const left = space.left + PAD;
-  const tables = [sizeTable(house, named, units), bevelTable(house, named, shape, units)].map((table) => tableBlock(table));
+  const tables = [sizeTable(house, named, units), bevelTable(house, named, shape, units)].map((table) =>
+    tableBlock(table),
+  );
   const ribs = faceRibs(shape).length > 0 ? [tableBlock(ribTable(shape, units))] : [];
   const beside = left + (tables[0] as Block).width + 2 * PAD;
   const notes = notesBlock(notesOf(house, named, units), TITLE_BLOCK.width - 2 * PAD);
