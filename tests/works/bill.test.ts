@@ -156,7 +156,9 @@ describe('the bill', () => {
   });
 
   it('knows only items that something in it is bought as', () => {
-    const { bill } = take({ ...priced(ALL), material: { ...houseOf().material, sandCement: 0.5 } });
+    const wall = { in: 'hall', from: [-1000, 0], to: [1000, 0], thickness: 100, height: null, door: null } as const;
+    const material = { ...houseOf().material, sandCement: 0.5 };
+    const { bill } = take({ ...priced(ALL), material, partitions: [wall] });
     expect(new Set((bill satisfies Bill).lines.map((l) => l.item))).toEqual(new Set(Object.keys(PRICE_ITEMS)));
   });
 });
