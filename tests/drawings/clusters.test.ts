@@ -148,13 +148,19 @@ describe('clusters of domes', () => {
     }
   });
 
-  it.each([...built, ...random])('have a section through every dome and along every passage, each with its own letter: %s', (_, house) => {
-    const planes = houseSections(house);
-    const cut = new Set(planes.flatMap((p) => p.domes.map((d) => d.id)));
-    expect([...cut].sort()).toEqual(house.domes.map((d) => d.id).sort());
-    expect(new Set(planes.map((p) => p.mark)).size).toBe(planes.length);
-    for (const { id, domes } of house.passages)
-      expect(planes.some((p) => domes.every((d) => p.domes.includes(d))), id).toBe(true);
-    expect(planes.length).toBeLessThanOrEqual(house.domes.length + house.passages.length);
-  });
+  it.each([...built, ...random])(
+    'have a section through every dome and along every passage, each with its own letter: %s',
+    (_, house) => {
+      const planes = houseSections(house);
+      const cut = new Set(planes.flatMap((p) => p.domes.map((d) => d.id)));
+      expect([...cut].sort()).toEqual(house.domes.map((d) => d.id).sort());
+      expect(new Set(planes.map((p) => p.mark)).size).toBe(planes.length);
+      for (const { id, domes } of house.passages)
+        expect(
+          planes.some((p) => domes.every((d) => p.domes.includes(d))),
+          id,
+        ).toBe(true);
+      expect(planes.length).toBeLessThanOrEqual(house.domes.length + house.passages.length);
+    },
+  );
 });
