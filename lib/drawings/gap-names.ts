@@ -1,13 +1,18 @@
+import { formatAngle } from '../base/measures.js';
 import type { TextPrimitive } from '../documents/drawing.js';
 import { words } from '../documents/shapes.js';
-import type { Vec2 } from '../math/vec.js';
+import { lineEdge } from '../math/curves.js';
+import { DEG, type Vec2 } from '../math/vec.js';
 import type { Developed, Gap } from './developed.js';
 import type { Layout } from './layout.js';
 import { leadersOut } from './leaders.js';
 import { into, type Sector } from './sector.js';
 
 /** Heights of names, paper mm: the usual one, and ISO 3098's least. */
-const HEIGHTS = [2.5, 1.8];
+const NAME = 2.5;
+const HEIGHTS = [NAME, 1.8];
+/** How far under the courses openings are named that have room neither for a name nor for a line, paper mm. */
+const NAMES = 12;
 
 /**
  * The name of what the courses leave open: in it, or where it has no room for words, at the end of a line from it.
@@ -34,7 +39,7 @@ export function addGapName(
   const x = (place: typeof middle) => put(place.r, place.y, bearing)[0];
   const at = (share: number): Vec2 => {
     const place = held[Math.min(held.length - 1, Math.floor(held.length * share))] as typeof middle;
-    return [x(place), place.y + (share > 1 ? layout.mm(6 * (share - 1) * 10) : 0)];
+    return [x(place), place.y];
   };
   const named = ([x, y]: Vec2): TextPrimitive[][] =>
     HEIGHTS.flatMap((height) => [
@@ -51,5 +56,14 @@ export function addGapName(
     layout,
   );
   if (layout.placeFree(leaders)) return;
-  layout.place([...within, ...[1.15, 1.3].flatMap((share) => named(at(share)))]);
+  // Nor for a line: it stands under the scale of bearings.
+  const [foot] = put(developed.at(dome.courses[0]?.part ?? 'stem', 0).r, 0, bearing);
+  layout.add({
+    kind: 'path',
+    layer: 'axis',
+    segments: [lineEdge([foot, -layout.mm(1)], [foot, -layout.mm(4)])],
+    closed: false,
+  });
+  const text = `${gap.id}, ${formatAngle((bearing / DEG) % 360)}`;
+  layout.place([0, 4, 8, 12].map((row) => [words('text', text, [foot, -layout.mm(NAMES + row)], NAME, 'centre')]));
 }

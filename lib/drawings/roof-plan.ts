@@ -17,7 +17,7 @@ import { TEXT } from './foot-blocks.js';
 import { addGrid } from './grid.js';
 import { underRoof } from './ground.js';
 import { Layout } from './layout.js';
-import { placeNote } from './leaders.js';
+import { leadersOut, placeNote } from './leaders.js';
 import { houseEdges } from './level-figure.js';
 import { inEarlier } from './parts.js';
 import { strokesOf } from './paths.js';
@@ -71,25 +71,32 @@ export function roofPlanDraft(house: HouseSetout): Draft {
     addGrid(house, [east, north], layout);
     const inside = ([x, y]: Vec2) => underRoof(house, x, y);
     const middle = scale2(add2(figure.min, figure.max), 0.5);
-    const note = (at: Vec2, text: string, across: boolean) => {
+    // On the roof itself where it is free there: long lines over it are hard to follow.
+    const near = (at: Vec2, text: string) => {
+      const spec = { at, text, first: Math.PI / 4, longest: NEAR, inside: () => false, across: true };
+      if (!layout.placeFree(leadersOut(spec, layout))) note(at, text);
+    };
+    const note = (at: Vec2, text: string) => {
       const away = sub2(at, middle);
       const first = length2(away) < 1 ? Math.PI / 4 : atan2(away[1], away[0]);
-      placeNote({ at, text, first, longest: 74, inside, across }, layout);
+      placeNote({ at, text, first, longest: 74, inside, across: true }, layout);
     };
-    for (const d of house.domes)
-      note(d.at, `${d.id}: ${d.curb ? 'curb' : 'crown'} ${formatLevel(d.topZ, units)}`, true);
-    for (const v of valleys) note([v.top[0], v.top[1]], `valley, highest ${formatLevel(v.top[2], units)}`, true);
-    for (const a of house.arches)
-      if (a.faceV !== null)
-        note(
-          fromArchFrame(a, 0, a.faceV),
-          `${a.id} ${formatLevel(a.topZ, units)}, ${bearingWords(a.opening.bearingDeg)}`,
-          false,
-        );
+    for (const d of house.domes) {
+      const level = `${d.curb ? 'curb' : 'crown'} ${formatLevel(d.topZ, units)}`;
+      if (!layout.placeFree(crownWords(d, level, layout))) note(d.at, `${d.id}: ${level}`);
+    }
+    for (const v of valleys) near([v.top[0], v.top[1]], `valley, highest ${formatLevel(v.top[2], units)}`);
+    for (const a of house.arches) {
+      if (a.faceV === null) continue;
+      const at = fromArchFrame(a, 0, a.faceV);
+      const text = `${a.id} ${formatLevel(a.topZ, units)}, ${bearingWords(a.opening.bearingDeg)}`;
+      const first = atan2(a.along[1], a.along[0]);
+      const outside = leadersOut({ at, text, first, longest: NEAR, inside, across: false }, layout);
+      if (!layout.placeFree(outside)) near(at, text);
+    }
     for (const p of house.passages) {
       const stretch = openStretch(p);
-      if (stretch)
-        note(fromArchFrame(p, 0, (stretch[0] + stretch[1]) / 2), `${p.id} ${formatLevel(p.topZ, units)}`, true);
+      if (stretch) near(fromArchFrame(p, 0, (stretch[0] + stretch[1]) / 2), `${p.id} ${formatLevel(p.topZ, units)}`);
     }
     return {
       layout,
@@ -108,6 +115,24 @@ export function roofPlanDraft(house: HouseSetout): Draft {
   };
   return { id: 'roof', units, figure, draw };
 }
+
+/** A dome's name and the level of its crown beside its axis, in one line or two. */
+function crownWords({ at: [x, y], id, curb }: DomeSetout, level: string, layout: Layout): TextPrimitive[][] {
+  const off = (curb ? curb.bedOuter[0] : layout.mm(2)) + layout.mm(2);
+  const line = (text: string, up: number) => words('text', text, [x, y + up], TEXT, 'centre');
+  const rows = [1.5, 3, 5, 8].map((more) => off + layout.mm(more));
+  return [
+    ...rows.flatMap((up) => [[line(`${id}: ${level}`, up)], [line(`${id}: ${level}`, -up - layout.mm(TEXT))]]),
+    ...rows.flatMap((up) => [
+      [line(id, up + layout.mm(1.6 * TEXT)), line(level, up)],
+      [line(id, -up - layout.mm(TEXT)), line(level, -up - layout.mm(2.6 * TEXT))],
+      [line(id, up), line(level, -up - layout.mm(TEXT))],
+    ]),
+  ];
+}
+
+/** Longest line to a note on the roof itself, paper mm. */
+const NEAR = 29;
 
 /** An arrow of one length on paper, its tail at the origin. */
 const arrow = (length: number): PlainPrimitive[] => [

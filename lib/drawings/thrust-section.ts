@@ -1,28 +1,28 @@
 import { figureText } from '../base/reader-units.js';
 import { SAME_POINT, STROKES_MEET } from '../base/tolerances.js';
 import { formatLength, type LengthUnit } from '../base/units.js';
-import type { Primitive, View } from '../documents/drawing.js';
-import { type Edge, lineEdge } from '../math/curves.js';
+import type { PlainPrimitive, Primitive, View } from '../documents/drawing.js';
+import { type Box, type Edge, lineEdge } from '../math/curves.js';
 import { cross2, dot2, length2, sub2, type Vec2 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { archesOf, earlierThan, type HouseSetout, passagesOf } from '../setout/house.js';
 import type { DomeStatics, Statics } from '../statics/results.js';
 import { uprightAxis } from './axes.js';
+import { clipTo } from './clip.js';
 import { type Draft, type DraftedView, footedView } from './draft.js';
 import { mainLevels } from './elevation.js';
-import { beyondPlane, sideAt } from './extent.js';
 import { figureBox } from './fit.js';
 import { Layout } from './layout.js';
 import { placeLevels } from './levels.js';
 import { inEarlier, PATTERN_OF, type Part } from './parts.js';
-import { sectionFigure } from './section-figure.js';
+import { cutFigure } from './section-figure.js';
 import { type SectionPlane, sectionPlane } from './section-plane.js';
 import { onPlane } from './slice-upright.js';
 import { baseWords, projectWords, wallWords, writtenUnits } from './words.js';
 
 /**
  * One section a dome with its line of thrust, through wall that no opening cuts where there is such; the dome is cut
- * whole, ground and neighbours with it. For a sheet of the structural summary.
+ * whole, with the ground beside it. For a sheet of the structural summary.
  */
 export const thrustDrafts = (house: HouseSetout, statics: Statics): Draft[] =>
   house.domes.flatMap((dome) => {
@@ -99,6 +99,9 @@ function cutBy(house: HouseSetout, plane: SectionPlane, dome: DomeSetout, side: 
 const axisAlong = (plane: SectionPlane, dome: DomeSetout): number =>
   dot2([dome.at[0] - plane.through[0], dome.at[1] - plane.through[1]], plane.right);
 
+/** How much is shown beside a dome's footing, mm. */
+const BESIDE = 500;
+
 /** Steps in which a plane through whole wall is looked for, degrees. */
 const TURN = 5;
 
@@ -117,18 +120,20 @@ function wholePlane(house: HouseSetout, dome: DomeSetout): SectionPlane {
 
 function thrustDraft(house: HouseSetout, plane: SectionPlane, found: DomeStatics): Draft {
   const units = writtenUnits(house.house);
-  const { primitives, cut } = sectionFigure(house, plane);
-  const all = figureBox(cut.loops());
+  // What lies beyond the cut says nothing of thrust.
+  const { primitives, cut } = cutFigure(house, plane);
   const { dome } = plane;
   const x = axisAlong(plane, dome);
   const { ground } = house.house.site;
-  const seen = beyondPlane(house, plane.through, plane.look);
-  const middle = dot2(plane.through, plane.right);
-  const top = Math.max(...seen.domes.map((d) => d.topZ));
+  const low = figureBox(cut.loops()).min[1];
+  const reach = (house.footings.find((f) => f.domeId === dome.id)?.outerRadius ?? dome.outerRadiusAt(0)) + BESIDE;
+  const figure: Box = { min: [x - reach, low], max: [x + reach, dome.topZ] };
+  // A line along the very frame would be lost.
+  const shown = clipTo(primitives as PlainPrimitive[], { min: figure.min, max: [figure.max[0], figure.max[1] + 1] });
   const draw = (scale: number): DraftedView => {
     const layout = new Layout(scale, units);
-    layout.add(...primitives, ...thrustPrimitives(house, plane, found, layout.mm(0.7)));
-    layout.add(...uprightAxis(x, all.min[1] - layout.mm(3), dome.topZ + layout.mm(4)));
+    layout.add(...shown, ...thrustPrimitives(house, plane, found, layout.mm(0.7)));
+    layout.add(...uprightAxis(x, low - layout.mm(3), dome.topZ + layout.mm(4)));
     const { cutZ } = found;
     placeLevels(
       layout,
@@ -137,8 +142,8 @@ function thrustDraft(house: HouseSetout, plane: SectionPlane, found: DomeStatics
         ...(cutZ > SAME_POINT ? [{ z: cutZ, label: 'rings closed above' }] : []),
         ...(found.tie ? [{ z: found.tie.z, label: 'ring tie' }] : []),
       ],
-      cut.ground[0],
-      (z) => (z > ground ? sideAt(seen, plane.right, z, -1) - middle : cut.ground[0]),
+      figure.min[0],
+      (z) => (z > ground ? x - dome.outerRadiusAt(z) : figure.min[0]),
     );
     const used = (Object.keys(PATTERN_OF) as Part[]).filter((p) => cut.loops(p).length > 0).map((p) => PATTERN_OF[p]);
     return {
@@ -154,7 +159,7 @@ function thrustDraft(house: HouseSetout, plane: SectionPlane, found: DomeStatics
   return {
     id: `thrust-${dome.id}`,
     units,
-    figure: { min: [cut.ground[0], all.min[1]], max: [cut.ground[1], top] },
+    figure,
     draw,
   };
 }

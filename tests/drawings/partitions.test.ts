@@ -46,4 +46,44 @@ describe('partitions', () => {
       ),
     ).toBe(true);
   });
+
+  it('show beyond a section’s plane, as high as they are, with their door, and hide what lies behind', () => {
+    const seen = (house: ReturnType<typeof only>) =>
+      sectionDraft(house, sectionPlane(house, { bearingDeg: 90 })).draw(50).layout.primitives;
+    // Looking north along a wall that stands across the room: every bed joint of the shell below its top is behind it.
+    const part = { from: [-2000, 500], to: [2000, 500], door: { at: 2000, width: 800, height: 2000 } };
+    const primitives = seen(only(part));
+    const lines = primitives.flatMap((p) =>
+      p.kind === 'path' && p.layer === 'visible' ? p.segments.flatMap((e) => (e.kind === 'line' ? [e] : [])) : [],
+    );
+    const length = (holds: (e: (typeof lines)[number]) => boolean) =>
+      lines.filter(holds).reduce((sum, e) => sum + Math.hypot(e.to[0] - e.from[0], e.to[1] - e.from[1]), 0);
+    const level = (z: number, half: number) =>
+      length((e) => [e.from, e.to].every(([x, y]) => Math.abs(y - z) < 0.5 && Math.abs(x) < half));
+    const upright = (x: number) =>
+      length((e) => Math.abs(e.from[0] - e.to[0]) < 0.5 && Math.abs(Math.abs(e.from[0]) - x) < 0.5);
+    expect(level(2200, 2001)).toBeCloseTo(4000, -1);
+    expect(level(2000, 401)).toBeCloseTo(800, -1);
+    expect(upright(2000) / 2).toBeCloseTo(2200, -1);
+    expect(upright(400) / 2).toBeCloseTo(2000, -1);
+    const behind = (all: typeof primitives) =>
+      all.flatMap((p) =>
+        p.kind === 'path' && p.layer === 'joint'
+          ? p.segments.filter((e) => {
+              const x = e.kind === 'line' ? (e.from[0] + e.to[0]) / 2 : 0;
+              const z = e.kind === 'line' ? (e.from[1] + e.to[1]) / 2 : 0;
+              return Math.abs(x) > 450 && Math.abs(x) < 1950 && z > 50 && z < 2150;
+            })
+          : [],
+      ).length;
+    // The bed joints reach right across the room where nothing stands before them.
+    const reach = (all: typeof primitives) =>
+      all
+        .flatMap((p) => (p.kind === 'path' && p.layer === 'joint' ? p.segments : []))
+        .filter((e) => e.kind === 'line' && e.from[1] < 2150 && e.from[1] > 50 && Math.abs(e.to[0] - e.from[0]) > 1000)
+        .length;
+    expect(behind(primitives)).toBe(0);
+    expect(reach(primitives)).toBe(0);
+    expect(reach(seen(setOutHouse(houseOf({ partitions: [] }))))).toBeGreaterThan(3);
+  });
 });

@@ -2,7 +2,7 @@ import type { WrittenUnits } from '../../base/measures.js';
 import { CUT_POINT } from '../../base/tolerances.js';
 import type { LeaderPrimitive, PlainPrimitive, Primitive } from '../../documents/drawing.js';
 import type { Box, Edge } from '../../math/curves.js';
-import type { Vec2 } from '../../math/vec.js';
+import { cross2, sub2, type Vec2 } from '../../math/vec.js';
 import type { HouseSetout } from '../../setout/house.js';
 import { clipRegion, clipTo } from '../clip.js';
 import { cutPrimitives } from '../cut.js';
@@ -81,18 +81,45 @@ function onFrame(e: Edge, { min, max }: Box): boolean {
   );
 }
 
-/** Notes in a column to the right of a detail, in the order of their places from the top, so that no lines cross. */
+/** Notes in a column to the right of a detail, about in the order of their places from the top, so that no lines cross. */
 function addNotes(layout: Layout, { min, max }: Box, notes: readonly DetailNote[]): void {
   const right = layout.bounds().max[0] + layout.mm(OUT);
   const sorted = [...notes].sort((a, b) => b.at[1] - a.at[1]);
   const step = layout.mm(LINE);
   const lowest = Math.min(min[1], max[1] - step * (sorted.length - 1));
   let y = Number.POSITIVE_INFINITY;
-  sorted.forEach(({ at, text }, i) => {
+  const rows = sorted.map(({ at }, i) => {
     // Room is kept below for those that are still to come.
     const least = lowest + step * (sorted.length - 1 - i);
     y = Math.min(y - step, Math.max(at[1], least), max[1]);
-    const leader: LeaderPrimitive = { kind: 'leader', at, bend: [right, y], text, heightMm: TEXT, side: 'right' };
+    return y;
+  });
+  uncrossed(sorted, rows, right).forEach(({ at, text }, i) => {
+    const bend: Vec2 = [right, rows[i] as number];
+    const leader: LeaderPrimitive = { kind: 'leader', at, bend, text, heightMm: TEXT, side: 'right' };
     layout.add(leader as Primitive);
   });
+}
+
+/** Notes to rows of a column at `x`, so that no two of their lines cross: each exchange makes the lines shorter, so it ends. */
+function uncrossed(notes: readonly DetailNote[], rows: readonly number[], x: number): DetailNote[] {
+  const all = [...notes];
+  const crossing = (): readonly [number, number] | null => {
+    for (let i = 0; i < all.length; i++)
+      for (let j = i + 1; j < all.length; j++) {
+        const [a, b] = [(all[i] as DetailNote).at, (all[j] as DetailNote).at];
+        if (linesCross(a, [x, rows[i] as number], b, [x, rows[j] as number])) return [i, j];
+      }
+    return null;
+  };
+  for (let found = crossing(); found; found = crossing()) {
+    const [i, j] = found;
+    [all[i], all[j]] = [all[j] as DetailNote, all[i] as DetailNote];
+  }
+  return all;
+}
+
+function linesCross(a: Vec2, b: Vec2, c: Vec2, d: Vec2): boolean {
+  const side = (p: Vec2, q: Vec2, r: Vec2) => cross2(sub2(q, p), sub2(r, p));
+  return side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0;
 }

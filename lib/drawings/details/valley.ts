@@ -64,11 +64,15 @@ function abutment(house: HouseSetout, earlier: DomeSetout, later: DomeSetout): D
   const along = scale2(between, 1 / distance);
   const valleys = outsideValleys({ ...house, domes: [earlier, later] });
   const top = valleys[0]?.top ?? ([...earlier.at, 0] as const);
-  const x = dot2(sub2([top[0], top[1]], earlier.at), along);
+  const valleyX = dot2(sub2([top[0], top[1]], earlier.at), along);
   const passage = house.passages.find((p) => p.domes.every((d) => d.id === earlier.id || d.id === later.id));
+  // Over a passage the domes part on its ring, where that stands higher than the valley beside it.
+  const onRing = passage !== undefined && passage.topZ > top[2];
+  const meet = onRing ? passage.topZ : top[2];
+  const x = onRing ? (earlier.outerRadiusAt(meet) + distance - later.outerRadiusAt(meet)) / 2 : valleyX;
   const low = passage ? passage.section.crownZ - 120 : top[2] - 550;
-  const box = { min: [x - 560, low] as Vec2, max: [x + 560, top[2] + 300] as Vec2 };
-  const up = top[2] + 0.5 * FLASH;
+  const box = { min: [x - 560, low] as Vec2, max: [x + 560, meet + 300] as Vec2 };
+  const up = meet + 0.5 * FLASH;
   return detailDraft(house, {
     id: `detail-valley-${earlier.id}-${later.id}`,
     title: `Abutment of ${later.id} on ${earlier.id}`,
@@ -77,24 +81,27 @@ function abutment(house: HouseSetout, earlier: DomeSetout, later: DomeSetout): D
     extra: (cut) => [
       ...jointLines(cut),
       polyline('visible', [
-        ...skinAbove(earlier, 0, 1, top[2] + 60, top[2] + 60).slice(0, 1),
-        ...skinAbove(later, distance, -1, top[2] + 60, top[2] + 60).slice(0, 1),
+        ...skinAbove(earlier, 0, 1, meet + 60, meet + 60).slice(0, 1),
+        ...skinAbove(later, distance, -1, meet + 60, meet + 60).slice(0, 1),
       ]),
       polyline('ground', [
-        ...skinAbove(earlier, 0, 1, top[2] + 64, up + 64).reverse(),
-        ...skinAbove(later, distance, -1, top[2] + 64, up + 64),
+        ...skinAbove(earlier, 0, 1, meet + 64, up + 64).reverse(),
+        ...skinAbove(later, distance, -1, meet + 64, up + 64),
       ]),
     ],
     notes: (cut, __, units): DetailNote[] => [
-      { at: [inWall(earlier, top[2] + 150), top[2] + 150], text: `${earlier.id}: its shell stays whole` },
+      { at: [inWall(earlier, meet + 150), meet + 150], text: `${earlier.id}: its shell stays whole` },
       {
-        at: [x, top[2] + 66],
+        at: [x, meet + 66],
         text: `flashing ${formatLength(FLASH, units)} up both shells, under the render, over a fillet of mortar`,
       },
-      { at: [x, top[2] + 30], text: 'valley falls from here both ways, at least 1:40, with no dam at its ends' },
-      { at: [distance - inWall(later, top[2] + 110), top[2] + 110], text: `${later.id}: cut against it` },
       {
-        at: jointAt(cut, box) ?? [x, top[2] - 60],
+        at: [x, meet + 30],
+        text: `${onRing ? 'gutter on the passage’s ring' : 'valley'} falls from here both ways, at least 1:40, with no dam at its ends`,
+      },
+      { at: [distance - inWall(later, meet + 110), meet + 110], text: `${later.id}: cut against it` },
+      {
+        at: jointAt(cut, box) ?? [x, meet - 60],
         text: `movement joint ${formatLength(JOINT, units)}: compressible strip, sealed outside on a backing rod`,
       },
       ...(passage
@@ -110,7 +117,7 @@ function abutment(house: HouseSetout, earlier: DomeSetout, later: DomeSetout): D
       placeLevels(
         layout,
         [
-          { z: top[2], label: 'valley, highest' },
+          { z: meet, label: onRing ? 'top of ring' : 'valley, highest' },
           ...(passage ? [{ z: passage.section.crownZ, label: 'head of passage' }] : []),
         ],
         box.min[0],

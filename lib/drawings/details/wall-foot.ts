@@ -13,6 +13,8 @@ import { bareSide, polyline, renderLines } from './places.js';
 const PIPE = 100;
 const FILL = 100;
 const DAMP = 6;
+const LAP = 150;
+const FALLING = 2000;
 const SPLASH = 150;
 const INSIDE = 650;
 const OUTSIDE = 750;
@@ -104,9 +106,9 @@ export function wallFoot(house: HouseSetout): Draft | null {
           : []),
         {
           at: [inner + dome.thickness * 0.4, DAMP / 2],
-          text: 'damp-proof course over the whole wall, laps 150, on a smooth bed',
+          text: `damp-proof course over the whole wall, laps ${size(LAP)}, on a smooth bed`,
         },
-        { at: [skin + 250, site.ground - 12], text: 'ground falls 1:20 away from the wall for 2 m' },
+        { at: [skin + 250, site.ground - 12], text: `ground falls 1:20 away from the wall for ${size(FALLING)}` },
         ...(slab
           ? [
               {
