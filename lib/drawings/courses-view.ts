@@ -90,7 +90,7 @@ export function coursesView(house: HouseSetout, dome: DomeSetout, sector: Sector
         notes: [],
         general: [
           'Courses unrolled, seen from outside: bearings run from right to left. Lengths along each course and up the wall are true in the middle of its thickness; lines are the middles of joints.',
-          'A number in a block is the last part of its mark: dome-course-number. Beside each course: its number, how many blocks its full ring has, and their mould. An opening too small for its name is named below, at its bearing.',
+          'A number in a block is the last part of its mark: dome-course-number. Beside each course: its number, how many blocks its full ring has, and their mould. An opening too small for its name has it at the end of a line, or below at its bearing.',
           `Beds ${formatLength(house.house.blocks.joint, units)}; perpends, sizes and angles of each course stand in the tables.`,
         ],
         patterns: [],

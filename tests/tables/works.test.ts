@@ -39,7 +39,7 @@ describe.each(['garden-studio', 'creek-cabin', 'chain-chapel', 'low-store', 'fam
         expect(c.unit === undefined ? 'no unit' : '', `${id}: ${columnHead(c)}`).toBe(
           bare.includes(c.key) ? 'no unit' : '',
         );
-        expect(c.unit, `${id}: ${c.label}`).not.toMatch(foreign);
+        expect(c.unit ?? '', `${id}: ${c.label}`).not.toMatch(foreign);
       }
       if (named && id !== 'warmth') for (const row of rows) expect(row.unit ?? '', id).not.toMatch(foreign);
     }
