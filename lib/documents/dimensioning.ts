@@ -1,6 +1,6 @@
 import { formatAngle, formatLength, type WrittenUnits } from '../base/measures.js';
 import { atan2 } from '../math/elementary.js';
-import { DEG, dot2, length2, perp2, sub2, type Vec2 } from '../math/vec.js';
+import { DEG, dot2, length2, lerp2, perp2, sub2, type Vec2 } from '../math/vec.js';
 import { expandTurn, turnOf, turnRadius } from './dimension-arcs.js';
 import { extension, DIMENSION_STYLE as STYLE, thin, tick, unit } from './dimension-style.js';
 import type { DiameterDimension, DimensionPrimitive, RadiusDimension } from './drawing.js';
@@ -155,8 +155,15 @@ function expandRound(dim: RadiusDimension | DiameterDimension, scale: number, un
   const opposite: Vec2 = [2 * dim.centre[0] - dim.on[0], 2 * dim.centre[1] - dim.on[1]];
   const inHalf = lineWithText(dim.centre, dim.on, text, scale);
   const fitsHalf = inHalf.text.anchor === 'centre';
-  if (dim.type === 'radius')
-    return { strokes: [...inHalf.strokes, tick(dim.on, inHalf.reading, scale)], texts: [inHalf.text] };
+  if (dim.type === 'radius') {
+    const { share = 0.5 } = dim;
+    if (share === 0.5)
+      return { strokes: [...inHalf.strokes, tick(dim.on, inHalf.reading, scale)], texts: [inHalf.text] };
+    const start = lerp2(dim.centre, dim.on, 2 * share - 1);
+    const outer = lineWithText(start, dim.on, text, scale);
+    const strokes = [thin(line(dim.centre, start)), ...outer.strokes, tick(dim.on, outer.reading, scale)];
+    return { strokes, texts: [outer.text] };
+  }
   const whole = lineWithText(opposite, dim.on, text, scale);
   return {
     strokes: [...whole.strokes, tick(opposite, whole.reading, scale), tick(dim.on, whole.reading, scale)],

@@ -140,6 +140,8 @@ export interface RadiusDimension {
   readonly type: 'radius';
   readonly centre: Vec2;
   readonly on: Vec2;
+  /** Where along the line the text's middle stands, from a half to 1; a half when missing. */
+  readonly share?: number;
 }
 
 /** Through `centre`, from the point opposite `on` to `on`; the text is written `Ø3000`. */

@@ -62,23 +62,6 @@ export function sectionDraft(house: HouseSetout, plane: SectionPlane): Draft {
     for (const { faces } of aside) level(faces);
     if (!single) level(domes.map((d) => d.x));
     level([Math.min(...domes.flatMap((d) => d.faces)), Math.max(...domes.flatMap((d) => d.faces))]);
-    for (const { x, dome } of domes) {
-      if (!dome.curb) continue;
-      const { clearRadius, bedOuter } = dome.curb;
-      const above = dome.topZ + layout.mm(1);
-      const over = (xs: readonly number[], prefix: string) =>
-        placeChain(layout, { angleDeg: 0, places: xs, from: () => above, prefix }, rowsFrom(layout, above, 1));
-      over([x - clearRadius, x + clearRadius], 'Ø');
-      over([x + clearRadius, x + bedOuter[0]], 'curb ');
-      // Its width at the intrados as well, in the room, where that is free.
-      const bed = dome.shell.at(dome.curb.bedS);
-      placeChainFree(
-        layout,
-        { angleDeg: 0, places: [x + clearRadius, x + bed.r], from: () => bed.z, prefix: 'curb, inside ' },
-        Array.from({ length: ROOM_ROWS }, (_, i) => bed.z - layout.mm(8 + i)),
-      );
-    }
-
     const columns = rowsFrom(layout, cut.ground[1] - layout.mm(3), 1, 24);
     const middle = dot2(plane.through, plane.right);
     const side = (z: number, away: 1 | -1) => sideAt(seen, plane.right, z, away) - middle;
@@ -112,6 +95,23 @@ export function sectionDraft(house: HouseSetout, plane: SectionPlane): Draft {
     ]);
     const levels = [...mainLevels(house, plane.domes), ...crowns, ...besides, ...vaults.flatMap(vaultLevels)];
     placeLevels(layout, levels, cut.ground[0], (z) => (z > ground ? side(z, -1) : cut.ground[0]));
+    // Lines of levels run over the lower domes: what stands over these keeps clear of them.
+    for (const { x, dome } of domes) {
+      if (!dome.curb) continue;
+      const { clearRadius, bedOuter } = dome.curb;
+      const above = dome.topZ + layout.mm(1);
+      const over = (xs: readonly number[], prefix: string) =>
+        placeChain(layout, { angleDeg: 0, places: xs, from: () => above, prefix }, rowsFrom(layout, above, 1, 24));
+      over([x - clearRadius, x + clearRadius], 'Ø');
+      over([x + clearRadius, x + bedOuter[0]], 'curb ');
+      // Its width at the intrados as well, in the room, where that is free.
+      const bed = dome.shell.at(dome.curb.bedS);
+      placeChainFree(
+        layout,
+        { angleDeg: 0, places: [x + clearRadius, x + bed.r], from: () => bed.z, prefix: 'curb, inside ' },
+        Array.from({ length: ROOM_ROWS }, (_, i) => bed.z - layout.mm(8 + i)),
+      );
+    }
 
     const used = (Object.keys(PATTERN_OF) as Part[]).filter((p) => cut.loops(p).length > 0).map((p) => PATTERN_OF[p]);
     const names = wordsOf(plane.domes.map((d) => d.id));

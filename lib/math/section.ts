@@ -1,4 +1,4 @@
-import { arcEdge, type Edge, lineEdge } from './curves.js';
+import { arcEdge, type Edge, edgeAt, lineEdge } from './curves.js';
 import { acos, asin, square } from './elementary.js';
 
 export type HeadShape = 'semicircular' | 'segmental' | 'pointed' | 'flat';
@@ -107,6 +107,9 @@ export function sectionOutline(section: Section, grow = 0, from = section.sill):
     }
   }
   if (shoulder > from) pieces.push(lineEdge([-half, shoulder], [-half, from]));
-  pieces.push(lineEdge([-half, from], [half, from]));
+  // From over the shoulder the outline begins on the arc, nearer to the middle.
+  const onArc = arc !== null && from > section.shoulderZ(grow);
+  const [right, left] = onArc ? [edgeAt(pieces[0] as Edge, 0)[0], edgeAt(pieces.at(-1) as Edge, 1)[0]] : [half, -half];
+  pieces.push(lineEdge([left, from], [right, from]));
   return pieces;
 }

@@ -14,7 +14,8 @@ interface Written {
 }
 
 const along = (s: Segment): Vec2[] => {
-  const n = s.kind === 'line' ? 1 : 40;
+  // A chord's sagitta must not take a near miss for a crossing.
+  const n = s.kind === 'line' ? 1 : 240;
   return Array.from({ length: n + 1 }, (_, i) => segmentAt(s, i / n));
 };
 
