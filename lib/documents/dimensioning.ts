@@ -157,12 +157,13 @@ function expandRound(dim: RadiusDimension | DiameterDimension, scale: number, un
   const fitsHalf = inHalf.text.anchor === 'centre';
   if (dim.type === 'radius') {
     const { share = 0.5 } = dim;
-    if (share === 0.5)
-      return { strokes: [...inHalf.strokes, tick(dim.on, inHalf.reading, scale)], texts: [inHalf.text] };
-    const start = lerp2(dim.centre, dim.on, 2 * share - 1);
-    const outer = lineWithText(start, dim.on, text, scale);
-    const strokes = [thin(line(dim.centre, start)), ...outer.strokes, tick(dim.on, outer.reading, scale)];
-    return { strokes, texts: [outer.text] };
+    const at = (t: number) => lerp2(dim.centre, dim.on, t);
+    // The stretch whose middle the text stands in; the rest of the line is drawn beside it.
+    const [from, to] = [Math.max(0, 2 * share - 1), Math.min(1, 2 * share)];
+    const around = lineWithText(at(from), at(to), text, scale);
+    const rest = [...(from > 0 ? [line(dim.centre, at(from))] : []), ...(to < 1 ? [line(at(to), dim.on)] : [])];
+    const strokes = [...rest.map(thin), ...around.strokes, tick(dim.on, around.reading, scale)];
+    return { strokes, texts: [around.text] };
   }
   const whole = lineWithText(opposite, dim.on, text, scale);
   return {

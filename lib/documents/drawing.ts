@@ -140,7 +140,7 @@ export interface RadiusDimension {
   readonly type: 'radius';
   readonly centre: Vec2;
   readonly on: Vec2;
-  /** Where along the line the text's middle stands, from a half to 1; a half when missing. */
+  /** Where along the line the text's middle stands, between 0 and 1; a half when missing. */
   readonly share?: number;
 }
 

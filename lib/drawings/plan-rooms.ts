@@ -70,8 +70,8 @@ export function addRadius(house: HouseSetout, dome: DomeSetout, layout: Layout):
       return v > 0 && ('dome' in a || v < a.distance) && Math.abs(u) < a.section.width / 2 + a.ring;
     });
   });
-  // The line of headroom runs round the axis as well: where it goes through the middle, the figure stands farther out.
-  const groups = [0.5, 0.75, 0.65].flatMap((share) =>
+  // The line of headroom runs round the axis as well: where it goes through the middle, the figure stands elsewhere.
+  const groups = [0.5, 0.4, 0.65, 0.3, 0.75].flatMap((share) =>
     free.map((deg): Primitive[] => [
       { kind: 'dimension', type: 'radius', centre: dome.at, on: onWall(deg), ...(share === 0.5 ? {} : { share }) },
     ]),
