@@ -25,7 +25,9 @@ const blank = { drafts: [], late: () => [], scales: 'house', tables: () => [], b
 type Made = Omit<Chapter, 'kind'>;
 
 /** Each kind of sheet's content; a chapter that is empty for a house has no sheet. Only those that are asked for are made. */
-const CHAPTERS: Readonly<Record<SheetKind, (house: HouseSetout) => Made | readonly Made[] | null>> = {
+const CHAPTERS: Readonly<
+  Record<SheetKind, (house: HouseSetout, kinds: readonly SheetKind[]) => Made | readonly Made[] | null>
+> = {
   cover: (house) => ({
     ...blank,
     title: 'Cover sheet',
@@ -36,11 +38,12 @@ const CHAPTERS: Readonly<Record<SheetKind, (house: HouseSetout) => Made | readon
     const draft = sitePlanDraft(house);
     return draft && { ...blank, title: 'Site plan', drafts: [draft], scales: plotScales(writtenUnits(house.house)) };
   },
-  plan: (house) => ({
+  plan: (house, kinds) => ({
     ...blank,
     title: 'Floor plan',
     drafts: [planDraft(house)],
-    ...(house.footings.length + house.slabs.length > 0
+    // The plan of the footing tells it too, where there is one.
+    ...(kinds.includes('footing') && house.footings.length + house.slabs.length > 0
       ? { beside: [settingOutSchedule(house)] }
       : { tables: () => [settingOutSchedule(house)] }),
   }),
@@ -104,6 +107,6 @@ const CHAPTERS: Readonly<Record<SheetKind, (house: HouseSetout) => Made | readon
 
 export const chaptersOf = (house: HouseSetout, kinds: readonly SheetKind[]): Chapter[] =>
   kinds.flatMap((kind) => {
-    const made = CHAPTERS[kind](house) ?? [];
+    const made = CHAPTERS[kind](house, kinds) ?? [];
     return [made].flat().map((chapter) => ({ ...chapter, kind }));
   });
