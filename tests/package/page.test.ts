@@ -207,6 +207,8 @@ describe('the model page in a browser', () => {
     const { width, height, sill } = built.setout.house.openings.find(
       (o) => o.id === 'bench-window',
     ) as House['openings'][number];
+    // Drawn with the next frame; to ask for all texts doesn't wait for any.
+    await page.locator('#marks .size').first().waitFor();
     expect(await page.locator('#marks .size').allTextContents()).toEqual([width, height, sill].map((mm) => `${mm} mm`));
     expect((await facts(page)).head).toBe('segmental');
     // Pointing through the clear opening is pointing at the opening.
