@@ -43,3 +43,4 @@ export type {
   Verdict,
 } from '../lib/index.js';
 export { writeCsv } from '../lib/writers/csv.js';
+export { zipFiles } from '../lib/writers/zip.js';

@@ -1,15 +1,15 @@
 import type { Mesh } from '../documents/mesh.js';
 import { mouldNames } from '../masonry/plan.js';
+import { housePage } from '../models/page.js';
 import { builtScene } from '../models/page-scene.js';
 import { blockSolids } from '../solids/block-solids.js';
 import { houseSolids } from '../solids/house-solids.js';
 import { type KernelSource, loadKernel } from '../solids/kernel.js';
 import { pieceSolids } from '../solids/piece-solids.js';
 import { writeGlb } from '../writers/glb.js';
-import type { PageSource } from '../writers/html-model.js';
+import { type PageSource, writeModelPage } from '../writers/html-model.js';
 import { writeStl } from '../writers/stl.js';
 import type { PackageFile } from './file.js';
-import { pageFile } from './page-file.js';
 import { printFiles } from './print-files.js';
 import type { Study } from './study.js';
 
@@ -30,21 +30,24 @@ export async function modelFiles(known: Study, source: KernelSource, pageSource?
   const { whole, parts } = houseSolids(kernel, setout);
   const blocks = blockSolids(kernel, setout, laid.blocks);
   const pieces = pieceSolids(kernel, setout, known.pieces);
-  const built = builtScene({ setout, blocks: laid.blocks, solids: blocks, parts, mouldOf: mouldNames(plan) });
+  const built = { setout, blocks: laid.blocks, solids: blocks, parts, mouldOf: mouldNames(plan) };
+  const scene = builtScene(built);
   const title = setout.house.project.title;
   const stl = (path: string, meshes: readonly Mesh[]) => ({
     path: `model/${path}.stl`,
     bytes: writeStl(meshes, { title }),
   });
-  const print = printFiles(kernel, known, { blocks, built });
+  const print = printFiles(kernel, known, { blocks, built: scene });
   const files = [
     stl('house', [whole]),
     stl('blocks', blocks),
     ...(pieces.length > 0 ? [stl('pieces', pieces)] : []),
-    { path: 'model/house.glb', bytes: await writeGlb(built) },
+    { path: 'model/house.glb', bytes: await writeGlb(scene) },
     ...parts.map((part) => stl(`parts/${part.name.replaceAll(':', '-')}`, [part])),
     ...print.files,
-    ...(pageSource ? [await pageFile(known, { blocks, parts }, pageSource)] : []),
+    ...(pageSource
+      ? [{ path: 'model/house.html', bytes: await writeModelPage(housePage(built, scene), pageSource) }]
+      : []),
   ];
   return { files, summary: print.summary };
 }

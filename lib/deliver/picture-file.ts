@@ -1,6 +1,7 @@
 import type { House } from '../description/house.js';
 import { mouldNames } from '../masonry/plan.js';
 import { housePage } from '../models/page.js';
+import { builtScene } from '../models/page-scene.js';
 import { blockSolids } from '../solids/block-solids.js';
 import { houseSolids } from '../solids/house-solids.js';
 import { type KernelSource, loadKernel } from '../solids/kernel.js';
@@ -16,13 +17,14 @@ export async function drawPicture(
 ): Promise<Uint8Array> {
   const { setout, laid, plan } = study(house);
   const kernel = await loadKernel(source);
-  const page = housePage({
+  const built = {
     setout,
     blocks: laid.blocks,
     solids: blockSolids(kernel, setout, laid.blocks),
     parts: houseSolids(kernel, setout).parts,
     mouldOf: mouldNames(plan),
-  });
+  };
+  const page = housePage(built, builtScene(built));
   const colouring = page.colourings.find((c) => c.name === colours);
   if (!colouring) throw new RangeError(`The picture can't be coloured by ${colours}.`);
   const { entries, of } = colouring;

@@ -42,6 +42,15 @@ export function meshVolume(mesh: Mesh): number {
   return six / 6;
 }
 
+/** Normal of the triangle whose corners begin at `t`, outward and as long as twice its area, mm². */
+export function triangleNormal({ positions, triangles }: Mesh, t: number): Vec3 {
+  const [a, b, c] = [triangles[t] as number, triangles[t + 1] as number, triangles[t + 2] as number];
+  const from = (v: number, axis: number) => (positions[3 * v + axis] as number) - (positions[3 * a + axis] as number);
+  const [ux, uy, uz] = [from(b, 0), from(b, 1), from(b, 2)];
+  const [vx, vy, vz] = [from(c, 0), from(c, 1), from(c, 2)];
+  return [uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx];
+}
+
 /** Counts of one connected piece of a mesh; `euler` is V − E + F, 2 − 2·genus for a closed piece. */
 export interface EulerCount {
   readonly vertices: number;

@@ -1,6 +1,7 @@
 import { formatLength } from '../base/measures.js';
 import type { Primitive } from '../documents/drawing.js';
-import { type Edge, edgeAt, edgeLength, lineEdge } from '../math/curves.js';
+import { archJoints, onOutline } from '../masonry/arch-joints.js';
+import { type Edge, edgeAt, lineEdge } from '../math/curves.js';
 import { sectionOutline } from '../math/section.js';
 import type { Vec2 } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
@@ -114,26 +115,12 @@ function floorBeside({ section, ring, baseZ }: ArchSetout): Edge[] {
     : [lineEdge([-out, 0], [out, 0])];
 }
 
-/** Joints of a ring of voussoirs: equal parts of its intrados, each joint square to it. */
+/** Joints of a ring of voussoirs, on both sides of the middle. */
 function voussoirJoints({ section, ring, opening }: ArchSetout): Edge[] {
   const count = opening.arch.voussoirs;
-  if (count === null || !section.arc) return [];
-  const arcs = sectionOutline(section, 0, section.sill).filter(
-    (e): e is Extract<Edge, { kind: 'arc' }> => e.kind === 'arc',
-  );
-  const total = arcs.reduce((sum, e) => sum + edgeLength(e), 0);
-  return Array.from({ length: count + 1 }, (_, i) => (total * i) / count).flatMap((s) => {
-    let left = s;
-    for (const arc of arcs) {
-      const length = edgeLength(arc);
-      if (left <= length + 1e-9) {
-        const on = edgeAt(arc, Math.min(1, left / length));
-        const k = (arc.radius + ring) / arc.radius;
-        const out: Vec2 = [arc.centre[0] + k * (on[0] - arc.centre[0]), arc.centre[1] + k * (on[1] - arc.centre[1])];
-        return [lineEdge(on, out)];
-      }
-      left -= length;
-    }
-    return [];
+  if (count === null) return [];
+  return archJoints(section, count).flatMap((joint) => {
+    const out = onOutline(section, joint, 0, ring);
+    return [1, -1].map((side) => lineEdge([side * joint.at[0], joint.at[1]], [side * out[0], out[1]]));
   });
 }

@@ -1,19 +1,20 @@
 import { CAUTIONS } from '../base/cautions.js';
 import type { ModelPage, PagePiece, PlaceName } from '../documents/model-page.js';
+import type { Scene } from '../documents/scene.js';
 import { DEG, type Vec3 } from '../math/vec.js';
 import type { HouseSetout } from '../setout/house.js';
 import { colouringsOf } from './page-colourings.js';
 import { liftsOf } from './page-lifts.js';
 import { pageOpenings } from './page-openings.js';
 import { type BuildStep, buildOrder } from './page-order.js';
-import { type BuiltHouse, builtScene, isCastPart } from './page-scene.js';
+import { type BuiltHouse, isCastPart } from './page-scene.js';
 
 /** Names of rooms stand this high over the floor, and over the roof, mm. */
 const NAME_HEIGHT = 1200;
 const NAME_OVER = 250;
 
-/** The model page of a house: blocks and cast parts that a reader turns, cuts and takes apart. */
-export function housePage(built: BuiltHouse): ModelPage {
+/** The model page of a house and its `builtScene`: blocks and cast parts that a reader turns, cuts and takes apart. */
+export function housePage(built: BuiltHouse, scene: Scene): ModelPage {
   const { setout, blocks, parts } = built;
   const { project, rooms, site } = setout.house;
   const cast = parts.filter(isCastPart).map((m) => m.name);
@@ -41,7 +42,7 @@ export function housePage(built: BuiltHouse): ModelPage {
     title: project.title,
     facts: facts.filter(([, value]) => value !== ''),
     cautions: CAUTIONS,
-    scene: builtScene(built),
+    scene,
     pieces,
     steps: order.map((step) => stepLabel(setout, step)),
     colourings: colouringsOf(built, cast),

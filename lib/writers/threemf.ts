@@ -1,10 +1,10 @@
-import { strToU8, zipSync } from 'fflate';
+import { strToU8 } from 'fflate';
 import type { Mesh } from '../documents/mesh.js';
 import type { Facts, Instance, Placement, Scene, SceneNode } from '../documents/scene.js';
 import { auditScene } from '../documents/scene-audit.js';
 import { roundApart } from './float-rounding.js';
 import { escaped } from './markup.js';
-import { ZIP_TIME } from './zip-time.js';
+import { zipFiles } from './zip.js';
 
 /** Digits that tell any two float32 numbers apart. */
 const FLOAT_DIGITS = 9;
@@ -28,8 +28,7 @@ export function writeThreeMf(scene: Scene, { scale = 1 }: ThreeMfOptions = {}): 
     '_rels/.rels': RELATIONSHIPS,
     '3D/3dmodel.model': modelOf(scene, scale),
   };
-  const files = Object.entries(parts).map(([name, text]) => [name, strToU8(text)]);
-  return zipSync(Object.fromEntries(files), { mtime: ZIP_TIME });
+  return zipFiles(Object.entries(parts).map(([name, text]) => [name, strToU8(text)]));
 }
 
 const HEAD = '<?xml version="1.0" encoding="UTF-8"?>\n';

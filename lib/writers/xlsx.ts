@@ -1,9 +1,9 @@
-import { unzipSync, zipSync } from 'fflate';
+import { unzipSync } from 'fflate';
 import writeWorkbook, { type CellObject, type Row, type Sheet } from 'write-excel-file/universal';
 import { oneLine } from '../documents/plain-text.js';
 import type { Cell, Column, Table } from '../documents/table.js';
 import { auditTable, columnHead } from '../documents/table-audit.js';
-import { ZIP_TIME } from './zip-time.js';
+import { zipFiles } from './zip.js';
 
 /** Characters that a cell of a column is at least and at most wide. */
 const WIDTH: readonly [number, number] = [8, 60];
@@ -69,5 +69,5 @@ function widthOf(column: Column, table: Table): number {
 /** The same archive with one time on every part, since the clock's would make other bytes of the same tables. */
 function withFixedTimes(archive: Uint8Array): Uint8Array {
   const parts = Object.entries(unzipSync(archive)).sort(([a], [b]) => (a < b ? -1 : 1));
-  return zipSync(Object.fromEntries(parts), { mtime: ZIP_TIME });
+  return zipFiles(parts);
 }

@@ -5,7 +5,7 @@ import { longerFormId } from '../../lib/masonry/longer.js';
 import type { Vec3 } from '../../lib/math/vec.js';
 import { housePage } from '../../lib/models/page.js';
 import { alongScale, DISTINCT, STUFF } from '../../lib/models/page-colours.js';
-import type { BuiltHouse } from '../../lib/models/page-scene.js';
+import { type BuiltHouse, builtScene } from '../../lib/models/page-scene.js';
 import type { DomeSetout } from '../../lib/setout/dome.js';
 import { builtOf, sampleHouse } from '../tools/built.js';
 
@@ -14,7 +14,7 @@ let page: ModelPage;
 
 beforeAll(async () => {
   built = await builtOf(sampleHouse('family-house'));
-  page = housePage(built);
+  page = housePage(built, builtScene(built));
 });
 
 const step = (name: string) => page.pieces[instancesOf(page.scene).findIndex((p) => p.instance.name === name)]?.step;

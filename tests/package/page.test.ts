@@ -11,6 +11,7 @@ import { instancesOf, placed } from '../../lib/documents/scene.js';
 import type { LaidBlock } from '../../lib/masonry/block.js';
 import type { Vec3 } from '../../lib/math/vec.js';
 import { housePage } from '../../lib/models/page.js';
+import { builtScene } from '../../lib/models/page-scene.js';
 import { blockTable } from '../../lib/tables/blocks.js';
 import { writeModelPage } from '../../lib/writers/html-model.js';
 import { readWith } from '../readers/run.js';
@@ -34,7 +35,7 @@ beforeAll(async () => {
     rooms: sample.rooms.map((room) => ({ ...room, name: `Workroom ${NASTY}` })),
   };
   built = await builtOf(house);
-  model = housePage(built);
+  model = housePage(built, builtScene(built));
   folder = mkdtempSync(join(tmpdir(), 'ringcourse-page-'));
   const file = join(folder, 'house.html');
   writeFileSync(file, await writeModelPage(model, await tools.page()));

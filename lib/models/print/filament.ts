@@ -1,6 +1,6 @@
 import type { Figure } from '../../base/figures.js';
 import type { Mesh } from '../../documents/mesh.js';
-import { meshVolume } from '../../documents/mesh-measure.js';
+import { meshVolume, triangleNormal } from '../../documents/mesh-measure.js';
 
 /** Common practice of extruding printers, no source: lines along every face, and how much of the rest is filled. */
 const LINES = 3;
@@ -25,19 +25,11 @@ export const filamentFigure = (mm3: number, nozzle: number, scale: number): Figu
   limit: 'an estimate for 3 lines along faces and 20 % infill; the slicer tells what it uses',
 });
 
-function areaOf({ positions, triangles }: Mesh): number {
+function areaOf(mesh: Mesh): number {
   let twice = 0;
-  const at = (v: number, axis: number) => positions[3 * v + axis] as number;
-  for (let t = 0; t < triangles.length; t += 3) {
-    const [a, b, c] = [triangles[t] as number, triangles[t + 1] as number, triangles[t + 2] as number];
-    const ux = at(b, 0) - at(a, 0);
-    const uy = at(b, 1) - at(a, 1);
-    const uz = at(b, 2) - at(a, 2);
-    const vx = at(c, 0) - at(a, 0);
-    const vy = at(c, 1) - at(a, 1);
-    const vz = at(c, 2) - at(a, 2);
-    const [nx, ny, nz] = [uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx];
-    twice += Math.sqrt(nx * nx + ny * ny + nz * nz);
+  for (let t = 0; t < mesh.triangles.length; t += 3) {
+    const [x, y, z] = triangleNormal(mesh, t);
+    twice += Math.sqrt(x * x + y * y + z * z);
   }
   return twice / 2;
 }

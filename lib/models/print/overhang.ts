@@ -1,4 +1,5 @@
 import type { Mesh } from '../../documents/mesh.js';
+import { triangleNormal } from '../../documents/mesh-measure.js';
 import { hypot } from '../../math/elementary.js';
 
 /** Common practice of extruding printers, no source: layers may lean out by 45 degrees, and bridge 10 mm in the air. */
@@ -18,21 +19,14 @@ export interface Overhang {
 }
 
 /** Overhangs of a mesh that lies on z = 0, mm of the model. */
-export function overhangOf({ positions, triangles }: Mesh): Overhang {
+export function overhangOf(mesh: Mesh): Overhang {
+  const { positions, triangles } = mesh;
   const at = (v: number, axis: number) => positions[3 * v + axis] as number;
   const faces: number[] = [];
   for (let t = 0; t < triangles.length; t += 3) {
-    const [a, b, c] = [triangles[t], triangles[t + 1], triangles[t + 2]] as [number, number, number];
-    const ux = at(b, 0) - at(a, 0);
-    const uy = at(b, 1) - at(a, 1);
-    const uz = at(b, 2) - at(a, 2);
-    const vx = at(c, 0) - at(a, 0);
-    const vy = at(c, 1) - at(a, 1);
-    const vz = at(c, 2) - at(a, 2);
-    const nz = ux * vy - uy * vx;
+    const [nx, ny, nz] = triangleNormal(mesh, t);
     if (nz >= 0) continue;
-    const nx = uy * vz - uz * vy;
-    const ny = uz * vx - ux * vz;
+    const [a, b, c] = [triangles[t], triangles[t + 1], triangles[t + 2]] as [number, number, number];
     const length = Math.sqrt(nx * nx + ny * ny + nz * nz);
     if (-nz <= (OVERHANG_COSINE + FACETED) * length || Math.max(at(a, 2), at(b, 2), at(c, 2)) < ON_BED) continue;
     faces.push(t);
@@ -42,8 +36,7 @@ export function overhangOf({ positions, triangles }: Mesh): Overhang {
     let area = 0;
     let rim = 0;
     for (const t of patch.faces) {
-      const [a, b, c] = [triangles[t], triangles[t + 1], triangles[t + 2]] as [number, number, number];
-      area -= ((at(b, 0) - at(a, 0)) * (at(c, 1) - at(a, 1)) - (at(b, 1) - at(a, 1)) * (at(c, 0) - at(a, 0))) / 2;
+      area -= triangleNormal(mesh, t)[2] / 2;
     }
     for (const [a, b] of patch.rim) rim += hypot(at(b, 0) - at(a, 0), at(b, 1) - at(a, 1));
     return { area, span: rim > 0 ? (4 * area) / rim : 0 };

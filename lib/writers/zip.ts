@@ -1,0 +1,8 @@
+import { zipSync } from 'fflate';
+
+/** Local time without a zone, as zip archives keep it: the earliest they can. The clock's would make other bytes. */
+const TIME = '1980-01-01T00:00:00';
+
+/** Files by their paths in one ZIP archive, in the order given. Same files, same bytes. */
+export const zipFiles = (files: Iterable<readonly [path: string, bytes: Uint8Array]>): Uint8Array =>
+  zipSync(Object.fromEntries(files), { mtime: TIME });
