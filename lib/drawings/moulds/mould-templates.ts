@@ -162,8 +162,12 @@ function ribShape(rib: FaceRib): Shape {
   };
 }
 
+/** Words have room on the narrowest page on which a template is printed in parts, mm. */
+const WIDEST = 170;
+
 /** Lines broken at spaces to a width. */
-function wrapped(lines: readonly string[], width: number, height = LABEL): string[] {
+function wrapped(lines: readonly string[], most: number, height = LABEL): string[] {
+  const width = Math.min(most, WIDEST);
   return lines.flatMap((text) => {
     const broken: string[] = [];
     for (const word of text.split(' ')) {
