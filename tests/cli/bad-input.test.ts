@@ -81,15 +81,6 @@ describe('a description that is wrong', () => {
     expect(err.split('\n').filter((line) => line.startsWith('    ')).length).toBe(places.length);
   });
 
-  it('is one whose house no sheet can hold, told when it is drawn', () => {
-    const far = HOUSE.replace(/^domes:.*$/m, (line) => `${line}\n  - { id: far, at: [900, 0], radius: 2 }`);
-    writeFileSync(join(temporary.path, 'house.yaml'), far);
-    const { code, out, err } = ringcourse(temporary.path, 'build', 'house.yaml', '-o', 'out');
-    expect({ code, out }).toEqual({ code: 3, out: '' });
-    expect(err).toContain('drawing-too-large: domes: The house is too large to draw: at 1:200');
-    expect(readdirSync(temporary.path)).toEqual(['house.yaml']);
-  });
-
   it('does not replace the package before it', () => {
     writeFileSync(join(temporary.path, 'house.yaml'), HOUSE);
     expect(ringcourse(temporary.path, 'build', 'house.yaml', '-o', 'out', '--only', 'tables').code).toBeOneOf([0, 4]);
@@ -97,6 +88,19 @@ describe('a description that is wrong', () => {
     writeFileSync(join(temporary.path, 'house.yaml'), changed('radius: 2.0', 'radius: -2'));
     expect(ringcourse(temporary.path, 'build', 'house.yaml', '-o', 'out').code).toBe(3);
     expect(readdirSync(join(temporary.path, 'out'), { recursive: true })).toEqual(before);
+  });
+});
+
+describe('a house that no sheet can hold', () => {
+  it('is drawn in parts that go on at match lines, and the summary says so', () => {
+    const far = HOUSE.replace(/^domes:.*$/m, (line) => `${line}\n  - { id: far, at: [900, 0], radius: 2 }`);
+    writeFileSync(join(temporary.path, 'house.yaml'), `${far}\ndrawings: { sheets: [plan] }\n`);
+    const { code, out } = ringcourse(temporary.path, 'build', 'house.yaml', '-o', 'out', '--only', 'drawings');
+    expect(code).toBeOneOf([0, 4]);
+    expect(out).toMatch(/the house is larger than A1 at 1:200 and goes on at match lines/);
+    const sheets = readdirSync(join(temporary.path, 'out', 'drawings')).filter((name) => name.endsWith('.dxf'));
+    // A key, and the parts in which something stands.
+    expect(sheets.length).toBeGreaterThanOrEqual(3);
   });
 });
 
