@@ -143,7 +143,8 @@ function thrustDraft(house: HouseSetout, plane: SectionPlane, found: DomeStatics
         ...(found.tie ? [{ z: found.tie.z, label: 'ring tie' }] : []),
       ],
       figure.min[0],
-      (z) => (z > ground ? x - dome.outerRadiusAt(z) : figure.min[0]),
+      // At its very top a dome has no radius left.
+      (z) => (z > ground ? x - (z < dome.topZ ? dome.outerRadiusAt(z) : 0) : figure.min[0]),
     );
     const used = (Object.keys(PATTERN_OF) as Part[]).filter((p) => cut.loops(p).length > 0).map((p) => PATTERN_OF[p]);
     return {

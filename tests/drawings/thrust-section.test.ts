@@ -2,10 +2,13 @@ import { describe, expect, it } from 'vitest';
 import type { House } from '../../lib/description/house.js';
 import { auditView } from '../../lib/documents/drawing-audit.js';
 import { bareView } from '../../lib/drawings/draft.js';
+import { NOTHING_HANDED } from '../../lib/drawings/handed.js';
+import { houseSheets } from '../../lib/drawings/sheets/house-sheets.js';
 import { thrustDrafts } from '../../lib/drawings/thrust-section.js';
 import { setOutHouse } from '../../lib/setout/house.js';
 import { staticsOf } from '../../lib/statics/statics.js';
-import { houseOf, openingOf } from '../tools/house.js';
+import { SHAPES } from '../properties/houses.js';
+import { domeOf, houseOf, openingOf } from '../tools/house.js';
 
 const TIE = { level: 'above openings', bars: 2, diameter: 10, yieldMpa: 500, bondMpa: null, lap: null } as const;
 const made = (part: Partial<House> = {}) => {
@@ -55,6 +58,23 @@ describe('a section with the line of thrust', () => {
     const levels = section.view.primitives.filter((p) => p.kind === 'level').map((p) => p.label);
     expect(levels.join(' ')).toContain('rings closed above');
     expect(levels.join(' ')).toContain('ring tie');
+  });
+
+  const RISES = { hemisphere: 3000, segmental: 2400, pointed: 3800, catenary: 3200, elliptical: 2300 } as const;
+  it.each(SHAPES)('is sound up to the top of its levels: %s', (shape) => {
+    const { view } = made({ domes: [domeOf({ shape, rise: RISES[shape] })] });
+    expect(auditView(view)).toEqual([]);
+  });
+
+  it('stands on a sheet of the structural summary, in parts where no scale of its kind gives it room', () => {
+    const shown = (radius: number, sheet: string) => {
+      const { setout } = made({ domes: [domeOf({ radius, shape: 'pointed', rise: 1.3 * radius })] });
+      const handed = { ...NOTHING_HANDED, statics: staticsOf(setout) };
+      const { sheets } = houseSheets(setout, handed, { sheet, scale: null, sheets: ['structure'] });
+      return sheets.flatMap((s) => s.views.map(({ view }) => view.id));
+    };
+    expect(shown(3000, 'A3')).toEqual(['thrust-hall']);
+    expect(shown(40_000, 'A3').length).toBeGreaterThan(1);
   });
 
   it('leaves the line out on a side that is open, and says when none fits', () => {

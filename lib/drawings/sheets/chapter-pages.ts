@@ -92,7 +92,9 @@ function groupsOf(maker: PageMaker, chapter: Chapter, chosen: Chosen, units: Wri
     const groups = grouped(maker, size, drafts, each);
     if (groups) return groups;
   }
-  return [];
+  const least = chapter.scales.at(-1);
+  if (least === undefined) throw new RangeError(`no scale is given for the sheets of kind ${chapter.kind}`);
+  return splitGroups(maker, drafts, { ...chosen, scale: least }, units);
 }
 
 /** Views that are too large in parts, each after its key; the others as they are. */
