@@ -5,6 +5,8 @@ const PROGRAM = ['tests/cli/**/*.test.ts', 'tests/package/**/*.test.ts', 'tests/
 
 export default defineConfig({
   test: {
+    // One less than the cores is the runner's own choice: on two cores every file would wait for the one before it.
+    maxWorkers: '100%',
     reporters: ['default', './tests/tools/closing-line.ts'],
     projects: [
       {
