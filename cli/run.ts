@@ -12,7 +12,7 @@ const FIRST_CALLS = [
   ['new house.yaml', 'write a description to start from'],
   ['check house.yaml', 'read it, and run every check'],
   ['build house.yaml -o house', 'drawings, model, tables and report into a folder'],
-  ['vary house.yaml --set domes.room.radius=2..2.5/0.5', 'compare a row of sizes'],
+  ['vary house.yaml --set domes.room.radius=2.25..2.75/0.25', 'compare a row of sizes'],
 ] as const;
 
 interface Parsed {

@@ -29,7 +29,7 @@ export const table: Command<Arguments> = {
     }
     assertOneWay(given);
     const input = readInput(file);
-    const found = houseTable(readDescription(input.text, input.name, { set }), name);
+    const found = await houseTable(readDescription(input.text, input.name, { set }), name);
     if (found === undefined) throw new Error(`the table ${name} is listed and can't be made`);
     printOneTable(terminal, found, given);
     return EXIT.fine;

@@ -23,7 +23,7 @@ export const vary: Command<Arguments> = {
   usage: 'vary <file>',
   describe: 'Compute a row of houses side by side and compare them in a table and a chart.',
   examples: [
-    ['vary house.yaml --set domes.room.radius=2..2.5/0.5', 'from one size to another by steps'],
+    ['vary house.yaml --set domes.room.radius=2.25..2.75/0.25', 'from one size to another by steps'],
     ['vary house.yaml --set "domes.room.profile=catenary|pointed"', 'one of some words'],
     ['vary house.yaml --set wall.thickness=200..250/50mm --chart moulds', 'the chart of another figure'],
   ],

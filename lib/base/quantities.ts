@@ -146,12 +146,13 @@ function wrongUnit(name: string, kind: QuantityKind): QuantityResult {
 
 function unreadable(written: string, kind: QuantityKind): QuantityResult {
   const { noun, example } = KIND_WORDS[kind];
-  const comma = /\d,\d/.test(written);
+  // Three digits after a comma may as well be thousands.
+  const comma = /^\s*([+-]?\d+),(\d\d?)(?![\d,.])/.exec(written);
   return fault(
     'quantity-unreadable',
     `is "${shown(written)}", which can't be read as ${noun}.`,
-    comma
-      ? 'Write decimals with a point and thousands without a separator.'
+    /\d,\d/.test(written)
+      ? `Write decimals with a point${comma ? ` (${comma[1]}.${comma[2]})` : ''} and thousands without a separator.`
       : `Write it like ${example}${kind === 'length' ? ` or 6'-10 1/2"` : ''}.`,
   );
 }

@@ -14,7 +14,8 @@ export type DrawnGroup = (typeof DRAWN_GROUPS)[number];
 
 /** One of these groups; each brings its own code. */
 export async function drawGroup(group: DrawnGroup, known: Study, pdf?: PdfSource): Promise<DrawnSet> {
-  if (group === 'drawings') return (await import('./drawings.js')).drawingSet(known.setout.house, known.sheets, pdf);
+  if (group === 'drawings')
+    return (await import('./drawings.js')).drawingSet(known.setout.house, await known.sheets, pdf);
   return drawWorkshop(group, known, pdf);
 }
 

@@ -1,10 +1,11 @@
 import type { Table } from '../documents/table.js';
 import type { HandedOver } from '../drawings/handed.js';
+import { staticsChecks } from '../statics/checks.js';
 import { courseTable } from '../tables/courses.js';
 import { layingTable } from '../tables/laying.js';
 import { mouldTable } from '../tables/moulds.js';
+import { structuralCheckTable, structureTable } from '../tables/structure.js';
 import type { Study } from './study.js';
-import { TABLES } from './tables.js';
 
 /** Columns of the table of moulds that a sheet has room for: what the mould maker cuts. */
 const MOULD_COLUMNS = [
@@ -64,7 +65,10 @@ export function handedOver(known: Study): HandedOver {
   const { plan, setout, laid, statics, dwelling, laying } = known;
   return {
     statics,
-    structure: TABLES.filter(({ id }) => id.startsWith('struct')).map((t) => without(t.of(known), LEFT_OUT)),
+    structure: [
+      structureTable(setout, statics),
+      structuralCheckTable(staticsChecks(setout, statics), setout.house.units),
+    ].map((table) => without(table, LEFT_OUT)),
     laying: [layingTable(setout, laying)],
     moulds: [only(mouldTable(plan, laid), MOULD_COLUMNS), only(courseTable(plan, laid), COURSE_COLUMNS)],
     floors: Object.fromEntries(dwelling.rooms.map((r) => [r.room.id, r.floor])),

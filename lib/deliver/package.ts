@@ -64,10 +64,10 @@ export interface PackageOptions {
 export const checkHouse = (house: House): Verdict => verdict(study(house));
 
 /** Every table of the house, in the order of `TABLES`. */
-export const houseTables = (house: House): Table[] => tablesOf(study(house));
+export const houseTables = (house: House): Promise<Table[]> => tablesOf(study(house));
 
 /** One table of the house by its id; `undefined` where there is none of that id. */
-export const houseTable = (house: House, id: string): Table | undefined =>
+export const houseTable = async (house: House, id: string): Promise<Table | undefined> =>
   TABLES.find((table) => table.id === id)?.of(study(house));
 
 /**

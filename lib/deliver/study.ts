@@ -1,6 +1,6 @@
 import type { House } from '../description/house.js';
 import type { Table } from '../documents/table.js';
-import { houseSheets, type SheetSet } from '../drawings/sheets/house-sheets.js';
+import type { SheetSet } from '../drawings/sheets/house-sheets.js';
 import { type Dwelling, dwellingOf } from '../dwelling/dwelling.js';
 import { type Balance, balanceOf } from '../masonry/balance.js';
 import type { LaidHouse } from '../masonry/block.js';
@@ -17,14 +17,13 @@ import { drawingRegister } from '../tables/drawing-register.js';
 import { courseMould, type MouldOf } from '../works/calendar.js';
 import { type Warmth, warmthOf } from '../works/warmth.js';
 import { type Works, worksOf } from '../works/works.js';
-import { handedOver } from './handed.js';
 
 /** Everything that is known of a house before solids and drawings are made; each part worked out when first asked for. */
 export interface Study {
-  /** The permit set, laid out. */
-  readonly sheets: SheetSet;
+  /** The permit set, laid out; drawing brings much code with it, which only those wait for who ask for it. */
+  readonly sheets: Promise<SheetSet>;
   /** The list of its sheets. */
-  readonly register: Table;
+  readonly register: Promise<Table>;
   /** Bond and moulds. */
   readonly plan: MasonryPlan;
   /** In bond, with the perpends that the moulds leave. */
@@ -54,8 +53,14 @@ export function study(house: House, drawn: () => Table | null = () => null): Stu
   const works = once(() => worksOf(setout, laid(), balance(), { ringSteelKg: tieSteelKg(setout), mouldOf }));
   const laying = once(() => layingOf(setout, laid()));
   const dwelling = once(() => dwellingOf(setout));
-  const sheets = once(() => houseSheets(setout, handedOver(known)));
-  const register = once(() => drawn() ?? drawingRegister(sheets().sheets));
+  const sheets = once(async () => {
+    const [{ houseSheets }, { handedOver }] = await Promise.all([
+      import('../drawings/sheets/house-sheets.js'),
+      import('./handed.js'),
+    ]);
+    return houseSheets(setout, handedOver(known));
+  });
+  const register = once(async () => drawn() ?? drawingRegister((await sheets()).sheets));
   const warmth = once(() => warmthOf(setout));
   const known: Study = {
     plan,

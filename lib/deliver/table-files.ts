@@ -8,7 +8,7 @@ import { tablesOf } from './tables.js';
 
 /** Every table as CSV and all in one workbook, and the calendar as bars. */
 export async function tableFiles(known: Study, csv: CsvOptions = {}): Promise<PackageFile[]> {
-  const tables = tablesOf(known);
+  const tables = await tablesOf(known);
   return [
     ...tables.map((table) => ({ path: `tables/${table.id}.csv`, bytes: writeCsv(table, csv) })),
     { path: 'tables/tables.xlsx', bytes: await writeXlsx(tables) },

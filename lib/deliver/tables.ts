@@ -26,7 +26,7 @@ export interface TableEntry {
   readonly id: string;
   /** What the table is for, in a line. */
   readonly about: string;
-  readonly of: (study: Study) => Table;
+  readonly of: (study: Study) => Table | Promise<Table>;
 }
 
 const entry = (id: string, about: string, of: TableEntry['of']): TableEntry => ({ id, about, of });
@@ -76,4 +76,4 @@ export const TABLES: readonly TableEntry[] = [
   entry('warmth', 'transmittances and heat loss', (s) => warmthTable(s.setout.house, s.warmth)),
 ];
 
-export const tablesOf = (study: Study): Table[] => TABLES.map((table) => table.of(study));
+export const tablesOf = (study: Study): Promise<Table[]> => Promise.all(TABLES.map((table) => table.of(study)));

@@ -146,6 +146,12 @@ describe('what cannot be a quantity', () => {
     expect(fault(written).code).toBe(code);
   });
 
+  test('a decimal comma is answered with the point, a comma that may part thousands is not', () => {
+    expect(fault('2,5').mend).toContain('(2.5)');
+    expect(fault('-2,25 m').mend).toContain('(-2.25)');
+    expect(fault('1,000 mm').mend).not.toContain('1.000');
+  });
+
   test('names the units that are accepted, and the one that was meant', () => {
     expect(fault('2.1 metrs').mend).toBe('Did you mean "metre"? Accepted here: m, cm, mm, ft, in.');
     expect(fault('20 kg').message).toBe('is a mass (kg); a length is needed here.');

@@ -17,7 +17,7 @@ function sectionOf({ id, title, columns, notes = [] }: Table): string {
 }
 
 it('the list of tables and columns is that of the tables', async () => {
-  const tables = houseTables(readDescription(WHOLE, 'house.yaml'));
+  const tables = await houseTables(readDescription(WHOLE, 'house.yaml'));
   const written = readFileSync('samples/TABLES.md', 'utf8').replace(
     /(<!-- tables: .* -->\n)[\s\S]*(<!-- end of tables -->)/,
     (_, start, end) => `${start}\n${tables.map(sectionOf).join('\n\n')}\n\n${end}`,

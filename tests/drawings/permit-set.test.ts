@@ -36,11 +36,11 @@ function written(sheets: readonly Sheet[], kind: string): string {
 const small = samples().filter(([name]) => /family-house|creek-cabin/.test(name));
 
 describe('the permit set shows every element on the sheets that it belongs to', () => {
-  it.each(small)('%s', (_, { house }) => {
+  it.each(small)('%s', async (_, { house }) => {
     const units = writtenUnits(house);
     const known = study(house);
     const { setout } = known;
-    const { sheets } = known.sheets;
+    const { sheets } = await known.sheets;
     for (const sheet of sheets) expect(auditSheet(sheet), sheet.id).toEqual([]);
     const on = (kind: string) => written(sheets, kind);
     const has = (kind: string, text: string) => expect(on(kind), `${kind}: ${text}`).toContain(text);

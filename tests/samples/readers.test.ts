@@ -29,7 +29,7 @@ describe.each(names)('outside readers on every file of %s', (name) => {
   beforeAll(async () => {
     house = readDescription(readFileSync(`samples/${name}.yaml`, 'utf8'), `${name}.yaml`);
     files = (await buildPackage(house, tools)).files;
-    sheets = study(house).sheets.sheets;
+    ({ sheets } = await study(house).sheets);
   });
   const ending = (end: string) => files.filter((f) => f.path.endsWith(end));
 

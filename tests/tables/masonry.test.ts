@@ -5,15 +5,15 @@ import type { Table } from '../../lib/documents/table.js';
 import { domeOf, houseOf, openingOf } from '../tools/house.js';
 
 const house = houseOf({ domes: [domeOf({ radius: 2200, stemWall: 400 })], openings: [openingOf({ width: 800 })] });
-const tables = new Map(houseTables(house).map((t) => [t.id, t]));
+const tables = new Map((await houseTables(house)).map((t) => [t.id, t]));
 const table = (id: string) => tables.get(id) as Table;
 const numbers = (id: string, key: string) => table(id).rows.map((r) => r[key] as number);
 const sum = (list: readonly number[]) => list.reduce((a, b) => a + b, 0);
 
 describe('tables of the masonry', () => {
-  it('are each made alone as with all the others', () => {
-    for (const id of ['moulds', 'volumes']) expect(houseTable(house, id)).toEqual(table(id));
-    expect(houseTable(house, 'mouldes')).toBeUndefined();
+  it('are each made alone as with all the others', async () => {
+    for (const id of ['moulds', 'volumes']) expect(await houseTable(house, id)).toEqual(table(id));
+    expect(await houseTable(house, 'mouldes')).toBeUndefined();
   });
 
   it('name a mould for every course and block, and hold each mould once', () => {
