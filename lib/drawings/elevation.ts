@@ -36,6 +36,7 @@ export function elevationDraft(house: HouseSetout, side: Side): Draft {
   const figure = elevationFigure(house, look);
   const [left, end] = masonryReach(house, right);
   const top = Math.max(...house.domes.map((d) => d.topZ));
+  const isTop = (d: DomeSetout) => top - d.topZ < ONE_SIZE;
   const { ground } = house.house.site;
   const bottom = Math.min(ground, 0, ...house.footings.map((f) => f.bottomZ), ...house.slabs.map((s) => s.bottomZ));
   const sight = levelSight(quickHouse(house), look, { shows: aboveGround(house) });
@@ -46,6 +47,11 @@ export function elevationDraft(house: HouseSetout, side: Side): Draft {
   // Sizes of domes that stand behind others are told where they are seen, and in their sections.
   const seen = house.domes.filter((d) => mostlyShown(d, sight));
   const told = seen.length > 0 ? seen : house.domes;
+  // The house's height is told even where what reaches it stands behind others.
+  const tops = house.domes.filter(isTop);
+  const highest: LevelNote[] = tops.some((d) => told.includes(d))
+    ? []
+    : [{ z: top, label: TOP, about: tops.map((d) => d.id).join(', ') }];
   const units = writtenUnits(house.house);
   const draw = (scale: number): DraftedView => {
     const layout = new Layout(scale, units);
@@ -86,7 +92,7 @@ export function elevationDraft(house: HouseSetout, side: Side): Draft {
     upright([ground, top]);
     placeLevels(
       layout,
-      [...mainLevels(house, told), ...(many ? [] : facing.flatMap(vaultLevels))],
+      [...mainLevels(house, told), ...highest, ...(many ? [] : facing.flatMap(vaultLevels))],
       left - GROUND_BEYOND,
       (z) => (z > ground ? sideAt(house, right, z, -1) : left - GROUND_BEYOND),
     );
@@ -136,6 +142,8 @@ function mostlyShown(dome: DomeSetout, sight: LevelSight): boolean {
 /** Openings and barrels hide or take away some of every dome. */
 const SHOWN_SHARE = 0.3;
 
+const TOP = 'top of masonry';
+
 /** Levels of ground and floor, and of the domes that a view is about. */
 export function mainLevels(house: HouseSetout, domes: readonly DomeSetout[]): LevelNote[] {
   const same = (of: (d: DomeSetout) => number) => domes.every((d) => Math.abs(of(d) - of(domes[0] ?? d)) < ONE_SIZE);
@@ -148,7 +156,7 @@ export function mainLevels(house: HouseSetout, domes: readonly DomeSetout[]): Le
     { z: house.house.site.ground, label: 'ground' },
     { z: 0, label: 'finished floor' },
     ...each('springing', (d) => d.springingZ),
-    ...each('top of masonry', (d) => d.topZ),
+    ...each(TOP, (d) => d.topZ),
   ];
 }
 

@@ -49,26 +49,34 @@ export function addGrid(house: HouseSetout, reach: readonly [Vec2, Vec2], layout
     const across = reach[line.axis === 0 ? 1 : 0];
     const put = (along: number): Vec2 => (line.axis === 0 ? [line.at, along] : [along, line.at]);
     // Eastings stand above the plan, northings to its right: dimensions come to the other sides first.
-    const group = (side: number, i: number, whole: boolean): Primitive[] => {
+    const group = (side: number, i: number, whole: boolean): { bubble: Vec2; parts: Primitive[] } => {
       const edge = side > 0 ? across[1] : across[0];
       const centre = edge + side * layout.mm(8 + 3 * i);
       const near = centre - side * layout.mm(BUBBLE);
       const start = whole ? houseEdge(house, put, edge, side) + side * layout.mm(CLEAR) : near - side * layout.mm(STUB);
       const [x, y] = put(centre);
-      return [
+      const parts: Primitive[] = [
         { kind: 'circle', layer: 'axis', centre: [x, y], radius: layout.mm(BUBBLE) },
         words('text', line.name, [x, y - layout.mm(LETTERS / 2)], LETTERS, 'centre'),
         ...axisPrimitives([lineEdge(put(start), put(near))]),
       ];
+      return { bubble: [x, y], parts };
     };
     // Where words stand in the way, the line is cut short before them.
     const tries = [true, false].flatMap((whole) =>
       [1, -1].flatMap((side) => Array.from({ length: 30 }, (_, i) => group(side, i, whole))),
     );
-    if (layout.placeFree(tries)) continue;
-    layout.place(tries);
+    const clear = tries.filter(({ bubble }) => layout.isClear(square(bubble, layout.mm(BUBBLE))));
+    if (!layout.placeFree(clear.map(({ parts }) => parts))) layout.place(tries.map(({ parts }) => parts));
   }
 }
+
+const square = ([x, y]: Vec2, half: number): Vec2[] => [
+  [x - half, y - half],
+  [x + half, y - half],
+  [x + half, y + half],
+  [x - half, y + half],
+];
 
 /** Where a grid line leaves the house on its way out. */
 function houseEdge(house: HouseSetout, put: (along: number) => Vec2, edge: number, side: number): number {

@@ -1,11 +1,14 @@
 import { PARALLEL, SAME_SHARE } from '../base/tolerances.js';
-import { arcEdge, type Edge, edgeDistance, edgeShare, lineEdge } from './curves.js';
+import { arcEdge, type Edge, edgeDistance, edgeLength, edgeShare, lineEdge } from './curves.js';
 import { atan2 } from './elementary.js';
 import { cross2, dot2, length2, sub2, type Vec2 } from './vec.js';
 
 const DEEPEST = 14;
 /** Shares at which a piece is held against the curve; not symmetrical, so that a wave can't pass through all of them. */
-const PROBES = [0.07, 0.19, 0.31, 0.43, 0.61, 0.72, 0.83, 0.94];
+const PROBES = [0.07, 0.19, 0.31, 0.43, 0.5, 0.61, 0.72, 0.83, 0.94];
+
+/** A whole circle is longer than the chain through its probes by less than this. */
+const LONGER = 2;
 
 /**
  * A smooth curve as a chain of lines and circular arcs that leave it by at most `tolerance`. A curve that is one line
@@ -29,13 +32,13 @@ function halve(
   edges: Edge[],
 ): void {
   const middle = (from + to) / 2;
-  const centre = at(middle);
   const probes = PROBES.map((share) => at(from + share * (to - from)));
-  const stands = [...probes, centre, end].every((p) => length2(sub2(p, start)) <= tolerance / 100);
+  const centre = probes[PROBES.indexOf(0.5)] as Vec2;
+  const stands = [...probes, end].every((p) => length2(sub2(p, start)) <= tolerance / 100);
   if (stands) return;
   const line = lineEdge(start, end);
   const chord = length2(sub2(end, start));
-  if (chord > 0 && fits(line, [...probes, centre], tolerance)) {
+  if (chord > 0 && fits(line, probes, tolerance)) {
     edges.push(line);
     return;
   }
@@ -52,8 +55,16 @@ function halve(
   halve(at, middle, to, centre, end, tolerance, depth - 1, edges);
 }
 
-/** Whether all points lie near the edge, and in order along it. */
+/**
+ * Whether all points lie near the edge and within it, and it is no longer than they are: a curve that turns back on
+ * nearly one line lies near a whole circle as large as one likes, too.
+ */
 function fits(edge: Edge, points: readonly Vec2[], tolerance: number): boolean {
+  let chain = 0;
+  points.forEach((p, i) => {
+    chain += length2(sub2(p, points[i - 1] ?? p));
+  });
+  if (edgeLength(edge) > LONGER * chain) return false;
   return points.every((p) => {
     const share = edgeShare(edge, p);
     return share > -SAME_SHARE && share < 1 + SAME_SHARE && edgeDistance(edge, p) <= tolerance;

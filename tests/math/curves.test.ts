@@ -84,6 +84,20 @@ describe('tracing', () => {
     }
   });
 
+  it('a curve that goes out and comes back beside itself is never a huge circle', () => {
+    // What takes a tenth of a millimetre to turn, as an edge does that a shell hides just where it turns.
+    for (const aside of [0, 1e-12, 1e-10, 1e-8, 1e-6, 1e-4])
+      for (const back of [0.3, 0.37, 0.44, 0.61]) {
+        const along = (t: number) => 20 * (t - back) ** 2;
+        const edges = traceCurve((t) => [10 * along(t) + aside * t, 5 * along(t)], 0, 1, 0.1);
+        for (const e of edges) {
+          const { min, max } = edgeBox(e);
+          expect(Math.max(...min.map(Math.abs), ...max.map(Math.abs))).toBeLessThan(101);
+        }
+        expect(edges.length).toBeGreaterThan(1);
+      }
+  });
+
   it('follows a wave and a curve whose speed falls to nothing at its end', () => {
     const wave = traceCurve((t) => [t, 50 * Math.sin(t / 100)], 0, 2000, 0.01);
     for (const e of wave) {
