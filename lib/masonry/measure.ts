@@ -146,8 +146,8 @@ function signature(body: ColumnBody, i: number, j: number, cutters: readonly Cut
   return code;
 }
 
-/** A kink misplaced by a share d of the run costs d² of the volume, at most d^1.5 where a cut begins: 1e-8 here. */
-const KINK_STEPS = 14;
+/** A kink misplaced by a share d of the run costs d² of the volume, at most d^1.5 where a cut begins: 1e-6 here. */
+const KINK_STEPS = 10;
 
 function changeBetween(
   body: ColumnBody,
