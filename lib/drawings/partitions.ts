@@ -82,12 +82,15 @@ function swingOf(wall: PartitionSetout, at: number, width: number): Primitive[] 
   ];
 }
 
+/** Middle of a partition's mark from its face, paper mm: the mark's half width and some air. */
+const MARK_OFF = 3.5;
+
 /** Marks and lengths of partitions, where they find room. */
 export function addPartitionMarks(house: HouseSetout, layout: Layout): void {
   for (const wall of partitionsOf(house)) {
     const half = wall.partition.thickness / 2;
     const sides = [1, -1].flatMap((side) =>
-      [0.5, 0.3, 0.7, 0.2, 0.8].map((share) => place(wall, share * wall.length, side * (half + layout.mm(2.5)))),
+      [0.5, 0.3, 0.7, 0.2, 0.8].map((share) => place(wall, share * wall.length, side * (half + layout.mm(MARK_OFF)))),
     );
     layout.placeFree(
       sides.map(([x, y]): Primitive[] => [

@@ -30,11 +30,13 @@ describe('partitions', () => {
   });
 
   it('stand on the plan with their mark, and in a section as thick and as high as they are', () => {
+    const wordsOf = (house: ReturnType<typeof only>) =>
+      planDraft(house)
+        .draw(50)
+        .layout.primitives.flatMap((p) => (p.kind === 'text' ? [p.text] : []));
     const house = only({ from: [-1500, 500], to: [1500, 500] });
-    const words = planDraft(house)
-      .draw(50)
-      .layout.primitives.flatMap((p) => (p.kind === 'text' ? [p.text] : []));
-    expect(words).toContain('P1');
+    expect(wordsOf(house)).toContain('P1');
+    expect(wordsOf(only({ from: [500, -1500], to: [500, 1500] }))).toContain('P1');
     const section = sectionDraft(house, sectionPlane(house, { bearingDeg: 0 })).draw(50).layout.primitives;
     const boxes = section.flatMap((p) => {
       if (p.kind !== 'path' || p.layer !== 'cut' || !p.closed) return [];
