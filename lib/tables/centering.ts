@@ -139,17 +139,19 @@ export function formTable(house: HouseSetout, calendar: Calendar, centres: reado
       textColumn('form', 'form: head, width × rise'),
       countColumn('forms', 'forms of this kind to make'),
       numberColumn('depth', 'soffit, longest way through', site),
-      countColumn('cast', 'cast or laid on day'),
+      countColumn('from', 'cast or laid from day'),
+      countColumn('cast', 'ring closed on day'),
       countColumn('strike', 'struck on day'),
     ],
     rows: [...calendar.laying.arches]
-      .sort((a, b) => a.day - b.day)
+      .sort((a, b) => a.from - b.from)
       .map((arch, i) => ({
         order: i + 1,
         arch: arch.id,
         form: arch.family.replace(/\d+/g, (mm) => figureText(Number(mm), 'mm', house.house.units)),
         forms: calendar.forms.find((f) => f.family === arch.family)?.forms ?? null,
         depth: site.of(depths.get(arch.id) ?? 0),
+        from: arch.from,
         cast: arch.day,
         strike: arch.strikeDay,
       })),
