@@ -23,9 +23,18 @@ async function draw({ house, groups }: ToDraw): Promise<Drawn> {
   }
 }
 
+/** Memory that goes over to the other thread instead of being copied there: whole buffers of large files. */
+function movable(drawn: Drawn): ArrayBuffer[] {
+  if (!('sets' in drawn)) return [];
+  const files = [...drawn.sets.values()].flatMap((set) => set.files);
+  const whole = files.filter(({ bytes }) => bytes.buffer.byteLength === bytes.byteLength);
+  return [...new Set(whole.map(({ bytes }) => bytes.buffer as ArrayBuffer))];
+}
+
 // One house and its end: the thread lives no longer than that.
 parentPort?.on('message', async (order: Order) => {
   if ('handed' in order) return handOver(order.handed);
-  parentPort?.postMessage(await draw(order));
+  const drawn = await draw(order);
+  parentPort?.postMessage(drawn, movable(drawn));
   parentPort?.close();
 });

@@ -2,7 +2,7 @@ import { COMMA, COMMON, type Command, type CommonArguments, FILE, SET } from '..
 import { EXIT, UsageError } from '../exit.js';
 import { readInput } from '../input.js';
 import { houseTable, readDescription, TABLES } from '../library.js';
-import { assertOneWay, CSV, printOneTable, type TableArguments } from '../print/tables.js';
+import { formatOf, PRINTED, printOneTable, type TableArguments } from '../print/tables.js';
 import { didYouMean } from '../suggest.js';
 
 interface Arguments extends CommonArguments, TableArguments {
@@ -16,18 +16,18 @@ export const table: Command<Arguments> = {
   describe: 'Print one table of a house; "ringcourse tables" lists them.',
   examples: [
     ['table house.yaml moulds', 'in columns'],
-    ['table house.yaml blocks --csv > blocks.csv', 'for a spreadsheet'],
+    ['table house.yaml blocks --format csv > blocks.csv', 'for a spreadsheet'],
     ['table house.yaml blocks --decimal-comma > blocks.csv', 'for a spreadsheet that writes 2,5'],
   ],
   names: { ...FILE, name: { type: 'string', demandOption: true, describe: 'Which table' } },
-  options: { ...CSV, ...COMMA, ...SET, ...COMMON },
+  options: { ...PRINTED, ...COMMA, ...SET, ...COMMON },
   run: async (given, terminal) => {
     const { file, name, set = [] } = given;
     const names = TABLES.map(({ id }) => id);
     if (!names.includes(name)) {
       throw new UsageError(`There is no table ${name}.`, didYouMean(name, names, `There are: ${names.join(', ')}.`));
     }
-    assertOneWay(given);
+    formatOf(given);
     const input = readInput(file);
     const found = await houseTable(readDescription(input.text, input.name, { set }), name);
     if (found === undefined) throw new Error(`the table ${name} is listed and can't be made`);

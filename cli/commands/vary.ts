@@ -4,7 +4,7 @@ import { readInput } from '../input.js';
 import { descriptionUnits, type Table, type VariantResult, variantsOf, variantTable } from '../library.js';
 import { printChart } from '../print/chart.js';
 import { printJson } from '../print/json.js';
-import { assertOneWay, CSV, printOneTable, type TableArguments } from '../print/tables.js';
+import { formatOf, PRINTED, printOneTable, type TableArguments } from '../print/tables.js';
 import { progressOn } from '../progress.js';
 import { didYouMean } from '../suggest.js';
 import type { Terminal } from '../terminal.js';
@@ -40,18 +40,18 @@ export const vary: Command<Arguments> = {
       requiresArg: true,
       describe: `Figure of the chart: ${CHARTS.join(', ')}`,
     },
-    ...CSV,
+    ...PRINTED,
     ...COMMA,
     ...COMMON,
   },
   run: async (given, terminal) => {
-    const { file, set = [], json, chart } = given;
+    const { file, set = [], chart } = given;
     const charted = CHARTS.find((known) => known === chart);
     if (charted === undefined) {
       const mend = didYouMean(chart, CHARTS, `It knows: ${CHARTS.join(', ')}.`);
       throw new UsageError(`--chart doesn't know ${JSON.stringify(chart)}.`, mend);
     }
-    assertOneWay(given);
+    const format = formatOf(given);
     const variants = variantsOf(set);
     const { name, text } = readInput(file);
     const progress = progressOn(terminal);
@@ -61,10 +61,10 @@ export const vary: Command<Arguments> = {
     });
     progress.end();
     const table = variantTable(results, descriptionUnits(text, set));
-    if (json) printJson(terminal, { variants: results, table });
+    if (format === 'json') printJson(terminal, { variants: results, table });
     else {
       printOneTable(terminal, table, given);
-      if (!given.csv && !given['decimal-comma']) chartOf(terminal, table, results, charted);
+      if (format === 'text') chartOf(terminal, table, results, charted);
     }
     return results.some((result) => 'figures' in result) ? EXIT.fine : EXIT.description;
   },

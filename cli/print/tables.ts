@@ -1,27 +1,51 @@
 import { UsageError } from '../exit.js';
 import { type Table, writeCsv } from '../library.js';
+import { didYouMean } from '../suggest.js';
 import type { Terminal } from '../terminal.js';
 import { printJson } from './json.js';
 import { printTable, tableObject } from './table.js';
 
+const FORMATS = ['text', 'csv', 'json'] as const;
+
+type Format = (typeof FORMATS)[number];
+
 /** How a table is asked for. */
 export interface TableArguments {
+  format: string | undefined;
   json: boolean;
   csv: boolean;
   'decimal-comma': boolean;
 }
 
-export const CSV = { csv: { type: 'boolean', default: false, describe: 'Print CSV for spreadsheets' } } as const;
+export const PRINTED = {
+  format: { type: 'string', requiresArg: true, describe: 'How it is printed: text (as without it), csv or json' },
+  csv: { type: 'boolean', default: false, describe: 'Short for --format csv, for spreadsheets' },
+} as const;
 
-/** @throws UsageError when two ways to print are asked for at once */
-export function assertOneWay({ json, csv, 'decimal-comma': comma }: TableArguments): void {
-  if (json && (csv || comma)) throw new UsageError('--json and CSV are two ways to print.', 'Ask for one of them.');
+/**
+ * The one way in which a table is to be printed.
+ * @throws UsageError when it is none of ours, or two are asked for at once
+ */
+export function formatOf({ format: asked, json, csv, 'decimal-comma': comma }: TableArguments): Format {
+  const format = FORMATS.find((known) => known === asked);
+  if (asked !== undefined && format === undefined) {
+    const mend = didYouMean(asked, FORMATS, `It knows: ${FORMATS.join(', ')}.`);
+    throw new UsageError(`--format doesn't know ${JSON.stringify(asked)}.`, mend);
+  }
+  const ways = new Set<Format>([
+    ...(format ? [format] : []),
+    ...(json ? ['json' as const] : []),
+    ...(csv || comma ? ['csv' as const] : []),
+  ]);
+  const [way = 'text', other] = ways;
+  if (other) throw new UsageError(`${way} and ${other} are two ways to print.`, 'Ask for one of them.');
+  return way;
 }
 
 /** One table in columns, as CSV or as JSON. */
 export function printOneTable(terminal: Terminal, table: Table, given: TableArguments): void {
-  const decimalComma = given['decimal-comma'];
-  if (given.json) printJson(terminal, tableObject(table));
-  else if (given.csv || decimalComma) terminal.raw(writeCsv(table, { decimalComma }));
+  const format = formatOf(given);
+  if (format === 'json') printJson(terminal, tableObject(table));
+  else if (format === 'csv') terminal.raw(writeCsv(table, { decimalComma: given['decimal-comma'] }));
   else printTable(terminal, table);
 }

@@ -77,36 +77,29 @@ export const houseTable = async (house: House, id: string): Promise<Table | unde
 export async function buildPackage(house: House, tools: Tools, options: PackageOptions = {}): Promise<HousePackage> {
   const wanted = OUTPUT_GROUPS.filter((group) => options.only?.includes(group) ?? true);
   const tell = options.progress ?? (() => undefined);
-  // What is drawn needs little of other results, and takes as long as all of them.
-  const drawn = DRAWN_GROUPS.filter((group) => wanted.includes(group));
+  const drawn = DRAWN_APART.filter((group) => wanted.includes(group));
   let handOver: (handed: HandedOver) => void = () => undefined;
   const handed = new Promise<HandedOver>((resolve) => {
     handOver = resolve;
   });
   const aside = wanted.length > 1 && drawn.length > 0 ? tools.drawApart?.(house, drawn, handed) : undefined;
+  // The tables list the sheets; where these aren't drawn there, they are laid out here.
+  const register = drawn.includes('drawings') ? aside?.then((sets) => registerOf(sets)) : undefined;
   // Trouble there is told when its files are waited for.
-  aside?.catch(() => undefined);
+  for (const waited of [aside, register]) waited?.catch(() => undefined);
   tell('laying courses');
-  let register: Table | null = null;
-  const known = study(house, () => register);
-  if (aside && drawn.includes('drawings')) handOver(handedOver(known));
+  const known = study(house, register);
+  if (register) handOver(handedOver(known));
   const made = new Map<OutputGroup, Made>();
-  for (const group of wanted) {
-    // The tables list the sheets.
-    if (aside && (isDrawn(group) || group === 'tables')) continue;
+  // Tables come last, for they may wait for the register.
+  for (const group of [...wanted].sort((a, b) => Number(a === 'tables') - Number(b === 'tables'))) {
+    if (aside && drawn.some((one) => one === group)) continue;
     tell(STAGES[group]);
     made.set(group, await make(known, group, tools, options));
   }
   if (aside) {
     tell(drawn.map((group) => STAGES[group]).join(', '));
-    for (const [group, set] of await aside) {
-      register = set.register ?? register;
-      made.set(group, told(group, set));
-    }
-    if (wanted.includes('tables')) {
-      tell(STAGES.tables);
-      made.set('tables', await make(known, 'tables', tools, options));
-    }
+    for (const [group, set] of await aside) made.set(group, told(group, set));
   }
   const { summary, ...rest } = verdict(known);
   const parts = wanted.flatMap((group) => made.get(group) ?? []);
@@ -142,6 +135,15 @@ async function make(known: Study, group: OutputGroup, tools: Tools, { csv }: Pac
   if (group === 'report') return { files: await (await import('./report-file.js')).reportFiles(known), summary: [] };
   return { files: await (await import('./table-files.js')).tableFiles(known, csv), summary: [] };
 }
+
+function registerOf(sets: ReadonlyMap<DrawnGroup, DrawnSet>): Table {
+  const register = sets.get('drawings')?.register;
+  if (!register) throw new Error('the drawings came without their register');
+  return register;
+}
+
+/** These need little of other results, and take as long as all else. */
+const DRAWN_APART = ['drawings', 'moulds'] as const satisfies readonly DrawnGroup[];
 
 const isDrawn = (group: OutputGroup): group is DrawnGroup => DRAWN_GROUPS.some((drawn) => drawn === group);
 

@@ -39,8 +39,8 @@ export interface Study {
   readonly warmth: Warmth;
 }
 
-/** @param drawn the list of sheets where another thread has drawn them */
-export function study(house: House, drawn: () => Table | null = () => null): Study {
+/** @param drawn the list of sheets, where another thread draws them */
+export function study(house: House, drawn?: Promise<Table>): Study {
   const plan = planMasonry(setOutHouse(house));
   const { setout } = plan;
   const nameOf = formNames(plan);
@@ -60,7 +60,7 @@ export function study(house: House, drawn: () => Table | null = () => null): Stu
     ]);
     return houseSheets(setout, handedOver(known));
   });
-  const register = once(async () => drawn() ?? drawingRegister((await sheets()).sheets));
+  const register = once(async () => drawn ?? drawingRegister((await sheets()).sheets));
   const warmth = once(() => warmthOf(setout));
   const known: Study = {
     plan,

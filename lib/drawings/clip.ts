@@ -135,7 +135,8 @@ function clipHatch(hatch: HatchPrimitive, box: Box): PlainPrimitive[] {
 export function clipRegion(loops: readonly (readonly Segment[])[], box: Box): Edge[][] {
   const frame = rectangleLoop(box.min[0], box.min[1], box.max[0], box.max[1]);
   const label = (p: Vec2) => (inBox(p, box) && inLoops(loops, p) ? 'in' : null);
-  const borders = bordersOf([...loops.flat(), ...frame], label, { tolerance: CUT_POINT, beside: CUT_BESIDE });
+  const near = loops.flat().filter((e) => !apart(edgeBox(e), box));
+  const borders = bordersOf([...near, ...frame], label, { tolerance: CUT_POINT, beside: CUT_BESIDE });
   return regionOf(borders, () => true, CUT_POINT);
 }
 
@@ -153,14 +154,18 @@ function inLoops(loops: readonly (readonly Segment[])[], [x, y]: Vec2): boolean 
       }
       const k = (y - e.centre[1]) / e.radius;
       if (Math.abs(k) >= 1) continue;
-      for (const angle of [asin(k), Math.PI - asin(k)]) {
-        const p = edgeAt(circleEdge(e.centre, e.radius), angle / (2 * Math.PI));
+      const half = e.radius * Math.sqrt(1 - k * k);
+      for (const p of [
+        [e.centre[0] + half, y],
+        [e.centre[0] - half, y],
+      ] as const) {
+        if (p[0] <= x) continue;
         const share = edgeShare(e, p);
         const on =
           share > 0 &&
           share < 1 &&
           Math.abs(edgeAt(e, share)[0] - p[0]) + Math.abs(edgeAt(e, share)[1] - p[1]) < 1e-3 * e.radius;
-        if (on && p[0] > x) inside = !inside;
+        if (on) inside = !inside;
       }
     }
   }

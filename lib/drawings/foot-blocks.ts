@@ -23,7 +23,9 @@ const BAR = 1.5;
 /** A bar of four parts, every other one filled, 40 to 100 mm long on paper. */
 export function scaleBar(scale: number, units: WrittenUnits): Block {
   const steps =
-    units !== 'feet-inches' ? [250, 500, 1000, 2500, 5000, 10000] : [1, 2, 4, 5, 10, 20, 40].map((n) => n * FOOT);
+    units !== 'feet-inches'
+      ? [50, 100, 250, 500, 1000, 2500, 5000, 10000]
+      : [0.25, 0.5, 1, 2, 4, 5, 10, 20, 40].map((n) => n * FOOT);
   const step = (steps.find((s) => (4 * s) / scale >= 40) ?? (steps[steps.length - 1] as number)) / scale;
   const bottom = -2 * TEXT;
   const parts = [0, 1, 2, 3].flatMap((i): PaperPrimitive[] => {

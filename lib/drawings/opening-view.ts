@@ -92,12 +92,13 @@ export function openingView(house: HouseSetout, type: OpeningType): Draft {
     const size = (mm: number) => formatLength(mm, units);
     const depth = arch.clear.kind === 'through' ? '' : `, niche ${size(opening.depth ?? 0)} deep`;
     const made = opening.arch.madeAs === 'cast' ? 'ring cast in one' : `ring of ${opening.arch.voussoirs} voussoirs`;
-    const face = faceV === null ? 'flush with the wall' : `flat face ${size(opening.arch.face as number)} beyond it`;
+    const face =
+      faceV === null ? 'flush with the wall' : `flat face ${size(opening.arch.face as number)} beyond the wall`;
     return {
       layout,
       foot: {
         title: `${type.mark} ${opening.use}`,
-        notes: [`${type.mark}: ${ids}; ${section.head.shape} head, ${made} ${size(ring)} wide, ${face}${depth}.`],
+        notes: [`${ids}: ${section.head.shape} head, ${made} ${size(ring)} wide, ${face}${depth}.`],
         general: ['Openings are seen from outside, square to their bearing; sizes are of the structure.'],
         patterns: [],
       },

@@ -7,7 +7,14 @@ import { atan2 } from '../math/elementary.js';
 import { bordersOf, regionOf } from '../math/planar.js';
 import { add2, perp2, scale2, sub2, type Vec2 } from '../math/vec.js';
 import type { HouseSetout } from '../setout/house.js';
-import { inPartition, onPartition, type PartitionSetout, partitionsOf, topOf } from '../setout/partition.js';
+import {
+  inPartition,
+  onPartition,
+  type PartitionSetout,
+  partitionsOf,
+  roomHeight,
+  topOf,
+} from '../setout/partition.js';
 import { TEXT } from './foot-blocks.js';
 import type { Layout } from './layout.js';
 import { loopOf } from './paths.js';
@@ -27,6 +34,8 @@ export function partitionPlans(house: HouseSetout, cutZ: number): Primitive[] {
   return partitionsOf(house).flatMap((wall): Primitive[] => {
     const { door, height } = wall.partition;
     const low = height !== null && height <= cutZ;
+    // A low one is seen from above, and ends where the dome cuts off its top.
+    const level = low ? height : cutZ;
     const gap = door && door.height > cutZ ? door : null;
     const stretches: (readonly [number, number])[] = gap
       ? [
@@ -36,15 +45,13 @@ export function partitionPlans(house: HouseSetout, cutZ: number): Primitive[] {
       : [[0, wall.length]];
     const edges = [
       ...stretches.filter(([a, b]) => b > a).flatMap(([a, b]) => rectangleOf(wall, a, b)),
-      circleEdge(wall.dome.at, wall.dome.radiusAt(cutZ) || 1),
-      ...house.domes.filter((d) => d !== wall.dome).map((d) => circleEdge(d.at, d.outerRadiusAt(cutZ) || 1)),
+      circleEdge(wall.dome.at, wall.dome.radiusAt(level) || 1),
+      ...house.domes.filter((d) => d !== wall.dome).map((d) => circleEdge(d.at, d.outerRadiusAt(0))),
     ];
     const solid = (p: Vec2) => {
       const { t } = inPartition(wall, p);
       return (
-        onPartition(house, wall, p) &&
-        stretches.some(([a, b]) => t > a && t < b) &&
-        topOf(house, wall, p) > Math.min(cutZ, height ?? cutZ) - 1
+        onPartition(house, wall, p) && stretches.some(([a, b]) => t > a && t < b) && roomHeight(house, wall, p) > level
       );
     };
     const borders = bordersOf(edges, (p) => (solid(p) ? 'wall' : null), { tolerance: CUT_POINT, beside: CUT_BESIDE });
@@ -75,12 +82,15 @@ function swingOf(wall: PartitionSetout, at: number, width: number): Primitive[] 
   ];
 }
 
+/** Middle of a partition's mark from its face, paper mm: the mark's half width and some air. */
+const MARK_OFF = 3.5;
+
 /** Marks and lengths of partitions, where they find room. */
 export function addPartitionMarks(house: HouseSetout, layout: Layout): void {
   for (const wall of partitionsOf(house)) {
     const half = wall.partition.thickness / 2;
     const sides = [1, -1].flatMap((side) =>
-      [0.5, 0.3, 0.7, 0.2, 0.8].map((share) => place(wall, share * wall.length, side * (half + layout.mm(2.5)))),
+      [0.5, 0.3, 0.7, 0.2, 0.8].map((share) => place(wall, share * wall.length, side * (half + layout.mm(MARK_OFF)))),
     );
     layout.placeFree(
       sides.map(([x, y]): Primitive[] => [

@@ -1,6 +1,6 @@
 import { ONE_LINE, STROKES_MEET } from '../base/tolerances.js';
 import type { LayerName, Primitive } from '../documents/drawing.js';
-import { type Edge, edgeAt, edgeDistance, edgeLength, edgePart, edgeShare } from '../math/curves.js';
+import { type Box, type Edge, edgeAt, edgeBox, edgeDistance, edgeLength, edgePart, edgeShare } from '../math/curves.js';
 import { subtractIntervals } from '../math/intervals.js';
 import { chainEdges } from '../math/planar-chain.js';
 import { length2, sub2 } from '../math/vec.js';
@@ -8,18 +8,24 @@ import type { Picture } from './feature.js';
 import { strokeOf, strokesOf } from './paths.js';
 import type { EllipseArc } from './space-curve.js';
 
+/** A line that is drawn, and the box in which it lies. */
+interface Drawn {
+  readonly edge: Edge;
+  readonly box: Box;
+}
+
 /**
  * Lines of a view, each place drawn once: what is written first stays, later lines lose what lies on it. So the
  * weightier layers are written first.
  */
 export class StrokeBook {
-  private readonly drawn: Edge[] = [];
+  private readonly drawn: Drawn[] = [];
   private readonly layers = new Map<LayerName, Edge[]>();
   private readonly ellipses: { layer: LayerName; arc: EllipseArc }[] = [];
 
   /** Takes a place without drawing it: something else draws there. */
   take(edges: readonly Edge[]): void {
-    this.drawn.push(...edges);
+    for (const edge of edges) this.drawn.push({ edge, box: edgeBox(edge) });
   }
 
   write(layer: LayerName, pictures: readonly Picture[]): void {
@@ -27,7 +33,7 @@ export class StrokeBook {
       if (picture.kind === 'ellipse') this.ellipses.push({ layer, arc: picture });
       else {
         const rest = this.uncovered(picture);
-        this.drawn.push(...rest);
+        this.take(rest);
         const edges = this.layers.get(layer);
         if (edges) edges.push(...rest);
         else this.layers.set(layer, [...rest]);
@@ -47,7 +53,12 @@ export class StrokeBook {
 
   private uncovered(edge: Edge): readonly Edge[] {
     const covers: [number, number][] = [];
-    for (const other of this.drawn) if (other.kind === edge.kind) addShared(edge, other, covers);
+    const { min, max } = edgeBox(edge);
+    for (const { edge: other, box } of this.drawn) {
+      if (box.min[0] > max[0] + ONE_LINE || box.max[0] < min[0] - ONE_LINE) continue;
+      if (box.min[1] > max[1] + ONE_LINE || box.max[1] < min[1] - ONE_LINE) continue;
+      if (other.kind === edge.kind) addShared(edge, other, covers);
+    }
     if (covers.length === 0) return [edge];
     const length = edgeLength(edge);
     return subtractIntervals([[0, 1]], covers)

@@ -1,10 +1,11 @@
 import { CUT_POINT, SIGHT_CHANGE } from '../base/tolerances.js';
 import { rectangleLoop } from '../documents/shapes.js';
-import { type Edge, edgeBox, lineEdge, uniteBoxes } from '../math/curves.js';
+import { type Box, type Edge, edgeBox, lineEdge, uniteBoxes } from '../math/curves.js';
 import { rangesWhere } from '../math/curves-ranges.js';
 import { dot2, perp2, sub2, type Vec2 } from '../math/vec.js';
 import type { HouseSetout } from '../setout/house.js';
 import { spanPoint } from '../setout/span.js';
+import { clipEdge, inBox } from './clip.js';
 import { type Cut, cutOf } from './cut.js';
 import { baseReach, beyondPlane, masonryReach } from './extent.js';
 import { underRoof } from './ground.js';
@@ -19,14 +20,22 @@ const EARTH_DEPTH = 200;
 /** How far beyond the house ground is drawn, mm. */
 export const GROUND_BEYOND = 500;
 
+/** What is cut of a detail lies within its box and so far round it, mm: borders at the box's own edges are no part of it. */
+const ROUND_DETAIL = 50;
+
 export interface UprightCut extends Cut {
+  /** Of what box round a detail this is the cut; of the whole plane when missing. */
+  readonly window: Box | null;
   /** Left and right end of the ground that is drawn. */
   readonly ground: Vec2;
   readonly partAt: (p: Vec2) => Part | null;
 }
 
-/** What an upright plane cuts: masonry, footing, slab, and the ground round and under them. */
-export function uprightCut(house: HouseSetout, plane: CutPlane): UprightCut {
+/**
+ * What an upright plane cuts: masonry, footing, slab, and the ground round and under them; of a detail that which lies
+ * in its box.
+ */
+export function uprightCut(house: HouseSetout, plane: CutPlane, detail?: Box): UprightCut {
   // Of the house only what the plane passes.
   const passed = rayHouse(house, plane.right)(plane.through).house;
   const lines = sliceUpright(passed, plane);
@@ -49,12 +58,26 @@ export function uprightCut(house: HouseSetout, plane: CutPlane): UprightCut {
   const strips = [level, floor].flatMap((top) => rectangleLoop(ground[0], top - EARTH_DEPTH, ground[1], top));
   const deepest = Math.min(box.min[1], level, floor) - EARTH_DEPTH;
   const sides = roofEnds(house, plane, ground).map((x) => lineEdge([x, deepest], [x, Math.max(level, floor)]));
+  const window = detail ? grown(detail, ROUND_DETAIL) : null;
+  const heap = [...lines, ...strips, ...sides];
   return {
-    ...cutOf([...lines, ...strips, ...sides], labelAt),
+    ...(window ? cutIn(heap, labelAt, window) : cutOf(heap, labelAt)),
+    window,
     ground,
     partAt: part,
   };
 }
+
+const grown = ({ min, max }: Box, by: number): Box => ({
+  min: [min[0] - by, min[1] - by],
+  max: [max[0] + by, max[1] + by],
+});
+
+/** The cut in a window; its loops are closed along the window's frame. */
+const cutIn = (heap: readonly Edge[], labelAt: (p: Vec2) => Part | null, window: Box): Cut =>
+  cutOf([...heap.flatMap((e) => clipEdge(e, window)), ...rectangleLoop(...window.min, ...window.max)], (p) =>
+    inBox(p, window) ? labelAt(p) : null,
+  );
 
 /** Where the plane goes in under the house and out again. */
 function roofEnds(house: HouseSetout, plane: CutPlane, reach: Vec2): number[] {
@@ -79,6 +102,9 @@ export function bedsAcross(house: HouseSetout, plane: CutPlane, cut: UprightCut)
           const [r, z] = spanPoint(spanOf(dome, course), s, depth);
           return [x0 + side * Math.sqrt(Math.max(0, r * r - off * off)), z];
         };
+        const inWindow =
+          !cut.window || [0, 0.5, 1].some((share) => inBox(at(share * dome.thickness), cut.window as Box));
+        if (!inWindow) return [];
         const holds = (d: number) => {
           const p = at(d);
           // The plane may pass a dome's side, where it doesn't reach its higher beds.

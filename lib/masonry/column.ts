@@ -35,6 +35,9 @@ export const revolvedBox = (
   bearing: readonly [number, number],
 ): ColumnBody => headedBoxes(span, s, depth)(() => bearing);
 
+/** Scans take 12, 16 or 32 steps. */
+const SAMPLED_HEIGHTS = 96;
+
 /** Bodies that share heights and depths, and differ in the bearings that they have at (r, z). */
 export type HeadedBoxes = (bearings: (r: number, z: number) => readonly [number, number]) => ColumnBody;
 
@@ -46,13 +49,15 @@ export function headedBoxes(
 ): HeadedBoxes {
   const height = s[1] - s[0];
   const thickness = depth[1] - depth[0];
-  // Every depth of every body is asked for at the same heights again and again.
+  // Bodies are sampled at the same heights at every depth; those between, where kinks are sought, never come again.
   const known = new Map<number, SpanPoint>();
   const pointAt = (i: number): SpanPoint => {
-    let p = known.get(i);
+    const at = i * SAMPLED_HEIGHTS;
+    if (!Number.isInteger(at)) return span.at(s[0] + height * i);
+    let p = known.get(at);
     if (!p) {
       p = span.at(s[0] + height * i);
-      known.set(i, p);
+      known.set(at, p);
     }
     return p;
   };

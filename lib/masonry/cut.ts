@@ -5,7 +5,7 @@ import type { HouseSetout } from '../setout/house.js';
 import type { Block, LaidBlock, Sliver } from './block.js';
 import { type ColumnBody, flatBlock, headedBoxes } from './column.js';
 import type { Cutter } from './cutter.js';
-import { cutVolume, measureColumns, wholeVolume } from './measure.js';
+import { cutVolume, measureColumns, takesFrom, wholeVolume } from './measure.js';
 import { piecesOf } from './pieces.js';
 import { flatCorners, halfWidthAt, headAngle, placedBlock, placedVolume } from './placed.js';
 import { NO_REACH, type Reach, type ReachLines, reachLeft } from './reach.js';
@@ -64,7 +64,7 @@ export function cutBlock(
   if (left >= uncut) return { kept: [whole], slivers: [], reach: all };
   if (left <= bodyVolume * NO_CUT) return { kept: [], slivers: [], reach: NO_REACH };
 
-  const touching = near.length === 1 ? near : near.filter((c) => cutVolume(body, [c]) < uncut);
+  const touching = near.length === 1 ? near : near.filter((c) => takesFrom(body, c, bodyVolume * NO_CUT));
   const cutBy = touching.map((c) => c.id);
   const found = piecesOf(body, near);
   const over = reachLeft(reach, middle, near);

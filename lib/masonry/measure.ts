@@ -49,6 +49,17 @@ export function cutVolume(body: ColumnBody, cutters: readonly Cutter[]): number 
   return plain < wholeVolume(body) * (1 - NICK) ? plain : measureColumns(body, cutters, left, FINE);
 }
 
+/** Whether a cutter takes more than `least` of a body, mm³. */
+export function takesFrom(body: ColumnBody, cutter: Cutter, least: number): boolean {
+  const taken: ColumnMeasure = (column) => column.high - column.low - columnLeft(column, [cutter]);
+  let sum = 0;
+  for (const volume of slices(body, [cutter], taken, FINE)) {
+    sum += volume;
+    if (sum > least) return true;
+  }
+  return false;
+}
+
 /** What the cutters leave of a surface, mm²: a body of unit thickness whose columns are the same at every depth. */
 export const cutArea = (surface: ColumnBody, cutters: readonly Cutter[]): number =>
   sliceVolume(surface, 0, cutters, (column) => columnLeft(column, cutters), FINE);
@@ -63,16 +74,26 @@ export function measureColumns(
   measure: ColumnMeasure,
   fineness = PLAIN,
 ): number {
+  let sum = 0;
+  for (const volume of slices(body, cutters, measure, fineness)) sum += volume;
+  return sum;
+}
+
+/** The same depth by depth. */
+function* slices(
+  body: ColumnBody,
+  cutters: readonly Cutter[],
+  measure: ColumnMeasure,
+  fineness: Fineness,
+): Generator<number> {
   const { depthPanels, depthOrder } = fineness;
   const { nodes, weights } = gauss(depthOrder);
-  let sum = 0;
   for (let panel = 0; panel < depthPanels; panel++) {
     for (let k = 0; k < depthOrder; k++) {
       const j = (panel + (nodes[k] as number)) / depthPanels;
-      sum += ((weights[k] as number) / depthPanels) * sliceVolume(body, j, cutters, measure, fineness);
+      yield ((weights[k] as number) / depthPanels) * sliceVolume(body, j, cutters, measure, fineness);
     }
   }
-  return sum;
 }
 
 /** ∫ over i at one depth, in stretches between the kinks that the cutters' outlines make. */
@@ -125,8 +146,8 @@ function signature(body: ColumnBody, i: number, j: number, cutters: readonly Cut
   return code;
 }
 
-/** A kink misplaced by a share d of the run costs d² of the volume, at most d^1.5 where a cut begins: 1e-8 here. */
-const KINK_STEPS = 14;
+/** A kink misplaced by a share d of the run costs d² of the volume, at most d^1.5 where a cut begins: 1e-6 here. */
+const KINK_STEPS = 10;
 
 function changeBetween(
   body: ColumnBody,

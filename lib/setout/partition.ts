@@ -39,7 +39,7 @@ export function onPartition(house: HouseSetout, wall: PartitionSetout, p: Vec2):
 }
 
 /** Height of the room over a plan point: to the intrados, 0 outside it or within an earlier dome. */
-function roomHeight(house: HouseSetout, { dome }: PartitionSetout, [x, y]: Vec2): number {
+export function roomHeight(house: HouseSetout, { dome }: PartitionSetout, [x, y]: Vec2): number {
   const r = hypot(x - dome.at[0], y - dome.at[1]);
   if (r >= dome.springingRadius) return 0;
   const taken = earlierThan(house, dome).some((d) => hypot(x - d.at[0], y - d.at[1]) < d.outerRadiusAt(0));

@@ -23,8 +23,8 @@ const LENGTHS: readonly (readonly [string, string, Pick])[] = [
   ['inner-height', 'height along intrados', (d) => d.intradosHeight],
   ['outer-height', 'height along extrados', (d) => d.extradosHeight],
   ['thickness', 'thickness', (d) => d.thickness],
-  ['inner-sagitta-along', 'intrados sagitta along the course', (d) => d.sagitta.intradosAlong],
-  ['outer-sagitta-along', 'extrados sagitta along the course', (d) => d.sagitta.extradosAlong],
+  ['inner-sagitta-along', 'intrados sagitta of the lower edge', (d) => d.sagitta.intradosAlong],
+  ['outer-sagitta-along', 'extrados sagitta of the lower edge', (d) => d.sagitta.extradosAlong],
   ['inner-sagitta-up', 'intrados sagitta up the meridian', (d) => d.sagitta.intradosUp],
   ['outer-sagitta-up', 'extrados sagitta up the meridian', (d) => d.sagitta.extradosUp],
 ];

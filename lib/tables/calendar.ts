@@ -94,6 +94,7 @@ export function mouldCopyTable(house: HouseSetout, calendar: Calendar): Table {
       calendar.mouldsProven
         ? 'No smaller number of copies does it in these days: proven by search.'
         : 'A smaller number of copies may do: the search was cut short.',
+      'The form of a ring’s segments is made for the longest; a loose end makes the shorter ones.',
       'Oil moulds with release agent, not with waste oil.',
       CAUTION.lifting,
     ],

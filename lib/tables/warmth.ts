@@ -10,6 +10,17 @@ type Shown = ReturnType<typeof inReaderUnits>;
 const MOIST =
   'Moist blocks insulate badly: saturated ones conduct up to six times as well as dry ones (Jerman and others 2013). Keep rain off until the render is on, let the shell dry before it is rendered, and use no vapour-tight paint outside.';
 
+/** What the losses are computed with beside the blocks, and where its values come from when the description gives none. */
+function valuesNote({ warmth, units }: House): string {
+  const say = (value: number, unit: string) => {
+    const shown = inReaderUnits(value, unit, units);
+    return `${Number(shown.value.toPrecision(3))} ${shown.unit}`;
+  };
+  const ease = (value: number) => say(value, 'W/(m K)');
+  const through = (value: number) => say(value, 'W/(m2 K)');
+  return `Computed with renders of ${ease(warmth.renderConductivity)}, a slab of ${ease(warmth.slabConductivity)}, ground of ${ease(warmth.groundConductivity)}, windows of ${through(warmth.window)}, doors of ${through(warmth.door)}, ${warmth.airChanges} changes of air an hour. Where the description gives none: slab as dense concrete in ISO 10456, ground as unknown ground in ISO 13370 (both from memory); renders, windows, doors and air are common practice, no source.`;
+}
+
 /** Transmittances and losses, each with its formula and source. */
 export function warmthTable(house: House, { figures }: Warmth): Table {
   return {
@@ -36,6 +47,7 @@ export function warmthTable(house: House, { figures }: Warmth): Table {
     }),
     notes: [
       'Heat needed on a cold day, W = heat loss coefficient × (inside less outside temperature); Btu/h and °F where the table has them. An estimate to compare houses by, not a heating design.',
+      valuesNote(house),
       MOIST,
     ],
   };

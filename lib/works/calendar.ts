@@ -3,7 +3,9 @@ import { archForm, archPieces } from '../masonry/arch-pieces.js';
 import { archVolumes, passageVolumes } from '../masonry/arch-volumes.js';
 import type { LaidBlock, LaidHouse } from '../masonry/block.js';
 import { uncutVolume } from '../masonry/cut.js';
+import { type RingPiece, ringPieces } from '../masonry/ring-pieces.js';
 import type { ArchSetout } from '../setout/arch.js';
+import type { Course } from '../setout/courses.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { archesOf, type HouseSetout, passagesOf } from '../setout/house.js';
 import type { PassageSetout } from '../setout/passage.js';
@@ -17,7 +19,7 @@ export type MouldOf = (block: LaidBlock) => string;
 /** One mould for each course of each dome: its blocks are equal. */
 export const courseMould: MouldOf = (block) => `${block.domeId}-${block.course}`;
 
-/** Pieces cast in one kind of mould: blocks, or voussoirs of an arch. */
+/** Pieces cast in one kind of mould: blocks, voussoirs of an arch, segments of a ring, or a crown plug. */
 export interface MouldUse {
   readonly mould: string;
   readonly pieces: number;
@@ -52,6 +54,8 @@ export interface Calendar {
   readonly targetDays: number | null;
   readonly forms: readonly { readonly family: string; readonly arches: readonly string[]; readonly forms: number }[];
   readonly formsProven: boolean;
+  /** Openings and passages whose ring alone takes more mix than the mixer's day. */
+  readonly overDay: readonly string[];
   readonly laying: LayingPlan;
   /** Days on which something happens. */
   readonly days: readonly CalendarDay[];
@@ -60,7 +64,7 @@ export interface Calendar {
 interface Piece {
   readonly mould: string;
   readonly volume: number;
-  /** Course or arch that it belongs to. */
+  /** Course, ring or arch that it belongs to. */
   readonly stage: string;
 }
 
@@ -75,7 +79,10 @@ export function calendarOf(house: HouseSetout, laid: LaidHouse, mouldOf: MouldOf
   const volumes = kinds.map((kind) =>
     pieces.reduce((most, p) => (p.mould === kind ? Math.max(most, p.volume) : most), 0),
   );
-  const { pours, limitedBy } = dailyPours(house, Math.max(0, ...volumes));
+  const { pours, limitedBy } = dailyPours(
+    house,
+    pieces.map((p) => volumes[kinds.indexOf(p.mould)] as number),
+  );
   const rules = turnRules(house, pours);
   const use = (copies: readonly number[]) =>
     kinds.map((mould, i) => ({
@@ -84,7 +91,9 @@ export function calendarOf(house: HouseSetout, laid: LaidHouse, mouldOf: MouldOf
       volume: volumes[i] as number,
       copies: copies[i] as number,
     }));
-  const common = { poursPerDay: pours, limitedBy, targetDays: casting.targetDays };
+  const ways = [...house.arches, ...house.passages];
+  const overDay = ways.filter((way) => pourDays(house, ringInPlace(way)) > 1).map((way) => way.id);
+  const common = { poursPerDay: pours, limitedBy, targetDays: casting.targetDays, overDay };
   if (pours < 1) {
     const copies = kinds.map(() => 1);
     return {
@@ -111,7 +120,7 @@ export function calendarOf(house: HouseSetout, laid: LaidHouse, mouldOf: MouldOf
   const stages = stagesOf(house, pieces, castOn);
   const jobs = archJobs(house, stages, pieces, castOn, plan.length);
   const layingRules = { strike: wholeDays(casting.archStrikeDays), coursesPerDay: casting.coursesPerDay };
-  const inPlace = new Map([...house.arches, ...house.passages].map((way) => [way.id, castInPlace(way)]));
+  const inPlace = new Map(ways.map((way) => [way.id, castInPlace(way)]));
   const { families, counts: forms, proven: formsProven } = fewestForms(stages, jobs, layingRules);
   const laying = layingPlan(stages, jobs, new Map(families.map((f, i) => [f, forms[i] as number])), layingRules);
   return {
@@ -133,14 +142,21 @@ export function calendarOf(house: HouseSetout, laid: LaidHouse, mouldOf: MouldOf
 
 const wholeDays = (days: number): number => Math.ceil(days - WHOLE);
 
-/** As many pours as fit in the mixer's and in the crew's day, each taken as one of the largest piece. */
-function dailyPours(house: HouseSetout, largest: number): { pours: number; limitedBy: 'mixer' | 'crew' } {
-  const { crew, hoursPerDay, minutesPerBlock, mixerLitresPerMinute: mixer, waste } = house.house.casting;
-  const minutes = hoursPerDay * 60;
-  const byCrew = Math.floor((crew * minutes) / minutesPerBlock);
-  const byMixer =
-    mixer === null ? Number.POSITIVE_INFINITY : Math.floor((mixer * minutes * 1e6) / (largest * (1 + waste)));
-  return byMixer < byCrew ? { pours: byMixer, limitedBy: 'mixer' } : { pours: byCrew, limitedBy: 'crew' };
+/** As many pours as fit in the mixer's and in the crew's day, were the largest of all pieces cast on it. */
+function dailyPours(house: HouseSetout, volumes: readonly number[]): { pours: number; limitedBy: 'mixer' | 'crew' } {
+  const { crew, hoursPerDay, minutesPerBlock } = house.house.casting;
+  const byCrew = Math.floor((crew * hoursPerDay * 60) / minutesPerBlock);
+  const most = mixerDay(house);
+  const largest = [...volumes].sort((a, b) => b - a);
+  let pours = 0;
+  for (let poured = largest[0] ?? 0; pours < byCrew && poured <= most; poured += largest[pours] ?? 0) pours++;
+  return pours < byCrew ? { pours, limitedBy: 'mixer' } : { pours: byCrew, limitedBy: 'crew' };
+}
+
+/** What the mixer delivers in a day for the net volume of what is cast, mm³; without end where it isn't told. */
+function mixerDay({ house }: HouseSetout): number {
+  const { hoursPerDay, mixerLitresPerMinute: mixer, waste } = house.casting;
+  return mixer === null ? Number.POSITIVE_INFINITY : (mixer * hoursPerDay * 60 * 1e6) / (1 + waste);
 }
 
 function turnRules(house: HouseSetout, pours: number): TurnRules {
@@ -154,16 +170,25 @@ function turnRules(house: HouseSetout, pours: number): TurnRules {
   };
 }
 
-/** Every piece to cast, in laying order: voussoirs before the courses of their dome, then course by course. */
+/**
+ * Every piece to cast, in laying order: voussoirs before the courses of their dome, then course by course, the skewback
+ * ring before those of the shell, at last the curb or plug.
+ */
 function piecesInOrder(house: HouseSetout, laid: LaidHouse, mouldOf: MouldOf): Piece[] {
   const done = new Set<string>();
+  const rings = ringPieces(house).pieces;
   return house.domes.flatMap((dome) => {
+    const ring = (kind: RingPiece['kind']): Piece[] => {
+      const stage = ringStage(dome, kind);
+      const own = rings.filter((r) => r.domeId === dome.id && r.kind === kind);
+      return own.map(({ volume }) => ({ mould: stage, volume, stage }));
+    };
     const voussoirs = archesOf(house, dome).flatMap((arch): Piece[] => {
       if (arch.opening.arch.madeAs === 'cast') return [];
       const { pieces } = archPieces(arch, house.house.blocks.joint);
       return pieces.map((piece) => ({ mould: archForm(piece), volume: piece.volume, stage: arch.id }));
     });
-    const blocks = dome.courses.flatMap((course): Piece[] => {
+    const blocksOf = (course: Course): Piece[] => {
       const own = laid.blocks.filter((b) => b.domeId === dome.id && b.course === course.index);
       // A cut block is cast whole, and one that a cut divides is cast once.
       return own.flatMap((b): Piece[] => {
@@ -172,12 +197,18 @@ function piecesInOrder(house: HouseSetout, laid: LaidHouse, mouldOf: MouldOf): P
         done.add(key);
         return [{ mould: mouldOf(b), volume: uncutVolume(house, dome, b), stage: `${dome.id}-${course.index}` }];
       });
-    });
-    return [...voussoirs, ...blocks];
+    };
+    const [stem, shell] = (['stem', 'shell'] as const).map((part) =>
+      dome.courses.filter((course) => course.part === part).flatMap(blocksOf),
+    ) as [Piece[], Piece[]];
+    return [...voussoirs, ...stem, ...ring('skewback'), ...shell, ...ring('curb'), ...ring('plug')];
   });
 }
 
-/** Last day on which a piece of each course or arch is cast; pieces of one mould in their order. */
+/** Name of a ring's stage, and of the form that its segments are cast in. */
+const ringStage = (dome: DomeSetout, kind: RingPiece['kind']): string => `${dome.id}-${kind}`;
+
+/** Last day on which a piece of each course, ring or arch is cast; pieces of one mould in their order. */
 function castDays(
   pieces: readonly Piece[],
   kinds: readonly string[],
@@ -198,18 +229,33 @@ function castDays(
 
 type Way = ArchSetout | PassageSetout;
 
-/** The courses in laying order; one goes past an arch when it is the first to reach over its crown. */
+/**
+ * The courses in laying order, a skewback ring as one of them; one goes past an arch when it is the first to reach over
+ * its crown. The last of a dome waits until what closes the crown can follow it.
+ */
 function stagesOf(house: HouseSetout, pieces: readonly Piece[], castOn: ReadonlyMap<string, number>): Stage[] {
   const cure = wholeDays(house.house.casting.readyToLayDays);
   const built = new Set(pieces.map((p) => p.stage));
   return house.domes.flatMap((dome) => {
     const ways: Way[] = [...archesOf(house, dome), ...passagesOf(house, dome)];
-    return dome.courses.flatMap((course): Stage[] => {
-      const id = `${dome.id}-${course.index}`;
+    const stage = (id: string, course: number | null, topZ: number): Stage[] => {
       if (!built.has(id)) return [];
-      const past = ways.filter((way) => courseTop(dome, course.index) > way.topZ).map((way) => way.id);
-      return [{ id, domeId: dome.id, course: course.index, readyDay: (castOn.get(id) ?? 0) + cure, past }];
-    });
+      const past = ways.filter((way) => topZ > way.topZ).map((way) => way.id);
+      return [{ id, domeId: dome.id, course, readyDay: (castOn.get(id) ?? 0) + cure, past }];
+    };
+    const coursesOf = (part: Course['part']) =>
+      dome.courses
+        .filter((course) => course.part === part)
+        .flatMap(({ index }) => stage(`${dome.id}-${index}`, index, courseTop(dome, index)));
+    const { skewback } = dome;
+    const ring = skewback
+      ? stage(ringStage(dome, 'skewback'), null, Math.max(skewback.shoulderZ, skewback.bed[1]))
+      : [];
+    const stages = [...coursesOf('stem'), ...ring, ...coursesOf('shell')];
+    const closing = castOn.get(ringStage(dome, dome.curb ? 'curb' : 'plug')) ?? 0;
+    return stages.map((s, i) =>
+      i === stages.length - 1 ? { ...s, readyDay: Math.max(s.readyDay, closing + cure) } : s,
+    );
   });
 }
 
@@ -249,17 +295,21 @@ function archJobs(
     }));
 }
 
-/** What is cast of an arch in its place, mm³: jambs, spandrel and a niche's back, and the ring unless it is of voussoirs. */
+/** What is cast of an arch in its place, mm³: jambs, spandrel and a niche's back, and its ring. */
 function castInPlace(way: Way): number {
-  const { head, jambs, spandrel, back } = 'opening' in way ? archVolumes(way) : passageVolumes(way);
-  return jambs + spandrel + back + ('opening' in way && way.opening.arch.madeAs !== 'cast' ? 0 : head);
+  const { jambs, spandrel, back } = volumesOf(way);
+  return jambs + spandrel + back + ringInPlace(way);
 }
 
+/** The ring of an arch, mm³; nothing where it is laid of voussoirs. */
+const ringInPlace = (way: Way): number =>
+  'opening' in way && way.opening.arch.madeAs !== 'cast' ? 0 : volumesOf(way).head;
+
+const volumesOf = (way: Way) => ('opening' in way ? archVolumes(way) : passageVolumes(way));
+
 /** Days on which the mixer delivers so much, mm³; one where it isn't told. */
-function pourDays({ house }: HouseSetout, volume: number): number {
-  const { hoursPerDay, mixerLitresPerMinute: mixer, waste } = house.casting;
-  return mixer === null ? 1 : Math.max(1, Math.ceil((volume * (1 + waste)) / (mixer * hoursPerDay * 60 * 1e6) - WHOLE));
-}
+const pourDays = (house: HouseSetout, volume: number): number =>
+  Math.max(1, Math.ceil(volume / mixerDay(house) - WHOLE));
 
 /** Arches of one clear width and head are formed by the same ribs. */
 function familyOf({ section }: Way): string {

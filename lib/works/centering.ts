@@ -27,6 +27,8 @@ export interface LaggingStrip {
   /** Across from the middle of the opening, and above the floor: the strip's middle on the soffit. */
   readonly at: Vec2;
   readonly length: number;
+  /** On the soffit. */
+  readonly width: number;
   readonly pieces: 1 | 2;
 }
 
@@ -146,7 +148,7 @@ function stripsOf(section: Section, depthAt: Depth, width: number): LaggingStrip
   const length = (from: number, to: number) =>
     Math.max(...[from, (from + to) / 2, to].map((x) => depthAt(...side.at(Math.min(side.length, Math.abs(x))))));
   const strips: LaggingStrip[] = [];
-  if (middle) strips.push({ number: 1, at: side.at(0), length: length(-step / 2, step / 2), pieces: 1 });
+  if (middle) strips.push({ number: 1, at: side.at(0), length: length(-step / 2, step / 2), width: step, pieces: 1 });
   const pairs = pointed ? total : (total - (middle ? 1 : 0)) / 2;
   for (let k = 0; k < pairs; k++) {
     const from = k * step + (middle ? step / 2 : 0);
@@ -154,6 +156,7 @@ function stripsOf(section: Section, depthAt: Depth, width: number): LaggingStrip
       number: strips.length + 1,
       at: side.at(from + step / 2),
       length: length(from, from + step),
+      width: step,
       pieces: 2,
     });
   }

@@ -1,11 +1,12 @@
 import { SAME_DAY } from '../base/tolerances.js';
 import { type LeastCounts, leastCounts } from './least-vector.js';
 
-/** Something laid in one go: a course. Days are whole and count from 1. */
+/** Something laid in one go: a course, or a skewback ring. Days are whole and count from 1. */
 export interface Stage {
   readonly id: string;
   readonly domeId: string;
-  readonly course: number;
+  /** `null` for a skewback ring. */
+  readonly course: number | null;
   /** First day on which all its blocks may be laid. */
   readonly readyDay: number;
   /** Ids of arches that it goes past. */

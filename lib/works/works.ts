@@ -70,7 +70,11 @@ function castingChecks({ casting }: House, calendar: Calendar): Check[] {
       },
     ];
   }
-  return [...mixerCheck(casting.mixerLitresPerMinute), ...targetCheck(targetDays, castingDays, leastDays, poursPerDay)];
+  return [
+    ...mixerCheck(casting.mixerLitresPerMinute),
+    ...ringCheck(calendar.overDay),
+    ...targetCheck(targetDays, castingDays, leastDays, poursPerDay),
+  ];
 }
 
 function mixerCheck(mixer: number | null): Check[] {
@@ -82,6 +86,19 @@ function mixerCheck(mixer: number | null): Check[] {
       state: 'attention',
       source: CREW_SOURCE,
       advice: 'Missing input: `casting.mixer`; the calendar counts with the crew alone.',
+    },
+  ];
+}
+
+function ringCheck(overDay: readonly string[]): Check[] {
+  if (overDay.length === 0) return [];
+  return [
+    {
+      id: 'casting-rings',
+      statement: 'The mixer delivers each arch ring and vault in one day, without a cold joint.',
+      state: 'attention',
+      source: CREW_SOURCE,
+      advice: `Concerned: ${overDay.join(', ')}. Use a larger mixer or a second one, lay the ring of voussoirs, or have the engineer place a joint square to the ring.`,
     },
   ];
 }

@@ -182,6 +182,8 @@ describe('table', () => {
       const json = run('table', 'house.yaml', name, '--json');
       expect([text.code, csv.code, json.code]).toEqual([0, 0, 0]);
       expect(JSON.parse(json.out)).toMatchObject({ id: name });
+      for (const [format, same] of Object.entries({ text, csv, json }))
+        expect(run('table', 'house.yaml', name, '--format', format)).toEqual(same);
       expect(csv.out).toContain(',');
       expect(text.out.split('\n').length).toBeGreaterThan(2);
     }

@@ -91,6 +91,8 @@ describe('vary', () => {
     [['vary', 'house.yaml', '--set', 'a=1..2'], 3, 'has no step'],
     [['vary', 'house.yaml', '--set', 'a=1|2', '--chart', 'flor'], 2, 'Did you mean floor?'],
     [['table', 'house.yaml', 'blocks', '--csv', '--set', 'a'], 3, 'names no value'],
+    [['table', 'house.yaml', 'blocks', '--format', 'cvs'], 2, 'Did you mean csv?'],
+    [['table', 'house.yaml', 'blocks', '--format', 'json', '--csv'], 2, 'json and csv are two ways to print.'],
   ])('%j is told: exit %i', async (args, exit, told) => {
     const { code, out, err } = await run(...args);
     expect({ code, out }).toEqual({ code: exit, out: '' });

@@ -61,6 +61,23 @@ rooms: [{ id: r, in: hall, use: kitchn, colour: red }]
     expect(codes('widht: 1, height: 3.5')).toEqual(['key-unknown']);
   });
 
+  test('an opening that is too high is still told that it is too wide where it stands', () => {
+    const codes = (more: string) => problemsOf(withHall(`openings: [${opening(more)}]`)).map((p) => p.code);
+    expect(codes('use: door, width: 7, height: 9')).toEqual(['opening-too-wide', 'opening-too-high']);
+    // Wide only high up, where it can't stay: no word of the width.
+    expect(codes('use: door, width: 2, height: 9')).toEqual(['opening-too-high']);
+    // All of it over the crown, where there is no width to hold it against.
+    expect(codes('width: 7, height: 1, sill: 9, head: flat')).toEqual(['opening-too-high']);
+  });
+
+  test('an oculus that is too large hides nothing of the openings below it', () => {
+    const text = withHall(
+      `openings: [${opening('width: 1, height: 1, sill: 3.2', 'high')}, ${opening('width: 1, height: 1', 'low')}, { id: near, in: hall, bearing: 100, width: 1, height: 1 }]`,
+      'radius: 3, stem-wall: 0.6, oculus: { radius: 3.5 }',
+    );
+    expect(problemsOf(text).map((p) => p.code)).toEqual(['oculus-too-large', 'opening-too-high', 'openings-meet']);
+  });
+
   test('where the unit is in doubt, sizes are not judged', () => {
     expect(problemsOf('format: 1\nunits: inches\ndomes: [{ id: hall, radius: 118 }]').map((p) => p.code)).toEqual([
       'value-choice',

@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { auditView } from '../../lib/documents/drawing-audit.js';
+import { partitionPlans } from '../../lib/drawings/partitions.js';
 import { planDraft } from '../../lib/drawings/plan.js';
 import { sectionDraft } from '../../lib/drawings/section.js';
 import { sectionPlane } from '../../lib/drawings/section-plane.js';
 import { setOutHouse } from '../../lib/setout/house.js';
 import { partitionArea, partitionsOf } from '../../lib/setout/partition.js';
-import { houseOf } from '../tools/house.js';
+import { domeOf, houseOf } from '../tools/house.js';
 
 const wall = { in: 'hall', from: [-3000, 500], to: [3000, 500], thickness: 100, height: 2200, door: null } as const;
 const only = (part: object = {}) => setOutHouse(houseOf({ partitions: [{ ...wall, ...part }] }));
@@ -28,11 +30,13 @@ describe('partitions', () => {
   });
 
   it('stand on the plan with their mark, and in a section as thick and as high as they are', () => {
+    const wordsOf = (house: ReturnType<typeof only>) =>
+      planDraft(house)
+        .draw(50)
+        .layout.primitives.flatMap((p) => (p.kind === 'text' ? [p.text] : []));
     const house = only({ from: [-1500, 500], to: [1500, 500] });
-    const words = planDraft(house)
-      .draw(50)
-      .layout.primitives.flatMap((p) => (p.kind === 'text' ? [p.text] : []));
-    expect(words).toContain('P1');
+    expect(wordsOf(house)).toContain('P1');
+    expect(wordsOf(only({ from: [500, -1500], to: [500, 1500] }))).toContain('P1');
     const section = sectionDraft(house, sectionPlane(house, { bearingDeg: 0 })).draw(50).layout.primitives;
     const boxes = section.flatMap((p) => {
       if (p.kind !== 'path' || p.layer !== 'cut' || !p.closed) return [];
@@ -45,6 +49,28 @@ describe('partitions', () => {
         ([a, b, top]) => Math.abs((b as number) - (a as number) - 100) < 0.1 && Math.abs((top as number) - 2200) < 0.1,
       ),
     ).toBe(true);
+  });
+
+  it('end on the plan where the dome, or an earlier one, cuts them off: low and high, at every angle to it', () => {
+    const hall = { id: 'lab', at: [4800, 0], radius: 2400 } as const;
+    for (const height of [900, 1400, null])
+      for (const turn of [0, 7, 33, 61, 90, 155])
+        for (const reach of [2700, 2850, 2930, 2990, 3200]) {
+          const [x, y] = [Math.cos((turn * Math.PI) / 180), Math.sin((turn * Math.PI) / 180)];
+          const part = { from: [-0.4 * reach * x, -0.4 * reach * y], to: [reach * x, reach * y], height } as const;
+          for (const domes of [[domeOf()], [domeOf(), domeOf(hall)], [domeOf(hall), domeOf()]]) {
+            const house = setOutHouse(houseOf({ domes, partitions: [{ ...wall, ...part }] }));
+            const view = {
+              id: 'plan',
+              title: 'Plan',
+              scale: 50,
+              units: 'mm',
+              primitives: partitionPlans(house, 1200),
+            } as const;
+            expect(view.primitives.length).toBeGreaterThan(0);
+            expect(auditView(view as never), JSON.stringify({ part, domes: domes.length })).toEqual([]);
+          }
+        }
   });
 
   it('show beyond a section’s plane, as high as they are, with their door, and hide what lies behind', () => {

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { formatAngle, formatLevel } from '../../lib/base/measures.js';
+import { formatAngle, formatLevel, type WrittenUnits } from '../../lib/base/measures.js';
 import { study } from '../../lib/deliver/study.js';
 import { SHEET_KINDS } from '../../lib/description/schema/drawings.js';
 import { measureOf } from '../../lib/documents/dimensioning.js';
 import type { Primitive, View } from '../../lib/documents/drawing.js';
+import { scaleWords } from '../../lib/documents/scales.js';
 import { auditSheet, type Sheet, sheetForm } from '../../lib/documents/sheet.js';
 import { nearestOf, plotSides } from '../../lib/drawings/plot.js';
 import { houseSheets } from '../../lib/drawings/sheets/house-sheets.js';
@@ -33,6 +34,14 @@ function written(sheets: readonly Sheet[], kind: string): string {
     .join('\n');
 }
 
+function expectScaleBars(sheets: readonly Sheet[], units: WrittenUnits): void {
+  for (const { id, views, paper } of sheets) {
+    const told = paper.flatMap((p) => (p.kind === 'text' ? [p.text] : []));
+    for (const scale of new Set(views.map(({ view }) => view.scale)))
+      expect(told, `a scale bar on ${id}`).toContain(`Scale ${scaleWords(scale, units)}`);
+  }
+}
+
 const small = samples().filter(([name]) => /family-house|creek-cabin/.test(name));
 
 describe('the permit set shows every element on the sheets that it belongs to', () => {
@@ -42,6 +51,7 @@ describe('the permit set shows every element on the sheets that it belongs to', 
     const { setout } = known;
     const { sheets } = await known.sheets;
     for (const sheet of sheets) expect(auditSheet(sheet), sheet.id).toEqual([]);
+    expectScaleBars(sheets, units);
     const on = (kind: string) => written(sheets, kind);
     const has = (kind: string, text: string) => expect(on(kind), `${kind}: ${text}`).toContain(text);
 
@@ -147,6 +157,7 @@ describe('bad input', () => {
     const only = house.domes.length > 1 ? (['cover', 'plan', 'footing', 'openings', 'details'] as const) : null;
     const { sheets } = houseSheets(setOutHouse(house), undefined, { sheet: null, scale: null, sheets: only });
     for (const sheet of sheets) expect(auditSheet(sheet), sheet.id).toEqual([]);
+    expectScaleBars(sheets, writtenUnits(house));
     expect(sheets.map(kindOf)).not.toContain('site');
     expect(sheets.map(kindOf).includes('openings')).toBe(house.openings.length > 0);
     expect(sheets.map(kindOf).includes('footing')).toBe(house.footing !== null);

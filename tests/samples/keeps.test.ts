@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
+import { checkHouse } from '../../lib/deliver/package.js';
 import { readDescription } from '../../lib/description/read.js';
 import { auditMesh } from '../../lib/documents/mesh-audit.js';
 import { meshEuler, meshVolume } from '../../lib/documents/mesh-measure.js';
@@ -44,6 +45,12 @@ describe('samples keep what they state', () => {
     const shapes = single.map((h) => h.domes[0]?.profile.shape);
     expect(new Set(shapes)).toEqual(new Set(['hemisphere', 'segmental', 'pointed', 'catenary', 'elliptical']));
     expect(single.length).toBeGreaterThanOrEqual(6);
+  });
+
+  it('of the houses of one dome just those fail a check that their document names', () => {
+    const single = names.filter((name) => house(name).domes.length === 1);
+    const failing = single.filter((name) => checkHouse(house(name)).checks.some(({ state }) => state === 'fails'));
+    expect(failing).toEqual(['low-store', 'pointed-hall', 'round-workshop']);
   });
 
   it('the family house has ten openings, of every use and head, on four domes', () => {

@@ -141,6 +141,25 @@ describe('single tables', () => {
     expect(bill.notes?.[0]).toContain('unknown, not zero');
   });
 
+  it('warmth: says what it is computed with, and where each value comes from', async () => {
+    const { notes = [] } = await of('warmth', {
+      ...house,
+      warmth: { ...house.warmth, groundConductivity: 1.5, door: 2.5 },
+    });
+    const told = notes.join(' ');
+    for (const part of ['ground of 1.5 W/(m K)', 'doors of 2.5 W/(m2 K)', 'ISO 10456', 'ISO 13370', 'no source'])
+      expect(told).toContain(part);
+  });
+
+  it('forms: the days of an arch that is cast on several begin with its first', async () => {
+    const casting = { ...house.casting, mixerLitresPerMinute: 1 };
+    const [row] = (await of('forms', { ...house, casting })).rows;
+    expect(row?.cast as number).toBeGreaterThan(row?.from as number);
+    const days = (await of('calendar', { ...house, casting })).rows.filter((r) => r.arches !== null).map((r) => r.day);
+    expect([days[0], days.at(-1)]).toEqual([row?.from, row?.cast]);
+    expect(row?.strike).toBe((row?.cast as number) + casting.archStrikeDays);
+  });
+
   it('quantities: net and waste make the order', async () => {
     for (const { net, waste, gross } of (await of('quantities')).rows)
       if (net !== null) expect((net as number) + (waste as number)).toBeCloseTo(gross as number, 9);

@@ -17,14 +17,16 @@ const LEAST_COURSES = 2;
 
 /**
  * Rules within one dome and between it and the wall and blocks.
- * @returns the domes whose sizes hold, so that openings can be held against them
+ * @returns the domes whose sizes hold, so that openings can be held against them; one whose oculus doesn't, without it
  */
 export function checkDomes(draft: Draft, problems: ProblemList): Placed<Dome>[] {
   const { units, wall, blocks } = draft;
-  const sound = draft.domes.filter(({ path, value: dome }) => {
+  const sound = draft.domes.flatMap((placed) => {
+    const { path, value: dome } = placed;
     const rise = riseHolds(dome, path, units, problems);
     const oculus = oculusHolds(dome, path, units, problems);
-    return rise && oculus;
+    if (!rise) return [];
+    return [oculus ? placed : { ...placed, value: { ...dome, oculus: null } }];
   });
   if (wall)
     for (const { path, value } of draft.domes)

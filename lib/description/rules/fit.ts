@@ -33,7 +33,12 @@ export function checkFit(
   const placeOf = (id: string) => draft.domes.find(({ value }) => value.id === id)?.value.at;
   const sound = domes.map(({ value }) => value);
   const seatOf = (arch: Arch, dome: Dome): Seat => ({ arch, dome, shape: shapes.get(dome) as DomeShape });
-  const fits = (ends: readonly Seat[]) => fitsUnder(ends, blocks, units, problems) && fitsIn(ends, units, problems);
+  const fits = (ends: readonly Seat[]) => {
+    const under = fitsUnder(ends, blocks, units, problems);
+    // One that is too high can come down, but stays as wide where it stands.
+    const within = fitsIn(ends, under ? allHeights : foot, units, problems);
+    return under && within;
+  };
   const seats = [
     ...openings.map((placed) =>
       sound.filter((d) => d.id === placed.value.in).map((dome) => seatOf(openingArch(placed), dome)),
@@ -64,13 +69,22 @@ function fitsUnder(ends: readonly Seat[], blocks: BlockRules, units: LengthUnit,
   return false;
 }
 
-/** The arch leaves wall to both sides at every height, at each end of a passage. */
-function fitsIn(ends: readonly Seat[], units: LengthUnit, problems: ProblemList): boolean {
+const lowest = (arch: Arch): number => Math.max(0, arch.baseZ);
+const allHeights = ({ arch }: Seat): number[] => heightsBetween(lowest(arch), arch.topZ, turnsOf(arch, arch.ring));
+const foot = ({ arch, shape }: Seat): number[] => [lowest(arch)].filter((z) => shape.radiusAt(z) > 0);
+
+/** The arch leaves wall to both sides at the heights asked for, at each end of a passage. */
+function fitsIn(
+  ends: readonly Seat[],
+  heightsOf: (seat: Seat) => number[],
+  units: LengthUnit,
+  problems: ProblemList,
+): boolean {
   const say = (mm: number) => formatLength(mm, units);
   let worst = { seat: ends[0] as Seat, ratio: 0, z: 0, half: 0, radius: 0 };
   for (const seat of ends) {
     const { arch, shape } = seat;
-    for (const z of heightsBetween(Math.max(0, arch.baseZ), arch.topZ, turnsOf(arch, arch.ring))) {
+    for (const z of heightsOf(seat)) {
       const half = arch.section.halfWidthAt(z, arch.ring, arch.baseZ);
       const radius = shape.radiusAt(z);
       if (half / radius > worst.ratio) worst = { seat, ratio: half / radius, z, half, radius };

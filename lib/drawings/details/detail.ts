@@ -47,8 +47,8 @@ const OUT = 8;
 
 export function detailDraft(house: HouseSetout, spec: DetailSpec): Draft {
   const units = writtenUnits(house.house);
-  const cut = uprightCut(house, spec.plane);
   const { box } = spec;
+  const cut = uprightCut(house, spec.plane, box);
   const clipped = clipTo(cutPrimitives(cut) as PlainPrimitive[], box);
   const joints = clipTo(strokesOf('joint', bedsAcross(house, spec.plane, cut)) as PlainPrimitive[], box);
   const solid = clipRegion(cut.loops(), box);

@@ -66,7 +66,7 @@ function composeBeside(
   const block = columnOf(furniture, widthOf(column));
   const area: Area = { left: space.left + PAD, right: inner, bottom: space.bottom + PAD, top: space.top - PAD };
   const rows = packRows(views, widthOf(area), heightOf(area));
-  if (block.height > heightOf(column) || !rows) return null;
+  if (block.height > heightOf(column) || block.width > widthOf(column) || !rows) return null;
   const stack = new Shelf(column, block);
   const rest = tables.filter((table) => !stack.add(table));
   const composed = withTables(area, rows, rest);

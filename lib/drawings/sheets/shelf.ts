@@ -17,7 +17,7 @@ export class Shelf {
     first?: Block,
   ) {
     [this.x, this.y] = [area.left, area.top];
-    if (first) this.add(first);
+    if (first && !this.add(first)) throw new RangeError('a block that is wider or higher than its area');
   }
 
   /** Adds a block and says whether there was room. */
