@@ -52,6 +52,8 @@ export interface PlaceName {
   /** Where it stands in the room, and where over the roof. */
   readonly inside: Vec3;
   readonly over: Vec3;
+  /** From the name to the room's wall, mm. */
+  readonly reach: number;
 }
 
 export interface PageOpening {

@@ -78,8 +78,14 @@ function roomNames({ domes }: HouseSetout, rooms: HouseSetout['house']['rooms'])
   return domes.flatMap((dome) => {
     const names = rooms.filter((r) => r.in === dome.id).map((r) => r.name);
     const at = (z: number): Vec3 => [dome.at[0], dome.at[1], z];
-    return names.length > 0
-      ? [{ text: names.join(', '), inside: at(NAME_HEIGHT), over: at(dome.topZ + NAME_OVER) }]
-      : [];
+    if (names.length === 0) return [];
+    return [
+      {
+        text: names.join(', '),
+        inside: at(NAME_HEIGHT),
+        over: at(dome.topZ + NAME_OVER),
+        reach: dome.springingRadius,
+      },
+    ];
   });
 }

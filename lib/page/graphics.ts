@@ -1,8 +1,8 @@
 import type { Sight } from '../documents/camera.js';
 import type { PagePayload } from '../documents/page-payload.js';
-import type { Vec3 } from '../math/vec.js';
 import { CORNER, FACE, LINE } from './shaders.js';
 import type { Solids } from './solids.js';
+import type { CutPlane } from './view.js';
 
 /** What of the model is shown, and how. */
 export interface Shown {
@@ -15,8 +15,8 @@ export interface Shown {
   readonly apart: number;
   /** Last step shown. */
   readonly step: number;
-  /** Hidden is what lies past this distance along this normal; `null` when nothing is cut. */
-  readonly cut: { readonly normal: Vec3; readonly distance: number } | null;
+  /** `null` when nothing is cut. */
+  readonly cut: CutPlane | null;
   readonly chosen: number | null;
   readonly paper: Rgb;
   readonly ink: Rgb;

@@ -93,7 +93,7 @@ function start(): void {
     paint(graphics);
     const shown = shownNow();
     graphics.draw(shown);
-    drawOverlay(part<SVGSVGElement>('marks'), view, shown.sight, [wide, high], payload, solids);
+    drawOverlay(part<SVGSVGElement>('marks'), view, shown, [wide, high], payload, solids);
     drawn = [wide, high];
     document.documentElement.dataset.ready = 'yes';
   }

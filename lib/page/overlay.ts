@@ -1,7 +1,9 @@
-import { onScreen, type Sight } from '../documents/camera.js';
+import { onScreen } from '../documents/camera.js';
 import type { PagePayload } from '../documents/page-payload.js';
 import { cos, sin } from '../math/elementary.js';
 import type { Vec3 } from '../math/vec.js';
+import type { Shown } from './graphics.js';
+import { belowTop, isCutAway, isShown, LabelPlaces, nameInside, placesAlong } from './labels.js';
 import { middleOf, type Solids } from './solids.js';
 import type { View } from './view.js';
 
@@ -13,11 +15,11 @@ const COMPASS = 26;
 
 type Point = readonly [number, number];
 
-/** Draws names, dimensions and north over the model, in lines and letters that print sharp. */
+/** Draws names, dimensions and north over the model, in lines and letters that print sharp; of what is shown alone. */
 export function drawOverlay(
   svg: SVGSVGElement,
   view: View,
-  sight: Sight,
+  { sight, cut }: Pick<Shown, 'sight' | 'cut'>,
   size: Point,
   payload: PagePayload,
   solids: Solids,
@@ -33,30 +35,40 @@ export function drawOverlay(
     drawn.push(made);
   };
 
+  const places = new LabelPlaces();
+
   drawNorth();
-  if (view.names) {
-    // Over the roof while that hides the rooms.
-    const closed = view.cut.kind === 'none' && view.apart === 0 && view.step === payload.steps.length - 1;
-    for (const { text: name, inside, over } of payload.rooms) {
-      const p = at(closed ? over : inside);
-      if (p) text('room', p, name);
+  const opening = view.opening === null ? undefined : payload.openings[view.opening];
+  const around = payload.opening.indexOf(view.opening);
+  const isThere = (piece: number) => isShown(piece, liftOf(piece), view, cut, payload, solids);
+  if (opening && isThere(around)) {
+    const move = liftOf(around);
+    const placed = (p: Vec3): Vec3 => [p[0] + move[0], p[1] + move[1], p[2] + move[2]];
+    for (const { from, to, text: words } of opening.dimensions) {
+      const ends = [placed(from), placed(to)] as const;
+      if (!ends.every((end) => isCutAway(end, cut))) drawDimension(at(ends[0]), at(ends[1]), words);
     }
   }
-  const opening = view.opening === null ? undefined : payload.openings[view.opening];
-  if (opening) {
-    const move = liftOf(payload.opening.indexOf(view.opening));
-    const placed = (p: Vec3) => at([p[0] + move[0], p[1] + move[1], p[2] + move[2]]);
-    for (const { from, to, text: words } of opening.dimensions) drawDimension(placed(from), placed(to), words);
-  }
   // An opening's sizes stand where its name would.
-  if (view.chosen !== null && !opening) {
+  if (view.chosen !== null && !opening && isThere(view.chosen)) {
     const middle = middleOf(solids, view.chosen);
     const move = liftOf(view.chosen);
+    const name = payload.names[view.chosen] as string;
     const p = at([middle[0] + move[0], middle[1] + move[1], middle[2] + move[2]]);
     if (p) {
       const label: Point = [p[0] + 26, p[1] - 30];
       line('leader', p, label);
-      text('mark', [label[0] + 3, label[1] - 2], payload.names[view.chosen] as string);
+      const [x, y] = places.take(name, placesAlong(label, label, name));
+      text('mark', [x, y - 6], name);
+    }
+  }
+  if (view.names) {
+    // Over the roof while that hides the rooms.
+    const closed = !cut && view.apart === 0 && view.step === payload.steps.length - 1;
+    for (const room of payload.rooms) {
+      const stands = closed ? room.over : nameInside(room, cut);
+      const p = stands && at(stands);
+      if (p) text('room', places.take(room.text, [belowTop(p)]), room.text);
     }
   }
   svg.replaceChildren(...drawn);
@@ -75,9 +87,7 @@ export function drawOverlay(
     line('dimension', a, b);
     // Oblique strokes, as on the sheets.
     for (const p of [a, b]) line('dimension', [p[0] - TICK, p[1] + TICK], [p[0] + TICK, p[1] - TICK]);
-    const flat = Math.abs(dx) > Math.abs(dy);
-    const middle: Point = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
-    text(flat ? 'size' : 'size beside', flat ? [middle[0], middle[1] - 7] : [middle[0] + 8, middle[1] + 4], words);
+    text('size', places.take(words, placesAlong(a, b, words)), words);
   }
 
   /** An arrow to true north in the lower left corner, turned as the model is. */

@@ -95,12 +95,14 @@ export const firstView = (solids: Solids, payload: PagePayload, size: readonly [
   names: true,
 });
 
-/** The plane that a cut stands for; what lies past it is hidden. `null` when nothing is cut. */
-export function cutPlane(
-  { cut, apart }: View,
-  solids: Solids,
-  payload: PagePayload,
-): { readonly normal: Vec3; readonly distance: number } | null {
+/** What lies past this distance along this normal is hidden. */
+export interface CutPlane {
+  readonly normal: Vec3;
+  readonly distance: number;
+}
+
+/** The plane that a cut stands for; `null` when nothing is cut. */
+export function cutPlane({ cut, apart }: View, solids: Solids, payload: PagePayload): CutPlane | null {
   if (cut.kind === 'none') return null;
   const normal: Vec3 = cut.kind === 'level' ? [0, 0, 1] : [sin(cut.bearingRad), cos(cut.bearingRad), 0];
   let [from, to] = [Infinity, -Infinity];

@@ -25,8 +25,7 @@ main { display: grid; grid-template-columns: minmax(0, 1fr) 21rem; height: calc(
 #marks { position: absolute; inset: 0; width: 100%; height: 100%; pointer-events: none; }
 #marks text { fill: var(--ink); font-size: 14px; paint-order: stroke; stroke: var(--halo); stroke-width: 4px; stroke-linejoin: round; }
 #marks .room { text-anchor: middle; font-style: italic; font-size: 15px; }
-#marks .size { text-anchor: middle; font-weight: 700; } #marks .beside { text-anchor: start; }
-#marks .mark { font-weight: 700; } #marks .compass { text-anchor: middle; font-weight: 700; }
+#marks .size, #marks .mark { text-anchor: middle; font-weight: 700; } #marks .compass { text-anchor: middle; font-weight: 700; }
 #marks line { stroke: var(--ink); stroke-width: 1.4; } #marks .halo { stroke: var(--halo); stroke-width: 5; }
 #hint { position: absolute; margin: 0; padding: .1rem .45rem; background: var(--ink); color: var(--sheet); font-size: .85rem; pointer-events: none; white-space: nowrap; }
 #trouble { position: absolute; inset: auto 1rem 1rem; margin: 0; padding: .7rem 1rem; background: var(--sheet); border: 2px solid var(--accent); }
@@ -69,7 +68,7 @@ noscript p { padding: 1rem; }
   @page { margin: 12mm; }
   main { display: block; height: auto; }
   .stage { position: relative; height: auto; overflow: visible; }
-  #view, #hint, .cross { display: none; } #print { display: block; width: 100%; }
+  #view, #hint, .cross { display: none; } #print { display: block; width: 100%; max-height: calc(100vh - 12rem); object-fit: contain; }
   .board { overflow: visible; border: 0; } .board > details { display: none; } .board > .about { min-height: 0; border: 0; padding: .5rem 0; }
   .board > .about[data-empty] { display: none; }
   footer { padding: .5rem 0; font-size: 8.5pt; border: 0; } tr, li { break-inside: avoid; }

@@ -221,6 +221,56 @@ describe('the model page in a browser', () => {
     await page.close();
   });
 
+  it('names and sizes nothing that is cut away or not built yet, and no label lies on another', async () => {
+    const page = await open();
+    const labels = page.locator('#marks text:not(.compass)');
+    const seen = async () => {
+      await page.waitForTimeout(100);
+      return (await labels.allTextContents()).map((text) => (text.includes(NASTY) ? 'room' : text));
+    };
+    const { mark } = westBlock(8).block;
+    await page.fill('#find', mark);
+    await page.press('#find', 'Enter');
+    await expect.poll(seen).toEqual([mark, 'room']);
+    await set(page, 'step', 2);
+    await expect.poll(seen).toEqual(['room']);
+    await set(page, 'step', model.steps.length - 1);
+    await page.check('input[name="cut"][value="upright"]');
+    await set(page, 'cut-bearing', 90);
+    // What lies west of the cut stays, then what lies east of it.
+    await expect.poll(seen).toEqual([mark, 'room']);
+    await page.check('#cut-other');
+    await expect.poll(seen).toEqual(['room']);
+    await set(page, 'cut-place', 1000);
+    await expect.poll(seen).toEqual([]);
+    await page.click('#openings button:has-text("bench-window")');
+    await expect.poll(seen).toEqual([]);
+    await page.check('input[name="cut"][value="none"]');
+    await expect.poll(async () => (await seen()).length).toBe(4);
+
+    // Sizes seen along their lines and from far off.
+    await page.focus('#view');
+    for (const key of [...Array(9).fill('ArrowLeft'), ...Array(12).fill('-')]) {
+      await page.keyboard.press(key);
+      await page.waitForTimeout(30);
+      const boxes = await page
+        .locator('#marks .size')
+        .evaluateAll((all: { getBBox(): { x: number; y: number; width: number; height: number } }[]) =>
+          all.map((one) => {
+            const { x, y, width, height } = one.getBBox();
+            return { x, y, width, height };
+          }),
+        );
+      for (const [i, a] of boxes.entries())
+        for (const b of boxes.slice(i + 1)) {
+          const apart = a.x + a.width <= b.x || b.x + b.width <= a.x || Math.abs(a.y - b.y) >= 13;
+          expect(apart, `${key}: ${JSON.stringify([a, b])}`).toBe(true);
+        }
+    }
+    expect(troubles).toEqual([]);
+    await page.close();
+  });
+
   it('is used by keys alone', async () => {
     const page = await open();
     await page.keyboard.press('Tab');
@@ -297,6 +347,13 @@ describe('the model page in a browser', () => {
     const file = { name: 'page.pdf', bytes: new Uint8Array(bytes) };
     const words = readWith(program('sh', ['-c', 'pdftotext -layout "$0" -']), file);
     for (const text of ['Orchard', 'bench-window', '1200 mm', 'Not a design']) expect(words).toContain(text);
+    // On a page lying on its side the picture shares the first one with the head: text and picture are both there.
+    const wide = await page.pdf({ format: 'A4', landscape: true });
+    const onFirst = readWith(program('pdfimages', ['-list', '-l', '1']), {
+      name: 'wide.pdf',
+      bytes: new Uint8Array(wide),
+    });
+    expect(onFirst).toMatch(/image\s+\d+/);
     // The width of the picture in pixels.
     const images = readWith(program('pdfimages', ['-list']), file);
     expect(Math.max(...[...images.matchAll(/image\s+(\d+)/g)].map((m) => Number(m[1])))).toBeGreaterThanOrEqual(1800);

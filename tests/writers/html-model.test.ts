@@ -44,7 +44,7 @@ const page = (part: Partial<ModelPage> = {}): ModelPage => ({
   ],
   steps: ['the ground', NASTY],
   colourings: [{ name: 'as built', entries: [{ label: NASTY, colour: [1, 2, 3] }], of: [0, 0] }],
-  rooms: [{ text: NASTY, inside: [0, 0, 1200], over: [0, 0, 3000] }],
+  rooms: [{ text: NASTY, inside: [0, 0, 1200], over: [0, 0, 3000], reach: 2000 }],
   openings: [
     {
       name: NASTY,
