@@ -38,11 +38,11 @@ function parse(args: readonly string[]): Parsed {
       'boolean-negation': false,
       'camel-case-expansion': false,
       'dot-notation': false,
-      'duplicate-arguments-array': false,
       'greedy-arrays': false,
       'parse-numbers': false,
       'parse-positional-numbers': false,
     })
+    .middleware(lastOfRepeated, true)
     .strict()
     .help()
     .version(version)
@@ -61,6 +61,15 @@ function parse(args: readonly string[]): Parsed {
     parsed.text = output;
   });
   return parsed;
+}
+
+/** Options that count each time they are given. */
+const MANY = ['set', 'only'];
+
+/** Of any other option that is given twice, the last counts. */
+function lastOfRepeated(given: Record<string, unknown>): void {
+  for (const [name, value] of Object.entries(given))
+    if (Array.isArray(value) && name !== '_' && !MANY.includes(name)) given[name] = value[value.length - 1];
 }
 
 /** Runs one call of the command line and returns its exit code; never throws. */

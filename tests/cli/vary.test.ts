@@ -50,6 +50,14 @@ describe('rows of values', () => {
   });
 });
 
+it('an option that counts each time is given many times; of others the last counts', async () => {
+  const wrongChart = await run('vary', 'house.yaml', '--set', 'a=1|2', '--chart', 'floor', '--chart', 'flor');
+  expect(wrongChart.err).toContain('Did you mean floor?');
+  const wrong = await run('check', 'house.yaml', '--set', 'domes.room.radius=-1', '--set', 'wall.thickness=-1');
+  expect(wrong.err).toContain('domes.room.radius');
+  expect(wrong.err).toContain('wall.thickness');
+});
+
 describe('vary', () => {
   it('prints a table and a chart; each row is what the house with that value comes to', async () => {
     const { code, out, err } = await run(
