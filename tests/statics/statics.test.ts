@@ -225,6 +225,11 @@ describe('input that is wrong or missing', () => {
     });
     const states = ['drift.hall', 'wind.hall', 'earthquake.hall'].map((id) => check(house, id)?.state);
     expect(states).toEqual(['attention', 'attention', 'attention']);
+    // ASCE 7 has a second case of wind on domes, which isn't computed.
+    const other = check({ ...house, site: { ...house.site, combinations: 'ASCE 7' } }, 'wind.hall');
+    expect(other?.source).toContain('case A');
+    expect(other?.advice).toContain('Case B');
+    expect(check(house, 'wind.hall')?.advice).not.toContain('Case B');
   });
 });
 

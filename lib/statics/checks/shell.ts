@@ -207,7 +207,7 @@ const SOURCES = {
   },
   'ASCE 7': {
     'drifted snow': 'ASCE 7-16, 7.6.4 and Figure 7.4-2: downwind sector alone (from memory)',
-    wind: 'ASCE 7-16, Figure 27.3-2 (from memory)',
+    wind: 'ASCE 7-16, Figure 27.3-2, case A (from memory)',
     earthquake: EARTHQUAKE,
   },
 } as const;
@@ -220,7 +220,7 @@ function oneSidedChecks({ house }: HouseSetout, found: DomeStatics): Check[] {
       {
         id: `${IDS[one.load]}.${found.id}`,
         statement: `Dome ${found.id} stands under ${one.load} from one side, as an opposite pair of lunes.`,
-        advice: `An estimate that leaves out what the rings carry: an engineer must confirm it.${one.factor < 2 ? ` To raise it: ${GOOD_SHAPE}.` : ''}`,
+        advice: `An estimate that leaves out what the rings carry: an engineer must confirm it.${one.load === 'wind' && house.site.combinations === 'ASCE 7' ? ' Case B of the figure is left out: an engineer must look at it too.' : ''}${one.factor < 2 ? ` To raise it: ${GOOD_SHAPE}.` : ''}`,
       },
       one.factor,
       {
