@@ -15,6 +15,7 @@ import { textWidth } from '../../documents/text-size.js';
 import { TITLE_BLOCK } from '../../documents/title-block.js';
 import type { LaidHouse } from '../../masonry/block.js';
 import { type CastForm, castForms } from '../../masonry/forms.js';
+import { LIGHTER } from '../../masonry/longer-check.js';
 import { massKg, wetDensity } from '../../masonry/mass.js';
 import { type FaceDimensions, formDimensions } from '../../masonry/moulds/dimensions.js';
 import { type CastShape, formShape, LINING } from '../../masonry/moulds/shape.js';
@@ -119,7 +120,7 @@ function belowViews(
   const beside = left + (tables[0] as Block).width + 2 * PAD;
   const notes = notesBlock(notesOf(house, form, units), TITLE_BLOCK.width - 2 * PAD);
   const cell = (space.right - space.left) / COLUMNS;
-  const more = notesBlock(releaseNotes(house, release, units), cell - 2 * PAD);
+  const more = notesBlock(releaseNotes(house, form, release, units), cell - 2 * PAD);
   const row = (space.top - space.bottom - BELOW) / 2;
   return [
     ...placeBlock(tables[0] as Block, [left, top]),
@@ -256,7 +257,7 @@ function notesOf(house: House, { block, courses, shapedFor, places }: CastForm, 
 const sized = (mm: number, units: WrittenUnits): string =>
   `${formatLength(mm, units)}${units === 'feet-inches' ? '' : ' mm'}`;
 
-function releaseNotes({ casting }: House, release: MouldRelease, units: WrittenUnits): string[] {
+function releaseNotes({ casting }: House, { places }: CastForm, release: MouldRelease, units: WrittenUnits): string[] {
   const days = casting.demouldDays;
   const { packing } = release;
   const pack = PACKED.map(([corner, name]) => `${sized(packing[corner], units)} ${name}`).join(', ');
@@ -269,6 +270,7 @@ function releaseNotes({ casting }: House, release: MouldRelease, units: WrittenU
     release.steps.some((s) => s.draftRad < 0)
       ? 'An undercut holds the block: see the report.'
       : 'Nothing holds the block on its way.',
+    ...(places > 1 ? [LIGHTER] : []),
   ];
 }
 
