@@ -197,6 +197,10 @@ describe('mould sheets', () => {
           `${sheet.id} ${diagonal}`,
         ).toBe(true);
       const words = sheet.paper.flatMap((p) => (p.kind === 'text' ? [p.text] : [])).join(' ');
+      // Ribs beside the middle stand half-way to the heads, measured at mid-height on the intrados.
+      const beside = Number(/±(\d+\.\d)/.exec(words)?.[1]);
+      expect(Math.abs(beside - d.intrados.edges.middle.arc / 4), sheet.id).toBeLessThan(0.6);
+      if (form) expect(words, sheet.id).toContain('A stop board across the form');
       for (const told of ['It stands on one head', 'in this order: 1 form of the extrados', 'Nothing holds the block'])
         expect(words, sheet.id).toContain(told);
     });

@@ -26,7 +26,7 @@ import { titleBlockOf } from '../sheets/title.js';
 import { developedBed } from './developed.js';
 import { workshopUnits } from './mould-templates.js';
 import { mouldViews } from './mould-views.js';
-import { faceRibs } from './ribs.js';
+import { type FaceRib, faceRibs } from './ribs.js';
 
 /** Four views in a row, two rows; what is left below is for tables and notes. */
 const COLUMNS = 4;
@@ -208,17 +208,24 @@ function ribTable(shape: CastShape, units: WrittenUnits): Table {
     title: 'Ribs: edge above the straight back',
     columns: [
       { key: 'rib', label: 'rib', kind: 'text' },
+      { key: 'stands', label: `off the middle, ${unit}`, kind: 'text' },
       { key: 'pieces', label: 'no.', kind: 'integer' },
       number('length', 'length'),
       ...SHARES.map(([share, label]) => number(`at-${share}`, label)),
     ],
     rows: faceRibs(shape).map((rib) => ({
       rib: `${rib.face} ${rib.way}`,
+      stands: standing(rib, (mm) => of(mm).toFixed(decimals)),
       pieces: rib.pieces,
       length: of(rib.length),
       ...Object.fromEntries(SHARES.map(([share]) => [`at-${share}`, of(rib.edge(share)[1])])),
     })),
   };
+}
+
+/** How far from the middle of the mould ribs stand: in it, on either side, or both. */
+function standing({ pieces, place }: FaceRib, size: (mm: number) => string): string {
+  return pieces === 1 ? '0' : `${pieces === 2 ? '' : '0, '}±${size(place)}`;
 }
 
 const PACKED = [
