@@ -109,6 +109,7 @@ export { cutTable } from './tables/cuts.js';
 export { layingTable } from './tables/laying.js';
 export { longMouldTable, mouldTable } from './tables/moulds.js';
 export { openingTable } from './tables/openings.js';
+export { remnantTable } from './tables/remnants.js';
 export { ringPieceTable } from './tables/ring-pieces.js';
 export { structuralCheckTable, structureTable } from './tables/structure.js';
 export { volumeTable } from './tables/volumes.js';

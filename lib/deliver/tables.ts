@@ -13,6 +13,7 @@ import { foamTable, mixTable } from '../tables/mix.js';
 import { longMouldTable, mouldTable } from '../tables/moulds.js';
 import { openingTable } from '../tables/openings.js';
 import { poleTable, templateBoardTable, templateTable } from '../tables/radius-pole.js';
+import { remnantTable } from '../tables/remnants.js';
 import { ringPieceTable } from '../tables/ring-pieces.js';
 import { bearingTable, circleTable, pegTable } from '../tables/setting-out.js';
 import { structuralCheckTable, structureTable } from '../tables/structure.js';
@@ -54,6 +55,7 @@ export const TABLES: readonly TableEntry[] = [
   entry('mould-copies', 'how many copies of each mould to make', (s) => mouldCopyTable(s.setout, s.works.calendar)),
   entry('blocks', 'every block: place, sizes, mass', (s) => blockTable(s.plan, s.laid)),
   entry('cuts', 'where blocks are cut, and which cuts are alike', (s) => cutTable(s.plan, s.laid)),
+  entry('remnants', 'what cuts leave that is too small to lay', (s) => remnantTable(s.setout, s.laid)),
   entry('voussoirs', 'stones of the arches, and rings cast in one', (s) => voussoirTable(s.setout, s.pieces)),
   entry('ring-pieces', 'segments of skewback rings and curbs, crown plugs', (s) => ringPieceTable(s.setout, s.pieces)),
   entry('calendar', 'what is cast, struck and laid on each day', (s) => calendarTable(s.setout, s.works.calendar)),

@@ -23,7 +23,9 @@ export function pricesFrom(prices: DescriptionOutput['prices'], problems: Proble
     if (!ITEM.test(name))
       refuse(name, `"${shown(name)}" can't name an item.`, 'Use small letters a-z, digits and hyphens.');
     else if (!price) {
-      const near = typeof entry === 'string' ? null : nearest(lastWord(entry.per), PRICE_UNITS);
+      const unit = typeof entry === 'string' ? null : lastWord(entry.per);
+      // A unit that is one isn't what is wrong.
+      const near = unit === null || PRICE_UNITS.some((own) => own === unit) ? null : nearest(unit, PRICE_UNITS);
       const hint = near === null ? '' : `Did you mean "${near}"? `;
       const example = `${name}: { per: 25 kg, price: 6.20 }`;
       refuse(

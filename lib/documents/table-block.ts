@@ -10,6 +10,8 @@ const STYLE = { title: 3.5, titleRoom: 6.5, text: 2.5, row: 5, line: 3.8, pad: 1
 
 /** Narrowest column of words that is still easy to read, paper mm. */
 const NARROW = 28;
+/** A word longer than this, which no language has, may be broken where its table would be too wide, paper mm. */
+const LONG_WORD = 80;
 
 /**
  * A table as it is drawn on a sheet: title, heads, a row a line; numbers stand to the right of their column. Where it
@@ -68,7 +70,10 @@ function laidOut(table: Table, most: number) {
     column.kind === 'text'
       ? Math.max(
           headWidths[i] as number,
-          Math.min(natural[i] as number, Math.max(NARROW, ...texts.map((row) => longestWord(row[i] as string)))),
+          Math.min(
+            natural[i] as number,
+            Math.max(NARROW, ...texts.map((row) => Math.min(LONG_WORD, longestWord(row[i] as string)))),
+          ),
         )
       : (natural[i] as number),
   );

@@ -19,6 +19,8 @@ import { writtenUnits } from './words.js';
 
 /** Height of marks, paper mm; ISO 3098's least. */
 const MARK = 1.8;
+/** Room that a mark needs beyond its own size, paper mm. */
+const MARK_AIR = 0.6;
 const NAME = 2.5;
 
 /** A dome's courses unrolled on the middle of the wall, seen from outside: every block with its number, every opening. */
@@ -53,18 +55,8 @@ export function coursesView(house: HouseSetout, dome: DomeSetout, sector: Sector
       ...beds.map((e): Primitive => ({ kind: 'path', layer: 'joint', segments: [e], closed: false })),
       ...outlines,
     );
-    for (const { blocks } of rows) {
-      for (const { number, bearing, r, y, width, height } of blocks) {
-        const [x] = put(r, y, bearing);
-        const text = String(number);
-        const room = layout.mm(textWidth(text, MARK) + 0.6);
-        const tall = layout.mm(MARK + 0.6);
-        if (room <= width && tall <= height)
-          layout.add(words('text', text, [x, y - layout.mm(MARK / 2)], MARK, 'centre'));
-        else if (room <= height && tall <= width)
-          layout.add({ ...words('text', text, [x + layout.mm(MARK / 2), y], MARK, 'centre'), rotationDeg: 90 });
-      }
-    }
+    for (const { blocks } of rows)
+      for (const block of blocks) layout.placeFree(numbersOf(block, developed, put, layout));
     // The course, its mould and its number of blocks at the side where its bearings begin.
     for (const { course, r, y } of rows) {
       const mould = mouldOf[`${dome.id} ${course.index}`];
@@ -72,7 +64,6 @@ export function coursesView(house: HouseSetout, dome: DomeSetout, sector: Sector
       const [x] = put(r, y, sector.from);
       layout.add(words('text', text, [x + layout.mm(5), y - layout.mm(MARK / 2)], MARK, 'left'));
     }
-    for (const gap of developed.gaps) addGapName(developed, gap, sector, put, layout);
     const step = 30 * DEG;
     for (let b = Math.ceil(sector.from / step - 1e-9) * step; b <= sector.to + 1e-9; b += step) {
       const base = developed.at(dome.courses[0]?.part ?? 'stem', 0);
@@ -82,6 +73,7 @@ export function coursesView(house: HouseSetout, dome: DomeSetout, sector: Sector
         words('text', formatAngle(Math.round(b / DEG) % 360), [x, -layout.mm(7.5)], NAME, 'centre'),
       );
     }
+    for (const gap of developed.gaps) addGapName(developed, gap, sector, put, layout);
     const title = `${dome.id}, bearings ${formatAngle(Math.round(sector.from / DEG))} to ${formatAngle(Math.round(sector.to / DEG))}`;
     return {
       layout,
@@ -111,10 +103,40 @@ type Line = readonly [Place, Place];
 interface BlockPlace {
   readonly number: number;
   readonly bearing: number;
-  readonly r: number;
-  readonly y: number;
+  /** Places up its middle where its number may stand, the best first. */
+  readonly heights: readonly ReturnType<Developed['at']>[];
   readonly width: number;
   readonly height: number;
+}
+
+/** How far a number may stand from the middle of what is left of its block, in parts of its width and of its course. */
+const ASIDE = [0, -0.15, 0.15, -0.3, 0.3] as const;
+const UP = [0, 0.2, -0.2] as const;
+
+/** A block's number level, else turned, at the places in it where it may be read; none where the block has no room. */
+function* numbersOf(
+  { number, bearing, heights, width, height }: BlockPlace,
+  developed: Developed,
+  put: (r: number, y: number, bearing: number) => Vec2,
+  layout: Layout,
+): Generator<Primitive[]> {
+  const text = String(number);
+  const long = layout.mm(textWidth(text, MARK) + MARK_AIR);
+  const tall = layout.mm(MARK + MARK_AIR);
+  for (const turned of [false, true]) {
+    const [across, up] = turned ? [tall, long] : [long, tall];
+    if (across > width || up > height) continue;
+    for (const { r, y, z } of heights) {
+      for (const u of ASIDE) {
+        const turn = bearing + (u * width) / r;
+        if (developed.taken(turn, r, z)) continue;
+        const [x] = put(r, y, turn);
+        const half = layout.mm(MARK / 2);
+        const level = words('text', text, turned ? [x + half, y] : [x, y - half], MARK, 'centre');
+        yield [turned ? { ...level, rotationDeg: 90 } : level];
+      }
+    }
+  }
 }
 
 interface CourseRow {
@@ -166,6 +188,7 @@ function rowOf(developed: Developed, course: Course, sector: Sector, closed: boo
     });
   const module = (2 * Math.PI) / course.count;
   const numbers = Array.from({ length: course.count }, (_, k) => k).filter((k) => !course.leftOut.includes(k));
+  const heights = UP.map((v) => developed.at(course.part, (course.bed + course.to) / 2 + v * (course.to - course.bed)));
   const blocks = numbers.flatMap((k): BlockPlace[] => {
     let modules = 1;
     while (course.leftOut.includes((k + modules) % course.count)) modules++;
@@ -175,7 +198,7 @@ function rowOf(developed: Developed, course: Course, sector: Sector, closed: boo
     const [a, b] = left.reduce((x, y) => (y[1] - y[0] > x[1] - x[0] ? y : x));
     const bearing = into((a + b) / 2, sector);
     if (bearing < sector.from || bearing >= sector.to) return [];
-    return [{ number: k + 1, bearing, r: mid.r, y: mid.y, width: (b - a) * mid.r, height: high.y - low.y }];
+    return [{ number: k + 1, bearing, heights, width: (b - a) * mid.r, height: high.y - low.y }];
   });
   return { course, r: mid.r, y: mid.y, bedLine: level(low), topLine: closed ? level(high) : [], perpends, blocks };
 }

@@ -1,7 +1,7 @@
 import { formatLength, formatLevel } from '../base/measures.js';
 import { ONE_SIZE } from '../base/tolerances.js';
 import type { Primitive } from '../documents/drawing.js';
-import { lineEdge } from '../math/curves.js';
+import { type Edge, lineEdge } from '../math/curves.js';
 import { atan2, cos, sin } from '../math/elementary.js';
 import { add2, length2, scale2, sub2, type Vec2 } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
@@ -16,7 +16,7 @@ import type { Draft, DraftedView } from './draft.js';
 import { baseReach } from './extent.js';
 import { footprint } from './footprint.js';
 import { addGrid } from './grid.js';
-import { Layout } from './layout.js';
+import { Layout, shapesOf } from './layout.js';
 import { placeNote } from './leaders.js';
 import { inEarlier, partAt } from './parts.js';
 import { loopOf, strokesOf } from './paths.js';
@@ -41,15 +41,17 @@ export function footingPlanDraft(house: HouseSetout): Draft | null {
   const draw = (scale: number): DraftedView => {
     const layout = new Layout(scale, units, covered);
     const primitives = cutPrimitives(cut).filter((p) => p.kind !== 'hatch');
-    const hatched = cut.loops(footing ? 'footing' : 'slab').map(loopOf);
     layout.add(
-      { kind: 'hatch', layer: 'hatch', pattern: 'concrete', loops: hatched },
       ...primitives,
       ...walls.map((loop): Primitive => ({ kind: 'path', layer: 'overhead', segments: loopOf(loop), closed: true })),
       ...house.domes.flatMap((d) => strokesOf('overhead', roomCircle(house, d))),
     );
     layout.add(...axisPrimitives(house.domes.flatMap(({ at: [x, y] }) => crossAt(x, y, layout.mm(3)))));
     for (const dome of house.domes) addRadii(house, dome, layout);
+    // A slab alone is hatched up to its middle, and leaves its figures free; a footing's hatch has none in it.
+    const figures = footing ? [] : layout.primitives.flatMap((p) => shapesOf(p, scale, units).texts);
+    const hatched = [...cut.loops(footing ? 'footing' : 'slab').map(loopOf), ...figures.map(frameOf(layout.mm(0.4)))];
+    layout.add({ kind: 'hatch', layer: 'hatch', pattern: 'concrete', loops: hatched });
     for (const arch of house.arches) addBarrelFooting(house, arch, layout);
     addGrid(house, [east, north], layout);
     const chains: readonly (readonly [0 | 90, Vec2, Vec2])[] = [
@@ -88,6 +90,20 @@ const crossAt = (x: number, y: number, arm: number) => [
   lineEdge([x - arm, y], [x + arm, y]),
   lineEdge([x, y - arm], [x, y + arm]),
 ];
+
+/** The frame round a text at a distance, mm. */
+const frameOf =
+  (off: number) =>
+  ({ corners }: { readonly corners: readonly Vec2[] }): Edge[] => {
+    const outer = corners.map((c, i): Vec2 => {
+      const sides = [corners[(i + 1) % corners.length], corners[(i + corners.length - 1) % corners.length]] as Vec2[];
+      return sides.reduce<Vec2>((p, side) => {
+        const back = sub2(c, side);
+        return add2(p, scale2(back, off / length2(back)));
+      }, c);
+    });
+    return outer.map((p, i) => lineEdge(p, outer[(i + 1) % outer.length] as Vec2));
+  };
 
 /** The room's circle at the floor, where no earlier dome stands in it. */
 const roomCircle = (house: HouseSetout, dome: DomeSetout) =>

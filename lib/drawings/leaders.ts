@@ -41,8 +41,10 @@ export function* leadersOut(spec: LeaderSpec, layout: Layout): Generator<[Leader
   }
 }
 
-/** A note that must stand somewhere: outside the house, or within it where no leader is long enough to leave it. */
+/** A note that must stand somewhere: outside the house, or within it where no place outside lies free within reach. */
 export function placeNote(spec: LeaderSpec, layout: Layout): void {
   const outside = [...leadersOut(spec, layout)];
-  layout.place(outside.length > 0 ? outside : leadersOut({ ...spec, inside: () => false, across: true }, layout));
+  const anywhere = () => leadersOut({ ...spec, inside: () => false, across: true }, layout);
+  if (layout.placeFree(outside) || layout.placeFree(anywhere())) return;
+  layout.place(outside.length > 0 ? outside : anywhere());
 }

@@ -72,9 +72,12 @@ export function roofPlanDraft(house: HouseSetout): Draft {
     const inside = ([x, y]: Vec2) => underRoof(house, x, y);
     const middle = scale2(add2(figure.min, figure.max), 0.5);
     // On the roof itself where it is free there: long lines over it are hard to follow.
+    const onRoof = (at: Vec2, text: string) =>
+      layout.placeFree(
+        leadersOut({ at, text, first: Math.PI / 4, longest: NEAR, inside: () => false, across: true }, layout),
+      );
     const near = (at: Vec2, text: string) => {
-      const spec = { at, text, first: Math.PI / 4, longest: NEAR, inside: () => false, across: true };
-      if (!layout.placeFree(leadersOut(spec, layout))) note(at, text);
+      if (!onRoof(at, text)) note(at, text);
     };
     const note = (at: Vec2, text: string) => {
       const away = sub2(at, middle);
@@ -89,10 +92,12 @@ export function roofPlanDraft(house: HouseSetout): Draft {
     for (const a of house.arches) {
       if (a.faceV === null) continue;
       const at = fromArchFrame(a, 0, a.faceV);
-      const text = `${a.id} ${formatLevel(a.topZ, units)}, ${bearingWords(a.opening.bearingDeg)}`;
+      const level = `${a.id} ${formatLevel(a.topZ, units)}`;
+      const text = `${level}, ${bearingWords(a.opening.bearingDeg)}`;
       const first = atan2(a.along[1], a.along[0]);
       const outside = leadersOut({ at, text, first, longest: NEAR, inside, across: false }, layout);
-      if (!layout.placeFree(outside)) near(at, text);
+      // In a crowded yard the floor plan alone tells the bearing.
+      if (!layout.placeFree(outside) && !onRoof(at, text) && !onRoof(at, level)) note(at, text);
     }
     for (const p of house.passages) {
       const stretch = openStretch(p);

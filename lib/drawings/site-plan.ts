@@ -140,13 +140,16 @@ function twoSides(sides: readonly PlotSide[]): readonly PlotSide[] {
   return second ? [first, second] : [first];
 }
 
+/** How far from an axis its distance from a side is measured, paper mm: on it, else where its figure lies free. */
+const ASIDE = [0, 6, 12, 18, 26, 34, 42, 52, 64].flatMap((off) => (off === 0 ? [0] : [off, -off]));
+
 /** Distance of the first dome's axis from a side's line. */
 function addPlace(layout: Layout, at: Vec2, { from, inward }: PlotSide): void {
   const distance = (at[0] - from[0]) * inward[0] + (at[1] - from[1]) * inward[1];
   const foot = add2(at, scale2(inward, -distance));
   const along: Vec2 = [-inward[1], inward[0]];
   layout.place(
-    [0, 6, -6, 12, -12, 18, -18, 26, -26].map((aside): AlignedDimension[] => [
+    ASIDE.map((aside): AlignedDimension[] => [
       {
         kind: 'dimension',
         type: 'aligned',

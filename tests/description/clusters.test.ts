@@ -91,6 +91,22 @@ describe('two domes', () => {
     for (const at of named) expect(codesOf(feet(at))).toEqual([]);
   });
 
+  test.each(['', ', oculus: { radius: 0.4, curb: 0.15 }'])(
+    'of which the later would stand over the crown of the lower, earlier one (%s)',
+    (oculus) => {
+      const tall = (east: number, stem: number) =>
+        `format: 1\ndomes: [{ id: hall, radius: 3, stem-wall: 0.6${oculus} }, { id: tower, radius: 3, stem-wall: ${stem}, at: [${east}, 0] }]`;
+      const [problem] = problemsOf(tall(3.4, 3.5));
+      expect(problem?.code).toBe('overlap-too-deep');
+      expect(problem?.message).toContain(`"tower" comes too near to the ${oculus ? 'curb' : 'crown plug'} of "hall"`);
+      const [, least] = metres(problem?.mend ?? '') as [number, number];
+      expect(codesOf(tall(least, 3.5))).toEqual([]);
+      expect(codesOf(tall(least - 0.01, 3.5))).toEqual(['overlap-too-deep']);
+      // As low as its neighbour, it has leant away at that height.
+      expect(codesOf(tall(3.4, 0.6))).toEqual([]);
+    },
+  );
+
   test('a large dome that abuts a small one', () => {
     expect(codesOf(withDomes('{ id: barn, radius: 5, stem-wall: 0.6, at: [7.5, 0] }'))).toEqual([]);
   });

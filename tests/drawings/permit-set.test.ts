@@ -141,6 +141,18 @@ describe('the site plan', () => {
 });
 
 describe('bad input', () => {
+  it('words of 200 letters are broken in tables that they would make wider than the sheet', () => {
+    const title = 'W'.repeat(200);
+    const project = { ...houseOf().project, title, client: title, address: title, drawnBy: title };
+    const { sheets } = houseSheets(setOutHouse(houseOf({ project })), undefined, {
+      sheet: 'A3',
+      scale: null,
+      sheets: ['cover'],
+    });
+    for (const sheet of sheets) expect(auditSheet(sheet)).toEqual([]);
+    expect(written(sheets, 'cover').replaceAll('\n', '')).toContain(title);
+  });
+
   it.each([
     ['no plot, no rooms, no openings', houseOf()],
     ['an opening at bearing 359.9', houseOf({ openings: [openingOf({ bearingDeg: 359.9 })] })],

@@ -10,6 +10,7 @@ import { measureOf } from '../../lib/documents/dimensioning.js';
 import type { Primitive } from '../../lib/documents/drawing.js';
 import { HATCHES } from '../../lib/documents/hatches.js';
 import { type Sheet, sheetName } from '../../lib/documents/sheet.js';
+import { clashesOf } from '../drawings/reading.js';
 import { readByAdmesh } from '../readers/admesh.js';
 import { lintDxf } from '../readers/dxf-lint.js';
 import { measureAsRead, readByEzdxf } from '../readers/ezdxf.js';
@@ -114,6 +115,10 @@ describe.each(names)('outside readers on every file of %s', (name) => {
         expect(off, `${sheet.id} dimension ${k}: ${dimension.measurement} for ${measureOf(dim)}`).toBeLessThan(1e-6);
       }
     }
+  });
+
+  it('on no sheet does a text lie on another, or a line run through one', () => {
+    expect(sheets.flatMap((s) => s.views.flatMap((v) => clashesOf(v.view)))).toEqual([]);
   });
 
   it('no mould sheet or template has a fault, and each mould has its sheet, block, lining and template', () => {

@@ -39,6 +39,17 @@ describe('tables of the masonry', () => {
     expect(cast).toBe(table('blocks').rows.length - parted);
   });
 
+  it('list each remnant that is left to mortar, and what is laid of its block', () => {
+    const remnants = table('remnants').rows;
+    expect(remnants.length).toBeGreaterThan(0);
+    const part = table('volumes').rows.find((r) => r.part === 'remnants left to mortar');
+    expect(sum(numbers('remnants', 'volume')) / 1000).toBeCloseTo(part?.volume as number, 9);
+    // A piece of a parted block bears a letter.
+    const laid = new Set(table('blocks').rows.map((r) => String(r.mark).replace(/[a-z]$/, '')));
+    for (const { mark, beside } of remnants)
+      expect(beside, `${mark}`).toBe(laid.has(`${mark}`) ? 'the rest' : 'nothing');
+  });
+
   it('keep the joints of dry blocks where tolerance and shrinkage still leave the range', () => {
     for (const row of table('courses').rows) {
       expect(row['perpend-least']).toBeGreaterThanOrEqual(5 + 3);

@@ -23,8 +23,10 @@ interface Pair {
   readonly apart: number;
   /** From here down the walls cut through one another, and not merely graze. */
   readonly abutting: number;
-  /** Down to here the later dome keeps its axis and crown, and the earlier one's axis stays outside it. */
+  /** Down to here either's axis and crown stay outside the other. */
   readonly deepest: number;
+  /** Least wall between a crown and the other dome. */
+  readonly standoff: number;
 }
 
 /** How two domes stand to one another: soundly, overlapping too deeply, or one where the other is. */
@@ -75,18 +77,28 @@ const abuts = (one: DomeBody, other: DomeBody): boolean => between(one, other) <
 
 function pairOf(earlier: DomeBody, later: DomeBody, blocks: BlockRules): Pair {
   const { joint, shortestPiece } = blocks;
+  const standoff = standoffOf(blocks);
   const sum = earlier.footRadius + later.footRadius;
   const thickness = later.footRadius - later.dome.radius;
-  const beside = earlier.outerRadiusAt(later.crown.fromZ) + later.crown.radius + standoffOf(blocks);
   return {
     earlier,
     later,
     distance: between(earlier, later),
+    standoff,
     apart: sum + shortestPiece + 2 * joint,
     abutting: sum - thickness - shortestPiece,
-    deepest: Math.max(earlier.footRadius + joint, later.footRadius + joint, beside || 0),
+    deepest: Math.max(
+      earlier.footRadius + joint,
+      later.footRadius + joint,
+      besideCrown(later, earlier, standoff),
+      besideCrown(earlier, later, standoff),
+    ),
   };
 }
+
+/** How near to a dome's axis another's may come before its wall stands at the crown; 0 where it ends below. */
+const besideCrown = ({ crown }: DomeBody, other: DomeBody, standoff: number): number =>
+  other.outerRadiusAt(crown.fromZ) + crown.radius + standoff || 0;
 
 /** Where a builder may set the axes. */
 function advice({ apart, abutting, deepest }: Pair, units: LengthUnit): string {
@@ -118,17 +130,20 @@ function tellNested(pair: Pair, units: LengthUnit, problems: ProblemList): boole
 }
 
 function tellTooDeep(pair: Pair, joint: number, units: LengthUnit, problems: ProblemList): boolean {
-  const { earlier, later, distance, deepest } = pair;
+  const { earlier, later, distance, deepest, standoff } = pair;
   if (distance >= deepest) return false;
   const covers = (over: DomeBody, under: DomeBody) =>
     `the outside of "${over.dome.id}", ${formatLength(over.footRadius, units)} from its axis, covers the axis of "${under.dome.id}", which is ${formatApart(distance, over.footRadius, units)[0]} away`;
-  const crown = later.dome.oculus ? 'the curb' : 'the crown plug';
+  const crowds = (other: DomeBody, body: DomeBody) =>
+    `"${other.dome.id}" comes too near to ${body.dome.oculus ? 'the curb' : 'the crown plug'} of "${body.dome.id}" ${levelOf(body.crown.fromZ, units)}`;
   const why =
     earlier.footRadius + joint > distance
       ? covers(earlier, later)
       : later.footRadius + joint > distance
         ? covers(later, earlier)
-        : `"${earlier.dome.id}" comes too near to ${crown} of "${later.dome.id}" ${levelOf(later.crown.fromZ, units)}`;
+        : besideCrown(later, earlier, standoff) > distance
+          ? crowds(earlier, later)
+          : crowds(later, earlier);
   const message = `The domes "${earlier.dome.id}" and "${later.dome.id}" overlap too deeply: ${why}.`;
   problems.add('overlap-too-deep', [...later.path, 'at'], message, advice(pair, units));
   return true;

@@ -115,12 +115,7 @@ function headDetail(house: HouseSetout, arch: ArchSetout): Draft {
       const under = rowsFrom(layout, box.min[1], -1);
       const xs = faceV !== null ? [inside, faceV] : [inside, end];
       placeChain(layout, { angleDeg: 0, places: places(xs), from: () => section.crownZ }, under);
-      const columns = rowsFrom(layout, box.min[0], -1, 24);
-      placeChain(
-        layout,
-        { angleDeg: 90, places: places([section.crownZ, topZ]), from: () => inside, prefix: 'ring ' },
-        columns,
-      );
+      // Marks come first: they stand at their levels, and the ring's size goes beside them.
       placeLevels(
         layout,
         [
@@ -129,6 +124,12 @@ function headDetail(house: HouseSetout, arch: ArchSetout): Draft {
         ],
         box.min[0],
         () => inside,
+      );
+      const columns = rowsFrom(layout, box.min[0], -1, 24);
+      placeChain(
+        layout,
+        { angleDeg: 90, places: places([section.crownZ, topZ]), from: () => inside, prefix: 'ring ' },
+        columns,
       );
     },
     words: ['Centering stays under the ring until it has its strength.'],

@@ -1,0 +1,36 @@
+import { CAUTION } from '../base/cautions.js';
+import type { Table } from '../documents/table.js';
+import type { LaidHouse } from '../masonry/block.js';
+import { SLIVER_RUN, SLIVER_SHARE } from '../masonry/cut.js';
+import type { HouseSetout } from '../setout/house.js';
+import { numberColumn, tableUnits, textColumn } from './units.js';
+
+/** What cuts leave of blocks that is too small to be laid: where mortar takes its place, and how much. */
+export function remnantTable(house: HouseSetout, laid: LaidHouse): Table {
+  const units = tableUnits(house.house.units);
+  const laidMarks = new Set(laid.blocks.map(({ mark }) => mark));
+  // A block that falls in two is laid under letters.
+  const isLaid = (mark: string) => laidMarks.has(mark) || laidMarks.has(`${mark}a`);
+  const run = `${Number(units.length.of(SLIVER_RUN).toFixed(units.length.decimals))} ${units.length.unit}`;
+  return {
+    id: 'remnants',
+    title: 'Remnants left to mortar',
+    columns: [
+      textColumn('mark', 'mark'),
+      textColumn('dome', 'dome'),
+      textColumn('beside', 'what is laid of its block'),
+      numberColumn('volume', 'volume', units.pieceVolume),
+    ],
+    rows: laid.slivers.map(({ mark, domeId, volume }) => ({
+      mark,
+      dome: domeId,
+      beside: isLaid(mark) ? 'the rest' : 'nothing',
+      volume: units.pieceVolume.of(volume),
+    })),
+    notes: [
+      `No block is cut for a remnant without a run of ${run} at mid-thickness, or of less than ${100 * SLIVER_SHARE} % of its block: mortar fills its place.`,
+      'Of a mark of which nothing is laid there is no block in the table of blocks.',
+      CAUTION.cement,
+    ],
+  };
+}
