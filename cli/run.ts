@@ -42,7 +42,7 @@ function parse(args: readonly string[]): Parsed {
       'parse-numbers': false,
       'parse-positional-numbers': false,
     })
-    .middleware(lastOfRepeated, true)
+    .middleware(lastOfEach, true)
     .strict()
     .help()
     .version(version)
@@ -63,13 +63,13 @@ function parse(args: readonly string[]): Parsed {
   return parsed;
 }
 
-/** Options that count each time they are given. */
-const MANY = ['set', 'only'];
+/** Options that may be given many times; of any other the last counts. */
+const MANY = new Set(COMMANDS.flatMap(({ manyTimes }) => manyTimes));
 
-/** Of any other option that is given twice, the last counts. */
-function lastOfRepeated(given: Record<string, unknown>): void {
-  for (const [name, value] of Object.entries(given))
-    if (Array.isArray(value) && name !== '_' && !MANY.includes(name)) given[name] = value[value.length - 1];
+function lastOfEach(argv: Record<string, unknown>): void {
+  for (const [name, value] of Object.entries(argv)) {
+    if (Array.isArray(value) && name !== '_' && !MANY.has(name)) argv[name] = value[value.length - 1];
+  }
 }
 
 /** Runs one call of the command line and returns its exit code; never throws. */
