@@ -57,7 +57,7 @@ function heaviestCheck(house: HouseSetout, laid: LaidHouse): Check {
     capacity: givenFigure('block-mass.limit', 'heaviest block', rules.heaviestKg, 'kg'),
     ratio: wet / rules.heaviestKg,
     source: 'limit from the description; HSE CIS 37 names more than 20 kg lifted by one person as high risk',
-    advice: 'Shorten the blocks, lower the courses, or plan for two people or a hoist and raise `blocks.heaviest`.',
+    advice: 'Shorten the blocks, lower the courses, or plan for a hoist and raise `blocks.heaviest`.',
   };
 }
 
