@@ -68,7 +68,6 @@ export function roofPlanDraft(house: HouseSetout): Draft {
     for (const dome of house.domes) addDomeFall(house, dome, layout);
     for (const prism of [...house.arches.filter((a) => a.faceV !== null), ...house.passages])
       addPrismFall(prism, layout);
-    addGrid(house, [east, north], layout);
     const inside = ([x, y]: Vec2) => underRoof(house, x, y);
     const middle = scale2(add2(figure.min, figure.max), 0.5);
     // On the roof itself where it is free there: long lines over it are hard to follow.
@@ -103,6 +102,8 @@ export function roofPlanDraft(house: HouseSetout): Draft {
       const stretch = openStretch(p);
       if (stretch) near(fromArchFrame(p, 0, (stretch[0] + stretch[1]) / 2), `${p.id} ${formatLevel(p.topZ, units)}`);
     }
+    // Last, so that no line to a note runs through a bubble.
+    addGrid(house, [east, north], layout);
     return {
       layout,
       foot: {

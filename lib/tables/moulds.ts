@@ -78,7 +78,7 @@ export function mouldTable(plan: MasonryPlan, laid: LaidHouse): Table {
       proven
         ? `${moulds.length} moulds for this bond: fewer are impossible, by exact search over moulds with beds and faces of any course, heads of any bevel, and tapers in steps of half a millimetre.`
         : `${moulds.length} moulds for this bond; ${atLeast} at least are needed. The search was cut short.`,
-      `Inner sizes, to ${size(CUT_TO)} ${units.length.unit}, larger than the dry block by its drying shrinkage of ${Math.round(house.blocks.shrinkage * 1e4) / 100} %.`,
+      `Inner sizes, to ${Math.round(size(CUT_TO) * 1000) / 1000} ${units.length.unit}, larger than the dry block by its drying shrinkage of ${Math.round(house.blocks.shrinkage * 1e4) / 100} %.`,
       'Beds stand square to the faces. Every mould is its own mirror image: one serves left and right. Blocks that take in a short neighbour are cast in its shape with the heads moved apart: see the longer moulds.',
       ...(house.blocks.faces === 'flat'
         ? ['Faces are flat: the sagittas say how far they miss the curve that the corners lie on.']

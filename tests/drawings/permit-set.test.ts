@@ -70,6 +70,8 @@ describe('the permit set shows every element on the sheets that it belongs to', 
       has('roof', formatLevel(dome.topZ, units));
       for (const course of dome.courses) has('courses', `${course.index}: ${course.count}`);
     }
+    // A number that was turned into other units is told to what can be measured.
+    for (const kind of wanted) expect(on(kind), kind).not.toMatch(/\d\.\d{5}/);
     for (const arch of setout.arches) {
       for (const kind of ['plan', 'openings', 'courses', 'roof'].filter((k) => k !== 'roof' || arch.faceV !== null))
         has(kind, arch.id);
@@ -138,6 +140,51 @@ describe('the site plan', () => {
       expect(face).toHaveLength(2);
     }
   });
+});
+
+describe('notes point at what they tell of', () => {
+  const shallow = samples().filter(([name]) => /round-workshop|low-store|garden-studio/.test(name));
+  it.each(shallow)('courses beside and above a barrel: %s', (_, { house }) => {
+    const setout = setOutHouse(house);
+    const { sheets } = houseSheets(setout, undefined, { sheet: null, scale: null, sheets: ['details'] });
+    const [dome] = setout.domes;
+    const notes = sheets
+      .flatMap((s) => s.views.map((v) => v.view))
+      .filter((v) => /^detail-(head|springing)-/.test(v.id))
+      .map((view) => {
+        const arch = setout.arches.find((a) => view.id.endsWith(`-${a.id}`));
+        const note = view.primitives.find((p) => p.kind === 'leader' && p.text.startsWith('courses '));
+        if (!dome || !arch || note?.kind !== 'leader') throw new Error(`no note on ${view.id}`);
+        const [u, z] = note.at;
+        const head = view.id.startsWith('detail-head');
+        const along = head ? 0 : dome.radiusAt(Math.min(arch.section.springingZ, dome.crownZ), dome.thickness / 2);
+        return { r: Math.hypot(u, along), z, left: head ? dome.radiusAt(arch.section.crownZ) - 250 : 0, u };
+      });
+    expect(notes).toHaveLength(2);
+    for (const { r, z, left, u } of notes) {
+      expect(r).toBeGreaterThan(dome?.radiusAt(z) as number);
+      expect(r).toBeLessThan(dome?.outerRadiusAt(z) as number);
+      expect(u).toBeGreaterThan(left);
+    }
+  });
+
+  it.each(samples().filter(([name]) => /garden-studio|round-workshop|chain-chapel/.test(name)))(
+    'no line to a note on the roof runs through a bubble of the grid: %s',
+    (_, { house }) => {
+      const { sheets } = houseSheets(setOutHouse(house), undefined, { sheet: null, scale: null, sheets: ['roof'] });
+      const view = sheets[0]?.views[0]?.view as View;
+      const bubbles = view.primitives.flatMap((p) => (p.kind === 'circle' && p.layer === 'axis' ? [p] : []));
+      expect(bubbles.length).toBeGreaterThan(0);
+      for (const p of view.primitives) {
+        if (p.kind !== 'leader') continue;
+        for (const t of [0, 0.25, 0.5, 0.75, 1]) {
+          const at = [p.at[0] + t * (p.bend[0] - p.at[0]), p.at[1] + t * (p.bend[1] - p.at[1])] as const;
+          for (const { centre, radius } of bubbles)
+            expect(length2(sub2(at, centre)), p.text).toBeGreaterThan(radius * 0.999);
+        }
+      }
+    },
+  );
 });
 
 describe('bad input', () => {

@@ -2,6 +2,7 @@ import { formatLength } from '../../base/measures.js';
 import type { PlainPrimitive } from '../../documents/drawing.js';
 import type { Vec2 } from '../../math/vec.js';
 import type { ArchSetout } from '../../setout/arch.js';
+import type { DomeSetout } from '../../setout/dome.js';
 import type { HouseSetout } from '../../setout/house.js';
 import { fromArchFrame } from '../arch-places.js';
 import { placeChain, places, rowsFrom } from '../dims.js';
@@ -74,7 +75,7 @@ function headDetail(house: HouseSetout, arch: ArchSetout): Draft {
     extra,
     notes: (_, __, units): DetailNote[] => [
       {
-        at: [dome.radiusAt(Math.min(topZ + 200, dome.crownZ), dome.thickness / 2), Math.min(topZ + 200, dome.crownZ)],
+        at: wallAbove(dome, topZ, box.min[0]),
         text: 'courses cut to the ring, bedded in full mortar',
       },
       ...(faceV !== null
@@ -162,7 +163,7 @@ function springingDetail(house: HouseSetout, arch: ArchSetout): Draft {
             ? 'bearing of the lintel: the engineer’s'
             : 'springing: ring and jamb in one, or a rough, clean joint',
       },
-      { at: [half + ring + 120, section.springingZ - 60], text: 'courses of blocks cut to the jamb' },
+      { at: wallBeside(dome, middle, half + ring, section.springingZ), text: 'courses of blocks cut to the jamb' },
       {
         at: [half + ring + house.house.blocks.joint / 2, section.springingZ - 280],
         text: `joint ${formatLength(house.house.blocks.joint, units)}, filled; ties as the engineer asks`,
@@ -176,3 +177,28 @@ function springingDetail(house: HouseSetout, arch: ArchSetout): Draft {
     words: ['Cut square to the opening’s axis, in the middle of the wall.'],
   });
 }
+
+/** A place in the middle of the wall above a barrel, as high up as a detail that begins at `left` still shows it. */
+function wallAbove(dome: DomeSetout, topZ: number, left: number): Vec2 {
+  const middle = (up: number): Vec2 => {
+    const z = Math.min(topZ + up, dome.crownZ);
+    return [dome.radiusAt(z, dome.thickness / 2), z];
+  };
+  const up = [200, 160, 120, 80, 40].find((h) => middle(h)[0] > left + MARGIN);
+  return middle(up ?? 20);
+}
+
+/** A place in the wall beside a jamb, in a plane square to the opening's axis `v` from the dome's: it thins upward there. */
+function wallBeside(dome: DomeSetout, v: number, jamb: number, springingZ: number): Vec2 {
+  const tries = [60, 120, 180, 240, 300].flatMap((down) =>
+    [120, 80, 40].map((out): Vec2 => [jamb + out, springingZ - down]),
+  );
+  const inWall = ([u, z]: Vec2) => {
+    const r = Math.hypot(u, v);
+    return r > dome.radiusAt(z) && r < dome.outerRadiusAt(z) - MARGIN;
+  };
+  return tries.find(inWall) ?? [jamb + 40, springingZ - 300];
+}
+
+/** A note's dot stands this far within what it tells of, mm. */
+const MARGIN = 25;
