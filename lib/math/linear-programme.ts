@@ -29,6 +29,24 @@ export function maximise(objective: readonly number[], limits: readonly Limit[])
   return { kind: 'found', value: objective.reduce((sum, c, k) => sum + c * (at[k] as number), 0), at };
 }
 
+/**
+ * The same of many limits that are much alike, of which few hold the optimum: solved with each `every`-th and then
+ * with those that its optimum breaks, until it breaks none. The limits taken first must bound the objective.
+ */
+export function maximiseByCuts(objective: readonly number[], limits: readonly Limit[], every: number): Optimum {
+  const taken = new Set(limits.filter((_, i) => i % every === 0 || i === limits.length - 1));
+  for (;;) {
+    const best = maximise(objective, [...taken]);
+    if (best.kind === 'none') return best;
+    const broken = limits.filter((limit) => !taken.has(limit) && excess(limit, best.at) > PROGRAMME);
+    if (broken.length === 0) return best;
+    for (const limit of broken) taken.add(limit);
+  }
+}
+
+const excess = ({ of, most }: Limit, at: readonly number[]): number =>
+  of.reduce((sum, v, k) => sum + v * (at[k] as number), -most);
+
 /** The dual in revised form: columns are the limits, then one artificial column for each unknown. */
 class Dual {
   readonly #size: number;

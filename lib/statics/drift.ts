@@ -1,3 +1,4 @@
+import { SAME_ANGLE_RAD } from '../base/tolerances.js';
 import type { Site } from '../description/house.js';
 import { DEG, type Vec2 } from '../math/vec.js';
 import { evenSnow } from './loads.js';
@@ -29,7 +30,7 @@ const SLIDES_ALL = 70;
  */
 export function snowDrift({ dome, sections }: Lune, site: Site): SnowDrift {
   const { kpa, leastNormalRad } = evenSnow(site);
-  const held = sections.filter((s) => s.part === 'shell' && s.normalRad >= leastNormalRad);
+  const held = sections.filter((s) => s.part === 'shell' && s.normalRad > leastNormalRad - SAME_ANGLE_RAD);
   const outer = held.map((s): Vec2 => [s.middle[0] + s.half[0], s.normalRad]);
   const last = outer.reduce<Vec2>((a, b) => (b[0] > a[0] ? b : a), [0, Math.PI / 2]);
   const reach = last[0];

@@ -1,9 +1,10 @@
+import { BESIDE_TIE } from '../base/tolerances.js';
 import { acos, cos, sin } from '../math/elementary.js';
 import { monotoneRoot } from '../math/roots.js';
 import type { Vec2 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
 import type { FootingSetout } from '../setout/house.js';
-import type { SpanPoint } from '../setout/span.js';
+import { type SpanPoint, spanPoint } from '../setout/span.js';
 import { alongArc, betweenCurves, layerAt, NO_WEIGHT, ringWeights, sumWeights, type Weights } from './layers.js';
 import type { UnitLoads } from './loads.js';
 import { pressureOf } from './loads.js';
@@ -41,6 +42,8 @@ export interface LuneOptions {
   readonly renderInside: number;
   readonly renderOutside: number;
   readonly footing: FootingSetout | null;
+  /** Height of a ring tie: sections are cut just above and just below it. */
+  readonly tieZ?: number;
 }
 
 /** At least 200, so that finer sections move no factor by 1e-4. */
@@ -103,8 +106,8 @@ export function luneOf(dome: DomeSetout, loads: UnitLoads, options: LuneOptions)
   const stemRender = (z: number) =>
     sumWeights(render, wall(-renderInside, 0, z, loads.render), wall(t, t + renderOutside, z, loads.render));
   const steps = Math.max(1, Math.ceil(dome.springingZ / STEM_STEP));
-  for (let i = dome.skewback ? 0 : 1; i <= steps; i++) {
-    const z = dome.springingZ * (1 - i / steps);
+  const levels = Array.from({ length: steps + 1 }, (_, i) => dome.springingZ * (1 - i / steps));
+  for (const z of withTie(dome.skewback ? levels : levels.slice(1), options.tieZ, dome.springingZ)) {
     const dead = sumWeights(stemMasonry(z), stemRender(z));
     const middle: Vec2 = [inner + t / 2, z];
     sections.push({ part: 'stem', s: 0, normalRad: 0, middle, half: [t / 2, 0], dead, snow, ring: null });
@@ -147,9 +150,23 @@ function stationsOf(dome: DomeSetout, { snow }: UnitLoads, options: LuneOptions,
   const count = options.sections ?? SHELL_SECTIONS;
   const stations = Array.from({ length: count + 1 }, (_, i) => top * (1 - i / count));
   const breaks = ends.filter((s) => s < top);
+  if (options.tieZ !== undefined) {
+    const middleZ = (s: number) => spanPoint(shell, s, t / 2)[1];
+    for (const z of besideTie(options.tieZ)) breaks.push(monotoneRoot((s) => z - middleZ(s), 0, top));
+  }
   const snowS = monotoneRoot((s) => shell.at(s).normalRad - snow.leastNormalRad, 0, top);
   if (snowS > 0 && snowS < top) breaks.push(snowS);
   return [...new Set([...stations, ...breaks, ...rings])].sort((a, b) => b - a);
+}
+
+/** Heights just above and just below a tie. */
+const besideTie = (tieZ: number): readonly number[] => [tieZ + BESIDE_TIE, tieZ - BESIDE_TIE];
+
+/** Levels from the top down, with those beside a tie that lies among them. */
+function withTie(levels: readonly number[], tieZ: number | undefined, top: number): readonly number[] {
+  if (tieZ === undefined || levels.length === 0) return levels;
+  const more = besideTie(tieZ).filter((z) => z > 0 && z < top);
+  return [...new Set([...levels, ...more])].sort((a, b) => b - a);
 }
 
 /** Rings that a crown plug counts as. */

@@ -31,7 +31,9 @@ export function staticsOf(setout: HouseSetout): Statics {
     const loads = unitLoads(setout, dome);
     const { renderInside, renderOutside } = setout.house.wall;
     const footing = setout.footings.find((f) => f.domeId === dome.id) ?? null;
-    loaded.set(dome.id, { dome, loads, lune: luneOf(dome, loads, { renderInside, renderOutside, footing }) });
+    const tie = placeTie(setout, dome, cutLevel(setout, dome));
+    const lune = luneOf(dome, loads, { renderInside, renderOutside, footing, ...(tie ? { tieZ: tie.z } : {}) });
+    loaded.set(dome.id, { dome, loads, lune });
   }
   return {
     strength: strengthOf(setout.house.material),

@@ -23,9 +23,6 @@ export interface OneSided {
   readonly capacity: number | null;
 }
 
-/** Sections of each half at most; every section of the lune stands for its neighbours. */
-const MOST_SECTIONS = 110;
-
 /** Adds at each section what one half bears above it. */
 type Burden = (
   s: LuneSection,
@@ -37,26 +34,19 @@ type Burden = (
   readonly pushMoment: number;
 };
 
-function halfOf(lune: Lune, tie: PlacedTie | null, burden: Burden): PairSection[] {
-  const { sections } = lune;
-  const step = Math.max(1, Math.ceil(sections.length / MOST_SECTIONS));
-  return sections.flatMap((s, i) => {
-    const kept = s.part !== 'shell' || i % step === 0 || sections[i + 1]?.part !== 'shell';
-    if (!kept) return [];
+const halfOf = (lune: Lune, tie: PlacedTie | null, burden: Burden): PairSection[] =>
+  lune.sections.map((s, i) => {
     const more = burden(s, i);
-    return [
-      {
-        middle: s.middle,
-        half: s.half,
-        weight: s.dead.weight + more.weight,
-        moment: s.dead.moment + more.moment,
-        push: more.push,
-        pushMoment: more.pushMoment,
-        tied: tie !== null && s.middle[1] <= tie.z,
-      },
-    ];
+    return {
+      middle: s.middle,
+      half: s.half,
+      weight: s.dead.weight + more.weight,
+      moment: s.dead.moment + more.moment,
+      push: more.push,
+      pushMoment: more.pushMoment,
+      tied: tie !== null && s.middle[1] <= tie.z,
+    };
   });
-}
 
 const tieOf = (tie: PlacedTie | null): Pair['tie'] =>
   tie && tie.strength > 0 ? { z: tie.z, most: tie.strength } : null;
@@ -77,8 +67,7 @@ export function earthquake(lune: Lune, tie: PlacedTie | null, coefficient: numbe
     });
   const pair: Pair = { halves: [halfOf(lune, tie, shaken(-1)), halfOf(lune, tie, shaken(1))], tie: tieOf(tie) };
   const still = halfOf(lune, tie, () => NOTHING);
-  const byMiddle = new Map(lune.sections.map((s) => [s.middle, s.dead.height]));
-  const heights = still.map((s) => byMiddle.get(s.middle) ?? 0);
+  const heights = lune.sections.map((s) => s.dead.height);
   const capacity = tiltCapacity({ halves: [still, [...still]], tie: tieOf(tie) }, [heights, heights]);
   return judge('earthquake', pair, capacity);
 }

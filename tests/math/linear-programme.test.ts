@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Limit, maximise } from '../../lib/math/linear-programme.js';
+import { type Limit, maximise, maximiseByCuts } from '../../lib/math/linear-programme.js';
 
 const limit = (of: readonly number[], most: number): Limit => ({ of, most });
 const along = (of: readonly number[], at: readonly number[]) =>
@@ -85,6 +85,11 @@ describe('linear programmes', () => {
         }
         expect(found.value).toBeCloseTo(best ?? Number.NaN, 6);
         for (const { of, most } of all) expect(along(of, found.at)).toBeLessThan(most + 1e-7);
+        // The box first, every other limit only where the optimum breaks it.
+        const rest = limits.map(([of, most]) => limit(of, most));
+        const spread = box.flatMap((side, k) => [side, rest[2 * k] ?? side, rest[2 * k + 1] ?? side]);
+        const cut = maximiseByCuts(objective, spread, 3);
+        expect(cut.kind === 'found' && cut.value).toBeCloseTo(best ?? Number.NaN, 6);
       }),
       { seed: 6, numRuns: 400 },
     );

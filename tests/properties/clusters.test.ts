@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { House } from '../../lib/description/house.js';
 import { auditMesh } from '../../lib/documents/mesh-audit.js';
-import { meshEuler } from '../../lib/documents/mesh-measure.js';
+import { meshEuler, meshVolume } from '../../lib/documents/mesh-measure.js';
 import { balanceOf } from '../../lib/masonry/balance.js';
 import type { LaidHouse } from '../../lib/masonry/block.js';
 import { bondHouse } from '../../lib/masonry/bond/bond.js';
@@ -30,10 +30,11 @@ function holds(kernel: Kernel, setout: HouseSetout, laid: LaidHouse): void {
   solidsClose(kernel, setout);
 }
 
-/** House and parts are closed; the house has the pieces and handles that its rooms and ways tell, counted twice. */
+/** House and parts are closed; parts share nothing and leave nothing out; the house has the pieces and handles that its rooms and ways tell, counted twice. */
 function solidsClose(kernel: Kernel, setout: HouseSetout): void {
   const { whole, parts } = houseSolids(kernel, setout, { surface: 4 });
   for (const mesh of [whole, ...parts]) expect(auditMesh(mesh), mesh.name).toEqual([]);
+  expect(parts.reduce((sum, part) => sum + meshVolume(part), 0) / meshVolume(whole)).toBeCloseTo(1, 6);
   const surfaces = meshEuler(whole);
   const topology = houseTopology(setout);
   expect(surfaces).toHaveLength(topology.pieces);

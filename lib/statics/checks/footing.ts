@@ -5,7 +5,7 @@ import type { HouseSetout } from '../../setout/house.js';
 import { combinationSource, designEffect } from '../loads.js';
 import type { DomeStatics, FootingForces } from '../results.js';
 import { steelArea } from '../tie.js';
-import { computed, missing, ratioOf } from './judge.js';
+import { computed, missing, NO_THRUST, ratioOf } from './judge.js';
 
 const BEARING = 'resultant in the middle of the width that counts, after Meyerhof 1953 (from memory)';
 /** From the concrete's face to the middle of a bar in the ground, mm; common practice, no source. */
@@ -29,7 +29,7 @@ function bearingCheck(setout: HouseSetout, dome: DomeSetout, footing: FootingFor
       statement,
       state: 'attention',
       source: BEARING,
-      advice: 'No thrust fits into the wall above, so nothing tells where the load stands: change the wall first.',
+      advice: NO_THRUST,
     };
   }
   const demand = computed(
@@ -62,11 +62,11 @@ function bearingCheck(setout: HouseSetout, dome: DomeSetout, footing: FootingFor
 }
 
 function slidingCheck(setout: HouseSetout, dome: DomeSetout, { thrust, lineLoad }: FootingForces): Check[] {
-  if (thrust === null) return [];
   const { soilFriction } = setout.house.site;
   const id = `footing-sliding.${dome.id}`;
   const statement = `The footing of dome ${dome.id} doesn't slide outward.`;
   const source = 'statics; a closed ring footing holds part of it, which is left out';
+  if (thrust === null) return [{ id, statement, state: 'attention', source, advice: NO_THRUST }];
   const demand = computed(
     `${id}.needed`,
     'friction needed',

@@ -41,6 +41,9 @@ export const missing = (
   ...more,
 });
 
+/** Advice where a figure hangs on a line of thrust, and there is none. */
+export const NO_THRUST = 'No thrust fits into the wall, so nothing tells where the load stands: change the wall first.';
+
 export const SAFE_THEOREM =
   'Heyman, The stone skeleton, International Journal of Solids and Structures 2, 1966 (from memory)';
 const FACTOR_FORMULA =

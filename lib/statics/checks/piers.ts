@@ -7,7 +7,7 @@ import { combinationSource, designEffect, designFormula } from '../loads.js';
 import type { Pier } from '../piers.js';
 import type { DomeStatics, Statics } from '../results.js';
 import type { ThrustPoint } from '../thrust.js';
-import { computed, factorCheck, missing, ratioOf } from './judge.js';
+import { computed, factorCheck, missing, NO_THRUST, ratioOf } from './judge.js';
 
 /** Checks of what is left of a dome's wall between its voids. */
 export function pierChecks(setout: HouseSetout, dome: DomeSetout, found: DomeStatics, statics: Statics): Check[] {
@@ -34,7 +34,7 @@ function stressCheck(setout: HouseSetout, dome: DomeSetout, found: DomeStatics, 
       statement: `The piers of dome ${dome.id} bear what they gather.`,
       state: 'attention',
       source: 'statics',
-      advice: 'No thrust fits into the wall, so nothing tells where the load stands: change the wall first.',
+      advice: NO_THRUST,
     };
   }
   const stressOf = (pier: Pier): number => {

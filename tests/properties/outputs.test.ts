@@ -1,0 +1,65 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { tools } from '../../cli/tools.js';
+import type { PackageFile } from '../../lib/deliver/file.js';
+import { buildPackage, OUTPUT_GROUPS } from '../../lib/deliver/package.js';
+import type { House } from '../../lib/description/house.js';
+import { auditStl } from '../../lib/writers/stl.js';
+import { lintDxf } from '../readers/dxf-lint.js';
+import { clusters } from './clusters.js';
+import { houses, roundHouses } from './houses.js';
+
+/** A long run builds every output of each house; the usual one goes round the groups, a group a house. */
+const LONG = process.env.SOAK === 'long';
+const SEED = 20261128;
+const RUNS = LONG ? 2000 : 150;
+/** Houses of one test: a long run tells how far it has come. */
+const BATCH = LONG ? 20 : 15;
+
+/** One-dome houses, those of round sizes, and clusters, one after the other: the same list for any number of them. */
+function listed(): House[] {
+  const each = [houses, roundHouses, clusters].map((kind) =>
+    fc.sample(fc.noBias(kind), { seed: SEED, numRuns: Math.ceil(RUNS / 3) }),
+  );
+  return Array.from({ length: RUNS }, (_, i) => each[i % 3]?.[Math.floor(i / 3)] as House);
+}
+
+/** What is wrong with a file that can be told from its bytes alone. */
+function faultsOf({ path, bytes }: PackageFile): string[] {
+  if (!/^[a-z0-9][A-Za-z0-9./-]*$/.test(path) || path.includes('..')) return [`${path} is no plain path`];
+  if (bytes.length === 0) return [`${path} is empty`];
+  if (path.endsWith('.stl')) {
+    const { openEdges, nonFinite, degenerate } = auditStl(bytes);
+    return openEdges + nonFinite + degenerate > 0 ? [`${path} isn't closed`] : [];
+  }
+  if (path.endsWith('.dxf')) return lintDxf(bytes).map((fault) => `${path}: ${fault}`);
+  if (!/\.(csv|svg|html)$/.test(path)) return [];
+  const slip = /.{0,40}(\bNaN\b|\bInfinity\b|\bundefined\b|\[object ).{0,40}/.exec(words(path, bytes));
+  return slip ? [`${path}: ${slip[0]}`] : [];
+}
+
+/** A page's script speaks of numbers that are none. */
+const words = (path: string, bytes: Uint8Array): string => {
+  const text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  return path.endsWith('.html') ? text.replace(/<script\b[\s\S]*?<\/script>/g, '') : text;
+};
+
+describe(`outputs of ${RUNS} random houses, seed ${SEED}`, () => {
+  const all = listed();
+  const batches = Array.from({ length: Math.ceil(RUNS / BATCH) }, (_, b) => b * BATCH);
+
+  it.each(batches)(
+    'from %i on: each is built, and each file is sound',
+    async (from) => {
+      for (let i = from; i < Math.min(RUNS, from + BATCH); i++) {
+        const group = OUTPUT_GROUPS[Math.floor(i / 3) % OUTPUT_GROUPS.length] as (typeof OUTPUT_GROUPS)[number];
+        const { files, checks } = await buildPackage(all[i] as House, tools, LONG ? {} : { only: [group] });
+        expect(files.length, `house ${i}`).toBeGreaterThan(0);
+        expect(new Set(files.map((f) => f.path)).size, `house ${i}`).toBe(files.length);
+        expect(files.flatMap(faultsOf), `house ${i}`).toEqual([]);
+        expect(checks.find((c) => c.id === 'masonry-balance')?.state, `house ${i}`).toBe('ok');
+      }
+    },
+    3_600_000,
+  );
+});
