@@ -26,6 +26,8 @@ export interface Entry {
   readonly describe: string;
   readonly examples: Command<never>['examples'];
   readonly options: readonly string[];
+  /** Those that may be given many times. */
+  readonly manyTimes: readonly string[];
   readonly completed: Completed;
   /** Adds the command to yargs; `choose` learns what to run, so that parsing is over before anything is done. */
   readonly addTo: (argv: Argv, choose: (run: Run) => void) => Argv;
@@ -49,6 +51,7 @@ const entry = <A>(command: Command<A>): Entry => {
     describe: command.describe,
     examples: command.examples,
     options: [...Object.keys(command.options), ...(aliases as string[])],
+    manyTimes: Object.keys(command.options).filter((option) => command.options[option]?.array === true),
     completed: {
       name,
       describe: command.describe,

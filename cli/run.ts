@@ -38,11 +38,11 @@ function parse(args: readonly string[]): Parsed {
       'boolean-negation': false,
       'camel-case-expansion': false,
       'dot-notation': false,
-      'duplicate-arguments-array': false,
       'greedy-arrays': false,
       'parse-numbers': false,
       'parse-positional-numbers': false,
     })
+    .middleware(lastOfEach, true)
     .strict()
     .help()
     .version(version)
@@ -61,6 +61,15 @@ function parse(args: readonly string[]): Parsed {
     parsed.text = output;
   });
   return parsed;
+}
+
+/** Options that may be given many times; of any other the last counts. */
+const MANY = new Set(COMMANDS.flatMap(({ manyTimes }) => manyTimes));
+
+function lastOfEach(argv: Record<string, unknown>): void {
+  for (const [name, value] of Object.entries(argv)) {
+    if (Array.isArray(value) && name !== '_' && !MANY.has(name)) argv[name] = value[value.length - 1];
+  }
 }
 
 /** Runs one call of the command line and returns its exit code; never throws. */

@@ -2,6 +2,7 @@ import { CAUTIONS } from '../base/cautions.js';
 import type { Check } from '../base/figures.js';
 import { dwellingChecks } from '../dwelling/checks.js';
 import { masonryChecks } from '../masonry/checks.js';
+import { longerCheck } from '../masonry/longer-check.js';
 import { planChecks } from '../masonry/plan-checks.js';
 import type { CheckGroup, HouseVerdict } from '../report/house-report.js';
 import { layingChecks } from '../statics/checks/laying.js';
@@ -18,7 +19,7 @@ export function judged(known: Study): HouseVerdict & { readonly checks: readonly
     {
       id: 'masonry',
       title: 'Blocks',
-      checks: [...masonryChecks(setout, laid, balance, known.pieces), ...planChecks(plan)],
+      checks: [...masonryChecks(setout, laid, balance, known.pieces), ...longerCheck(plan, laid), ...planChecks(plan)],
     },
     { id: 'statics', title: 'Will it stand', checks: staticsChecks(setout, statics) },
     { id: 'laying', title: 'While it is built', checks: layingChecks(setout, laying, statics.strength) },

@@ -7,7 +7,7 @@ import type { Balance } from './balance.js';
 import type { LaidBlock, LaidHouse } from './block.js';
 import { type CastPieces, castPieces } from './cast-pieces.js';
 import { leastLap } from './laps.js';
-import { massKg, wetDensity } from './mass.js';
+import { freshKg, massKg, wetDensity } from './mass.js';
 import { pieceChecks } from './piece-checks.js';
 
 const DESCRIPTION = 'the description';
@@ -35,20 +35,23 @@ const most = (blocks: readonly LaidBlock[], by: (b: LaidBlock) => number): LaidB
 
 function heaviestCheck(house: HouseSetout, laid: LaidHouse): Check {
   const { material, blocks: rules } = house.house;
-  const fresh = wetDensity(material);
   const block = most(laid.blocks, (b) => b.volume);
   const volume = block?.volume ?? 0;
-  const wet = massKg(volume, fresh);
+  const wet = freshKg(volume, house.house);
   return {
     id: 'block-mass',
     statement: block
-      ? `The heaviest block, ${block.mark}, is light enough to lift freshly demoulded.`
+      ? `The heaviest block as it is laid, ${block.mark}, is light enough to lift even when fresh.`
       : 'There are no blocks.',
     state: wet <= rules.heaviestKg ? 'ok' : 'fails',
     demand: givenFigure('block-mass.wet', 'wet mass of the heaviest block', wet, 'kg', {
-      formula: 'volume × wet density; wet density by absolute volumes',
+      formula: 'volume / (1 − shrinkage)³ × wet density; wet density by absolute volumes',
       source: 'derived; mix balance after ACI 523.3R',
-      inputs: { 'volume (L)': volume / 1e6, 'wet density (kg/m3)': fresh },
+      inputs: {
+        'dry volume (L)': volume / 1e6,
+        'wet density (kg/m3)': wetDensity(material),
+        shrinkage: rules.shrinkage,
+      },
       limit: 'neat cement, water and foam; no sand',
     }),
     capacity: givenFigure('block-mass.limit', 'heaviest block', rules.heaviestKg, 'kg'),

@@ -1,4 +1,4 @@
-import type { Material } from '../description/house.js';
+import type { House, Material } from '../description/house.js';
 import { type FreshMix, mixOfDry, mixOfWet } from '../math/fresh-mix.js';
 
 /** The mix that the blocks are cast of: to the wet density asked for, else to what dries to the dry density. */
@@ -10,3 +10,9 @@ export const wetDensity = (material: Material): number => freshMix(material).wet
 
 /** Mass in kg of a volume in mm³. */
 export const massKg = (volume: number, density: number): number => (volume / 1e9) * density;
+
+/** Mass in kg, freshly demoulded, of what is `volume` mm³ when dry: its mould is larger by the drying shrinkage. */
+export function freshKg(volume: number, { material, blocks }: Pick<House, 'material' | 'blocks'>): number {
+  const grow = 1 / (1 - blocks.shrinkage);
+  return massKg(volume * grow * grow * grow, wetDensity(material));
+}

@@ -1,7 +1,7 @@
 import { type Check, givenFigure } from '../base/figures.js';
 import type { HouseSetout } from '../setout/house.js';
 import type { CastPieces } from './cast-pieces.js';
-import { massKg, wetDensity } from './mass.js';
+import { freshKg, wetDensity } from './mass.js';
 
 /** Mass of what is lifted beside the blocks: voussoirs of each arch, segments of rings. Rings cast in one stay in their place. */
 export function pieceChecks(house: HouseSetout, { arches, rings }: CastPieces): Check[] {
@@ -48,17 +48,20 @@ function massCheck(
   { id, what, fails, advice }: MassRule,
 ): Check {
   const heaviest = pieces.reduce((a, b) => (b.volume > a.volume ? b : a));
-  const fresh = wetDensity(house.material);
-  const wet = massKg(heaviest.volume, fresh);
+  const wet = freshKg(heaviest.volume, house);
   const limit = house.blocks.heaviestKg;
   return {
     id,
     statement: `The heaviest ${what}, ${heaviest.mark}, is light enough to lift freshly demoulded.`,
     state: wet <= limit ? 'ok' : fails,
     demand: givenFigure(`${id}.wet`, `wet mass of the heaviest ${what}`, wet, 'kg', {
-      formula: 'volume × wet density',
+      formula: 'volume / (1 − shrinkage)³ × wet density',
       source: 'derived',
-      inputs: { 'volume (L)': heaviest.volume / 1e6, 'wet density (kg/m3)': fresh },
+      inputs: {
+        'dry volume (L)': heaviest.volume / 1e6,
+        'wet density (kg/m3)': wetDensity(house.material),
+        shrinkage: house.blocks.shrinkage,
+      },
     }),
     capacity: givenFigure(`${id}.limit`, 'heaviest block', limit, 'kg'),
     ratio: wet / limit,

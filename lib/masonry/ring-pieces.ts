@@ -4,7 +4,7 @@ import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
 import { bearingColumn, columnRuns, comesNear, fullTurn } from './column.js';
 import { cuttersOf } from './lay.js';
-import { massKg, wetDensity } from './mass.js';
+import { freshKg } from './mass.js';
 import { cutVolume } from './measure.js';
 import { curbPerRadian, plugVolume, skewbackBodies } from './volumes.js';
 
@@ -48,8 +48,7 @@ const NONE: RingPieces = { pieces: [], joints: 0 };
 
 /** In how many equal segments a stretch of a ring is cast, so that none is too heavy to lift freshly demoulded. */
 function segmentsIn(setout: HouseSetout, volume: number): number {
-  const { material, blocks } = setout.house;
-  return Math.max(1, Math.ceil(massKg(volume, wetDensity(material)) / blocks.heaviestKg));
+  return Math.max(1, Math.ceil(freshKg(volume, setout.house) / setout.house.blocks.heaviestKg));
 }
 
 /** Each stretch that is left between cuts, in equal segments; the bearings at which cuts end it are left to the cuts. */

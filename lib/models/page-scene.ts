@@ -4,7 +4,7 @@ import { type Facts, IN_PLACE, type Instance, type Scene } from '../documents/sc
 import type { LaidBlock } from '../masonry/block.js';
 import { type BlockDimensions, blockDimensions } from '../masonry/dimensions.js';
 import { longerFormId } from '../masonry/longer.js';
-import { massKg, wetDensity } from '../masonry/mass.js';
+import { freshKg, massKg } from '../masonry/mass.js';
 import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
 import { blockShapes } from '../solids/block-shapes.js';
@@ -80,7 +80,6 @@ const WORDS: Readonly<Record<string, string>> = {
 function blockFacts({ setout, mouldOf }: BuiltHouse): (block: LaidBlock) => Facts {
   const { house } = setout;
   const { units, material } = house;
-  const fresh = wetDensity(material);
   const say = wordingOf(units);
   const domes = new Map(setout.domes.map((d) => [d.id, d]));
   const known = new Map<string, Facts>();
@@ -90,7 +89,7 @@ function blockFacts({ setout, mouldOf }: BuiltHouse): (block: LaidBlock) => Fact
     known.set(key, sizes);
     return sizes;
   };
-  const mass = (block: LaidBlock, density: number) => formatQuantity(massKg(block.volume, density), 'mass', units);
+  const mass = (kg: number) => formatQuantity(kg, 'mass', units);
   return (block) => {
     const dome = domes.get(block.domeId) as DomeSetout;
     return {
@@ -98,14 +97,14 @@ function blockFacts({ setout, mouldOf }: BuiltHouse): (block: LaidBlock) => Fact
       dome: dome.id,
       course: `${block.course} of ${dome.courses.length}`,
       state: block.cutBy.length > 0 ? `cut at ${block.cutBy.join(', ')}` : 'whole',
-      'dry mass': mass(block, material.dryDensity),
-      'wet mass': mass(block, fresh),
+      'dry mass': mass(massKg(block.volume, material.dryDensity)),
+      'wet mass': mass(freshKg(block.volume, house)),
       ...sizesOf(dome, block),
     };
   };
 }
 
-/** As cast, before any cut. */
+/** Of the dry block, before any cut. */
 const sizeFacts = (d: BlockDimensions, say: Wording): Facts => ({
   'inside, lower edge': say(d.intradosLower.arc),
   'inside, upper edge': say(d.intradosUpper.arc),

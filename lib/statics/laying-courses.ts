@@ -1,5 +1,7 @@
 import type { LaidBlock, LaidHouse } from '../masonry/block.js';
-import { massKg, wetDensity } from '../masonry/mass.js';
+import { freshKg, massKg } from '../masonry/mass.js';
+import { formDimensions } from '../masonry/moulds/dimensions.js';
+import { modulesOf, placedInCourse } from '../masonry/placed.js';
 import type { Course } from '../setout/courses.js';
 import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
@@ -34,7 +36,9 @@ export interface CourseLaying {
   readonly weights: number;
   /** First closed course above, for a broken one; `null` for none: the crown or curb. */
   readonly closedAbove: number | null;
+  /** Heaviest block as it is laid, dry. */
   readonly dryKg: number;
+  /** Heaviest block as it leaves its mould: fresh, and before it is cut. */
   readonly wetKg: number;
   /** Push in its ring once it has closed, MPa, without friction; `null` of a ring that doesn't close by itself. */
   readonly ringMpa: number | null;
@@ -56,6 +60,7 @@ function domeLaying(setout: HouseSetout, dome: DomeSetout, laid: readonly LaidBl
     const { course, blocks, fresh, closed } = ring;
     const { material } = setout.house;
     const largest = blocks.reduce((most, b) => Math.max(most, b.volume), 0);
+    const uncut = uncutVolumes(setout, dome, course, blocks);
     const share = slidingShare(fresh, material.friction);
     const tips = overhang(fresh) > 0;
     const base = rings.slice(0, k + 1).findLastIndex((r) => r.closed) + 1;
@@ -82,10 +87,17 @@ function domeLaying(setout: HouseSetout, dome: DomeSetout, laid: readonly LaidBl
       weights: hold === 'weight' ? blocks.length : 0,
       closedAbove: above < 0 ? null : (rings[above]?.course.index ?? null),
       dryKg,
-      wetKg: massKg(largest, wetDensity(material)),
+      wetKg: Math.max(0, ...uncut.map((volume) => freshKg(volume, setout.house))),
       ringMpa: closed ? ringStress(push, dome, course) : null,
     };
   });
+}
+
+/** Dry volumes, before any cut, of a course's blocks, one for each length. */
+function uncutVolumes(setout: HouseSetout, dome: DomeSetout, course: Course, blocks: readonly LaidBlock[]): number[] {
+  const lengths = new Set(blocks.map((block) => modulesOf(course, block)));
+  const sizes = { ...setout.house.blocks, shrinkage: 0 };
+  return [...lengths].map((places) => formDimensions(placedInCourse(setout, dome, course, places), sizes).volume);
 }
 
 const freshOf = (dome: DomeSetout, course: Course, widthRad: number): FreshBlock =>

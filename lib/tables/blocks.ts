@@ -3,7 +3,7 @@ import type { Table } from '../documents/table.js';
 import type { LaidBlock, LaidHouse } from '../masonry/block.js';
 import { type BlockDimensions, blockDimensions } from '../masonry/dimensions.js';
 import { longerFormId } from '../masonry/longer.js';
-import { massKg, wetDensity } from '../masonry/mass.js';
+import { freshKg, massKg } from '../masonry/mass.js';
 import { type MasonryPlan, mouldNames } from '../masonry/plan.js';
 import { DEG, turnPositive } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
@@ -35,14 +35,13 @@ const ANGLES: readonly (readonly [string, string, Pick])[] = [
   ['upper-bed', 'upper bed angle from level', (d) => d.upperBedRad / DEG],
 ];
 
-/** Every block of the house: place, sizes as cast before any cut, and what a cut leaves of it. */
+/** Every block of the house: place, dry sizes before any cut, and what a cut leaves of it. */
 export function blockTable(plan: MasonryPlan, laid: LaidHouse): Table {
   const house = plan.setout;
   const mouldOf = mouldNames(plan);
   const units = tableUnits(house.house.units);
   const domes = new Map(house.domes.map((d) => [d.id, d]));
   const { dryDensity } = house.house.material;
-  const fresh = wetDensity(house.house.material);
   // Blocks of one course and length share their sizes; only the bearing differs.
   const sizes = new Map<string, BlockDimensions>();
   const sizesOf = (dome: DomeSetout, block: LaidBlock) => {
@@ -87,11 +86,11 @@ export function blockTable(plan: MasonryPlan, laid: LaidHouse): Table {
         'longest-run': units.length.of(block.longestRun),
         volume: units.pieceVolume.of(block.volume),
         'dry-mass': units.mass.of(massKg(block.volume, dryDensity)),
-        'wet-mass': units.mass.of(massKg(block.volume, fresh)),
+        'wet-mass': units.mass.of(freshKg(block.volume, house.house)),
       };
     }),
     notes: [
-      'Edges, heights, angles and sagittas are of the block as cast, before any cut; run, volume and masses are of what is left.',
+      'Edges, heights, angles and sagittas are of the block before any cut; run, volume and masses are of what is left.',
       ...(house.house.blocks.faces === 'flat'
         ? [
             'Faces are flat: the eight corners lie on the curved surfaces; the sagittas say how far the faces miss them.',

@@ -34,7 +34,7 @@ export function layingTable(house: HouseSetout, courses: readonly CourseLaying[]
       countColumn('weights', 'weights at once'),
       textColumn('until', 'until'),
       numberColumn('dry', 'heaviest block, dry', mass),
-      numberColumn('wet', 'heaviest block, freshly demoulded', mass),
+      numberColumn('wet', 'heaviest block, freshly demoulded, before it is cut', mass),
       textColumn('lift', 'lift'),
     ],
     rows: courses.map((c) => ({

@@ -4,6 +4,7 @@ import type { Column, Table } from '../documents/table.js';
 import type { LaidHouse } from '../masonry/block.js';
 import { castCount } from '../masonry/cast.js';
 import { longerForms } from '../masonry/longer.js';
+import { LIGHTER } from '../masonry/longer-check.js';
 import { massKg, wetDensity } from '../masonry/mass.js';
 import {
   type FaceDimensions,
@@ -131,6 +132,7 @@ export function longMouldTable(plan: MasonryPlan, laid: LaidHouse): Table {
     notes: [
       'A piece beside an opening that would be too short is one with its neighbour. Such blocks have the beds and faces of their mould with the heads moved apart; where these would leave the bed joints, those of their own course.',
       'Sizes as in the table of moulds: inner ones, larger than the dry block by its drying shrinkage.',
+      LIGHTER,
       CAUTION.authority,
       CAUTION.lifting,
     ],

@@ -1,7 +1,7 @@
 import { CAUTION } from '../base/cautions.js';
 import type { Table } from '../documents/table.js';
 import type { CastPieces } from '../masonry/cast-pieces.js';
-import { massKg, wetDensity } from '../masonry/mass.js';
+import { freshKg, massKg } from '../masonry/mass.js';
 import type { RingPieceKind } from '../masonry/ring-pieces.js';
 import { sin } from '../math/elementary.js';
 import { DEG, turnPositive } from '../math/vec.js';
@@ -19,7 +19,6 @@ const KINDS: Readonly<Record<RingPieceKind, string>> = {
 export function ringPieceTable(house: HouseSetout, pieces: CastPieces): Table {
   const units = tableUnits(house.house.units);
   const { material, blocks } = house.house;
-  const fresh = wetDensity(material);
   const domes = new Map(house.domes.map((dome) => [dome.id, dome]));
   return {
     id: 'ring-pieces',
@@ -55,11 +54,12 @@ export function ringPieceTable(house: HouseSetout, pieces: CastPieces): Table {
         state: cut ? 'cut' : 'whole',
         volume: units.pieceVolume.of(volume),
         'dry-mass': units.mass.of(massKg(volume, material.dryDensity)),
-        'wet-mass': units.mass.of(massKg(volume, fresh)),
+        'wet-mass': units.mass.of(freshKg(volume, house.house)),
       };
     }),
     notes: [
       `Rings are parted so that no segment is heavier than ${units.mass.of(blocks.heaviestKg).toFixed(1)} ${units.mass.unit} freshly demoulded; joints between segments are as thick as all others. A segment beside an opening is cut there; its chords are those before the cut.`,
+      `Sizes are those of the dry piece: make its form larger by the drying shrinkage of ${Math.round(blocks.shrinkage * 1e4) / 100} %.`,
       'Sections of the rings are drawn on the sheets; bearings run clockwise from project north.',
       CAUTION.rings,
       CAUTION.lifting,

@@ -2,7 +2,7 @@ import { CAUTION } from '../base/cautions.js';
 import type { Table } from '../documents/table.js';
 import { type ArchPieceKind, archForm, archPieceSizes } from '../masonry/arch-pieces.js';
 import type { CastPieces } from '../masonry/cast-pieces.js';
-import { massKg, wetDensity } from '../masonry/mass.js';
+import { freshKg, massKg } from '../masonry/mass.js';
 import { DEG } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
 import type { HouseSetout } from '../setout/house.js';
@@ -21,7 +21,6 @@ export function voussoirTable(house: HouseSetout, pieces: CastPieces): Table {
   const units = tableUnits(house.house.units);
   const length = (mm: number | undefined) => (mm === undefined ? null : units.length.of(mm));
   const { material, blocks } = house.house;
-  const fresh = wetDensity(material);
   const arches = new Map(house.arches.map((arch) => [arch.id, arch]));
   return {
     id: 'voussoirs',
@@ -67,13 +66,14 @@ export function voussoirTable(house: HouseSetout, pieces: CastPieces): Table {
         'depth-back-upper': length(depth.backUpper),
         volume: units.pieceVolume.of(piece.volume),
         'dry-mass': units.mass.of(massKg(piece.volume, material.dryDensity)),
-        'wet-mass': units.mass.of(massKg(piece.volume, fresh)),
+        'wet-mass': units.mass.of(freshKg(piece.volume, house.house)),
       };
     }),
     notes: [
       `Numbered from left to right seen from outside; the joints between them are ${units.length.of(blocks.joint).toFixed(units.length.decimals)} ${units.length.unit} thick, and the springers stand as much above their beds.`,
       'Depths run along the bearing, from the room to the flat face or to the extrados; the lower end is the one nearer to the springing. Upper ends of keystones are at the crown.',
       'Stones of one form are mirror images of one another. Skewbacks are cast with the jambs or laid on them; those of a flat arch rise at 60° (common practice, no source).',
+      `Sizes are those of the dry stone: make its form larger by the drying shrinkage of ${Math.round(blocks.shrinkage * 1e4) / 100} %.`,
       CAUTION.rings,
       CAUTION.lifting,
       CAUTION.authority,

@@ -80,6 +80,18 @@ describe('vary', () => {
     expect(out).toContain((Math.PI * 1.985 * 1.985).toFixed(2));
   });
 
+  it('takes in every --set; of options that are given once the last counts', async () => {
+    const sets = ['--set', 'domes.room.radius=2|2.2', '--set', 'wall.thickness=200mm|250mm'];
+    const pairs = await run('vary', 'house.yaml', ...sets, '--chart', 'floor', '--chart', 'safety', '--json');
+    expect(pairs.code, pairs.err).toBe(0);
+    expect(JSON.parse(pairs.out).variants).toHaveLength(4);
+    const both = ['--set', 'domes.room.radius=wide', '--set', 'wall.thickness=thick'];
+    const wrong = await run('check', 'house.yaml', ...both);
+    expect(wrong.code).toBe(3);
+    expect(wrong.err).toContain('domes.room.radius');
+    expect(wrong.err).toContain('wall.thickness');
+  });
+
   it('says when no variant is a house: exit 3', async () => {
     const { code, out } = await run('vary', 'house.yaml', '--set', 'domes.room.radius=-1|0', '--csv');
     expect(code).toBe(3);

@@ -197,6 +197,13 @@ describe('mould sheets', () => {
           `${sheet.id} ${diagonal}`,
         ).toBe(true);
       const words = sheet.paper.flatMap((p) => (p.kind === 'text' ? [p.text] : [])).join(' ');
+      // Ribs beside the middle stand half-way to the heads, measured at mid-height on the intrados.
+      const beside = Number(/±(\d+\.\d)/.exec(words)?.[1]);
+      // r sin(a / 2) lies between r sin(a) / 2 and r a / 2; written to half a millimetre.
+      const { chord, arc } = d.intrados.edges.middle;
+      expect(beside, sheet.id).toBeGreaterThan(chord / 4 - 0.2501);
+      expect(beside, sheet.id).toBeLessThan(arc / 4 + 0.2501);
+      if (form) expect(words, sheet.id).toContain('A stop board across the form');
       for (const told of ['It stands on one head', 'in this order: 1 form of the extrados', 'Nothing holds the block'])
         expect(words, sheet.id).toContain(told);
     });

@@ -4,6 +4,8 @@ import { castPieces } from '../../lib/masonry/cast-pieces.js';
 import { blockDimensions } from '../../lib/masonry/dimensions.js';
 import { layBlocks } from '../../lib/masonry/lay.js';
 import { longerForms } from '../../lib/masonry/longer.js';
+import { longerCheck } from '../../lib/masonry/longer-check.js';
+import { wetDensity } from '../../lib/masonry/mass.js';
 import { formDimensions, mouldDimensions } from '../../lib/masonry/moulds/dimensions.js';
 import { type Head, headAngle, placedInCourse, placedVolume } from '../../lib/masonry/placed.js';
 import { planMasonry } from '../../lib/masonry/plan.js';
@@ -82,6 +84,32 @@ describe('longer blocks', () => {
       const single = placedVolume(placedInCourse(plan.setout, dome, course));
       expect(placedVolume(placed) / single).toBeGreaterThan(modules);
     }
+  });
+
+  it('are weighed as they leave their forms, fresh and before they are cut', () => {
+    const part = {
+      domes: [domeOf({ radius: 2400, stemWall: 400 })],
+      openings: [openingOf({ width: 900, height: 1700 })],
+    };
+    const judged = (heaviestKg: number) => {
+      const plan = planOf(part, { shortestPiece: 200, heaviestKg, shrinkage: 0.01 });
+      const laid = layBlocks(plan.setout);
+      const [check, ...others] = longerCheck(plan, laid);
+      expect(others).toEqual([]);
+      const forms = longerForms(plan, laid);
+      const greatest = Math.max(...forms.map(({ placed }) => placedVolume(placed)));
+      // A form is larger than the dry block by the shrinkage, each way.
+      const kg = (greatest / 0.99 ** 3 / 1e9) * wetDensity(plan.setout.house.material);
+      expect(check?.demand?.value).toBeCloseTo(kg, 9);
+      return { check, ids: forms.map(({ id }) => id), kg };
+    };
+    const heavy = judged(25);
+    expect(heavy.kg).toBeGreaterThan(25);
+    expect(heavy.check?.state).toBe('attention');
+    expect(heavy.ids.some((id) => heavy.check?.advice.includes(id))).toBe(true);
+    expect(judged(60).check?.state).toBe('ok');
+    const none = planOf(small);
+    expect(longerCheck(none, layBlocks(none.setout))).toEqual([]);
   });
 });
 

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { layBlocks } from '../../lib/masonry/lay.js';
+import { wetDensity } from '../../lib/masonry/mass.js';
+import { NO_REACH } from '../../lib/masonry/reach.js';
 import { setOutHouse } from '../../lib/setout/house.js';
 import { layingChecks, runsOf } from '../../lib/statics/checks/laying.js';
 import { layingOf } from '../../lib/statics/laying-courses.js';
@@ -13,6 +15,21 @@ const layingIn = (part: Parameters<typeof houseOf>[0] = {}) => {
 };
 
 describe('courses while they are laid', () => {
+  it('are of blocks that weigh more fresh, by the shrinkage and by what is cut off', () => {
+    const house = houseOf({ openings: [openingOf()] });
+    const setout = setOutHouse({ ...house, blocks: { ...house.blocks, shrinkage: 0.01 } });
+    const { blocks } = layBlocks(setout);
+    const one = blocks.filter((b) => b.course === 3);
+    const whole = one.find((b) => b.cutBy.length === 0);
+    const cut = one.filter((b) => b.cutBy.length > 0);
+    expect(cut.length).toBeGreaterThan(0);
+    const wetKg = (own: typeof one) =>
+      layingOf(setout, { blocks: own, slivers: [], reach: NO_REACH })[2]?.wetKg as number;
+    const fresh = ((whole?.volume ?? 0) / 0.99 ** 3 / 1e9) * wetDensity(house.material);
+    expect(wetKg(one)).toBeCloseTo(fresh, 9);
+    expect(wetKg(cut)).toBeCloseTo(fresh, 9);
+  });
+
   it('slide from the friction angle on, and then never again stay', () => {
     const { courses } = layingIn();
     for (const c of courses) expect(c.slides).toBe(Math.tan(c.bedRad) > 0.4);

@@ -15,6 +15,7 @@ import { textWidth } from '../../documents/text-size.js';
 import { TITLE_BLOCK } from '../../documents/title-block.js';
 import type { LaidHouse } from '../../masonry/block.js';
 import { type CastForm, castForms } from '../../masonry/forms.js';
+import { LIGHTER } from '../../masonry/longer-check.js';
 import { massKg, wetDensity } from '../../masonry/mass.js';
 import { type FaceDimensions, formDimensions } from '../../masonry/moulds/dimensions.js';
 import { type CastShape, formShape, LINING } from '../../masonry/moulds/shape.js';
@@ -25,7 +26,7 @@ import { titleBlockOf } from '../sheets/title.js';
 import { developedBed } from './developed.js';
 import { workshopUnits } from './mould-templates.js';
 import { mouldViews } from './mould-views.js';
-import { faceRibs } from './ribs.js';
+import { type FaceRib, faceRibs } from './ribs.js';
 
 /** Four views in a row, two rows; what is left below is for tables and notes. */
 const COLUMNS = 4;
@@ -119,7 +120,7 @@ function belowViews(
   const beside = left + (tables[0] as Block).width + 2 * PAD;
   const notes = notesBlock(notesOf(house, form, units), TITLE_BLOCK.width - 2 * PAD);
   const cell = (space.right - space.left) / COLUMNS;
-  const more = notesBlock(releaseNotes(house, release, units), cell - 2 * PAD);
+  const more = notesBlock(releaseNotes(house, form, release, units), cell - 2 * PAD);
   const row = (space.top - space.bottom - BELOW) / 2;
   return [
     ...placeBlock(tables[0] as Block, [left, top]),
@@ -207,17 +208,24 @@ function ribTable(shape: CastShape, units: WrittenUnits): Table {
     title: 'Ribs: edge above the straight back',
     columns: [
       { key: 'rib', label: 'rib', kind: 'text' },
+      { key: 'stands', label: `off the middle, ${unit}`, kind: 'text' },
       { key: 'pieces', label: 'no.', kind: 'integer' },
       number('length', 'length'),
       ...SHARES.map(([share, label]) => number(`at-${share}`, label)),
     ],
     rows: faceRibs(shape).map((rib) => ({
       rib: `${rib.face} ${rib.way}`,
+      stands: standing(rib, (mm) => of(mm).toFixed(decimals)),
       pieces: rib.pieces,
       length: of(rib.length),
       ...Object.fromEntries(SHARES.map(([share]) => [`at-${share}`, of(rib.edge(share)[1])])),
     })),
   };
+}
+
+/** How far from the middle of the mould ribs stand: in it, on either side, or both. */
+function standing({ pieces, place }: FaceRib, size: (mm: number) => string): string {
+  return pieces === 1 ? '0' : `${pieces === 2 ? '' : '0, '}±${size(place)}`;
 }
 
 const PACKED = [
@@ -256,7 +264,7 @@ function notesOf(house: House, { block, courses, shapedFor, places }: CastForm, 
 const sized = (mm: number, units: WrittenUnits): string =>
   `${formatLength(mm, units)}${units === 'feet-inches' ? '' : ' mm'}`;
 
-function releaseNotes({ casting }: House, release: MouldRelease, units: WrittenUnits): string[] {
+function releaseNotes({ casting }: House, { places }: CastForm, release: MouldRelease, units: WrittenUnits): string[] {
   const days = casting.demouldDays;
   const { packing } = release;
   const pack = PACKED.map(([corner, name]) => `${sized(packing[corner], units)} ${name}`).join(', ');
@@ -269,6 +277,7 @@ function releaseNotes({ casting }: House, release: MouldRelease, units: WrittenU
     release.steps.some((s) => s.draftRad < 0)
       ? 'An undercut holds the block: see the report.'
       : 'Nothing holds the block on its way.',
+    ...(places > 1 ? [LIGHTER] : []),
   ];
 }
 

@@ -8,7 +8,7 @@ const WOOD = 30;
 export interface FaceRib {
   readonly face: 'intrados' | 'extrados';
   readonly way: 'along' | 'up';
-  /** Where it stands: height over the middle (`along`) or beside it (`up`), mm. */
+  /** How far from the mould's middle it stands, mm: over it (`along`), or those on either side beside it (`up`). */
   readonly place: number;
   /** How many of them: one in the middle, one on either side, or all three alike. */
   readonly pieces: 1 | 2 | 3;
@@ -25,7 +25,7 @@ export function faceRibs(shape: CastShape): FaceRib[] {
   return (['intrados', 'extrados'] as const).flatMap((face) => {
     const middle = upRib(shape, face, 0, 1);
     const beside = upRib(shape, face, shape.at(0.5, 0, 0.5)[0], 2);
-    const up: FaceRib[] = alike(middle, beside) ? [{ ...middle, pieces: 3 }] : [middle, beside];
+    const up: FaceRib[] = alike(middle, beside) ? [{ ...middle, pieces: 3, place: beside.place }] : [middle, beside];
     return [alongRib(shape, face, 0), ...up];
   });
 }

@@ -1,7 +1,8 @@
 import type { House } from '../../description/house.js';
 import { type Course, LEAST_BLOCKS } from '../../setout/courses.js';
 import type { DomeSetout } from '../../setout/dome.js';
-import { wetKgPerRadian } from './ring.js';
+import { freshKg } from '../mass.js';
+import { volumePerRadian } from './ring.js';
 
 /** Shortest and longest block with its joint, as shares of the nominal length; common practice, no source. */
 const LENGTH_SHARES = [0.6, 1.25] as const;
@@ -28,7 +29,7 @@ export function countsOf(
   const { blocks } = house;
   const around = 2 * Math.PI * course.midRadius;
   const ideal = around / blocks.length;
-  const ring = 2 * Math.PI * wetKgPerRadian(house, dome, course);
+  const ring = freshKg(2 * Math.PI * volumePerRadian(dome, course), house);
   const fewest = Math.max(LEAST_BLOCKS, Math.ceil(ideal / LENGTH_SHARES[1]), Math.ceil(ring / blocks.heaviestKg));
   const narrowest = (2 * Math.PI * dome[course.part].at(course.to).r) / (blocks.shortestPiece + blocks.joint);
   const most = Math.floor(shortest === 'share' ? Math.min(narrowest, ideal / LENGTH_SHARES[0]) : narrowest);

@@ -4,9 +4,10 @@ import type { DomeSetout } from '../../setout/dome.js';
 import type { HouseSetout } from '../../setout/house.js';
 import { lapBound, lapsBetween } from '../laps.js';
 import { cuttersOf } from '../lay.js';
+import { massKg, wetDensity } from '../mass.js';
 import { fitLimits } from '../moulds/limits.js';
 import { type Merges, mergeShort } from './merge.js';
-import { wetKgPerRadian } from './ring.js';
+import { volumePerRadian } from './ring.js';
 import { laidSpans } from './spans.js';
 import { bestStart, perpendsInLine } from './starts.js';
 
@@ -67,7 +68,8 @@ function bondCourse(house: HouseSetout, dome: DomeSetout, problem: CourseProblem
   const under = below ? perpendBearings(below) : [];
   const within = joint / radius;
   const lines = twoBelow ? perpendsInLine(under, perpendBearings(twoBelow), within) : [];
-  const kgPerRadian = wetKgPerRadian(house.house, dome, problem.course);
+  // A piece made one with its neighbour is cut when it is dry: its size then, and moist.
+  const kgPerRadian = massKg(volumePerRadian(dome, problem.course), wetDensity(house.house.material));
   const ring = {
     module: (2 * Math.PI) / count,
     radius,

@@ -28,7 +28,7 @@ export interface RingRules {
   readonly joint: number;
   readonly shortestPiece: number;
   readonly heaviestKg: number;
-  /** Freshly demoulded, for each radian of the ring. */
+  /** Moist, of its dry size, for each radian of the ring. */
   readonly kgPerRadian: number;
 }
 

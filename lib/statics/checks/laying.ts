@@ -231,7 +231,14 @@ function liftingCheck(id: string, when: string, how: string, kg: number): Check 
     id,
     statement: `The heaviest block, ${when}, is one person's lift.`,
     state: kg <= limit ? 'ok' : 'attention',
-    demand: computed(`${id}.mass`, `${how} mass of the heaviest block`, kg, 'kg', `volume × ${how} density`, 'derived'),
+    demand: computed(
+      `${id}.mass`,
+      `${how} mass of the heaviest block`,
+      kg,
+      'kg',
+      how === 'wet' ? 'volume before cutting / (1 − shrinkage)³ × wet density' : 'volume × dry density',
+      'derived',
+    ),
     capacity: computed(
       `${id}.limit`,
       'recommended for one person, lift after lift',
