@@ -19,6 +19,11 @@ async function ask(question: string): Promise<string> {
   const lines = createInterface({ input: process.stdin, output: process.stderr });
   // The end of input is the answer to this question and all that follow: take what is usual.
   const ended = new Promise<string>((resolve) => lines.once('close', () => resolve('')));
+  // Whoever stops the questions wants no file either.
+  lines.once('SIGINT', () => {
+    lines.close();
+    process.kill(process.pid, 'SIGINT');
+  });
   const answer = await Promise.race([lines.question(question), ended]);
   lines.close();
   return answer;

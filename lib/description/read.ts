@@ -9,7 +9,8 @@ import type { Description } from './schema.js';
 import { readSections } from './sections.js';
 import { guardedText } from './text/guard.js';
 import { withOverrides } from './text/overrides.js';
-import { Places, readTree } from './text/tree.js';
+import { Places } from './text/places.js';
+import { readTree } from './text/tree.js';
 
 /** How a description is read. */
 export interface ReadOptions {
@@ -29,7 +30,7 @@ export interface ReadOptions {
 export function readDescription(content: string | Uint8Array, fileName: string, options: ReadOptions = {}): House {
   const places = new Places(fileName);
   const problems = new ProblemList(places.locate);
-  const text = guardedText(content, problems);
+  const text = guardedText(content, places, problems);
   const tree = text === null ? undefined : readTree(text, places, problems);
   const set = tree === undefined ? [] : (options.set ?? []);
   return houseOfTree(withOverrides(tree, set, places, problems), problems);
@@ -39,7 +40,7 @@ export function readDescription(content: string | Uint8Array, fileName: string, 
 export function descriptionUnits(content: string | Uint8Array, set: readonly string[] = []): LengthUnit {
   const places = new Places('');
   const problems = new ProblemList(places.locate);
-  const text = guardedText(content, problems);
+  const text = guardedText(content, places, problems);
   const tree = text === null ? undefined : readTree(text, places, problems);
   const units = isMapping(tree)
     ? (withOverrides(tree, set, places, problems) as Record<string, unknown>).units

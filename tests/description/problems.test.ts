@@ -14,7 +14,7 @@ const CASES: readonly (readonly [code: ProblemCode, text: string])[] = [
   ['file-syntax', 'format: 1\nproject:\n‸\ttitle: x'],
   ['file-syntax', 'format: 1\nproject: { title: "Shed }‸'],
   ['file-documents', `${withHall()}‸---\n${withHall()}`],
-  ['nesting-too-deep', `‸domes: ${'['.repeat(200)}`],
+  ['nesting-too-deep', `format: 1\ndomes: ${'['.repeat(24)}‸${'['.repeat(200)}`],
   ['yaml-alias', withHall('footing: { width: &w 0.5, depth: ‸*w }')],
   [
     'yaml-expansion',

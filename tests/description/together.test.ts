@@ -78,6 +78,39 @@ rooms: [{ id: r, in: hall, use: kitchn, colour: red }]
     expect(problemsOf(text).map((p) => p.code)).toEqual(['oculus-too-large', 'opening-too-high', 'openings-meet']);
   });
 
+  test('openings that are too high are held against each other where they stand', () => {
+    const hall = 'radius: 3, stem-wall: 0.6';
+    const codes = (...entries: string[]) =>
+      problemsOf(withHall(`openings: [${entries.join(', ')}]`, hall)).map((p) => p.code);
+    const door = (id: string, bearing: number, more = 'height: 5') =>
+      `{ id: ${id}, in: hall, bearing: ${bearing}, use: door, width: 1, ${more} }`;
+    const high = 'opening-too-high';
+    // Half 500, ring 200, half a piece 60, on a circle of 3 m: 2 asin(0.76 / 3) = 29.36 deg.
+    expect(codes(door('a', 0), door('b', 29))).toEqual([high, 'openings-meet', high]);
+    expect(codes(door('a', 0), door('b', 29.4))).toEqual([high, high]);
+    expect(codes(door('a', 0), door('b', 29, 'height: 2'))).toEqual([high, 'openings-meet']);
+    // They meet only as high up as neither can reach.
+    const window = (id: string, bearing: number, sill: number) =>
+      `{ id: ${id}, in: hall, bearing: ${bearing}, width: 1, height: 1.5, sill: ${sill}, head: flat }`;
+    expect(codes(window('a', 0, 2.3), window('b', 31, 2.3))).toEqual([high, high]);
+    // One over the other: the curb brings the door down to below the window.
+    const curbed = `${hall}, oculus: { radius: 1.5 }`;
+    const over = withHall(`openings: [${door('a', 0)}, ${window('b', 0, 3.2)}]`, curbed);
+    expect(problemsOf(over).map((p) => p.code)).toEqual([high, high]);
+  });
+
+  test('openings of a dome whose rise is wrong are held to what no rise can mend', () => {
+    const codes = (openings: string, rise = '13') =>
+      problemsOf(withHall(`openings: [${openings}]`, `radius: 3, profile: { shape: elliptical, rise: ${rise} }`)).map(
+        (p) => p.code,
+      );
+    expect(codes(opening('use: door, width: 6, height: 5'))).toEqual(['rise-too-high', 'opening-too-wide']);
+    expect(codes(opening('use: door, width: 1, height: 5'), '0.1')).toEqual(['rise-too-low']);
+    const near = '{ id: near, in: hall, bearing: 100, width: 1, height: 1 }';
+    expect(codes(`${opening('width: 1, height: 1')}, ${near}`)).toEqual(['rise-too-high', 'openings-meet']);
+    expect(codes(`${opening('width: 1, height: 1')}, ${near.replace('100', '120')}`, '0.1')).toEqual(['rise-too-low']);
+  });
+
   test('where the unit is in doubt, sizes are not judged', () => {
     expect(problemsOf('format: 1\nunits: inches\ndomes: [{ id: hall, radius: 118 }]').map((p) => p.code)).toEqual([
       'value-choice',

@@ -1,13 +1,14 @@
 import { SAME_ANGLE_RAD } from '../../base/tolerances.js';
 import { formatLength, formatNumber, type LengthUnit } from '../../base/units.js';
 import { asin } from '../../math/elementary.js';
+import { sectionOf } from '../../math/section.js';
 import { DEG, turnSigned } from '../../math/vec.js';
 import type { Draft, Placed } from '../draft.js';
 import type { BlockRules, Dome } from '../house.js';
 import type { ProblemList } from '../problem-list.js';
 import { type Arch, openingArch, passageEnds } from './arch.js';
 import { heightsBetween } from './runs.js';
-import { type DomeShape, shapeOf } from './shape.js';
+import { type DomeShape, shapeOf, widestShapeOf } from './shape.js';
 
 /** Half the width over the rings, as part of the inside radius at the same height. */
 const WIDEST_ARCH = 0.9;
@@ -16,7 +17,12 @@ const WIDEST_ARCH = 0.9;
 interface Seat {
   readonly arch: Arch;
   readonly dome: Dome;
-  readonly shape: DomeShape;
+  readonly shape: Pick<DomeShape, 'radiusAt' | 'archLimit'>;
+}
+
+/** A seat that leaves wall to both sides, and by how much the arch's top is too high. */
+interface Held extends Seat {
+  readonly excess: number;
 }
 
 /** Openings and passages fit their domes, and in one dome they leave a piece of wall between them. */
@@ -29,44 +35,50 @@ export function checkFit(
 ): void {
   const { blocks, units } = draft;
   if (!blocks) return;
-  const shapes = new Map(domes.map(({ value }) => [value, shapeOf(value)]));
-  const placeOf = (id: string) => draft.domes.find(({ value }) => value.id === id)?.value.at;
-  const sound = domes.map(({ value }) => value);
-  const seatOf = (arch: Arch, dome: Dome): Seat => ({ arch, dome, shape: shapes.get(dome) as DomeShape });
-  const fits = (ends: readonly Seat[]) => {
-    const under = fitsUnder(ends, blocks, units, problems);
-    // One that is too high can come down, but stays as wide where it stands.
-    const within = fitsIn(ends, under ? allHeights : foot, units, problems);
-    return under && within;
+  const all = draft.domes.map(({ path, value }) => {
+    const sound = domes.find((placed) => placed.path === path);
+    return sound ? { dome: sound.value, shape: shapeOf(sound.value) } : { dome: value, shape: widestShapeOf(value) };
+  });
+  const placeOf = (id: string) => all.find(({ dome }) => dome.id === id)?.dome.at;
+  const seatOf = (arch: Arch, dome: Dome): Seat => {
+    const shape = all.find((own) => own.dome === dome)?.shape ?? widestShapeOf(dome);
+    return { arch, dome, shape };
   };
-  const seats = [
+  const hold = (ends: readonly Seat[]): readonly Held[] => {
+    if (ends.length === 0) return [];
+    const excess = tellTooHigh(ends, blocks, units, problems);
+    // One that is too high can come down, but stays as wide where it stands.
+    return fitsIn(ends, excess > 0 ? foot : allHeights, units, problems)
+      ? ends.map((seat) => ({ ...seat, excess }))
+      : [];
+  };
+  const within = all.map(({ dome }) => dome);
+  const held = [
     ...openings.map((placed) =>
-      sound.filter((d) => d.id === placed.value.in).map((dome) => seatOf(openingArch(placed), dome)),
+      within.filter((d) => d.id === placed.value.in).map((dome) => seatOf(openingArch(placed), dome)),
     ),
-    ...passages.map((placed) => passageEnds(placed, placeOf, sound).map(({ arch, dome }) => seatOf(arch, dome))),
-  ]
-    .filter((ends) => ends.length > 0 && fits(ends))
-    .flat();
-  for (const dome of sound) {
-    const own = seats.filter((seat) => seat.dome === dome);
+    ...passages.map((placed) => passageEnds(placed, placeOf, within).map(({ arch, dome }) => seatOf(arch, dome))),
+  ].flatMap(hold);
+  for (const { dome } of all) {
+    const own = held.filter((seat) => seat.dome === dome);
     for (const [i, a] of own.entries())
       for (const b of own.slice(i + 1)) checkApart(a, b, blocks.shortestPiece, units, problems);
   }
 }
 
-/** The arch stays under the curb or crown, at each end of a passage. */
-function fitsUnder(ends: readonly Seat[], blocks: BlockRules, units: LengthUnit, problems: ProblemList): boolean {
+/** The arch stays under the curb or crown, at each end of a passage; returns by how much it doesn't. */
+function tellTooHigh(ends: readonly Seat[], blocks: BlockRules, units: LengthUnit, problems: ProblemList): number {
   const say = (mm: number) => formatLength(mm, units);
   const limits = ends.map((seat) => ({ ...seat, limit: seat.shape.archLimit(blocks) }));
   const { arch, dome, limit } = limits.reduce((a, b) => (b.limit < a.limit ? b : a));
   const { opening, section, ring, path, topZ, id } = arch;
-  if (topZ <= limit) return true;
+  if (topZ <= limit) return 0;
   const under = dome.oculus ? 'the curb of its oculus' : 'its crown';
   const sizes = `${opening ? `sill ${say(opening.sill)}, ` : ''}height ${say(section.height)}, ring ${say(ring)}`;
   const message = `The ${wordOf(arch)} of "${id}" reaches ${say(topZ)} above the floor (${sizes}); under ${under} the dome "${dome.id}" leaves room up to ${say(limit)}.`;
   const mend = `Lower the ${opening ? 'opening' : 'passage'} by ${say(Math.ceil(topZ - limit))} or more, or make the dome higher.`;
   problems.add(opening ? 'opening-too-high' : 'passage-too-high', [...path, 'height'], message, mend);
-  return false;
+  return topZ - limit;
 }
 
 const lowest = (arch: Arch): number => Math.max(0, arch.baseZ);
@@ -108,34 +120,56 @@ export const turnsOf = ({ baseZ, section, topZ }: Arch, grow: number): number[] 
   topZ,
 ];
 
+/** By what angle two outlines, grown by half the least piece each, meet at a height on a circle; 0 where one isn't. */
+function lackingAt([a, b]: readonly [Arch, Arch], z: number, radius: number, grow: number): number {
+  const halfAngle = ({ section, ring, baseZ }: Arch) =>
+    asin(Math.min(1, section.halfWidthAt(z, ring + grow, baseZ - grow) / radius));
+  const [one, other] = [halfAngle(a), halfAngle(b)];
+  if (one === 0 || other === 0) return 0;
+  return one + other - Math.abs(turnSigned(a.bearingRad - b.bearingRad));
+}
+
 /** The outlines grown by half the least piece each don't meet at any height, on the intrados. */
-function checkApart(a: Seat, b: Seat, piece: number, units: LengthUnit, problems: ProblemList): void {
+function checkApart(a: Held, b: Held, piece: number, units: LengthUnit, problems: ProblemList): void {
   const grow = piece / 2;
-  const angle = Math.abs(turnSigned(a.arch.bearingRad - b.arch.bearingRad));
   const arches = [a.arch, b.arch] as const;
   const from = Math.max(0, ...arches.map((arch) => arch.baseZ - grow));
   const to = Math.min(...arches.map(({ section, ring }) => section.topZ(ring + grow)));
   if (from > to) return;
-  // Domes lean inward and sections are nowhere wider than at their jambs.
-  const widest = arches.map(({ section, ring }) =>
-    asin(Math.min(1, (section.width / 2 + ring + grow) / a.shape.radiusAt(to))),
-  );
-  if ((widest[0] as number) + (widest[1] as number) < angle) return;
+  let heights: readonly number[];
+  if (a.excess > 0 || b.excess > 0) {
+    // Where a top isn't settled, what counts is the foot, and that only if no way to mend the height parts them.
+    const lowered = [loweredArch(a), loweredArch(b)] as const;
+    const foot = Math.max(0, ...arches.map(({ baseZ }) => baseZ));
+    if (!lowered[0] || !lowered[1] || lackingAt([lowered[0], lowered[1]], foot, a.dome.radius, grow) <= 0) return;
+    heights = [foot];
+  } else {
+    // Domes lean inward and sections are nowhere wider than at their jambs.
+    const [one, other] = arches.map(({ section, ring }) =>
+      asin(Math.min(1, (section.width / 2 + ring + grow) / a.shape.radiusAt(to))),
+    ) as [number, number];
+    if (one + other < Math.abs(turnSigned(a.arch.bearingRad - b.arch.bearingRad))) return;
+    heights = heightsBetween(
+      from,
+      to,
+      arches.flatMap((arch) => turnsOf(arch, arch.ring + grow)),
+    );
+  }
   let lacking = 0;
   let worstZ = from;
-  const turns = arches.flatMap((arch) => turnsOf(arch, arch.ring + grow));
-  for (const z of heightsBetween(from, to, turns)) {
-    const radius = a.shape.radiusAt(z);
-    const halfAngle = ({ section, ring, baseZ }: Arch) => {
-      const half = section.halfWidthAt(z, ring + grow, baseZ - grow);
-      return asin(Math.min(1, half / radius));
-    };
-    const [one, other] = [halfAngle(a.arch), halfAngle(b.arch)];
-    if (one === 0 || other === 0 || !(one + other - angle > lacking)) continue;
-    lacking = one + other - angle;
+  for (const z of heights) {
+    const lack = lackingAt(arches, z, a.shape.radiusAt(z), grow);
+    if (!(lack > lacking)) continue;
+    lacking = lack;
     worstZ = z;
   }
   if (lacking >= SAME_ANGLE_RAD) tellApart(a, b, lacking, worstZ, piece, units, problems);
+}
+
+/** The arch with its top brought down by what it is too high, if its head leaves room for that. */
+function loweredArch({ arch, excess }: Held): Arch | null {
+  const height = arch.section.height - excess;
+  return arch.section.head.rise > height ? null : { ...arch, section: sectionOf({ ...arch.section, height }) };
 }
 
 function tellApart(

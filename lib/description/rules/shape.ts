@@ -32,3 +32,8 @@ export function shapeOf(dome: Dome): DomeShape {
     },
   };
 }
+
+/** What holds of a dome whatever its rise, where that is wrong: nowhere is it wider than at its springing. */
+export function widestShapeOf({ radius }: Dome): Pick<DomeShape, 'radiusAt' | 'archLimit'> {
+  return { radiusAt: () => radius, archLimit: () => Number.POSITIVE_INFINITY };
+}

@@ -1,4 +1,5 @@
 import type { ProblemList } from '../problem-list.js';
+import type { Places } from './places.js';
 
 /** Largest description that is read, in bytes or characters: some thousand openings' worth. */
 export const LARGEST_FILE = 262_144;
@@ -6,10 +7,10 @@ export const LARGEST_FILE = 262_144;
 export const DEEPEST = 24;
 
 /**
- * Text of a description file, or `null` with the problem told. Everything here is linear in the size, and a
- * file that is too large is refused before it is looked at.
+ * Text of a description file, which places count in from now on, or `null` with the problem told. Everything here is
+ * linear in the size, and a file that is too large is refused before it is looked at.
  */
-export function guardedText(content: string | Uint8Array, problems: ProblemList): string | null {
+export function guardedText(content: string | Uint8Array, places: Places, problems: ProblemList): string | null {
   if (content.length > LARGEST_FILE) {
     const size = `${(content.length / 1024).toFixed(0)} kB`;
     const mend = `A description is at most ${LARGEST_FILE / 1024} kB; check that this is the right file.`;
@@ -26,9 +27,11 @@ export function guardedText(content: string | Uint8Array, problems: ProblemList)
     tellEmpty(problems);
     return null;
   }
-  if (nesting(text) > DEEPEST) {
+  places.read(text);
+  const deep = tooDeepAt(text);
+  if (deep !== null) {
     const mend = `At most ${DEEPEST} levels are read; check the brackets and the indents.`;
-    problems.add('nesting-too-deep', [], 'Lists or keys are nested too deep.', mend);
+    problems.add('nesting-too-deep', [], 'Lists or keys are nested too deep.', mend, places.at(deep));
     return null;
   }
   return text;
@@ -47,26 +50,27 @@ function decoded(bytes: Uint8Array): string | null {
 }
 
 /**
- * Upper bound of the nesting of YAML or JSON, by a scan that keeps no tree: open brackets outside comments,
- * dashes in a row, and indents that grow from line to line.
+ * Where the nesting of YAML or JSON goes past `DEEPEST`, counted from above by a scan that keeps no tree: open brackets
+ * outside comments, dashes in a row, and indents that grow from line to line.
  */
-function nesting(text: string): number {
-  let deepest = 0;
+function tooDeepAt(text: string): number | null {
   let brackets = 0;
   const indents: number[] = [];
-  for (const line of text.split(/\r\n|\r|\n/)) {
+  for (const { 0: line, index: start } of text.matchAll(/[^\r\n]+/g)) {
     const lead = /^(?:[ \t]|[-?:](?=[ \t]|$))*/.exec(line)?.[0] ?? '';
     const content = line.slice(lead.length);
     if (content === '' && !/[-?:]/.test(lead)) continue;
     if (content.startsWith('#')) continue;
-    for (const sign of content.replace(/\s#.*$/, '')) {
-      if (sign === '[' || sign === '{') deepest = Math.max(deepest, ++brackets);
-      else if (sign === ']' || sign === '}') brackets = Math.max(0, brackets - 1);
-    }
     while (indents.length > 0 && (indents[indents.length - 1] as number) >= lead.length) indents.pop();
     indents.push(lead.length);
-    const dashes = lead.replace(/[ \t]/g, '').length;
-    deepest = Math.max(deepest, indents.length + Math.max(0, dashes - 1));
+    // Every dash but the first opens a list within the line.
+    const dashes = [...lead.matchAll(/[-?:]/g)].map((dash) => dash.index);
+    const levels = indents.length + Math.max(0, dashes.length - 1);
+    if (levels > DEEPEST) return start + (dashes[dashes.length - (levels - DEEPEST)] ?? lead.length);
+    for (const [i, sign] of [...content.replace(/\s#.*$/, '')].entries()) {
+      if (sign === ']' || sign === '}') brackets = Math.max(0, brackets - 1);
+      else if ((sign === '[' || sign === '{') && ++brackets > DEEPEST) return start + lead.length + i;
+    }
   }
-  return deepest;
+  return null;
 }

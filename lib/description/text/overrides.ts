@@ -3,7 +3,8 @@ import { shown } from '../../base/quantities.js';
 import { nearest } from '../../base/suggest.js';
 import { type Path, ProblemList } from '../problem-list.js';
 import { guardedText } from './guard.js';
-import { Places, RESERVED_KEYS, readTree } from './tree.js';
+import { Places } from './places.js';
+import { RESERVED_KEYS, readTree } from './tree.js';
 
 /** One value put in the place of what a description says: `domes.hall.radius=2.5`. */
 export interface Override {
@@ -47,7 +48,7 @@ function withOverride(tree: unknown, set: string, places: Places, problems: Prob
   }
   const own = new Places(where.file);
   const faults = new ProblemList(own.locate);
-  const text = guardedText(override.value, faults);
+  const text = guardedText(override.value, own, faults);
   const value = text === null ? undefined : readTree(text, own, faults);
   if (!faults.empty) {
     problems.take(faults);
