@@ -1,5 +1,6 @@
 import { formatLength } from '../../base/measures.js';
 import type { PlainPrimitive } from '../../documents/drawing.js';
+import { hypot } from '../../math/elementary.js';
 import type { Vec2 } from '../../math/vec.js';
 import type { ArchSetout } from '../../setout/arch.js';
 import type { DomeSetout } from '../../setout/dome.js';
@@ -194,7 +195,7 @@ function wallBeside(dome: DomeSetout, v: number, jamb: number, springingZ: numbe
     [120, 80, 40].map((out): Vec2 => [jamb + out, springingZ - down]),
   );
   const inWall = ([u, z]: Vec2) => {
-    const r = Math.hypot(u, v);
+    const r = hypot(u, v);
     return r > dome.radiusAt(z) && r < dome.outerRadiusAt(z) - MARGIN;
   };
   return tries.find(inWall) ?? [jamb + 40, springingZ - 300];
