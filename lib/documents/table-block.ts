@@ -1,3 +1,4 @@
+import { feetAndInches } from '../base/measures.js';
 import type { Block } from './block.js';
 import { rectangle, stroke, words } from './shapes.js';
 import type { PaperPrimitive } from './sheet.js';
@@ -144,9 +145,12 @@ function columnParts(table: Table, width: number): Table[] {
   return parts.map((columns) => ({ ...table, columns }));
 }
 
-const headText = ({ label, unit }: Column): string => (unit === undefined || unit === '' ? label : `${label} ${unit}`);
+/** Lengths in sixteenths of an inch carry their signs with them. */
+const headText = ({ label, unit, sixteenths }: Column): string =>
+  unit === undefined || unit === '' || sixteenths ? label : `${label} ${unit}`;
 
 function cellText(value: Cell, column: Column): string {
   if (value === null) return '';
+  if (column.sixteenths && typeof value === 'number') return feetAndInches(value);
   return typeof value === 'number' ? value.toFixed(column.decimals ?? 0) : value;
 }

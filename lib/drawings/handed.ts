@@ -1,6 +1,12 @@
 import type { Table } from '../documents/table.js';
 import type { Statics } from '../statics/results.js';
 
+/** What one gets through: a rectangle of whole sides. */
+export interface ClearOpening {
+  readonly width: number;
+  readonly height: number;
+}
+
 /** What sheets show of other stages' results, handed over as neutral documents by the caller. */
 export interface HandedOver {
   /** Forces of each dome, for sections with the line of thrust. */
@@ -12,6 +18,8 @@ export interface HandedOver {
   readonly moulds: readonly Table[];
   /** Net floor of each room by its id, m2. */
   readonly floors: Readonly<Record<string, number>>;
+  /** Clear rectangle inside frame and leaf of each opening that goes through, by its id, mm. */
+  readonly clears: Readonly<Record<string, ClearOpening>>;
   /** Level of the ring tie in each dome that has one, by the dome's id, mm above the floor. */
   readonly ties: Readonly<Record<string, number>>;
   /** Mould of each course by dome and course: `hall 3`. */
@@ -24,6 +32,7 @@ export const NOTHING_HANDED: HandedOver = {
   laying: [],
   moulds: [],
   floors: {},
+  clears: {},
   ties: {},
   mouldOf: {},
 };

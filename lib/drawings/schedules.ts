@@ -1,18 +1,23 @@
-import { formatAngle, formatLength, formatLevel } from '../base/measures.js';
+import { formatAngle, formatLength, formatLevel, type WrittenUnits } from '../base/measures.js';
 import type { Column, Table } from '../documents/table.js';
 import type { HouseSetout } from '../setout/house.js';
 import { gridNames } from './grid.js';
+import type { ClearOpening, HandedOver } from './handed.js';
 import { typeOf } from './opening-types.js';
-import { writtenUnits } from './words.js';
+import { smallAreaWords, writtenUnits } from './words.js';
 
 const text = (key: string, label: string): Column => ({ key, label, kind: 'text' });
 /** Written like the dimensions of the drawing: a text that stands to the right like a number. */
 const size = (key: string, label: string): Column => ({ key, label, kind: 'number' });
 
-/** Openings as a sheet lists them: between jambs, from sill to crown of the intrados, written like its dimensions. */
-export function openingSchedule(house: HouseSetout): Table {
+/**
+ * Openings as a sheet lists them: between jambs, from sill to crown of the intrados, written like its dimensions; and
+ * what one gets through of those whose clear rectangle is known.
+ */
+export function openingSchedule(house: HouseSetout, clears: HandedOver['clears'] = {}): Table {
   const units = writtenUnits(house.house);
   const length = (mm: number) => formatLength(mm, units);
+  const known = Object.keys(clears).length > 0;
   return {
     id: 'opening-schedule',
     title: 'Openings',
@@ -32,6 +37,8 @@ export function openingSchedule(house: HouseSetout): Table {
       text('face', 'flat face beyond wall'),
       size('frame', 'frame'),
       size('depth', 'depth of niche'),
+      ...(known ? [size('through-width', 'inside frame and leaf, width'), size('through-height', 'height')] : []),
+      ...(known ? [size('through-area', 'clear area')] : []),
     ],
     rows: house.arches.map(({ opening, section }) => ({
       type: typeOf(house, opening.id),
@@ -49,7 +56,16 @@ export function openingSchedule(house: HouseSetout): Table {
       face: opening.arch.face === 'flush' ? 'flush' : length(opening.arch.face),
       frame: opening.use === 'niche' ? null : length(opening.frame),
       depth: opening.depth === null ? null : length(opening.depth),
+      ...throughOf(clears[opening.id], units),
     })),
+  };
+}
+
+function throughOf(clear: ClearOpening | undefined, units: WrittenUnits): Record<string, string | null> {
+  return {
+    'through-width': clear ? formatLength(clear.width, units) : null,
+    'through-height': clear ? formatLength(clear.height, units) : null,
+    'through-area': clear ? smallAreaWords((clear.width * clear.height) / 1e6, units) : null,
   };
 }
 

@@ -7,9 +7,15 @@ import type { DomeSetout } from '../setout/dome.js';
 export const writtenUnits = (house: House): WrittenUnits =>
   house.units === 'ft' || house.units === 'in' ? 'feet-inches' : 'metric';
 
+const SQUARE_FOOT = 0.09290304;
+
 /** An area of so many m2, in the drawing's units. */
 export const areaWords = (m2: number, units: WrittenUnits): string =>
-  units === 'metric' ? `${m2.toFixed(1)} m²` : `${(m2 / 0.09290304).toFixed(0)} ft²`;
+  units === 'metric' ? `${m2.toFixed(1)} m²` : `${(m2 / SQUARE_FOOT).toFixed(0)} ft²`;
+
+/** The area of an opening: a tenth of a square foot counts. */
+export const smallAreaWords = (m2: number, units: WrittenUnits): string =>
+  units === 'feet-inches' ? `${(m2 / SQUARE_FOOT).toFixed(1)} ft²` : `${m2.toFixed(2)} m²`;
 
 /** What an opening is called beside its axis. */
 export function openingName(arch: ArchSetout): string {

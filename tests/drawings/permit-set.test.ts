@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { formatAngle, formatLevel, type WrittenUnits } from '../../lib/base/measures.js';
+import { formatAngle, formatLength, formatLevel, type WrittenUnits } from '../../lib/base/measures.js';
 import { study } from '../../lib/deliver/study.js';
 import { SHEET_KINDS } from '../../lib/description/schema/drawings.js';
 import { measureOf } from '../../lib/documents/dimensioning.js';
@@ -54,6 +54,9 @@ describe('the permit set shows every element on the sheets that it belongs to', 
     expectScaleBars(sheets, units);
     const on = (kind: string) => written(sheets, kind);
     const has = (kind: string, text: string) => expect(on(kind), `${kind}: ${text}`).toContain(text);
+    // What one gets through in need: the clear rectangle of each opening, width and height as dwelling rules ask.
+    for (const { clear } of known.dwelling.openings)
+      for (const size of [clear.width, clear.height]) has('openings', formatLength(size, units));
 
     const kinds = new Set(sheets.map(kindOf));
     const wanted = SHEET_KINDS.filter((k) => k !== 'site' || house.site.plot !== null);

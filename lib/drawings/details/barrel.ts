@@ -10,7 +10,7 @@ import { placeChain, places, rowsFrom } from '../dims.js';
 import type { Draft } from '../draft.js';
 import { placeLevels } from '../levels.js';
 import { type DetailNote, detailDraft } from './detail.js';
-import { meridianPoints, planeAlong, polyline, renderLines } from './places.js';
+import { meridianPoints, NOTE_MARGIN, planeAlong, polyline, renderLines, wallAbove } from './places.js';
 
 /** Flashing up and along from a valley, and the fillet of mortar that it is dressed over, mm: common practice, no source. */
 const FLASH = 150;
@@ -179,16 +179,6 @@ function springingDetail(house: HouseSetout, arch: ArchSetout): Draft {
   });
 }
 
-/** A place in the middle of the wall above a barrel, as high up as a detail that begins at `left` still shows it. */
-function wallAbove(dome: DomeSetout, topZ: number, left: number): Vec2 {
-  const middle = (up: number): Vec2 => {
-    const z = Math.min(topZ + up, dome.crownZ);
-    return [dome.radiusAt(z, dome.thickness / 2), z];
-  };
-  const up = [200, 160, 120, 80, 40].find((h) => middle(h)[0] > left + MARGIN);
-  return middle(up ?? 20);
-}
-
 /** A place in the wall beside a jamb, in a plane square to the opening's axis `v` from the dome's: it thins upward there. */
 function wallBeside(dome: DomeSetout, v: number, jamb: number, springingZ: number): Vec2 {
   const tries = [60, 120, 180, 240, 300].flatMap((down) =>
@@ -196,10 +186,7 @@ function wallBeside(dome: DomeSetout, v: number, jamb: number, springingZ: numbe
   );
   const inWall = ([u, z]: Vec2) => {
     const r = hypot(u, v);
-    return r > dome.radiusAt(z) && r < dome.outerRadiusAt(z) - MARGIN;
+    return r > dome.radiusAt(z) && r < dome.outerRadiusAt(z) - NOTE_MARGIN;
   };
   return tries.find(inWall) ?? [jamb + 40, springingZ - 300];
 }
-
-/** A note's dot stands this far within what it tells of, mm. */
-const MARGIN = 25;

@@ -82,3 +82,16 @@ export function renderLines(
   ];
   return lines.filter((points) => points.length > 1).map((points) => polyline('visible', at(points)));
 }
+
+/** A note's dot stands this far within what it tells of, mm. */
+export const NOTE_MARGIN = 25;
+
+/** A place in the middle of the wall above a barrel, as high up as a detail that begins at `left` still shows it. */
+export function wallAbove(dome: DomeSetout, topZ: number, left: number): Vec2 {
+  const middle = (up: number): Vec2 => {
+    const z = Math.min(topZ + up, dome.crownZ);
+    return [dome.radiusAt(z, dome.thickness / 2), z];
+  };
+  const up = [200, 160, 120, 80, 40].find((h) => middle(h)[0] > left + NOTE_MARGIN);
+  return middle(up ?? 20);
+}

@@ -11,7 +11,7 @@ import { strokesOf } from '../paths.js';
 import type { UprightCut } from '../upright-cut.js';
 import { outsideValleys } from '../valleys.js';
 import { type DetailNote, detailDraft } from './detail.js';
-import { planeAlong, polyline } from './places.js';
+import { planeAlong, polyline, wallAbove } from './places.js';
 
 /** How far flashing runs up both sides of a valley, and how wide a movement joint is, mm: common practice, no source. */
 const FLASH = 200;
@@ -157,7 +157,7 @@ function passageRoof(house: HouseSetout, passage: PassageSetout): Draft {
       },
       { at: [start + 30, topZ + 25], text: 'fillet of mortar, falls to both sides' },
       { at: [start + 300, topZ - ring / 2], text: `vault of the passage, ring ${formatLength(ring, units)}` },
-      { at: [inWall(dome, topZ + 250), topZ + 250], text: `courses of ${dome.id} cut to the ring` },
+      { at: wallAbove(dome, topZ, box.min[0]), text: `courses of ${dome.id} cut to the ring` },
       {
         at: [(inside + start) / 2, topZ - 4],
         text: `movement joint ${formatLength(JOINT, units)} round the ring: compressible strip, sealed both faces`,

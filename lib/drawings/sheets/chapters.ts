@@ -72,7 +72,7 @@ const CHAPTERS: Readonly<
           title: 'Opening schedule',
           drafts: openingTypes(house).map((type) => openingView(house, type)),
           scales: partScales(writtenUnits(house.house)),
-          tables: () => [openingSchedule(house)],
+          tables: ({ clears }) => [openingSchedule(house, clears)],
         },
   courses: (house) => ({
     ...blank,
