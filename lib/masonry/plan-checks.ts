@@ -2,10 +2,11 @@ import { type Check, givenFigure } from '../base/figures.js';
 import { figureText } from '../base/reader-units.js';
 import { WHOLE } from '../base/tolerances.js';
 import { formatLength, type LengthUnit } from '../base/units.js';
+import { setOutHouse } from '../setout/house.js';
 import type { CourseBond } from './bond/dome.js';
 import { fitLimits } from './moulds/limits.js';
 import type { CourseMould } from './moulds/schedule.js';
-import type { MasonryPlan } from './plan.js';
+import { type MasonryPlan, planMasonry } from './plan.js';
 
 /** Checks of bond and moulds: courses that no mould fits, how many moulds, lines of perpends, pieces that stay short, joints. */
 export function planChecks(plan: MasonryPlan): Check[] {
@@ -38,30 +39,36 @@ function fitCheck({ setout, moulds }: MasonryPlan): Check {
 /** The nearest values that work for all of the courses. */
 function mendsOf({ house }: MasonryPlan['setout'], unmet: readonly CourseMould[]): string {
   const { blocks, units } = house;
-  const named = (list: readonly CourseMould[]) => list.map((c) => markOf(c.domeId, c.course)).join(', ');
   const step = units === 'ft' || units === 'in' ? 25.4 / 16 : 0.1;
   const up = (mm: number) => formatLength(Math.ceil(mm / step - WHOLE) * step, units);
   const down = (mm: number) => formatLength(Math.max(0, Math.floor(mm / step + WHOLE) * step), units);
   const beds = unmet.flatMap((c) => (c.misfit?.kind === 'bed' ? [c.misfit] : []));
-  const perpends = unmet.filter((c) => c.misfit?.kind === 'perpend');
-  const others = unmet.filter((c) => c.misfit === null);
+  const thinnest = Math.max(...beds.map((b) => b.thinnest));
+  const thickest = Math.min(...beds.map((b) => b.thickest));
+  if (thinnest > thickest)
+    return `Tolerance and shrinkage use up the joint range: make its thicker end at least ${up(thinnest + blocks.tolerance)}, or \`blocks.tolerance\` at most ${down(blocks.tolerance - (thinnest - thickest) / 2)}.`;
   const mends: string[] = [];
+  let left = unmet;
+  const joint = Math.round((thinnest + thickest) / 2 / step) * step;
   if (beds.length > 0) {
-    const thinnest = Math.max(...beds.map((b) => b.thinnest));
-    const thickest = Math.min(...beds.map((b) => b.thickest));
+    // With another joint the courses come out otherwise: what they lack then is found by laying them so.
+    left = planMasonry(setOutHouse({ ...house, blocks: { ...blocks, joint } })).moulds.courses.filter((c) => !c.laid);
     mends.push(
-      thinnest > thickest
-        ? `Tolerance and shrinkage use up the joint range: make its thicker end at least ${up(thinnest + blocks.tolerance)}, or \`blocks.tolerance\` at most ${down(blocks.tolerance - (thinnest - thickest) / 2)}.`
-        : `Bed joints of ${formatLength(blocks.joint, units)} leave the range when tolerance and shrinkage come off it: give \`blocks.joint\` at least ${up(thinnest)} and at most ${down(thickest)}.`,
+      `Bed joints of ${formatLength(blocks.joint, units)} leave the range when tolerance and shrinkage come off it: give \`blocks.joint\` at least ${up(thinnest)} and at most ${down(thickest)}.`,
     );
   }
+  const named = (list: readonly CourseMould[]) =>
+    list.length === unmet.length ? 'all these courses' : list.map((c) => markOf(c.domeId, c.course)).join(', ');
+  const perpends = left.flatMap((c) => (c.misfit?.kind === 'perpend' ? [{ ...c, lacking: c.misfit.lacking }] : []));
   if (perpends.length > 0) {
-    const lacking = Math.max(...perpends.map((c) => (c.misfit?.kind === 'perpend' ? c.misfit.lacking : 0)));
+    const lacking = Math.max(...perpends.map((c) => c.lacking));
+    const then = beds.length > 0 ? `With ${formatLength(joint, units)} perpends differ` : 'Perpends differ';
     mends.push(
-      `Perpends differ too much between corners in courses ${named(perpends)}: make the thicker end of \`blocks.joint-range\` at least ${up(blocks.jointRange[1] + lacking)}.`,
+      `${then} too much between corners in ${named(perpends)}: make the thicker end of \`blocks.joint-range\` at least ${up(blocks.jointRange[1] + lacking)}.`,
     );
   }
-  if (others.length > 0) mends.push(`Courses ${named(others)}: change their numbers of blocks by \`blocks.length\`.`);
+  const others = left.filter((c) => c.misfit === null);
+  if (others.length > 0) mends.push(`In ${named(others)}: change the numbers of blocks by \`blocks.length\`.`);
   return mends.join(' ');
 }
 

@@ -117,6 +117,13 @@ describe('checks of bond and moulds', () => {
     expect(check('mould-fit', { jointRange: [7, to + 2], joint: within + 1 })?.state).toBe('ok');
   });
 
+  it('name both where the joint that would do makes perpends differ too much', () => {
+    const both = check('mould-fit', { jointRange: [8, 15], joint: 8 });
+    expect(both?.state).toBe('fails');
+    const [, joint, to] = /With ([\d.]+) mm .* at least ([\d.]+) mm/.exec(both?.advice ?? '') ?? [];
+    expect(check('mould-fit', { jointRange: [8, Number(to)], joint: Number(joint) })?.state).toBe('ok');
+  });
+
   it('name the thicker joint that a small ring needs', () => {
     const narrow = check('mould-fit', { jointRange: [5, 12.6], joint: 9 });
     expect(narrow?.state).toBe('fails');
