@@ -105,7 +105,9 @@ function chainsOf(endAt: (t: number) => number | null): Place[][] {
     }
     before = run === null ? null : [t, run];
   }
-  return chains.filter((chain) => chain.length > 1);
+  // An end that lies at a place itself is found there twice.
+  const parted = chains.map((chain) => chain.filter(([t], i) => i === 0 || t !== chain[i - 1]?.[0]));
+  return parted.filter((chain) => chain.length > 1);
 }
 
 /** The last place with an end on the way from one that has it to one that hasn't. */
