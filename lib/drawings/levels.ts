@@ -1,6 +1,5 @@
 import { ONE_SIZE } from '../base/tolerances.js';
-import type { LevelPrimitive, Primitive } from '../documents/drawing.js';
-import { expandLevel } from '../documents/marks.js';
+import type { Primitive } from '../documents/drawing.js';
 import { lineEdge } from '../math/curves.js';
 import type { Layout } from './layout.js';
 
@@ -15,8 +14,6 @@ export interface LevelNote {
 const FIRST_COLUMN = 5;
 const COLUMN_STEP = 2.5;
 const COLUMNS = 110;
-/** A mark from its label's lower edge to its number's upper one, and some air, paper mm. */
-const ROW = 7;
 
 /**
  * Level marks to the left of a figure, from `edge` outward, each on a narrow line at its level that begins at the
@@ -29,38 +26,22 @@ export function placeLevels(
   edge: number,
   begin: (z: number) => number,
 ): void {
-  const placed: LevelPrimitive[] = [];
   for (const { z, label } of joined(notes)) {
-    const marks = Array.from({ length: COLUMNS }, (_, i): LevelPrimitive => {
-      const x = edge - layout.mm(FIRST_COLUMN + i * COLUMN_STEP);
-      return { kind: 'level', at: [x, z], level: z, side: 'left', label };
-    });
-    const groups = marks.map((mark): Primitive[] => [
-      {
-        kind: 'path',
-        layer: 'dimension',
-        segments: [lineEdge([begin(z) - layout.mm(1.5), z], mark.at)],
-        closed: false,
-      },
-      mark,
-    ]);
-    const apart = groups.filter((_, i) =>
-      placed.every((other) => standApart(other, marks[i] as LevelPrimitive, layout)),
+    layout.place(
+      Array.from({ length: COLUMNS }, (_, i): Primitive[] => {
+        const x = edge - layout.mm(FIRST_COLUMN + i * COLUMN_STEP);
+        return [
+          {
+            kind: 'path',
+            layer: 'dimension',
+            segments: [lineEdge([begin(z) - layout.mm(1.5), z], [x, z])],
+            closed: false,
+          },
+          { kind: 'level', at: [x, z], level: z, side: 'left', label },
+        ];
+      }),
     );
-    const before = layout.primitives.length;
-    if (!layout.placeFree(apart)) layout.place(groups);
-    placed.push(...layout.primitives.slice(before).filter((p) => p.kind === 'level'));
   }
-}
-
-/** Whether the number of one mark stands clear of the label of another above it. */
-function standApart(upper: LevelPrimitive, lower: LevelPrimitive, layout: Layout): boolean {
-  if (upper.at[1] - lower.at[1] >= layout.mm(ROW)) return true;
-  const reach = (mark: LevelPrimitive) => {
-    const { texts } = expandLevel(mark, layout.scale, layout.units);
-    return Math.max(...texts.map((text) => text.width)) + layout.mm(ROW);
-  };
-  return lower.at[0] < upper.at[0] - reach(upper) || upper.at[0] < lower.at[0] - reach(lower);
 }
 
 function joined(notes: readonly LevelNote[]): LevelNote[] {
