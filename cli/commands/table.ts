@@ -27,11 +27,11 @@ export const table: Command<Arguments> = {
     if (!names.includes(name)) {
       throw new UsageError(`There is no table ${name}.`, didYouMean(name, names, `There are: ${names.join(', ')}.`));
     }
-    formatOf(given);
+    const format = formatOf(given);
     const input = readInput(file);
     const found = await houseTable(readDescription(input.text, input.name, { set }), name);
     if (found === undefined) throw new Error(`the table ${name} is listed and can't be made`);
-    printOneTable(terminal, found, given);
+    printOneTable(terminal, found, format, given['decimal-comma']);
     return EXIT.fine;
   },
 };

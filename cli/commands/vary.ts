@@ -63,7 +63,7 @@ export const vary: Command<Arguments> = {
     const table = variantTable(results, descriptionUnits(text, set));
     if (format === 'json') printJson(terminal, { variants: results, table });
     else {
-      printOneTable(terminal, table, given);
+      printOneTable(terminal, table, format, given['decimal-comma']);
       if (format === 'text') chartOf(terminal, table, results, charted);
     }
     return results.some((result) => 'figures' in result) ? EXIT.fine : EXIT.description;

@@ -43,9 +43,8 @@ export function formatOf({ format: asked, json, csv, 'decimal-comma': comma }: T
 }
 
 /** One table in columns, as CSV or as JSON. */
-export function printOneTable(terminal: Terminal, table: Table, given: TableArguments): void {
-  const format = formatOf(given);
+export function printOneTable(terminal: Terminal, table: Table, format: Format, decimalComma: boolean): void {
   if (format === 'json') printJson(terminal, tableObject(table));
-  else if (format === 'csv') terminal.raw(writeCsv(table, { decimalComma: given['decimal-comma'] }));
+  else if (format === 'csv') terminal.raw(writeCsv(table, { decimalComma }));
   else printTable(terminal, table);
 }

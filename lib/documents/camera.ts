@@ -1,5 +1,5 @@
 import { cos, sin, tan } from '../math/elementary.js';
-import type { Vec3 } from '../math/vec.js';
+import { dot3, type Vec3 } from '../math/vec.js';
 
 /** Where the viewer stands: on a bearing from the point looked at, raised by an angle, at a distance (mm). */
 export interface Camera {
@@ -41,8 +41,7 @@ export function sightOf(
   const [fx, fy] = [1 / wide, 1 / tall];
   const fz = (far + near) / (near - far);
   const gz = (2 * far * near) / (near - far);
-  const dot = (a: Vec3) => a[0] * eye[0] + a[1] * eye[1] + a[2] * eye[2];
-  const [x, y, z] = [-dot(right), -dot(up), -dot(toViewer)];
+  const [x, y, z] = [-dot3(right, eye), -dot3(up, eye), -dot3(toViewer, eye)];
   const column = (i: 0 | 1 | 2) => [fx * right[i], fy * up[i], fz * toViewer[i], -toViewer[i]];
   const matrix = [...column(0), ...column(1), ...column(2), fx * x, fy * y, fz * z + gz, -z];
   return { eye, matrix, right, up, pixel: (2 * tall * distance) / size[1] };

@@ -1,5 +1,5 @@
 import { SAME_FACING } from '../base/tolerances.js';
-import type { Vec3 } from '../math/vec.js';
+import { dot3, type Vec3 } from '../math/vec.js';
 import { DocumentError } from './document-error.js';
 import { auditMesh } from './mesh-audit.js';
 import type { Placement, Scene, SceneNode } from './scene.js';
@@ -30,8 +30,7 @@ export function auditScene(scene: Scene): void {
 }
 
 function isRigid({ x, y, z, move }: Placement): boolean {
-  const dot = (a: Vec3, b: Vec3) => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
   const cross: Vec3 = [x[1] * y[2] - x[2] * y[1], x[2] * y[0] - x[0] * y[2], x[0] * y[1] - x[1] * y[0]];
   const near = (a: number, b: number) => Math.abs(a - b) < SAME_FACING;
-  return move.every(Number.isFinite) && near(dot(x, x), 1) && near(dot(y, y), 1) && near(dot(cross, z), 1);
+  return move.every(Number.isFinite) && near(dot3(x, x), 1) && near(dot3(y, y), 1) && near(dot3(cross, z), 1);
 }

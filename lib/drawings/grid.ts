@@ -1,6 +1,6 @@
 import type { Primitive } from '../documents/drawing.js';
 import { words } from '../documents/shapes.js';
-import { lineEdge } from '../math/curves.js';
+import { type Box, lineEdge } from '../math/curves.js';
 import type { Vec2 } from '../math/vec.js';
 import type { HouseSetout } from '../setout/house.js';
 import { axisPrimitives } from './axes.js';
@@ -66,17 +66,12 @@ export function addGrid(house: HouseSetout, reach: readonly [Vec2, Vec2], layout
     const tries = [true, false].flatMap((whole) =>
       [1, -1].flatMap((side) => Array.from({ length: 30 }, (_, i) => group(side, i, whole))),
     );
-    const clear = tries.filter(({ bubble }) => layout.isClear(square(bubble, layout.mm(BUBBLE))));
+    const clear = tries.filter(({ bubble }) => layout.isClear(squareAbout(bubble, layout.mm(BUBBLE))));
     if (!layout.placeFree(clear.map(({ parts }) => parts))) layout.place(tries.map(({ parts }) => parts));
   }
 }
 
-const square = ([x, y]: Vec2, half: number): Vec2[] => [
-  [x - half, y - half],
-  [x + half, y - half],
-  [x + half, y + half],
-  [x - half, y + half],
-];
+const squareAbout = ([x, y]: Vec2, half: number): Box => ({ min: [x - half, y - half], max: [x + half, y + half] });
 
 /** Where a grid line leaves the house on its way out. */
 function houseEdge(house: HouseSetout, put: (along: number) => Vec2, edge: number, side: number): number {

@@ -6,7 +6,7 @@ import { boxCorners, type Expansion, type TextBox, textBox } from '../documents/
 import { expandLeader, expandLevel, expandTag } from '../documents/marks.js';
 import { symbolParts } from '../documents/placing.js';
 import { segmentAt } from '../documents/segments.js';
-import { circleEdge, type Edge, edgeLength } from '../math/curves.js';
+import { type Box, circleEdge, type Edge, edgeLength } from '../math/curves.js';
 import { hypot } from '../math/elementary.js';
 import { DEG, lerp2, type Vec2 } from '../math/vec.js';
 import { BoundedSet } from './bounded-set.js';
@@ -130,9 +130,9 @@ export class Layout {
     return faults;
   }
 
-  /** Whether nothing at all lies in a convex figure. */
-  isClear(corners: readonly Vec2[]): boolean {
-    const figure = bounded(corners);
+  /** Whether nothing at all lies in a box. */
+  isClear({ min, max }: Box): boolean {
+    const figure = bounded([min, [max[0], min[1]], max, [min[0], max[1]]]);
     return this.texts.count(figure) + this.lines.count(figure) === 0;
   }
 

@@ -66,13 +66,7 @@ export function addNorthPoint(layout: Layout, northDeg: number, corner: Vec2): v
   const block = northPoint(northDeg);
   const { min, max } = layout.bounds();
   const [width, height] = [layout.mm(block.width), layout.mm(block.height)];
-  const clear = ([x, y]: Vec2) =>
-    layout.isClear([
-      [x, y - height],
-      [x + width, y - height],
-      [x + width, y],
-      [x, y],
-    ]);
+  const clear = ([x, y]: Vec2) => layout.isClear({ min: [x, y - height], max: [x + width, y] });
   // Beside the figure first, then along its edges, always within what is drawn.
   const xs = steps(max[0] - width, min[0], layout.mm(STEP));
   const ys = steps(max[1], min[1] + height, layout.mm(STEP));

@@ -42,7 +42,7 @@ export function longerCheck(plan: Pick<MasonryPlan, 'setout' | 'moulds'>, laid: 
       advice:
         heavy.length === 0
           ? 'Nothing to change.'
-          : `Two people or a hoist take these blocks out of their forms: ${heavy.map(({ id }) => id).join(', ')}. ${LIGHTER}`,
+          : `A hoist takes these blocks out of their forms: ${heavy.map(({ id }) => id).join(', ')}. ${LIGHTER}`,
     },
   ];
 }

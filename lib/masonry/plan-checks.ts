@@ -37,7 +37,7 @@ function fitCheck({ setout, moulds }: MasonryPlan): Check {
 }
 
 /** The nearest values that work for all of the courses. */
-function mendsOf({ house }: MasonryPlan['setout'], unmet: readonly CourseMould[]): string {
+function mendsOf({ house, domes }: MasonryPlan['setout'], unmet: readonly CourseMould[]): string {
   const { blocks, units } = house;
   const step = units === 'ft' || units === 'in' ? 25.4 / 16 : 0.1;
   const up = (mm: number) => formatLength(Math.ceil(mm / step - WHOLE) * step, units);
@@ -49,22 +49,24 @@ function mendsOf({ house }: MasonryPlan['setout'], unmet: readonly CourseMould[]
     return `Tolerance and shrinkage use up the joint range: make its thicker end at least ${up(thinnest + blocks.tolerance)}, or \`blocks.tolerance\` at most ${down(blocks.tolerance - (thinnest - thickest) / 2)}.`;
   const mends: string[] = [];
   let left = unmet;
-  const joint = Math.round((thinnest + thickest) / 2 / step) * step;
+  let differ = 'Perpends differ';
   if (beds.length > 0) {
+    const joint = Math.round((thinnest + thickest) / 2 / step) * step;
     // With another joint the courses come out otherwise: what they lack then is found by laying them so.
+    differ = `With ${formatLength(joint, units)} perpends differ`;
     left = planMasonry(setOutHouse({ ...house, blocks: { ...blocks, joint } })).moulds.courses.filter((c) => !c.laid);
     mends.push(
       `Bed joints of ${formatLength(blocks.joint, units)} leave the range when tolerance and shrinkage come off it: give \`blocks.joint\` at least ${up(thinnest)} and at most ${down(thickest)}.`,
     );
   }
+  const all = domes.reduce((sum, dome) => sum + dome.courses.length, 0);
   const named = (list: readonly CourseMould[]) =>
-    list.length === unmet.length ? 'all these courses' : list.map((c) => markOf(c.domeId, c.course)).join(', ');
+    list.length === all ? 'every course' : list.map((c) => markOf(c.domeId, c.course)).join(', ');
   const perpends = left.flatMap((c) => (c.misfit?.kind === 'perpend' ? [{ ...c, lacking: c.misfit.lacking }] : []));
   if (perpends.length > 0) {
     const lacking = Math.max(...perpends.map((c) => c.lacking));
-    const then = beds.length > 0 ? `With ${formatLength(joint, units)} perpends differ` : 'Perpends differ';
     mends.push(
-      `${then} too much between corners in ${named(perpends)}: make the thicker end of \`blocks.joint-range\` at least ${up(blocks.jointRange[1] + lacking)}.`,
+      `${differ} too much between corners in ${named(perpends)}: make the thicker end of \`blocks.joint-range\` at least ${up(blocks.jointRange[1] + lacking)}.`,
     );
   }
   const others = left.filter((c) => c.misfit === null);

@@ -5,7 +5,7 @@ import { cross2, dot2, length2, sub2, type Vec2 } from './vec.js';
 
 const DEEPEST = 14;
 /** Shares at which a piece is held against the curve; not symmetrical, so that a wave can't pass through all of them. */
-const PROBES = [0.07, 0.19, 0.31, 0.43, 0.5, 0.61, 0.72, 0.83, 0.94];
+const PROBES = [0.07, 0.19, 0.31, 0.43, 0.61, 0.72, 0.83, 0.94];
 
 /** A whole circle is longer than the chain through its probes by less than this. */
 const LONGER = 2;
@@ -32,13 +32,13 @@ function halve(
   edges: Edge[],
 ): void {
   const middle = (from + to) / 2;
+  const centre = at(middle);
   const probes = PROBES.map((share) => at(from + share * (to - from)));
-  const centre = probes[PROBES.indexOf(0.5)] as Vec2;
-  const stands = [...probes, end].every((p) => length2(sub2(p, start)) <= tolerance / 100);
+  const stands = [...probes, centre, end].every((p) => length2(sub2(p, start)) <= tolerance / 100);
   if (stands) return;
   const line = lineEdge(start, end);
   const chord = length2(sub2(end, start));
-  if (chord > 0 && fits(line, probes, tolerance)) {
+  if (chord > 0 && fits(line, [...probes, centre], tolerance)) {
     edges.push(line);
     return;
   }

@@ -1,5 +1,5 @@
 import type { PagePayload } from '../documents/page-payload.js';
-import type { Vec3 } from '../math/vec.js';
+import { dot3, type Vec3 } from '../math/vec.js';
 import type { Solids } from './solids.js';
 import type { CutPlane, View } from './view.js';
 
@@ -13,8 +13,6 @@ const TOP = 18;
 /** Lines further up that a label may move where it finds no room beside its thing. */
 const MOST_UP = 12;
 
-const dot = (a: Vec3, b: Vec3): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
-
 /** Where a room's name stands in what a cut leaves of the room; `null` where it leaves nothing. */
 export function nameInside({ inside, over, reach }: PagePayload['rooms'][number], cut: CutPlane | null): Vec3 | null {
   if (!cut) return inside;
@@ -22,7 +20,7 @@ export function nameInside({ inside, over, reach }: PagePayload['rooms'][number]
   const { normal, distance } = cut;
   if (normal[2] > 0) return [x, y, Math.min(z, distance)];
   if (normal[2] < 0) return -distance < over[2] ? [x, y, Math.max(z, -distance)] : null;
-  const past = dot(normal, inside) - distance;
+  const past = dot3(normal, inside) - distance;
   if (past >= reach) return null;
   const by = Math.max(0, reach + past) / 2;
   return [x - by * normal[0], y - by * normal[1], z];
@@ -42,11 +40,11 @@ export function isShown(
   if (!cut || !box) return true;
   const [low, high] = box;
   const nearest = ([0, 1, 2] as const).map((i) => (cut.normal[i] > 0 ? low[i] : high[i])) as unknown as Vec3;
-  return dot(cut.normal, nearest) + dot(cut.normal, move) <= cut.distance;
+  return dot3(cut.normal, nearest) + dot3(cut.normal, move) <= cut.distance;
 }
 
 export const isCutAway = (point: Vec3, cut: CutPlane | null): boolean =>
-  cut !== null && dot(cut.normal, point) > cut.distance;
+  cut !== null && dot3(cut.normal, point) > cut.distance;
 
 /** Finds places on the screen where labels don't lie on one another. */
 export class LabelPlaces {

@@ -26,14 +26,15 @@ import { cutLevel, voidsOf } from './voids.js';
  * without load factors, forces kN, lengths mm. Nothing of it is a design; `staticsChecks` judges it.
  */
 export function staticsOf(setout: HouseSetout): Statics {
-  const loaded = new Map<string, LoadedDome>();
+  const loaded = new Map<string, TiedDome>();
   for (const dome of setout.domes) {
     const loads = unitLoads(setout, dome);
     const { renderInside, renderOutside } = setout.house.wall;
     const footing = setout.footings.find((f) => f.domeId === dome.id) ?? null;
-    const tie = placeTie(setout, dome, cutLevel(setout, dome));
+    const cutZ = cutLevel(setout, dome);
+    const tie = placeTie(setout, dome, cutZ);
     const lune = luneOf(dome, loads, { renderInside, renderOutside, footing, ...(tie ? { tieZ: tie.z } : {}) });
-    loaded.set(dome.id, { dome, loads, lune });
+    loaded.set(dome.id, { dome, loads, lune, cutZ, tie });
   }
   return {
     strength: strengthOf(setout.house.material),
@@ -42,10 +43,14 @@ export function staticsOf(setout: HouseSetout): Statics {
   };
 }
 
-function domeStatics(setout: HouseSetout, { dome, lune, loads }: LoadedDome): DomeStatics {
+/** A dome with its loads, the level above which its rings are closed, and its tie. */
+interface TiedDome extends LoadedDome {
+  readonly cutZ: number;
+  readonly tie: PlacedTie | null;
+}
+
+function domeStatics(setout: HouseSetout, { dome, lune, loads, cutZ, tie }: TiedDome): DomeStatics {
   const { wall } = setout.house;
-  const cutZ = cutLevel(setout, dome);
-  const tie = placeTie(setout, dome, cutZ);
   const thrust = domeThrust(lune, cutZ, tie);
   const piers = piersOf(lune, voidsOf(setout, dome));
   const ringZ = tie?.z ?? Math.max(cutZ, dome.springingZ);

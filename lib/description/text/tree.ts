@@ -13,8 +13,9 @@ const MOST_SYNTAX_PROBLEMS = 5;
 const TOO_DEEP = 'Lists or keys are nested too deep.';
 
 /**
- * Well-formed YAML or JSON, the text that `guardedText` gave, to plain data (objects without prototype, lists, texts, numbers, `null`), with all
- * that a description has no use for told as problems. `undefined` when the text is not well-formed.
+ * Well-formed YAML or JSON, the text that `guardedText` gave, to plain data (objects without prototype, lists, texts,
+ * numbers, `null`), with all that a description has no use for told as problems. `undefined` when the text is not
+ * well-formed.
  * Numbers not in their shortest form stay text, so that a project number 014 keeps its zero.
  */
 export function readTree(text: string, places: Places, problems: ProblemList): unknown {

@@ -3,7 +3,7 @@ import type { CastShape } from '../../masonry/moulds/shape.js';
 import type { Station } from '../../masonry/moulds/site.js';
 import { halfAngleAt } from '../../masonry/placed.js';
 import { cos, hypot, sin } from '../../math/elementary.js';
-import { dot2, type Vec2, type Vec3 } from '../../math/vec.js';
+import { dot3, type Vec2, type Vec3 } from '../../math/vec.js';
 import { arcThrough } from '../templates/curves.js';
 
 /** A generator nearer to the axis's direction than this makes no cone: its bed unrolls as a cylinder does. */
@@ -109,7 +109,6 @@ export function headFigure(shape: CastShape): HeadFigure {
   };
 }
 
-const dot3 = (a: Vec3, b: Vec3): number => dot2([a[0], a[1]], [b[0], b[1]]) + a[2] * b[2];
 const unit = (v: Vec3): Vec3 => {
   const length = hypot(...v);
   return [v[0] / length, v[1] / length, v[2] / length];
