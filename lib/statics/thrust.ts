@@ -123,19 +123,32 @@ export function geometricFactor(body: ThrustBody, options: ThrustOptions = {}): 
   return factorBy((share) => stands(body, share, options));
 }
 
-/** The greatest 1 / share for which a thrust fits. */
-export function factorBy(fits: (share: number) => boolean): number {
+/**
+ * The greatest 1 / share for which a thrust fits, to the step of a bisection.
+ * @param near a guess of that share: two looks show whether it is right, and a wrong one costs no more than these
+ */
+export function factorBy(fits: (share: number) => boolean, near?: number): number {
+  if (near !== undefined) {
+    const guess = leastShare((share) => share >= near);
+    if (guess && fits(guess.fits) && !fits(guess.fails)) return 1 / guess.fits;
+  }
+  const found = leastShare(fits);
+  return found ? Math.min(GREATEST_FACTOR, 1 / found.fits) : 0;
+}
+
+/** The least share that fits and the next step, which doesn't; `null` when masonry is never thick enough. */
+function leastShare(fits: (share: number) => boolean): { readonly fits: number; readonly fails: number } | null {
   let high = 1;
   while (!fits(high)) {
     high *= 2;
-    if (high > MOST_SHARE) return 0;
+    if (high > MOST_SHARE) return null;
   }
   let low = high / 2;
   if (high === 1) {
     while (fits(low)) {
       high = low;
       low /= 2;
-      if (high <= 1 / GREATEST_FACTOR) return GREATEST_FACTOR;
+      if (high <= 1 / GREATEST_FACTOR) return { fits: 1 / GREATEST_FACTOR, fails: 0 };
     }
   }
   while (high - low > FACTOR_STEP * high) {
@@ -143,7 +156,7 @@ export function factorBy(fits: (share: number) => boolean): number {
     if (fits(middle)) high = middle;
     else low = middle;
   }
-  return Math.min(GREATEST_FACTOR, 1 / high);
+  return { fits: high, fails: low };
 }
 
 /** Least coefficient of friction with which a thrust fits, to a hundredth, at most 1; `null` when 1 isn't enough. */
