@@ -19,8 +19,6 @@ export type Optimum =
       readonly at: readonly number[];
       /** Limits that hold it, to start a programme from whose limits are much alike. */
       readonly held: readonly number[];
-      /** By how much the value rises for each unit by which each of them is loosened. */
-      readonly worth: readonly number[];
     }
   /** Nothing meets all limits, or they leave the objective without a bound. */
   | { readonly kind: 'none' };
@@ -40,7 +38,7 @@ export function maximise(objective: readonly number[], limits: Limits, start: re
   if (!dual.solve(true) || !dual.solve(false)) return { kind: 'none' };
   const at = dual.prices(false);
   const value = objective.reduce((sum, c, k) => sum + c * (at[k] as number), 0);
-  return { kind: 'found', value, at: [...at], ...dual.held() };
+  return { kind: 'found', value, at: [...at], held: dual.held() };
 }
 
 /** The dual in revised form: columns are the limits, then one artificial column for each unknown. */
@@ -68,10 +66,8 @@ class Dual {
     this.#column = new Float64Array(size);
   }
 
-  held(): { readonly held: number[]; readonly worth: number[] } {
-    const rows = Array.from(this.#basis, (column, i) => ({ column, worth: this.#values[i] as number }));
-    const own = rows.filter(({ column }) => column < this.#limits.count);
-    return { held: own.map(({ column }) => column), worth: own.map(({ worth }) => worth) };
+  held(): number[] {
+    return [...this.#basis].filter((column) => column < this.#limits.count);
   }
 
   /** Takes limits into the basis; whether that is one to go on from. */

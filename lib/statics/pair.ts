@@ -1,4 +1,4 @@
-import { FACTOR_STEP, SAME_POINT, THRUST_MISS } from '../base/tolerances.js';
+import { SAME_POINT, THRUST_MISS } from '../base/tolerances.js';
 import { type Limits, maximise } from '../math/linear-programme.js';
 import type { Vec2 } from '../math/vec.js';
 import { factorBy, type ThrustPoint } from './thrust.js';
@@ -111,51 +111,22 @@ class PairProgramme {
     return (side * outward * ((this.#heights[which][index] as number) - z * s.weight)) / (this.#force * this.#length);
   }
 
-  /** The greatest value with all masonry cut to a share of its thickness, the thrust it has there, and how it rises with the share. */
-  solve(share: number): { readonly value: number; readonly at: Unknowns; readonly slope: number } | null {
+  /** The greatest value with all masonry cut to a share of its thickness, and the thrust it has there. */
+  solve(share: number): { readonly value: number; readonly at: Unknowns } | null {
     this.#fill(share);
     const best = maximise([0, 0, 0, 0, 1], this.#limits, this.#held);
     if (best.kind === 'none') return null;
     this.#held = best.held;
     const [h, k, s, t] = best.at as readonly [number, number, number, number, number];
     const [force, length] = [this.#force, this.#length];
-    const at: Unknowns = [h * force, k * force * length, s * force, t * force];
-    let slope = 0;
-    best.held.forEach((row, i) => {
-      slope += (best.worth[i] as number) * this.#give(row, at);
-    });
-    return { value: best.value, at, slope };
-  }
-
-  /** By how much a limit loosens with the share. */
-  #give(row: number, [h, , s, t]: Unknowns): number {
-    const [first, second] = this.#pair.halves;
-    const index = Math.floor(row / 2);
-    const section = first[index] ?? second[index - first.length];
-    if (!section) return 0;
-    const sign = index < first.length ? 1 : -1;
-    const across = section.half[0] * (section.weight + sign * s);
-    const along = section.half[1] * (section.push + h - (section.tied ? t : 0));
-    return (across + along) / (this.#force * this.#length);
+    return { value: best.value, at: [h * force, k * force * length, s * force, t * force] };
   }
 }
-
-/** Newton's steps towards the share from which on a thrust fits; mostly four are enough. */
-const MOST_GUESSES = 8;
 
 /** Geometric factor of safety, as for one lune. */
 export function pairFactor(pair: Pair): number {
   const programme = new PairProgramme(pair, 1);
-  const apart = (share: number) => programme.solve(share);
-  let near = 1;
-  for (let i = 0; i < MOST_GUESSES; i++) {
-    const found = apart(near);
-    if (!found || !(found.slope > 0)) break;
-    const step = (found.value + THRUST_MISS) / found.slope;
-    near = Math.max(near / 4, near - step);
-    if (Math.abs(step) < near * FACTOR_STEP * 1e-2) break;
-  }
-  return factorBy((share) => (apart(share)?.value ?? Number.NEGATIVE_INFINITY) >= -THRUST_MISS, near);
+  return factorBy((share) => (programme.solve(share)?.value ?? Number.NEGATIVE_INFINITY) + THRUST_MISS);
 }
 
 /** Lines of thrust of both halves, as far from the faces as they can be; empty when none fits. */

