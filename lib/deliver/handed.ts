@@ -1,6 +1,5 @@
 import type { Table } from '../documents/table.js';
 import type { HandedOver } from '../drawings/handed.js';
-import { staticsChecks } from '../statics/checks.js';
 import { courseTable } from '../tables/courses.js';
 import { layingTable } from '../tables/laying.js';
 import { mouldTable } from '../tables/moulds.js';
@@ -65,10 +64,9 @@ export function handedOver(known: Study): HandedOver {
   const { plan, setout, laid, statics, dwelling, laying } = known;
   return {
     statics,
-    structure: [
-      structureTable(setout, statics),
-      structuralCheckTable(staticsChecks(setout, statics), setout.house.units),
-    ].map((table) => without(table, LEFT_OUT)),
+    structure: [structureTable(setout, statics), structuralCheckTable(known.stands, setout.house.units)].map((table) =>
+      without(table, LEFT_OUT),
+    ),
     laying: [layingTable(setout, laying)],
     moulds: [only(mouldTable(plan, laid), MOULD_COLUMNS), only(courseTable(plan, laid), COURSE_COLUMNS)],
     floors: Object.fromEntries(dwelling.rooms.map((r) => [r.room.id, r.floor])),

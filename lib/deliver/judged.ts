@@ -6,14 +6,15 @@ import { longerCheck } from '../masonry/longer-check.js';
 import { planChecks } from '../masonry/plan-checks.js';
 import type { CheckGroup, HouseVerdict } from '../report/house-report.js';
 import { layingChecks } from '../statics/checks/laying.js';
-import { staticsChecks } from '../statics/checks.js';
 import { releaseCheck } from '../works/mould-release.js';
 import { worksChecks } from '../works/works.js';
 import { setoutChecks } from './checks.js';
 import type { Study } from './study.js';
 
+export type Judgement = HouseVerdict & { readonly checks: readonly Check[] };
+
 /** Every check of a house by subject, and in one list. */
-export function judged(known: Study): HouseVerdict & { readonly checks: readonly Check[] } {
+export function judged(known: Study): Judgement {
   const { setout, plan, laid, balance, statics, laying, dwelling, works } = known;
   const groups: CheckGroup[] = [
     {
@@ -21,7 +22,7 @@ export function judged(known: Study): HouseVerdict & { readonly checks: readonly
       title: 'Blocks',
       checks: [...masonryChecks(setout, laid, balance, known.pieces), ...longerCheck(plan, laid), ...planChecks(plan)],
     },
-    { id: 'statics', title: 'Will it stand', checks: staticsChecks(setout, statics) },
+    { id: 'statics', title: 'Will it stand', checks: known.stands },
     { id: 'laying', title: 'While it is built', checks: layingChecks(setout, laying, statics.strength) },
     { id: 'dwelling', title: 'To live in it', checks: dwellingChecks(setout, dwelling) },
     { id: 'works', title: 'Casting and costs', checks: [...releaseCheck(plan, laid), ...worksChecks(works)] },

@@ -1,5 +1,4 @@
 import type { Table } from '../documents/table.js';
-import { staticsChecks } from '../statics/checks.js';
 import { billTable, quantityTable } from '../tables/bill.js';
 import { blockTable } from '../tables/blocks.js';
 import { bondTable } from '../tables/bonds.js';
@@ -43,7 +42,7 @@ export const TABLES: readonly TableEntry[] = [
   entry('dwelling', 'rules of living in it, and what the house gives', (s) => dwellingTable(s.setout, s.dwelling)),
   entry('structure', 'weights, thrust, tie and footing of each dome', (s) => structureTable(s.setout, s.statics)),
   entry('structural-checks', 'what must hold for it to stand, the worst first', (s) =>
-    structuralCheckTable(staticsChecks(s.setout, s.statics), s.setout.house.units),
+    structuralCheckTable(s.stands, s.setout.house.units),
   ),
   entry('mix', 'what to weigh for a cubic metre, a batch, the house', (s) =>
     mixTable(s.setout.house, s.works.mixLitres),

@@ -1,6 +1,7 @@
 import type { LengthUnit } from '../base/units.js';
 import type { Cell, Column, Table } from '../documents/table.js';
 import { countColumn, numberColumn, tableUnits, textColumn } from '../tables/units.js';
+import { SAFETY_DECIMALS } from './compare-tables.js';
 import type { VariantResult } from './vary.js';
 
 /** A row of variants as a table: what was varied, the figures of each, and its worst check or what is wrong with it. */
@@ -18,7 +19,7 @@ export function variantTable(results: readonly VariantResult[], units: LengthUni
       countColumn('moulds', 'moulds'),
       numberColumn('masonry', 'masonry', volume),
       numberColumn('cost', 'materials', { unit: currency ?? 'no currency', decimals: 2 }),
-      { key: 'safety', label: 'safety factor', kind: 'number', decimals: 2 },
+      { key: 'safety', label: 'safety factor', kind: 'number', decimals: SAFETY_DECIMALS },
       countColumn('fails', 'fails'),
       countColumn('attention', 'attention'),
       textColumn('worst', 'worst check'),

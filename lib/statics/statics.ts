@@ -66,7 +66,7 @@ function domeStatics(setout: HouseSetout, { dome, lune, loads, cutZ, tie }: Tied
       all: pullAt(lune, 'dead and snow', cutZ, ringZ),
     },
     thrust,
-    untiedFactor: tie ? geometricFactor(bodyOf(lune, thrust.loads, cutZ, null)) : thrust.factor,
+    untiedFactor: tie && tie.strength > 0 ? geometricFactor(bodyOf(lune, thrust.loads, cutZ, null)) : thrust.factor,
     oneSided: oneSidedOf(setout, lune, tie),
     piers,
     footing: footingForces(setout, lune, thrust, piers),
