@@ -93,8 +93,8 @@ function oneSidedOf(setout: HouseSetout, lune: Lune, tie: PlacedTie | null): One
   const coefficients = windCoefficientsOf(setout, lune.dome);
   const found: OneSided[] = [];
   if (snowKpa) found.push(drift(lune, tie, site));
-  if (windKpa && coefficients) found.push(wind(lune, tie, windKpa, coefficients));
-  if (seismicCoefficient) found.push(earthquake(lune, tie, seismicCoefficient));
+  if (windKpa && coefficients) found.push(wind(lune, tie, site, coefficients));
+  if (seismicCoefficient) found.push(earthquake(lune, tie, seismicCoefficient, site));
   return found;
 }
 

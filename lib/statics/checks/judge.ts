@@ -44,6 +44,10 @@ export const missing = (
 /** Advice where a figure hangs on a line of thrust, and there is none. */
 export const NO_THRUST = 'No thrust fits into the wall, so nothing tells where the load stands: change the wall first.';
 
+/** What raises a geometric factor. */
+export const GOOD_SHAPE =
+  'a thicker wall, a lower stem wall, a higher rise, or a closed ring tie (`tie`) at the springing or over the openings';
+
 export const SAFE_THEOREM =
   'Heyman, The stone skeleton, International Journal of Solids and Structures 2, 1966 (from memory)';
 const FACTOR_FORMULA =

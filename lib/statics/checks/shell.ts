@@ -7,7 +7,8 @@ import { earlierThan, type HouseSetout } from '../../setout/house.js';
 import { combinationSource, designEffect, designFormula } from '../loads.js';
 import type { DomeStatics, Statics } from '../results.js';
 import type { ThrustPoint } from '../thrust.js';
-import { atBest, computed, factorCheck, factorState, missing, NO_THRUST, ratioOf } from './judge.js';
+import { atBest, computed, factorCheck, factorState, GOOD_SHAPE, missing, NO_THRUST, ratioOf } from './judge.js';
+import { oneSidedChecks } from './one-sided.js';
 
 const MEMBRANE = 'Timoshenko & Woinowsky-Krieger, Theory of Plates and Shells, 2nd ed. 1959, ch. 14 (from memory)';
 
@@ -18,7 +19,7 @@ export function shellChecks(setout: HouseSetout, dome: DomeSetout, found: DomeSt
     ...hoopCheck(found, setout.house.units),
     thrustCheck(setout, dome, found),
     ...slidingCheck(setout, found),
-    ...oneSidedChecks(setout, found),
+    ...oneSidedChecks(setout.house, found),
     ...openingsCheck(setout, dome, found),
   ];
 }
@@ -124,9 +125,6 @@ function hoopCheck(found: DomeStatics, units: LengthUnit): Check[] {
   ];
 }
 
-const GOOD_SHAPE =
-  'a thicker wall, a lower stem wall, a higher rise, or a closed ring tie (`tie`) at the springing or over the openings';
-
 function thrustCheck(setout: HouseSetout, dome: DomeSetout, found: DomeStatics): Check {
   const { thrust, tie, untiedFactor } = found;
   const cut = found.cutZ > dome.springingZ || earlierThan(setout, dome).length > 0;
@@ -196,43 +194,6 @@ function slidingCheck(setout: HouseSetout, found: DomeStatics): Check[] {
       advice: held,
     },
   ];
-}
-
-const EARTHQUAKE = 'equivalent horizontal load, common practice';
-const SOURCES = {
-  'EN 1990': {
-    'drifted snow': 'EN 1991-1-3:2003, 5.3.5 case (ii), written for cylinders (from memory)',
-    wind: 'EN 1991-1-4:2005, 7.2.8 (from memory)',
-    earthquake: EARTHQUAKE,
-  },
-  'ASCE 7': {
-    'drifted snow': 'ASCE 7-16, 7.6.4 and Figure 7.4-2: downwind sector alone (from memory)',
-    wind: 'ASCE 7-16, Figure 27.3-2, case A (from memory)',
-    earthquake: EARTHQUAKE,
-  },
-} as const;
-const IDS = { 'drifted snow': 'drift', wind: 'wind', earthquake: 'earthquake' } as const;
-
-function oneSidedChecks({ house }: HouseSetout, found: DomeStatics): Check[] {
-  const sources = SOURCES[house.site.combinations];
-  return found.oneSided.map((one) => {
-    const check = factorCheck(
-      {
-        id: `${IDS[one.load]}.${found.id}`,
-        statement: `Dome ${found.id} stands under ${one.load} from one side, as an opposite pair of lunes.`,
-        advice: `An estimate that leaves out what the rings carry: an engineer must confirm it.${one.load === 'wind' && house.site.combinations === 'ASCE 7' ? ' Case B of the figure is left out: an engineer must look at it too.' : ''}${one.factor < 2 ? ` To raise it: ${GOOD_SHAPE}.` : ''}`,
-      },
-      one.factor,
-      {
-        kind: 'estimate',
-        load: `dead load and ${one.load}`,
-        ...(one.peakKpa === null ? {} : { 'greatest snow on the plan (kPa)': one.peakKpa }),
-        ...(one.capacity === null ? {} : { 'part of its weight that may push it (1)': one.capacity }),
-      },
-      atBest(factorState(one.factor)),
-    );
-    return { ...check, source: `${check.source}; ${sources[one.load]}` };
-  });
 }
 
 function openingsCheck(setout: HouseSetout, dome: DomeSetout, found: DomeStatics): Check[] {
