@@ -1,8 +1,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { tools } from '../../cli/tools.js';
+import { drawGroup } from '../../lib/deliver/drawn.js';
 import type { PackageFile } from '../../lib/deliver/file.js';
-import { buildPackage } from '../../lib/deliver/package.js';
+import { buildPackage, type Tools } from '../../lib/deliver/package.js';
 import { study } from '../../lib/deliver/study.js';
 import type { House } from '../../lib/description/house.js';
 import { readDescription } from '../../lib/description/read.js';
@@ -29,8 +30,13 @@ describe.each(names)('outside readers on every file of %s', (name) => {
   let sheets: readonly Sheet[];
   beforeAll(async () => {
     house = readDescription(readFileSync(`samples/${name}.yaml`, 'utf8'), `${name}.yaml`);
-    files = (await buildPackage(house, tools)).files;
-    ({ sheets } = await study(house).sheets);
+    // The sheets that are written are the ones looked at.
+    const known = study(house);
+    const pdf = await tools.pdf();
+    const drawApart: Tools['drawApart'] = async (_, groups) =>
+      new Map(await Promise.all(groups.map(async (group) => [group, await drawGroup(group, known, pdf)] as const)));
+    files = (await buildPackage(house, { ...tools, drawApart })).files;
+    ({ sheets } = await known.sheets);
   });
   const ending = (end: string) => files.filter((f) => f.path.endsWith(end));
 
