@@ -1,3 +1,4 @@
+import * as texts from '../base/texts/writers.js';
 import { DocumentError } from '../documents/document-error.js';
 import { oneLine } from '../documents/plain-text.js';
 import { requireSoundSheet, type Sheet, sheetForm } from '../documents/sheet.js';
@@ -23,7 +24,7 @@ export interface PdfInfo {
  * @throws DocumentError that tells every fault of a sheet, or that the font isn't the drawings' own.
  */
 export async function writePdf(sheets: readonly Sheet[], info: PdfInfo, source: PdfSource): Promise<Uint8Array> {
-  if (sheets.length === 0) throw new DocumentError('no-sheets', info.title, 'A PDF needs at least one sheet.');
+  if (sheets.length === 0) throw new DocumentError('no-sheets', info.title, texts.pdfNeedsAtLeast);
   for (const sheet of sheets) requireSoundSheet(sheet);
   const Document = source.document as new (options: Record<string, unknown>) => PdfDocument;
   const document = new Document({

@@ -1,4 +1,5 @@
 import TagsManager from 'dxf-writer/src/TagsManager.js';
+import * as texts from '../../base/texts/writers.js';
 
 /** One tag: group code and value. */
 export type Tag = readonly [code: number, value: string | number];
@@ -23,11 +24,11 @@ export class GuardedTags extends TagsManager {
 function formatted(code: number, value: string | number): string {
   const kind = kindOf(code);
   if (kind === 'real')
-    return Number.isFinite(value) ? realText(value as number) : refuse(code, value, 'a finite number');
-  if (kind === 'whole') return Number.isSafeInteger(value) ? String(value) : refuse(code, value, 'a whole number');
+    return Number.isFinite(value) ? realText(value as number) : refuse(code, value, texts.finiteNumber);
+  if (kind === 'whole') return Number.isSafeInteger(value) ? String(value) : refuse(code, value, texts.wholeNumber);
   if (kind === 'handle')
     return /^[0-9A-F]{1,16}$/.test(String(value)) ? String(value) : refuse(code, value, 'a handle');
-  return typeof value === 'string' && !/\p{Cc}/u.test(value) ? value : refuse(code, value, 'a text on one line');
+  return typeof value === 'string' && !/\p{Cc}/u.test(value) ? value : refuse(code, value, texts.textOnOneLine);
 }
 
 function refuse(code: number, value: unknown, wanted: string): never {
