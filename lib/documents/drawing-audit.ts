@@ -101,8 +101,17 @@ const distance = (a: Vec2, b: Vec2): number => length2(sub2(a, b));
 function wildNumber(value: unknown, name = 'value'): string | undefined {
   if (typeof value === 'number') return Number.isFinite(value) ? undefined : name;
   if (typeof value !== 'object' || value === null) return undefined;
-  for (const [key, inner] of Object.entries(value)) {
-    const found = wildNumber(inner, Array.isArray(value) ? name : key);
+  if (Array.isArray(value)) return firstWild(value, name);
+  for (const key in value) {
+    const found = wildNumber((value as Record<string, unknown>)[key], key);
+    if (found !== undefined) return found;
+  }
+  return undefined;
+}
+
+function firstWild(values: readonly unknown[], name: string): string | undefined {
+  for (const inner of values) {
+    const found = wildNumber(inner, name);
     if (found !== undefined) return found;
   }
   return undefined;

@@ -1,3 +1,4 @@
+import { remembered } from '../base/remembered.js';
 import * as texts from '../base/texts/document-faults.js';
 import type { Vec3 } from '../math/vec.js';
 import type { Mesh } from './mesh.js';
@@ -30,7 +31,7 @@ export interface MeshFault {
  * Vertices are told apart by index, not by place; `stl.ts` repeats the edge test on what is written.
  * An empty list means a sound solid. Coordinates in mm; volume must be positive.
  */
-export function auditMesh(mesh: Mesh): MeshFault[] {
+export const auditMesh = remembered((mesh: Mesh): readonly MeshFault[] => {
   const fault = reporter(mesh);
   if (mesh.triangles.length === 0) return [fault('empty', 1, [], texts.hasNoTriangles)];
 
@@ -65,7 +66,7 @@ export function auditMesh(mesh: Mesh): MeshFault[] {
   if (faults.length === 0 && !(meshVolume(mesh) > 0))
     faults.push(fault('inverted', 1, [], texts.enclosesNoPositiveVolume));
   return faults;
-}
+});
 
 /** Edges at fault, each told by the triangles that use it. */
 export interface EdgeFaults {
@@ -103,11 +104,13 @@ function isClosed(triangles: ArrayLike<number>, vertexCount: number): boolean {
   }
   const times = (from: number, to: number): number => {
     let count = 0;
-    for (let k = first[from] as number; k < (first[from + 1] as number); k++) if (ends[k] === to) count++;
+    const last = first[from + 1] as number;
+    for (let k = first[from] as number; k < last; k++) if (ends[k] === to) count++;
     return count;
   };
   for (let e = 0; e < triangles.length; e++) {
-    const [from, to] = [triangles[e] as number, endOf(e)];
+    const from = triangles[e] as number;
+    const to = endOf(e);
     if (times(from, to) !== 1 || times(to, from) !== 1) return false;
   }
   return true;

@@ -1,3 +1,4 @@
+import { remembered } from '../base/remembered.js';
 import * as texts from '../base/texts/sheet-frame.js';
 import type { Vec2 } from '../math/vec.js';
 import { type Block, placeBlock } from './block.js';
@@ -54,7 +55,7 @@ export interface SheetFault {
 }
 
 /** Everything that would make a sheet unreadable; an empty list means sound. */
-export function auditSheet(sheet: Sheet): SheetFault[] {
+export const auditSheet = remembered((sheet: Sheet): readonly SheetFault[] => {
   const faults: SheetFault[] = [];
   const bad = (code: SheetFault['code'], message: string): void => {
     faults.push({ code, message });
@@ -81,7 +82,7 @@ export function auditSheet(sheet: Sheet): SheetFault[] {
       if (overlap(box, other.box)) bad('views-overlap', texts.overlaps(name, other.name.toLowerCase()));
   });
   return faults;
-}
+});
 
 /** @throws DocumentError that tells every fault of the sheet at once. */
 export function requireSoundSheet(sheet: Sheet): void {

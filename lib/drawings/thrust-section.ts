@@ -122,12 +122,13 @@ function wholePlane(house: HouseSetout, dome: DomeSetout): SectionPlane {
 function thrustDraft(house: HouseSetout, plane: SectionPlane, found: DomeStatics): Draft {
   const units = writtenUnits(house.house);
   // What lies beyond the cut says nothing of thrust.
-  const { primitives, cut } = cutFigure(house, plane);
   const { dome } = plane;
   const x = axisAlong(plane, dome);
   const { ground } = house.house.site;
-  const low = figureBox(cut.loops()).min[1];
   const reach = (house.footings.find((f) => f.domeId === dome.id)?.outerRadius ?? dome.outerRadiusAt(0)) + BESIDE;
+  const deepest = Math.min(0, ...[...house.footings, ...house.slabs].map((base) => base.bottomZ));
+  const { primitives, cut } = cutFigure(house, plane, { min: [x - reach, deepest], max: [x + reach, dome.topZ] });
+  const low = figureBox(cut.loops()).min[1];
   const figure: Box = { min: [x - reach, low], max: [x + reach, dome.topZ] };
   // A line along the very frame would be lost.
   const shown = clipTo(primitives as PlainPrimitive[], { min: figure.min, max: [figure.max[0], figure.max[1] + 1] });

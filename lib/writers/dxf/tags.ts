@@ -36,11 +36,18 @@ function refuse(code: number, value: unknown, wanted: string): never {
   throw new RangeError(`Group ${code} of a DXF file can't be ${shown}: it must be ${wanted}.`);
 }
 
+const NOUGHT = '0'.charCodeAt(0);
+const POINT = '.'.charCodeAt(0);
+
 /** To 1e-9 without an exponent, which not every reader takes. */
 function realText(value: number): string {
   if (Number.isInteger(value) && Math.abs(value) < 1e15) return `${value === 0 ? 0 : value}.0`;
-  const text = value.toFixed(9).replace(/0+$/, '').replace(/\.$/, '.0');
-  return text === '-0.0' ? '0.0' : text;
+  const text = value.toFixed(9);
+  let end = text.length;
+  // One nought stays after the point.
+  while (text.charCodeAt(end - 1) === NOUGHT && text.charCodeAt(end - 2) !== POINT) end--;
+  const short = text.slice(0, end);
+  return short === '-0.0' ? '0.0' : short;
 }
 
 /** Kinds of values by group code, as far as this writer uses them. */
