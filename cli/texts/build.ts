@@ -29,10 +29,10 @@ export const folderCannotBeWatched = (file: string): string => `The folder of ${
 export const folderOfPackage = 'Folder of the package; it is replaced as a whole';
 export const makeSomeGroupsAlone = (outputGroups: string): string => `Make some groups alone: ${outputGroups}`;
 export const moveFolderThatHolds = 'Move a folder that holds files of others aside';
-export const onlyKnowsNot = (text: string): string => `--only doesn't know ${text}.`;
+export const onlyKnowsNot = (group: string): string => `--only doesn't know ${group}.`;
 export const itKnows = (outputGroups: string): string => `It knows: ${outputGroups}.`;
 export const megabytes = (bytes: string): string => `${bytes} MB`;
-export const filesCount = (count: number): string => `${count} files`;
+export const filesCount = (files: number): string => `${files} files`;
 export const writtenTo = (output: string): string => `Written to ${output}`;
 export const asBefore = ', as before';
 export const leftOut = (because: string, dropped: string): string => `  Left out, ${because}: ${dropped}.`;

@@ -10,8 +10,8 @@ export const thereIsNoCommand = (typed: string): string => `There is no command 
 export const thereAreThese = (known: string): string => `There are: ${known}.`;
 export const helpTellsHow = (command: string): string => `"ringcourse${command} --help" tells how it is called.`;
 export const thereIsNoOption = (typed: string): string => `There is no option ${typed} here.`;
-export const oneNameTooMany = (text: string): string => `${text} is one name too many.`;
-export const optionIsMissing = (text: string): string => `Option ${text} is missing.`;
+export const oneNameTooMany = (name: string): string => `${name} is one name too many.`;
+export const optionIsMissing = (option: string): string => `Option ${option} is missing.`;
 export const fileNameIsMissing = 'The name of a file is missing.';
 export const nameIsMissing = (usage: string | undefined): string => `A name is missing: ringcourse ${usage}.`;
-export const optionNeedsValue = (text: string): string => `Option ${text} needs a value.`;
+export const optionNeedsValue = (option: string): string => `Option ${option} needs a value.`;

@@ -28,7 +28,7 @@ export const systemSays = (code: string): string => `the system says ${code}`;
 export const tryAgainOrChoose = 'Try again, or choose another place.';
 export const nameOfDescriptionFile = 'The name of the description file is missing.';
 export const standardInput = 'standard input';
-export const descriptionCantBeRead = (text: string): string => `The description ${text} can't be read`;
+export const descriptionCantBeRead = (file: string): string => `The description ${file} can't be read`;
 export const inputIsFolder = (what: string): string => `${what}: it is a folder.`;
 export const nameFileInIt = 'Name a file in it.';
 export const itIsLarger = (what: string, mostBytes: number): string => `${what}: it is larger than ${mostBytes} MB.`;

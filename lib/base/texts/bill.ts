@@ -4,8 +4,8 @@ export const quantityNotComputed = 'quantity not computed';
 export const noPriceGiven = 'no price given';
 export const pricedPerCounted = (unit: string, measure: string): string => `priced per ${unit}, counted in ${measure}`;
 export const everyLineOfBill = 'Every line of the bill has its price.';
-export const totalCostIsUnknown = (count: number, count2: number): string =>
-  `The total cost is unknown: ${count} of ${count2} lines of the bill lack a price or a quantity.`;
+export const totalCostIsUnknown = (missing: number, lines: number): string =>
+  `The total cost is unknown: ${missing} of ${lines} lines of the bill lack a price or a quantity.`;
 export const knownCosts = 'known costs';
 export const sumOfAmountPrice = 'sum of amount × price over the lines that have both';
 export const derivedPricesFromDescription = 'derived; prices from the description';

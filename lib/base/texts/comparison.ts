@@ -12,8 +12,8 @@ export const leastGeometricFactor = 'least geometric factor of safety';
 export const checksThatFail = 'checks that fail';
 export const checksThatNeedAttention = 'checks that need attention';
 export const noCurrency = 'no currency';
-export const costsAreInBefore = (currency: string, currency2: string): string =>
-  `Costs are in ${currency} before and ${currency2} after.`;
+export const costsAreInBefore = (before: string, after: string): string =>
+  `Costs are in ${before} before and ${after} after.`;
 export const blocksByMark = 'Blocks by mark';
 export const dome = 'dome';
 export const asBefore = 'as before';

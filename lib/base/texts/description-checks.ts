@@ -18,8 +18,8 @@ export const whileItIsBuilt = 'While it is built';
 export const toLiveInIt = 'To live in it';
 export const castingAndCosts = 'Casting and costs';
 export const groundDrawingsModel = 'Ground, drawings, model';
-export const blocksCutAndLeft = (count: string, cut: number, count2: string): string =>
-  `${count}, ${cut} of them cut; ${count2} left to mortar`;
+export const blocksCutAndLeft = (blocks: string, cut: number, left: string): string =>
+  `${blocks}, ${cut} of them cut; ${left} left to mortar`;
 export const provenFewest = 'proven the fewest';
 export const atLeastNeeded = (atLeast: number): string => `at least ${atLeast} needed`;
 export const bondAndMoulds = (bond: string, count: string, proven: string): string =>

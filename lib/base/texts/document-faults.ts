@@ -2,9 +2,9 @@
 
 export const scaleIsNotPositive = (scale: number): string => `The scale 1 : ${scale} isn't positive and finite.`;
 export const dimensionOfType = (type: string): string => `${type} dimension`;
-export const hasNumberNotFinite = (text: string, wild: string): string =>
-  `The ${text} has a ${wild} that isn't a finite number.`;
-export const primitiveFault = (text: string, what: string): string => `The ${text} ${what}`;
+export const hasNumberNotFinite = (primitive: string, field: string): string =>
+  `The ${primitive} has a ${field} that isn't a finite number.`;
+export const primitiveFault = (primitive: string, fault: string): string => `The ${primitive} ${fault}`;
 export const liesOnLayer = (layer: string): string => `lies on a layer "${layer}" that does not exist.`;
 export const hasPatternThatDoes = (pattern: string): string => `has a pattern "${pattern}" that does not exist.`;
 export const hasNoRadius = 'has no radius.';
@@ -33,13 +33,13 @@ export const firstNear = (at: string, faces: string): string => ` First near (${
 export const countOfThem = (count: number): string => ` ${count} of them.`;
 export const solidFault = (what: string, count: string, place: string): string => `the solid ${what}${count}${place}`;
 export const thereIsNothing = 'there is nothing to show.';
-export const materialColourIsThree = (text: string): string =>
-  `material ${text}: a colour is three whole numbers from 0 to 255.`;
-export const placeIsNoMotion = (text: string): string => `${text}: its place is no rigid motion.`;
-export const groupIsEmpty = (text: string): string => `${text}: the group is empty.`;
-export const thereIsNoMesh = (text: string, mesh: number): string => `${text}: there is no mesh ${mesh}.`;
-export const thereIsNoMaterial = (text: string, material: number): string =>
-  `${text}: there is no material ${material}.`;
+export const materialColourIsThree = (material: string): string =>
+  `material ${material}: a colour is three whole numbers from 0 to 255.`;
+export const placeIsNoMotion = (node: string): string => `${node}: its place is no rigid motion.`;
+export const groupIsEmpty = (node: string): string => `${node}: the group is empty.`;
+export const thereIsNoMesh = (node: string, mesh: number): string => `${node}: there is no mesh ${mesh}.`;
+export const thereIsNoMaterial = (node: string, material: number): string =>
+  `${node}: there is no material ${material}.`;
 export const rowAndColumn = (r: number, label: string, fault: string): string =>
   `Row ${r}, column "${label}": ${fault}`;
 export const cellIsMissingEmpty = 'the cell is missing; an empty one is null.';

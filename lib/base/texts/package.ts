@@ -13,8 +13,8 @@ export const printedModelAt = (scale: number, count: number, plates: number, mod
   `printed model at 1:${scale}: ${count} parts on ${plates} plates, about ${model} cm3 of filament`;
 export const supportWantedBy = (line: string, supported: string): string => `${line}; support wanted by ${supported}`;
 export const mouldsGroup = 'Moulds';
-export const templatesTitle = (title: string, id: string, text: string): string =>
-  `${title}: templates, ${id}, ${text}`;
+export const templatesTitle = (title: string, id: string, name: string): string =>
+  `${title}: templates, ${id}, ${name}`;
 export const fullSize = 'full size, to be printed at 100 %';
 export const pagesToPrint = (pages: number): string => `, ${pages} pages to print`;
 export const templateSummary = (drawings: number, pdf: string): string => `${drawings} drawings at full size${pdf}`;

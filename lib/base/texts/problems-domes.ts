@@ -49,22 +49,22 @@ export const lowerByOrMore = (isOpening: boolean, topZ: string): string =>
 export const archTooWide = (
   arch: string,
   id: string,
-  text: string,
-  say: string,
+  wide: string,
+  height: string,
   domeId: string,
-  text2: string,
-  text3: string,
+  inside: string,
+  most: string,
 ): string =>
-  `The ${arch} of "${id}" is ${text} wide over its ring at ${say} above the floor, where the dome "${domeId}" is ${text2} wide inside; at most 0.9 of that (${text3}) is possible.`;
+  `The ${arch} of "${id}" is ${wide} wide over its ring at ${height} above the floor, where the dome "${domeId}" is ${inside} wide inside; at most 0.9 of that (${most}) is possible.`;
 export const makeNarrowerOrLower = (thing: string): string =>
   `Make the ${thing} narrower or lower, or the dome larger.`;
-export const twoNames = (id: string, id2: string): string => `"${id}" and "${id2}"`;
-export const leaveLessThanShortest = (piece: string, formatLength: string): string =>
-  `leave less than the shortest piece of ${piece} between them at ${formatLength} above the floor`;
+export const twoNames = (id: string, otherId: string): string => `"${id}" and "${otherId}"`;
+export const leaveLessThanShortest = (piece: string, height: string): string =>
+  `leave less than the shortest piece of ${piece} between them at ${height} above the floor`;
 export const archesTooNear = (names: string, left: string): string => `The arches of ${names} ${left}.`;
 export const turnOneAway = (turn: string): string => `Turn one ${turn} away from the other, or make them narrower.`;
-export const archAndVaultTooNear = (id: string, id2: string, left: string): string =>
-  `The arch of "${id}" and the vault of the passage "${id2}" ${left}.`;
+export const archAndVaultTooNear = (id: string, passageId: string, left: string): string =>
+  `The arch of "${id}" and the vault of the passage "${passageId}" ${left}.`;
 export const turnAwayFromPassage = (id: string, turn: string): string =>
   `Turn "${id}" ${turn} away from the passage, or make one of them narrower.`;
 export const passagesLeaveOnSame = (names: string, id: string): string =>
@@ -80,29 +80,29 @@ export const orApartToAbut = (gap: string, deepest: string, abutting: string): s
   `${gap}, or ${deepest} to ${abutting} apart to let them abut.`;
 export const inSamePlace = 'in the same place';
 export const onlyApart = (distance: string): string => `only ${distance} apart`;
-export const axesInOnePlace = (id: string, id2: string, where: string): string =>
-  `The axes of "${id}" and "${id2}" stand ${where}.`;
+export const axesInOnePlace = (id: string, otherId: string, where: string): string =>
+  `The axes of "${id}" and "${otherId}" stand ${where}.`;
 export const giveEachDomeItsPlace = (pair: string): string =>
   `Give each dome its own "at" (east and north of its axis). ${pair}`;
-export const domeWithinDome = (id: string, id2: string, distance: string, footRadius: string): string =>
-  `The dome "${id}" stands wholly within "${id2}": its axis is ${distance} from that of "${id2}", which is ${footRadius} in radius outside.`;
-export const coversAxis = (id: string, footRadius: string, id2: string, distance: string): string =>
-  `the outside of "${id}", ${footRadius} from its axis, covers the axis of "${id2}", which is ${distance} away`;
-export const comesTooNear = (id: string, hasOculus: boolean, id2: string, fromZ: string): string =>
-  `"${id}" comes too near to ${hasOculus ? 'the curb' : 'the crown plug'} of "${id2}" ${fromZ}`;
-export const domesOverlapTooDeeply = (id: string, id2: string, why: string): string =>
-  `The domes "${id}" and "${id2}" overlap too deeply: ${why}.`;
+export const domeWithinDome = (id: string, otherId: string, distance: string, radius: string): string =>
+  `The dome "${id}" stands wholly within "${otherId}": its axis is ${distance} from that of "${otherId}", which is ${radius} in radius outside.`;
+export const coversAxis = (id: string, radius: string, otherId: string, distance: string): string =>
+  `the outside of "${id}", ${radius} from its axis, covers the axis of "${otherId}", which is ${distance} away`;
+export const comesTooNear = (id: string, hasOculus: boolean, otherId: string, where: string): string =>
+  `"${id}" comes too near to ${hasOculus ? 'the curb' : 'the crown plug'} of "${otherId}" ${where}`;
+export const domesOverlapTooDeeply = (id: string, otherId: string, why: string): string =>
+  `The domes "${id}" and "${otherId}" overlap too deeply: ${why}.`;
 export const gapTooNarrow = (gap: string): string => `only ${gap} of air between them, too little to point and render`;
-export const overlapTooThin = (formatLength: string): string =>
-  `an overlap of only ${formatLength}, which leaves thin shells instead of blocks`;
-export const wallsNearlyTouch = (id: string, id2: string, how: string): string =>
-  `The walls of "${id}" and "${id2}" nearly touch: there is ${how}.`;
+export const overlapTooThin = (overlap: string): string =>
+  `an overlap of only ${overlap}, which leaves thin shells instead of blocks`;
+export const wallsNearlyTouch = (id: string, otherId: string, how: string): string =>
+  `The walls of "${id}" and "${otherId}" nearly touch: there is ${how}.`;
 export const tooLittleWallStands = (id: string, left: number, names: string): string =>
   `Of the wall of "${id}" only ${left} % stands on the ground; the rest gives way to ${names}. At least a quarter must stand.`;
 export const moveFurtherFromThem = (id: string): string =>
   `Move "${id}" further from them, make it larger, or list it before one of them.`;
-export const meetInsideAndPart = (id: string, id2: string, id3: string, levelOf: string): string =>
-  `"${id}" and "${id2}" meet inside "${id3}" and part its room in two ${levelOf}.`;
+export const meetInsideAndPart = (id: string, otherId: string, laterId: string, where: string): string =>
+  `"${id}" and "${otherId}" meet inside "${laterId}" and part its room in two ${where}.`;
 export const moveAwayFromLine = (id: string): string =>
   `Move "${id}" away from the line between them, or move them apart.`;
 export const narrowItOrMoveApart = (id: string, otherId: string): string =>
@@ -113,13 +113,13 @@ export const archTooNearDome = (
   what: string,
   id: string,
   gap: string,
-  id2: string,
+  domeId: string,
   where: string,
   least: string,
 ): string =>
-  `The ${what} of "${id}" comes within ${gap} of the dome "${id2}" ${where}; a piece of wall with its joint, ${least}, must stay between them.`;
-export const archRunsIntoDome = (what: string, id: string, id2: string, where: string): string =>
-  `The ${what} of "${id}" runs into the dome "${id2}" ${where}.`;
+  `The ${what} of "${id}" comes within ${gap} of the dome "${domeId}" ${where}; a piece of wall with its joint, ${least}, must stay between them.`;
+export const archRunsIntoDome = (what: string, id: string, domeId: string, where: string): string =>
+  `The ${what} of "${id}" runs into the dome "${domeId}" ${where}.`;
 export const standsInWay = (what: string, use: string, id: string, reach: string): string =>
   `${what} stands in the way of the ${use} "${id}": ${reach} in front of it must stay free.`;
 export const domeNamed = (id: string): string => `The dome "${id}"`;
@@ -128,14 +128,14 @@ export const turnOneOfThem = 'Turn one of them, or set their domes further apart
 export const passageNamed = (id: string): string => `The passage "${id}"`;
 export const turnOpeningOrMove = 'Turn the opening, or move its dome away from the passage.';
 export const atLeast = (least: string): string => `at least ${least}`;
-export const barrelsMeet = (id: string, id2: string, least: string): string =>
-  `The barrels of "${id}" and "${id2}" meet outside their domes, or leave less than ${least} between them.`;
+export const barrelsMeet = (id: string, otherId: string, least: string): string =>
+  `The barrels of "${id}" and "${otherId}" meet outside their domes, or leave less than ${least} between them.`;
 export const turnOneUntilFree = (room: string): string =>
   `Turn one of them until ${room} stays free, or give it a smaller "face".`;
-export const barrelMeetsPassage = (id: string, id2: string, least: string): string =>
-  `The barrel of "${id}" meets the passage "${id2}", or leaves less than ${least} beside it.`;
+export const barrelMeetsPassage = (id: string, passageId: string, least: string): string =>
+  `The barrel of "${id}" meets the passage "${passageId}", or leaves less than ${least} beside it.`;
 export const turnItUntilFree = (room: string): string =>
   `Turn it until ${room} stays free, or give it a smaller "face".`;
-export const passagesCross = (id: string, id2: string, least: string): string =>
-  `The passages "${id}" and "${id2}" cross, or leave less than ${least} between them.`;
+export const passagesCross = (id: string, otherId: string, least: string): string =>
+  `The passages "${id}" and "${otherId}" cross, or leave less than ${least} between them.`;
 export const joinOtherDomes = 'Join other domes, or put a dome where they cross.';

@@ -60,8 +60,8 @@ export const tagStandsHere = (tag: string): string => `A tag stands here: ${tag}
 export const removeTag = 'Remove the tag.';
 export const usePlainWord = 'Use a plain word as the key, without brackets, * or ?.';
 export const keyIsNotPlain = 'A key is not a plain word.';
-export const keyStandsAlready = (text: string, first: number | undefined): string =>
-  `The key "${text}" stands already in line ${first}.`;
+export const keyStandsAlready = (key: string, line: number | undefined): string =>
+  `The key "${key}" stands already in line ${line}.`;
 export const keepOneOfThem = 'Keep one of them.';
 export const mergeKeyStandsHere = 'A merge key stands here.';
 export const writeKeysOutWhere = 'Write the keys out where they are needed.';

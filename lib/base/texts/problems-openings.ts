@@ -33,8 +33,8 @@ export const makeFrameNarrower = 'Make the frame narrower.';
 export const nicheTooDeep = (id: string, given: string, leastBack: string, limit: string): string =>
   `The niche "${id}" is ${given} deep; a wall of ${leastBack} must stay behind it, so at most ${limit} is possible.`;
 export const makeItShallower = 'Make it shallower, or let its face stand out: `arch: { face: ... }`.';
-export const passageFilledByDome = (id: string, id2: string, id3: string, distance: string): string =>
-  `The passage "${id}" doesn't come out in the room of "${id2}": "${id3}" fills it up to ${distance} from its axis.`;
+export const passageFilledByDome = (id: string, domeId: string, otherId: string, distance: string): string =>
+  `The passage "${id}" doesn't come out in the room of "${domeId}": "${otherId}" fills it up to ${distance} from its axis.`;
 export const setAxesApart = (footRadius: string): string => `Set the two axes ${footRadius} or more apart.`;
 export const passageTooNearDome = (gap: string, id: string, where: string, least: string): string =>
   `comes within ${gap} of the dome "${id}" ${where}; at least ${least} must stay between them`;
@@ -42,8 +42,8 @@ export const passageRunsIntoDome = (id: string, where: string): string => `runs 
 export const moveDomeNarrowOrJoin = (id: string, least: string): string =>
   `Move "${id}" ${least} or more away from the passage, make the passage narrower, or join each dome to "${id}" instead.`;
 export const passageSentence = (id: string, how: string): string => `The passage "${id}" ${how}.`;
-export const passageEndBlocked = (id: string, id2: string, id3: string): string =>
-  `The passage "${id}" doesn't come out freely in the room of "${id2}": the dome "${id3}" stands in front of its end.`;
+export const passageEndBlocked = (id: string, domeId: string, otherId: string): string =>
+  `The passage "${id}" doesn't come out freely in the room of "${domeId}": the dome "${otherId}" stands in front of its end.`;
 export const moveDomeAwayFromPassage = (id: string, least: string): string =>
   `Move "${id}" ${least} or more away from the passage, or make the passage narrower.`;
 export const partitionTooShort = (id: string, count: string, shortest: string): string =>

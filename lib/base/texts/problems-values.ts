@@ -34,8 +34,8 @@ export const theDescription = 'The description';
 export const theList = 'the list';
 export const entryOf = (last: number, list: string): string => `Entry ${last} of "${list}"`;
 export const keyFormatIsMissing = 'The key "format" is missing.';
-export const formatIsLater = (format: number, format2: number): string =>
-  `The file is of format ${format}, which a later version of ringcourse reads; this one reads format ${format2}.`;
+export const formatIsLater = (format: number, known: number): string =>
+  `The file is of format ${format}, which a later version of ringcourse reads; this one reads format ${known}.`;
 export const formatIsNone = (format: number): string =>
   `"format" is no format of a description; this version reads format ${format}.`;
 export const installLaterVersion = (format: number): string =>
@@ -48,29 +48,29 @@ export const isNoList = (path: string): string => `${path} is no list.`;
 export const giveList = 'Give a list.';
 export const mendProblemsAboveFirst = 'Mend the problems above first, then read the description again.';
 export const thereAreMoreProblems = (more: number): string => `There are ${more} more problems.`;
-export const cannotNameItem = (text: string): string => `"${text}" can't name an item.`;
+export const cannotNameItem = (item: string): string => `"${item}" can't name an item.`;
 export const useSmallLetters = 'Use small letters a-z, digits and hyphens.';
-export const examplePrice = (text: string): string => `${text}: { per: 25 kg, price: 6.20 }`;
-export const priceUnreadable = (text: string): string => `The price of "${text}" can't be read.`;
+export const examplePrice = (item: string): string => `${item}: { per: 25 kg, price: 6.20 }`;
+export const priceUnreadable = (item: string): string => `The price of "${item}" can't be read.`;
 export const writeItLikeUnits = (hint: string, example: string, priceUnits: string): string =>
   `${hint}Write it like ${example}; units: ${priceUnits}.`;
 export const pricesHaveNoCurrency = 'The prices have no currency.';
 export const currencyIsNotThree = 'The currency is not three capitals.';
 export const writeCurrency = 'Write it by its three letters, like `currency: EUR`.';
-export const idIsAlready = (value: string, holder: string): string => `The id "${value}" is already that of ${holder}.`;
+export const idIsAlready = (id: string, holder: string): string => `The id "${id}" is already that of ${holder}.`;
 export const giveEachDomeOpening = 'Give each dome, opening, passage and room an id of its own.';
-export const noDomeHasId = (value: string): string => `No dome has the id "${value}".`;
+export const noDomeHasId = (id: string): string => `No dome has the id "${id}".`;
 export const domesAre = (hint: string, list: string): string => `${hint}Domes: ${list}.`;
-export const passageJoinsToItself = (id: string, text: string): string =>
-  `The passage "${id}" joins "${text}" to itself.`;
+export const passageJoinsToItself = (id: string, domeId: string): string =>
+  `The passage "${id}" joins "${domeId}" to itself.`;
 export const nameTwoDifferentDomes = 'Name two different domes.';
 export const atFloor = 'at the floor';
-export const atAboveFloor = (formatLength: string): string => `at ${formatLength} above the floor`;
+export const atAboveFloor = (height: string): string => `at ${height} above the floor`;
 export const descriptionOfCastBlock = 'Description of a cast-block dome house';
 export const unitsAre = (kind: string): string => `Units: ${kind}.`;
 export const rangeIs = (range: string): string => `Range: ${range}.`;
 export const defaultIs = (defaultText: string): string => `Default: ${defaultText}.`;
 export const rangeFromTo = (least: string, most: string): string => `${least} to ${most}`;
-export const oneOf = (text: string): string => `one of ${text}`;
+export const oneOf = (choices: string): string => `one of ${choices}`;
 export const orInList = '; or ';
 export const listOf = (count: number): string => `list of ${count}`;

@@ -21,11 +21,11 @@ export const giveSize = 'Give the size that is meant.';
 export const feetMustBeWhole = (written: string): string =>
   `is "${written}"; before inches the feet must be whole, and the inches fewer than 12.`;
 export const writeFeetAndInches = `Write it like 6'-10 1/2" or 6 ft 10.5 in.`;
-export const isOfOtherKind = (noun: string, text: string, noun2: string): string =>
-  `is ${noun} (${text}); ${noun2} is needed here.`;
+export const isOfOtherKind = (noun: string, unit: string, neededNoun: string): string =>
+  `is ${noun} (${unit}); ${neededNoun} is needed here.`;
 export const giveItIn = (noun: string, kind: string): string => `Give ${noun} in ${kind}.`;
 export const didYouMean = (near: string): string => `Did you mean "${near}"? `;
-export const hasUnknownUnit = (text: string): string => `has the unknown unit "${text}".`;
+export const hasUnknownUnit = (unit: string): string => `has the unknown unit "${unit}".`;
 export const acceptedHere = (hint: string, kind: string): string => `${hint}Accepted here: ${kind}.`;
 export const isUnreadable = (written: string, noun: string): string =>
   `is "${written}", which can't be read as ${noun}.`;

@@ -16,15 +16,15 @@ export const sheet = 'Sheet';
 export const sheetOfSheets = (sheet: number, sheets: number): string => `${sheet} of ${sheets}`;
 export const fullSizeThisBar = (barLength: string, units: string): string =>
   `Full size: this bar must measure ${barLength}${units === 'feet-inches' ? '' : ' mm'}.`;
-export const pageAt = (text: string, place: string): string => `${text}, page ${place}`;
+export const pageAt = (title: string, place: string): string => `${title}, page ${place}`;
 export const sheetOf = (project: string, title: string, sheet: number, sheets: number): string =>
   `${project}: ${title} (sheet ${sheet} of ${sheets})`;
 export const theView = (title: string): string => `The view "${title}"`;
 export const theNotes = 'The notes';
-export const reachesOutOfFrame = (text: string, text2: string): string =>
-  `${text} reaches out of the frame of ${text2}.`;
-export const liesOnTitleBlock = (text: string): string => `${text} lies on the title block.`;
-export const overlaps = (text: string, toLowerCase: string): string => `${text} overlaps ${toLowerCase}.`;
+export const reachesOutOfFrame = (part: string, sheet: string): string =>
+  `${part} reaches out of the frame of ${sheet}.`;
+export const liesOnTitleBlock = (part: string): string => `${part} lies on the title block.`;
+export const overlaps = (part: string, other: string): string => `${part} overlaps ${other}.`;
 export const onePage = 'One page.';
 export const pageOfColumns = (place: string, columns: number, rows: number): string =>
   `Page ${place} of ${columns} columns and ${rows} rows: lay crosses on crosses, join along the chain lines.`;

@@ -70,7 +70,7 @@ export const loadsWithoutLoadFactors =
 export const pullOfClosedRing =
   'Pull: of a closed ring where the tie lies; without one, over all openings. The greatest design pull, with load factors, stands among the checks.';
 export const inFooting = 'in the footing';
-export const aboveFloor = (formatLength: string): string => `${formatLength} above the floor`;
+export const aboveFloor = (height: string): string => `${height} above the floor`;
 export const barsOfTie = (bars: number, diameter: string, where: string, strength: number): string =>
   `${bars} bars of ${diameter}, ${where}${strength > 0 ? '' : ': NO CLOSED HOOP'}`;
 export const structuralChecks = 'Structural checks';

@@ -60,8 +60,8 @@ export const cutsOfOneName =
 export const remnantsLeftToMortar = 'Remnants left to mortar';
 export const whatIsLaid = 'what is laid of its block';
 export const restOfBlock = 'the rest';
-export const noBlockIsCut = (run: string, text: number): string =>
-  `No block is cut for a remnant without a run of ${run} at mid-thickness, or of less than ${text} % of its block: mortar fills its place.`;
+export const noBlockIsCut = (run: string, percent: number): string =>
+  `No block is cut for a remnant without a run of ${run} at mid-thickness, or of less than ${percent} % of its block: mortar fills its place.`;
 export const noBlockForSuchMark = 'Of a mark of which nothing is laid there is no block in the table of blocks.';
 export const ringCastInOne = 'ring cast in one';
 export const voussoirsAndArchRings = 'Voussoirs and arch rings';
@@ -107,6 +107,6 @@ export const part = 'part';
 export const shareOfEnvelope = 'share of the envelope';
 export const dryMassAtBlock = 'dry mass at block density';
 export const masonryEnvelopeShellsLess = 'masonry envelope: shells less voids, plus barrels, passages and curbs';
-export const eachPartIsComputed = (toExponential: string): string =>
-  `Each part is computed by itself; their sum misses the envelope by ${toExponential} %.`;
+export const eachPartIsComputed = (error: string): string =>
+  `Each part is computed by itself; their sum misses the envelope by ${error} %.`;
 export const volumesAreNet = 'Volumes are net: no waste is added.';

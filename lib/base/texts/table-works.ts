@@ -13,8 +13,13 @@ export const waterIntoMixer = 'water into the mixer';
 export const concentrateIntoFoamGenerator = 'concentrate into the foam generator';
 export const waterIntoFoamGenerator = 'water into the foam generator';
 export const mixerRunning = 'mixer running';
-export const freshMixWeighs = (wetDensity: string, text: string, slurryDensity: string, dryDensity: string): string =>
-  `Fresh mix weighs ${wetDensity}, of it ${text} % air by volume; the slurry before the foam ${slurryDensity}; it dries to ${dryDensity}.`;
+export const freshMixWeighs = (
+  wetDensity: string,
+  airPercent: string,
+  slurryDensity: string,
+  dryDensity: string,
+): string =>
+  `Fresh mix weighs ${wetDensity}, of it ${airPercent} % air by volume; the slurry before the foam ${slurryDensity}; it dries to ${dryDensity}.`;
 export const brimfulBucketMustHold = (bucketKg: string, unit: string, wetWindow: number, wetWindow2: string): string =>
   `The brimful bucket must hold ${bucketKg} ${unit} net. Weigh one of every batch; outside ${wetWindow} kg/m3 or ${wetWindow2} lb/ft3 either way correct the foam by its table.`;
 export const mixerMinutesNeedCasting = 'Mixer minutes need `casting.mixer`.';
@@ -58,8 +63,8 @@ export const mould = 'mould';
 export const piecesToCast = 'pieces to cast';
 export const copiesToMake = 'copies to make';
 export const volumeOfOnePiece = 'volume of one piece';
-export const copiesCastEverything = (reduce: number, castingDays: number, asked: string, leastDays: number): string =>
-  `${reduce} copies cast everything in ${castingDays} days${asked}; the least possible with any number of moulds is ${leastDays}.`;
+export const copiesCastEverything = (copies: number, castingDays: number, asked: string, leastDays: number): string =>
+  `${copies} copies cast everything in ${castingDays} days${asked}; the least possible with any number of moulds is ${leastDays}.`;
 export const noSmallerNumber = 'No smaller number of copies does it in these days: proven by search.';
 export const smallerNumberOfCopies = 'A smaller number of copies may do: the search was cut short.';
 export const formOfRingSegments =
@@ -71,8 +76,8 @@ export const ofWord = 'of';
 export const net = 'net';
 export const waste = 'waste';
 export const toOrder = 'to order';
-export const wasteIsOfEverything = (text: string): string =>
-  `Waste is ${text} % of everything but ribs and moulds; for blocks also what is cut off, since a cut block is cast whole.`;
+export const wasteIsOfEverything = (percent: string): string =>
+  `Waste is ${percent} % of everything but ribs and moulds; for blocks also what is cut off, since a cut block is cast whole.`;
 export const volumesAreOfBalance =
   'Volumes are those of the balance of the masonry, areas those of the curved surfaces. An empty quantity has not been computed; it is not zero.';
 export const castPiecesAreCounted =
@@ -89,7 +94,7 @@ export const linesUnknown = (unknown: number, count: number): string => `${unkno
 export const noPricesAreGiven = 'no prices are given';
 export const knownLinesComeTo = (known: string, currency: string): string =>
   `the known lines come to ${known} ${currency}`;
-export const totalIsUnknown = (currency: string): string => `The total is unknown, not zero: ${currency}.`;
+export const totalIsUnknown = (why: string): string => `The total is unknown, not zero: ${why}.`;
 export const materialsAloneLabourTools =
   'Materials alone: labour, tools, transport, doors and windows, fees and taxes are not in it. Prices are those of the description.';
 export const moistBlocksInsulateBadly =

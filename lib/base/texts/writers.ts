@@ -1,8 +1,8 @@
 /** What writers say of a document: of one that they cannot write, and of its size. */
 
 export const thereIsNoSolid = 'there is no solid to write.';
-export const bytesDontHoldTriangles = (count: number, count2: number): string =>
-  `${count} bytes don't hold the ${count2} triangles that its head tells of.`;
+export const bytesDontHoldTriangles = (bytes: number, triangles: number): string =>
+  `${bytes} bytes don't hold the ${triangles} triangles that its head tells of.`;
 export const edgesAreShared = (crowdedEdges: number, where: string | undefined): string =>
   `${crowdedEdges} edges are shared by solids that touch, first at (${where}) mm of the model. Unite the parts or write them to files of their own.`;
 export const solidLeaksAsWritten = (
