@@ -1,3 +1,4 @@
+import * as texts from '../base/texts/statics.js';
 import type { Site } from '../description/house.js';
 
 /** Loads from one side that are put together with load factors. */
@@ -16,16 +17,6 @@ export interface Combination {
 
 type Standard = Site['combinations'];
 
-const [BASIC, LOSS, SEISMIC] = [
-  'EN 1990, 6.4.3.2, eq. 6.10, Table A1.2(B), STR (from memory)',
-  'EN 1990, 6.4.3.2, eq. 6.10, Table A1.2(A), EQU (from memory)',
-  'EN 1990, 6.4.3.4, eq. 6.12b (from memory)',
-] as const;
-const [STRENGTH, STRENGTH_SEISMIC] = [
-  'ASCE 7-16, 2.3.1 (from memory)',
-  'ASCE 7-16, 2.3.6, without the vertical part Ev (from memory)',
-] as const;
-
 /**
  * Factors of EN 1990, Tables A1.1 and A1.2: G 1.35 or, where it helps, 1.0 (0.9 for loss of balance), Q 1.5; of a load
  * that goes with another, psi0 0.6 for wind and 0.7 for snow, and with an earthquake psi2 0.2 for snow. Those of snow
@@ -35,28 +26,28 @@ const [STRENGTH, STRENGTH_SEISMIC] = [
 const ALL: Readonly<Record<Standard, Readonly<Record<CombinedLoad, readonly Combination[]>>>> = {
   'EN 1990': {
     wind: [
-      { formula: '1.35 G + 1.5 W', source: BASIC, dead: 1.35, snow: 0, load: 1.5 },
-      { formula: '1.35 G + 1.5 W + 1.5 · 0.7 S', source: BASIC, dead: 1.35, snow: 1.05, load: 1.5 },
-      { formula: '1.35 G + 1.5 S + 1.5 · 0.6 W', source: BASIC, dead: 1.35, snow: 1.5, load: 0.9 },
-      { formula: '1.0 G + 1.5 W', source: BASIC, dead: 1, snow: 0, load: 1.5 },
-      { formula: '0.9 G + 1.5 W', source: LOSS, dead: 0.9, snow: 0, load: 1.5 },
+      { formula: '1.35 G + 1.5 W', source: texts.enStrengthSource, dead: 1.35, snow: 0, load: 1.5 },
+      { formula: '1.35 G + 1.5 W + 1.5 · 0.7 S', source: texts.enStrengthSource, dead: 1.35, snow: 1.05, load: 1.5 },
+      { formula: '1.35 G + 1.5 S + 1.5 · 0.6 W', source: texts.enStrengthSource, dead: 1.35, snow: 1.5, load: 0.9 },
+      { formula: '1.0 G + 1.5 W', source: texts.enStrengthSource, dead: 1, snow: 0, load: 1.5 },
+      { formula: '0.9 G + 1.5 W', source: texts.enBalanceSource, dead: 0.9, snow: 0, load: 1.5 },
     ],
     earthquake: [
-      { formula: 'G + E', source: SEISMIC, dead: 1, snow: 0, load: 1 },
-      { formula: 'G + E + 0.2 S', source: SEISMIC, dead: 1, snow: 0.2, load: 1 },
+      { formula: 'G + E', source: texts.enSeismicSource, dead: 1, snow: 0, load: 1 },
+      { formula: 'G + E + 0.2 S', source: texts.enSeismicSource, dead: 1, snow: 0.2, load: 1 },
     ],
   },
   'ASCE 7': {
     wind: [
-      { formula: '1.2 D + 1.0 W', source: STRENGTH, dead: 1.2, snow: 0, load: 1 },
-      { formula: '1.2 D + 1.0 W + 0.5 S', source: STRENGTH, dead: 1.2, snow: 0.5, load: 1 },
-      { formula: '1.2 D + 1.6 S + 0.5 W', source: STRENGTH, dead: 1.2, snow: 1.6, load: 0.5 },
-      { formula: '0.9 D + 1.0 W', source: STRENGTH, dead: 0.9, snow: 0, load: 1 },
+      { formula: '1.2 D + 1.0 W', source: texts.asceCombinationSource, dead: 1.2, snow: 0, load: 1 },
+      { formula: '1.2 D + 1.0 W + 0.5 S', source: texts.asceCombinationSource, dead: 1.2, snow: 0.5, load: 1 },
+      { formula: '1.2 D + 1.6 S + 0.5 W', source: texts.asceCombinationSource, dead: 1.2, snow: 1.6, load: 0.5 },
+      { formula: '0.9 D + 1.0 W', source: texts.asceCombinationSource, dead: 0.9, snow: 0, load: 1 },
     ],
     earthquake: [
-      { formula: '1.2 D + 1.0 E', source: STRENGTH_SEISMIC, dead: 1.2, snow: 0, load: 1 },
-      { formula: '1.2 D + 1.0 E + 0.2 S', source: STRENGTH_SEISMIC, dead: 1.2, snow: 0.2, load: 1 },
-      { formula: '0.9 D + 1.0 E', source: STRENGTH_SEISMIC, dead: 0.9, snow: 0, load: 1 },
+      { formula: '1.2 D + 1.0 E', source: texts.asceSeismicSource, dead: 1.2, snow: 0, load: 1 },
+      { formula: '1.2 D + 1.0 E + 0.2 S', source: texts.asceSeismicSource, dead: 1.2, snow: 0.2, load: 1 },
+      { formula: '0.9 D + 1.0 E', source: texts.asceSeismicSource, dead: 0.9, snow: 0, load: 1 },
     ],
   },
 };
