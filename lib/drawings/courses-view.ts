@@ -55,12 +55,14 @@ export function coursesView(house: HouseSetout, dome: DomeSetout, sector: Sector
       ...beds.map((e): Primitive => ({ kind: 'path', layer: 'joint', segments: [e], closed: false })),
       ...outlines,
     );
-    for (const { blocks } of rows)
-      for (const block of blocks) layout.placeFree(numbersOf(block, developed, put, layout));
+    const unwritten = rows.map(({ blocks }) =>
+      blocks.filter((block) => !layout.placeFree(numbersOf(block, developed, put, layout))),
+    );
     // The course, its mould and its number of blocks at the side where its bearings begin.
-    for (const { course, r, y } of rows) {
+    for (const [i, { course, r, y }] of rows.entries()) {
       const mould = mouldOf[`${dome.id} ${course.index}`];
-      const text = `${course.index}: ${course.count}${mould ? ` of ${mould}` : ''}`;
+      const without = rangeWords((unwritten[i] ?? []).map((block) => block.number));
+      const text = `${course.index}: ${course.count}${mould ? ` of ${mould}` : ''}${without ? `; no room: ${without}` : ''}`;
       const [x] = put(r, y, sector.from);
       layout.add(words('text', text, [x + layout.mm(5), y - layout.mm(MARK / 2)], MARK, 'left'));
     }
@@ -82,7 +84,7 @@ export function coursesView(house: HouseSetout, dome: DomeSetout, sector: Sector
         notes: [],
         general: [
           'Courses unrolled, seen from outside: bearings run from right to left. Lengths along each course and up the wall are true in the middle of its thickness; lines are the middles of joints.',
-          'A number in a block is the last part of its mark: dome-course-number. Beside each course: its number, how many blocks its full ring has, and their mould. An opening too small for its name has it at the end of a line, or below at its bearing.',
+          'A number in a block is the last part of its mark: dome-course-number. Beside each course: its number, how many blocks its full ring has, their mould, and which blocks have no room for their number, counted on from their neighbours. An opening too small for its name has it at the end of a line, or below at its bearing.',
           `Beds ${formatLength(house.house.blocks.joint, units)}; perpends, sizes and angles of each course stand in the tables.`,
         ],
         patterns: [],
@@ -95,6 +97,17 @@ export function coursesView(house: HouseSetout, dome: DomeSetout, sector: Sector
     figure: { min: [-half, 0], max: [half, top] },
     draw,
   };
+}
+
+/** Numbers in words, those that follow one another told by the first and the last. */
+function rangeWords(numbers: readonly number[]): string {
+  const runs: [number, number][] = [];
+  for (const n of [...numbers].sort((a, b) => a - b)) {
+    const open = runs[runs.length - 1];
+    if (open && n === open[1] + 1) open[1] = n;
+    else runs.push([n, n]);
+  }
+  return runs.map(([a, b]) => (a === b ? `${a}` : b === a + 1 ? `${a}, ${b}` : `${a} to ${b}`)).join(', ');
 }
 
 type Place = readonly [r: number, y: number, bearing: number];

@@ -56,12 +56,19 @@ function sheetsOf(
   const [covers, others] = [chapters.filter((c) => c.kind === 'cover'), chapters.filter((c) => c.kind !== 'cover')];
   const body = others.flatMap((chapter) => chapterPages(maker, chapter, chosen, units));
 
+  const sharedScale = shared.length > 0 ? `; plans, elevations and sections at ${scaleWords(chosen.scale, units)}` : '';
+  const choice = `${chosen.size.name}${sharedScale}: ${chosen.because}`;
+
   // The cover lists itself: as many pages as it turns out to take.
   const cover = (pages: readonly NamedPage[]): NamedPage[] =>
     covers.flatMap((chapter) =>
       chapterPages(
         maker,
-        { ...chapter, tables: (h) => [drawingList([...pages, ...body]), ...chapter.tables(h)] },
+        {
+          ...chapter,
+          tables: (h) => [drawingList([...pages, ...body]), ...chapter.tables(h)],
+          texts: [...chapter.texts, { heading: 'Sheets and scales', paragraphs: [`Sheets of ${choice}.`] }],
+        },
         chosen,
         units,
       ),
@@ -85,9 +92,8 @@ function sheetsOf(
       }),
     };
   });
-  const drawn = shared.length > 0 ? `; plans, elevations and sections at ${scaleWords(chosen.scale, units)}` : '';
   return {
     sheets,
-    summary: `${sheets.length} ${sheets.length === 1 ? 'sheet' : 'sheets'} of ${chosen.size.name}${drawn}: ${chosen.because}`,
+    summary: `${sheets.length} ${sheets.length === 1 ? 'sheet' : 'sheets'} of ${choice}`,
   };
 }
