@@ -49,15 +49,18 @@ export function coursesView(house: HouseSetout, dome: DomeSetout, sector: Sector
   const top = Math.max(...dome.courses.map((c) => developed.at(c.part, c.to).y));
   const half = (widest * (sector.to - sector.from)) / 2;
 
-  const draw = (scale: number, { mouldOf } = NOTHING_HANDED): DraftedView => {
+  const draw = (scale: number, { mouldOf, laidIn } = NOTHING_HANDED): DraftedView => {
     const layout = new Layout(scale, units);
     layout.add(
       ...beds.map((e): Primitive => ({ kind: 'path', layer: 'joint', segments: [e], closed: false })),
       ...outlines,
     );
-    const unwritten = rows.map(({ blocks }) =>
-      blocks.filter((block) => !layout.placeFree(numbersOf(block, developed, put, layout))),
-    );
+    const unwritten = rows.map(({ course, blocks }) => {
+      const laid = laidIn === null ? null : (laidIn[`${dome.id} ${course.index}`] ?? []);
+      // What is too small to lay is no block; nor is what nothing says of that it is one.
+      const own = blocks.filter(({ number, width }) => (laid ? laid.includes(number) : width > 0));
+      return own.filter((block) => !layout.placeFree(numbersOf(block, developed, put, layout)));
+    });
     // The course, its mould and its number of blocks at the side where its bearings begin.
     for (const [i, { course, r, y }] of rows.entries()) {
       const mould = mouldOf[`${dome.id} ${course.index}`];
@@ -118,6 +121,7 @@ interface BlockPlace {
   readonly bearing: number;
   /** Places up its middle where its number may stand, the best first. */
   readonly heights: readonly ReturnType<Developed['at']>[];
+  /** None where openings take the middle of the course. */
   readonly width: number;
   readonly height: number;
 }
@@ -207,8 +211,9 @@ function rowOf(developed: Developed, course: Course, sector: Sector, closed: boo
     while (course.leftOut.includes((k + modules) % course.count)) modules++;
     const start = course.startRad + k * module;
     const left = free(mid, start, start + modules * module, 8);
-    if (left.length === 0) return [];
-    const [a, b] = left.reduce((x, y) => (y[1] - y[0] > x[1] - x[0] ? y : x));
+    // Of some blocks a corner is left, above or below the middle of their course.
+    const middle = start + (modules * module) / 2;
+    const [a, b] = left.reduce((x, y) => (y[1] - y[0] > x[1] - x[0] ? y : x), [middle, middle]);
     const bearing = into((a + b) / 2, sector);
     if (bearing < sector.from || bearing >= sector.to) return [];
     return [{ number: k + 1, bearing, heights, width: (b - a) * mid.r, height: high.y - low.y }];

@@ -35,7 +35,7 @@ function curbDetail(house: HouseSetout, dome: DomeSetout): Draft {
     curb.bedOuter[1] - 160,
     curb.bedOuter[1] + 200,
   )
-    .filter(([x]) => x >= side)
+    .filter(([x]) => x > side + 8)
     .reverse();
   const joint = curb.bedOuter[1];
   const extra = (): PlainPrimitive[] => [

@@ -43,20 +43,19 @@ const NARROWEST = 105;
  * `tableRoom`. Texts are as wide as is usual, and wider or narrower only where that saves a page.
  */
 export function flowPages(size: SheetSize, items: readonly Flowing[]): Page[] {
-  const tries = [textWidthOn(size), LONGEST, NARROWEST].map((width) =>
-    flowedPages(
-      size,
-      items.map((item) => ('heading' in item ? textBlock(item, width) : item)),
-    ),
-  );
+  const tries = [textWidthOn(size), LONGEST, NARROWEST].flatMap((width) => {
+    const blocks = items.map((item) => ('heading' in item ? textBlock(item, width) : item));
+    return [false, true].map((even) => flowedPages(size, blocks, even));
+  });
   return tries.reduce((best, pages) => (pages.length < best.length ? pages : best));
 }
 
-function flowedPages(size: SheetSize, blocks: readonly Block[]): Page[] {
+/** `even`: what is wider than the column begins the next one where it can, for under it no column would go on. */
+function flowedPages(size: SheetSize, blocks: readonly Block[], even: boolean): Page[] {
   const pages: Page[] = [];
   let left = [...blocks];
   while (left.length > 0) {
-    const { paper, rest } = flowPage(size, left);
+    const { paper, rest } = flowPage(size, left, even);
     pages.push({ views: [], paper, tables: [] });
     // A block that is too large for any sheet would come back for ever.
     if (rest.length === left.length)
@@ -67,7 +66,11 @@ function flowedPages(size: SheetSize, blocks: readonly Block[]): Page[] {
 }
 
 /** Each block under the one before it, else at the top of the next column: beside it, and under what is wider above. */
-function flowPage(size: SheetSize, blocks: readonly Block[]): { paper: PaperPrimitive[]; rest: Block[] } {
+function flowPage(
+  size: SheetSize,
+  blocks: readonly Block[],
+  even: boolean,
+): { paper: PaperPrimitive[]; rest: Block[] } {
   const space = drawingSpace(size);
   const [left, right, top] = [space.left + PAD, space.right - PAD, space.top - PAD];
   const form = { left: space.right - TITLE_BLOCK.width - PAD, top: space.bottom + TITLE_BLOCK.height + PAD };
@@ -79,10 +82,14 @@ function flowPage(size: SheetSize, blocks: readonly Block[]): { paper: PaperPrim
   for (const block of blocks) {
     const fits = (atX: number, atY: number) =>
       atX + block.width <= right + ROUNDING && atY - block.height >= bottomAt(atX + block.width) - ROUNDING;
-    const corner =
-      [x, ...columnsAfter(x, taken)]
-        .map((atX): Vec2 => [atX, under(atX, block.width, atX === x ? y : top, taken)])
-        .find((at) => fits(...at)) ?? null;
+    const column = Math.max(0, ...taken.filter((t) => t.left === x).map((t) => t.right - x));
+    const wider = even && column > 0 && block.width > column + ROUNDING;
+    const below: Vec2[] = [[x, under(x, block.width, y, taken)]];
+    // The next columns: where one begins highest, else the first.
+    const beside = columnsAfter(x, taken)
+      .map((atX): Vec2 => [atX, under(atX, block.width, top, taken)])
+      .sort((a, b) => b[1] - a[1] || a[0] - b[0]);
+    const corner = (wider ? [...beside, ...below] : [...below, ...beside]).find((at) => fits(...at));
     if (!corner) break;
     [x, y] = corner;
     paper.push(...placeBlock(block, corner));
@@ -95,7 +102,7 @@ function flowPage(size: SheetSize, blocks: readonly Block[]): { paper: PaperPrim
 
 /** Where further columns may begin: to the right of what stands there. */
 const columnsAfter = (x: number, taken: readonly Area[]): number[] =>
-  [...new Set(taken.map((t) => t.right + GAP))].filter((start) => start > x).sort((a, b) => a - b);
+  [...new Set(taken.map((t) => t.right + GAP))].filter((start) => start > x);
 
 /** The highest level, not over `from`, at which a column of a width is free from there down. */
 function under(x: number, width: number, from: number, taken: readonly Area[]): number {

@@ -67,14 +67,19 @@ function sheetsOf(
         {
           ...chapter,
           tables: (h) => [drawingList([...pages, ...body]), ...chapter.tables(h)],
-          texts: [...chapter.texts, { heading: 'Sheets and scales', paragraphs: [`Sheets of ${choice}.`] }],
+          texts: chapter.texts.map((t, i) =>
+            i > 0 ? t : { ...t, paragraphs: [...t.paragraphs, `Sheets of ${choice}.`] },
+          ),
         },
         chosen,
         units,
       ),
     );
   let front = cover([]);
-  for (let i = 0; i < 3; i++) front = cover(front);
+  for (let i = 0, listed = 0; i < 5 && listed !== front.length; i++) {
+    listed = front.length;
+    front = cover(front);
+  }
 
   const pages = [...front, ...body];
   const sheets = pages.map(({ page, title, id, scale }, i): Sheet => {
