@@ -16,9 +16,10 @@ export interface LevelNote {
 const FIRST_COLUMN = 5;
 const COLUMN_STEP = 2.5;
 const COLUMNS = 110;
-/** Columns in which a mark is tried with air between it and the next above and below, and that air, paper mm. */
+/** Columns in which a mark is tried with air round it, and that air above and below and to both sides, paper mm. */
 const AIRY_COLUMNS = 40;
 const MARK_AIR = 0.8;
+const MARK_ASIDE = 2;
 
 /**
  * Level marks to the left of a figure, from `edge` outward, each on a narrow line at its level that begins at the
@@ -50,11 +51,11 @@ export function placeLevels(
   }
 }
 
-/** What a mark takes up, with air above and below. */
+/** What a mark takes up, with air round it. */
 function roundMark(mark: LevelPrimitive, layout: Layout): Box {
   const { min, max } = boxOf(expandLevel(mark, layout.scale, layout.units).texts.flatMap(boxCorners));
-  const air = layout.mm(MARK_AIR);
-  return { min: [min[0], min[1] - air], max: [max[0], max[1] + air] };
+  const [aside, air] = [layout.mm(MARK_ASIDE), layout.mm(MARK_AIR)];
+  return { min: [min[0] - aside, min[1] - air], max: [max[0] + aside, max[1] + air] };
 }
 
 function joined(notes: readonly LevelNote[]): LevelNote[] {

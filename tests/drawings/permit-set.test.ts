@@ -2,7 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { measureOf } from '../../lib/documents/dimensioning.js';
 import type { View } from '../../lib/documents/drawing.js';
 import { auditSheet } from '../../lib/documents/sheet.js';
+import { details } from '../../lib/drawings/details/details.js';
 import { nearestOf, plotSides } from '../../lib/drawings/plot.js';
+import { houseSections } from '../../lib/drawings/section-plane.js';
 import { houseSheets } from '../../lib/drawings/sheets/house-sheets.js';
 import { writtenUnits } from '../../lib/drawings/words.js';
 import { length2, sub2 } from '../../lib/math/vec.js';
@@ -94,7 +96,55 @@ describe('notes point at what they tell of', () => {
   );
 });
 
+describe('the plan of a raft', () => {
+  it('measures how wide it is under a barrel, and how far it projects there beyond the round', () => {
+    const house = setOutHouse(houseOf({ footing: null, openings: [openingOf({ bearingDeg: 30 })] }));
+    const { sheets } = houseSheets(house, undefined, { sheet: null, scale: null, sheets: ['footing'] });
+    const [arch] = house.arches;
+    const radius = house.slabs[0]?.radius as number;
+    const measures = sheets
+      .flatMap((s) => s.views.flatMap((v) => v.view.primitives))
+      .flatMap((p) => (p.kind === 'dimension' ? [measureOf(p)] : []));
+    const half = (arch?.section.width as number) / 2 + (arch?.ring as number);
+    const projection = (arch?.faceV as number) - Math.sqrt(radius ** 2 - half ** 2);
+    for (const size of [2 * half, projection])
+      expect(measures.some((m) => Math.abs(m - size) < 1e-6), `${size}`).toBe(true);
+  });
+});
+
+describe('the detail of a curb', () => {
+  it('draws its flashing as one stroke, up the curb and on over the render, at every scale it is drawn at', () => {
+    const oculus = { radius: 350, curb: 150, upstand: 100 };
+    const house = setOutHouse(houseOf({ domes: [domeOf({ oculus })] }));
+    for (const scale of [10, 5, 10]) {
+      const detail = details(house).small.find((d) => d.id.startsWith('detail-curb'));
+      const drawn = detail?.draw(scale).layout.primitives ?? [];
+      const flashing = drawn.flatMap((p) => (p.kind === 'path' && p.layer === 'ground' ? [p] : []))[0];
+      const [first, ...rest] = flashing?.segments ?? [];
+      expect(first?.kind).toBe('line');
+      // Down the curb, then outward and never back.
+      let x = Number.NEGATIVE_INFINITY;
+      for (const s of rest) {
+        if (s.kind !== 'line') throw new Error('an arc');
+        expect(s.to[0]).toBeGreaterThan(Math.max(x, s.from[0]) - 1e-9);
+        expect(length2(sub2(s.to, s.from))).toBeLessThan(60);
+        x = s.to[0];
+      }
+    }
+  });
+});
+
 describe('bad input', () => {
+  it('no plane of sixteen domes in rows is cut twice', () => {
+    const domes = Array.from({ length: 16 }, (_, i) =>
+      domeOf({ id: `dome-${i}`, at: [(i % 4) * 5000, Math.floor(i / 4) * 5000], radius: 1500 }),
+    );
+    const planes = houseSections(setOutHouse(houseOf({ domes })));
+    const passed = planes.map((p) => p.domes.map((d) => d.id).sort().join(' '));
+    expect(new Set(passed).size).toBe(planes.length);
+    expect(new Set(passed.join(' ').split(' ')).size).toBe(16);
+  });
+
   it('words of 200 letters are broken in tables that they would make wider than the sheet', () => {
     const title = 'W'.repeat(200);
     const project = { ...houseOf().project, title, client: title, address: title, drawnBy: title };
