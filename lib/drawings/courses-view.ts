@@ -1,4 +1,5 @@
 import { formatAngle, formatLength } from '../base/measures.js';
+import * as texts from '../base/texts/drawing-plans.js';
 import { STROKES_MEET } from '../base/tolerances.js';
 import type { Primitive } from '../documents/drawing.js';
 import { words } from '../documents/shapes.js';
@@ -65,7 +66,8 @@ export function coursesView(house: HouseSetout, dome: DomeSetout, sector: Sector
     for (const [i, { course, r, y }] of rows.entries()) {
       const mould = mouldOf[`${dome.id} ${course.index}`];
       const without = rangeWords((unwritten[i] ?? []).map((block) => block.number));
-      const text = `${course.index}: ${course.count}${mould ? ` of ${mould}` : ''}${without ? `; no room: ${without}` : ''}`;
+      const told = [mould ? texts.ofMould(mould) : '', without ? texts.noRoomFor(without) : ''];
+      const text = `${course.index}: ${course.count}${told.join('')}`;
       const [x] = put(r, y, sector.from);
       layout.add(words('text', text, [x + layout.mm(5), y - layout.mm(MARK / 2)], MARK, 'left'));
     }
@@ -79,16 +81,20 @@ export function coursesView(house: HouseSetout, dome: DomeSetout, sector: Sector
       );
     }
     for (const gap of developed.gaps) addGapName(developed, gap, sector, put, layout);
-    const title = `${dome.id}, bearings ${formatAngle(Math.round(sector.from / DEG))} to ${formatAngle(Math.round(sector.to / DEG))}`;
+    const title = texts.bearingsTo(
+      dome.id,
+      formatAngle(Math.round(sector.from / DEG)),
+      formatAngle(Math.round(sector.to / DEG)),
+    );
     return {
       layout,
       foot: {
         title,
         notes: [],
         general: [
-          'Courses unrolled, seen from outside: bearings run from right to left. Lengths along each course and up the wall are true in the middle of its thickness; lines are the middles of joints.',
-          'A number in a block is the last part of its mark: dome-course-number. Beside each course: its number, how many blocks its full ring has, their mould, and which blocks have no room for their number, counted on from their neighbours. An opening too small for its name has it at the end of a line, or below at its bearing.',
-          `Beds ${formatLength(house.house.blocks.joint, units)}; perpends, sizes and angles of each course stand in the tables.`,
+          texts.coursesUnrolledSeen,
+          texts.numberInBlock,
+          texts.bedsPerpendsSizes(formatLength(house.house.blocks.joint, units)),
         ],
         patterns: [],
       },
@@ -110,7 +116,7 @@ function rangeWords(numbers: readonly number[]): string {
     if (open && n === open[1] + 1) open[1] = n;
     else runs.push([n, n]);
   }
-  return runs.map(([a, b]) => (a === b ? `${a}` : b === a + 1 ? `${a}, ${b}` : `${a} to ${b}`)).join(', ');
+  return runs.map(([a, b]) => (a === b ? `${a}` : b === a + 1 ? `${a}, ${b}` : texts.rangeTo(a, b))).join(', ');
 }
 
 type Place = readonly [r: number, y: number, bearing: number];

@@ -17,7 +17,7 @@ const FIRST_COLUMN = 5;
 const COLUMN_STEP = 2.5;
 const COLUMNS = 110;
 /** Columns in which a mark is tried with air round it, and that air above and below and to both sides, paper mm. */
-const AIRY_COLUMNS = 40;
+const AIRY_COLUMNS = 70;
 const MARK_AIR = 0.8;
 const MARK_ASIDE = 2;
 

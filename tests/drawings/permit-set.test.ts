@@ -108,7 +108,10 @@ describe('the plan of a raft', () => {
     const half = (arch?.section.width as number) / 2 + (arch?.ring as number);
     const projection = (arch?.faceV as number) - Math.sqrt(radius ** 2 - half ** 2);
     for (const size of [2 * half, projection])
-      expect(measures.some((m) => Math.abs(m - size) < 1e-6), `${size}`).toBe(true);
+      expect(
+        measures.some((m) => Math.abs(m - size) < 1e-6),
+        `${size}`,
+      ).toBe(true);
   });
 });
 
@@ -140,7 +143,12 @@ describe('bad input', () => {
       domeOf({ id: `dome-${i}`, at: [(i % 4) * 5000, Math.floor(i / 4) * 5000], radius: 1500 }),
     );
     const planes = houseSections(setOutHouse(houseOf({ domes })));
-    const passed = planes.map((p) => p.domes.map((d) => d.id).sort().join(' '));
+    const passed = planes.map((p) =>
+      p.domes
+        .map((d) => d.id)
+        .sort()
+        .join(' '),
+    );
     expect(new Set(passed).size).toBe(planes.length);
     expect(new Set(passed.join(' ').split(' ')).size).toBe(16);
   });

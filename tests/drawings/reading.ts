@@ -104,10 +104,12 @@ export function tightLevelsOf(view: View): string[] {
   );
 }
 
-/** Marks of sections of which something, or the room between them and their letters, lies on a text of something else. */
+/** Marks of sections of which something, or the room between them and their letters, lies on a name or a note. */
 export function marksInNamesOf(view: View): string[] {
   const texts = view.primitives.flatMap((p, i) =>
-    writtenBy(p, i, view).texts.map((t) => ({ text: t.text, box: boxOf(boxCorners(t)) })),
+    p.kind !== 'text' && p.kind !== 'leader'
+      ? []
+      : writtenBy(p, i, view).texts.map((t) => ({ text: t.text, box: boxOf(boxCorners(t)) })),
   );
   return view.primitives.flatMap((p, i) => {
     if (p.kind !== 'symbol' || !p.name.startsWith('section-mark')) return [];

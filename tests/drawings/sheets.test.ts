@@ -132,7 +132,9 @@ describe('the sheets of a house', () => {
     const key = sheets.flatMap((s) => s.views.map((v) => v.view)).find((v) => v.id === 'plan-key');
     if (!key) throw new Error('no key');
     const letters = key.primitives.flatMap((p) => (p.kind === 'text' && /^[A-Z]+$/.test(p.text) ? [p.text] : []));
-    expect(letters).toHaveLength(sheets.flatMap((s) => s.views).filter(({ view }) => view.id.includes('-part-')).length);
+    expect(letters).toHaveLength(
+      sheets.flatMap((s) => s.views).filter(({ view }) => view.id.includes('-part-')).length,
+    );
     expect(key.primitives.some((p) => p.kind === 'dimension')).toBe(true);
     expect(clashesOf(key)).toEqual([]);
   });

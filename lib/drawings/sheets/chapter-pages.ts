@@ -1,4 +1,5 @@
 import type { WrittenUnits } from '../../base/measures.js';
+import * as texts from '../../base/texts/drawing-sheets.js';
 import type { SheetKind } from '../../description/house.js';
 import { plotScales, scaleWords, standardScales } from '../../documents/scales.js';
 import type { SheetSize } from '../../documents/sheet-size.js';
@@ -65,7 +66,8 @@ function tableBlocks(tables: readonly Table[], size: SheetSize): TableBlock[] {
       const parts = splitTable(table, height, width).map((part) => tableBlock(part, width));
       const notes = table.notes ?? [];
       const whole = parts.length === 1 && notes.length === 0;
-      const after = notes.length === 0 ? [] : [{ heading: `To ${table.title.toLowerCase()}`, paragraphs: notes }];
+      const after =
+        notes.length === 0 ? [] : [{ heading: texts.toNames(table.title.toLowerCase()), paragraphs: notes }];
       return [...parts, ...after].map((block) => ({ block, whole }));
     });
 }
@@ -115,7 +117,7 @@ function splitGroups(
 
 function notesOf(draft: Draft, scale: number, handed: HandedOver): TextPart {
   const { foot } = draft.draw(scale, handed);
-  return { heading: `${foot.title}: notes`, paragraphs: [...foot.notes, ...foot.general] };
+  return { heading: texts.notes(foot.title), paragraphs: [...foot.notes, ...foot.general] };
 }
 
 const grouped = (maker: PageMaker, size: SheetSize, drafts: readonly Draft[], scale: number): Group[] | null =>
@@ -126,6 +128,6 @@ function numbered(pages: readonly NamedPage[]): NamedPage[] {
   return pages.map((page) => {
     const alike = pages.filter((p) => p.title === page.title);
     if (alike.length === 1) return page;
-    return { ...page, title: `${page.title} (${alike.indexOf(page) + 1} of ${alike.length})` };
+    return { ...page, title: texts.titlePageOf(page.title, alike.indexOf(page) + 1, alike.length) };
   });
 }

@@ -1,3 +1,4 @@
+import * as texts from '../../base/texts/drawing-sheets.js';
 import type { DrawingChoice } from '../../description/house.js';
 import { SHEET_KINDS } from '../../description/schema/drawings.js';
 import { scaleWords } from '../../documents/scales.js';
@@ -56,8 +57,8 @@ function sheetsOf(
   const [covers, others] = [chapters.filter((c) => c.kind === 'cover'), chapters.filter((c) => c.kind !== 'cover')];
   const body = others.flatMap((chapter) => chapterPages(maker, chapter, chosen, units));
 
-  const sharedScale = shared.length > 0 ? `; plans, elevations and sections at ${scaleWords(chosen.scale, units)}` : '';
-  const choice = `${chosen.size.name}${sharedScale}: ${chosen.because}`;
+  const drawn = shared.length > 0 ? texts.plansElevationsAndSections(scaleWords(chosen.scale, units)) : '';
+  const choice = texts.sizeAndScale(chosen.size.name, drawn, chosen.because);
 
   // The cover lists itself: as many pages as it turns out to take.
   const cover = (pages: readonly NamedPage[]): NamedPage[] =>
@@ -68,7 +69,7 @@ function sheetsOf(
           ...chapter,
           tables: (h) => [drawingList([...pages, ...body]), ...chapter.tables(h)],
           texts: chapter.texts.map((t, i) =>
-            i > 0 ? t : { ...t, paragraphs: [...t.paragraphs, `Sheets of ${choice}.`] },
+            i > 0 ? t : { ...t, paragraphs: [...t.paragraphs, texts.sheetsOf(choice)] },
           ),
         },
         chosen,
@@ -99,6 +100,6 @@ function sheetsOf(
   });
   return {
     sheets,
-    summary: `${sheets.length} ${sheets.length === 1 ? 'sheet' : 'sheets'} of ${choice}`,
+    summary: texts.scaleNote(sheets.length, choice),
   };
 }
