@@ -1,5 +1,7 @@
 import type { Table } from '../documents/table.js';
 import type { HandedOver } from '../drawings/handed.js';
+import type { LaidHouse } from '../masonry/block.js';
+import { staticsChecks } from '../statics/checks.js';
 import { courseTable } from '../tables/courses.js';
 import { layingTable } from '../tables/laying.js';
 import { mouldTable } from '../tables/moulds.js';
@@ -75,5 +77,17 @@ export function handedOver(known: Study): HandedOver {
     mouldOf: Object.fromEntries(
       plan.moulds.courses.flatMap((c) => (c.laid ? [[`${c.domeId} ${c.course}`, c.laid.id] as const] : [])),
     ),
+    laidIn: numbersByCourse(laid),
   };
+}
+
+function numbersByCourse({ blocks }: LaidHouse): Record<string, number[]> {
+  const all: Record<string, number[]> = {};
+  for (const { domeId, course, number } of blocks) {
+    const key = `${domeId} ${course}`;
+    all[key] ??= [];
+    // Pieces of a block that a cut divides share its number.
+    if (!all[key].includes(number)) all[key].push(number);
+  }
+  return all;
 }
