@@ -1,6 +1,6 @@
-import { CAUTION } from '../../base/cautions.js';
 import type { WrittenUnits } from '../../base/measures.js';
 import { formatAngle, formatLength } from '../../base/measures.js';
+import { CAUTION } from '../../base/texts/cautions.js';
 import * as texts from '../../base/texts/drawing-moulds.js';
 import type { House } from '../../description/house.js';
 import { type Block, placeBlock, stackBlocks } from '../../documents/block.js';

@@ -1,3 +1,4 @@
+import { axesSize } from '../../base/texts/drawing-plans.js';
 import * as texts from '../../base/texts/drawing-sheets.js';
 import type { PlainPrimitive, Primitive } from '../../documents/drawing.js';
 import { rectangle, words } from '../../documents/shapes.js';
@@ -157,7 +158,7 @@ export function keyDraft(draft: Draft, size: SheetSize, scale: number): Draft {
 /** At a key's small scale only outlines and distances are read. */
 const onKey = (p: Primitive): boolean =>
   p.kind === 'dimension'
-    ? p.type === 'linear' || (p.type === 'aligned' && p.prefix === 'axes ')
+    ? p.type === 'linear' || (p.type === 'aligned' && p.prefix === axesSize)
     : isPlain(p) && p.kind !== 'text' && !('layer' in p && p.kind === 'circle' && p.layer === 'axis');
 
 function once<A, T>(make: (arg?: A) => T): (arg?: A) => T {
