@@ -1,5 +1,5 @@
-import { CAUTIONS } from '../base/cautions.js';
 import type { Check } from '../base/figures.js';
+import { CAUTIONS } from '../base/texts/cautions.js';
 import * as texts from '../base/texts/description-checks.js';
 import { dwellingChecks } from '../dwelling/checks.js';
 import { masonryChecks } from '../masonry/checks.js';

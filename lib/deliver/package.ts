@@ -1,5 +1,5 @@
-import { CAUTIONS } from '../base/cautions.js';
 import type { Check } from '../base/figures.js';
+import { CAUTIONS } from '../base/texts/cautions.js';
 import * as texts from '../base/texts/package.js';
 import type { House, LengthUnit } from '../description/house.js';
 import type { Table } from '../documents/table.js';
@@ -122,7 +122,7 @@ interface Made {
 }
 
 const STAGES: Readonly<Record<OutputGroup, string>> = {
-  drawings: 'drawing',
+  drawings: texts.drawing,
   model: texts.makingSolids,
   moulds: texts.drawingMoulds,
   templates: texts.drawingTemplates,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { CAUTION } from '../../lib/base/cautions.js';
+import { CAUTION } from '../../lib/base/texts/cautions.js';
 import { boxCorners, type TextBox, textBox } from '../../lib/documents/expansion.js';
 import { buildingScale, scaleWords } from '../../lib/documents/scales.js';
 import { auditSheet, placedBounds, type Sheet, sheetForm } from '../../lib/documents/sheet.js';

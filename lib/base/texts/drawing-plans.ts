@@ -174,4 +174,3 @@ export const thrustCaption = (loads: string, factor: string, foot: string): stri
 export const ringTieCircleBars = (bars: number, diameter: string, strength: number): string =>
   `Ring tie (circle): ${bars} bars of ${diameter}${strength > 0 ? '' : '; NO CLOSED HOOP, it holds nothing'}.`;
 export const noRingTie = 'No ring tie.';
-export const besideWide = 'beside, wide';

@@ -1,6 +1,6 @@
-import { CAUTION } from '../../base/cautions.js';
 import type { WrittenUnits } from '../../base/measures.js';
 import { formatAngle, formatLength } from '../../base/measures.js';
+import { CAUTION } from '../../base/texts/cautions.js';
 import * as texts from '../../base/texts/drawing-moulds.js';
 import { CUBIC_FOOT_MM3 } from '../../base/units.js';
 import type { House } from '../../description/house.js';

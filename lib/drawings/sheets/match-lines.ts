@@ -1,3 +1,4 @@
+import { axesSize } from '../../base/texts/drawing-plans.js';
 import * as texts from '../../base/texts/drawing-sheets.js';
 import type { PlainPrimitive, Primitive } from '../../documents/drawing.js';
 import { words } from '../../documents/shapes.js';
@@ -203,8 +204,13 @@ const placesIn = ({ min, max }: Box, scale: number): Vec2[] => {
 /** At a key's small scale only outlines and distances are read. */
 const onKey = (p: Primitive): boolean =>
   p.kind === 'dimension'
+<<<<<<< HEAD
     ? p.type === 'linear' || (p.type === 'aligned' && p.prefix === 'axes ')
     : isPlain(p) && p.kind !== 'text' && p.layer !== 'axis';
+=======
+    ? p.type === 'linear' || (p.type === 'aligned' && p.prefix === axesSize)
+    : isPlain(p) && p.kind !== 'text' && !('layer' in p && p.kind === 'circle' && p.layer === 'axis');
+>>>>>>> h10
 
 function once<A, T>(make: (arg?: A) => T): (arg?: A) => T {
   let made: { readonly of: A | undefined; readonly value: T } | null = null;
