@@ -204,13 +204,8 @@ const placesIn = ({ min, max }: Box, scale: number): Vec2[] => {
 /** At a key's small scale only outlines and distances are read. */
 const onKey = (p: Primitive): boolean =>
   p.kind === 'dimension'
-<<<<<<< HEAD
-    ? p.type === 'linear' || (p.type === 'aligned' && p.prefix === 'axes ')
-    : isPlain(p) && p.kind !== 'text' && p.layer !== 'axis';
-=======
     ? p.type === 'linear' || (p.type === 'aligned' && p.prefix === axesSize)
-    : isPlain(p) && p.kind !== 'text' && !('layer' in p && p.kind === 'circle' && p.layer === 'axis');
->>>>>>> h10
+    : isPlain(p) && p.kind !== 'text' && p.layer !== 'axis';
 
 function once<A, T>(make: (arg?: A) => T): (arg?: A) => T {
   let made: { readonly of: A | undefined; readonly value: T } | null = null;
