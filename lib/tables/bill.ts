@@ -51,7 +51,7 @@ export function quantityTable(house: HouseSetout, quantities: readonly Quantity[
       };
     }),
     notes: [
-      `Waste is ${(100 * house.house.casting.waste).toFixed(1)} % of everything but ribs and moulds; for blocks also what is cut off, since a cut block is cast whole.`,
+      `Waste is ${(100 * house.house.casting.waste).toFixed(1)} % of everything but ribs and moulds; for what is cast in moulds also the drying shrinkage, since the mould is larger than the dry piece; for blocks also what is cut off, since a cut block is cast whole.`,
       'Volumes are those of the balance of the masonry, areas those of the curved surfaces. An empty quantity has not been computed; it is not zero.',
       'Cast pieces are counted of the blocks’ mix. Lagging and ribs are those of as many forms as the calendar keeps.',
       CAUTION.authority,

@@ -40,7 +40,7 @@ export function calendarTable(house: HouseSetout, calendar: Calendar): Table {
       countColumn('day', 'day'),
       textColumn('cast', 'cast, pieces by mould'),
       countColumn('pours', 'pours'),
-      numberColumn('mix', 'fresh mix, waste included', units.liquid),
+      numberColumn('mix', 'fresh mix to pour, waste included', units.liquid),
       { key: 'mixer', label: 'mixer', kind: 'number', unit: 'min', decimals: 0 },
       textColumn('arches', 'arches cast or laid on centering'),
       textColumn('strike', 'centering struck'),
@@ -61,6 +61,7 @@ export function calendarTable(house: HouseSetout, calendar: Calendar): Table {
     notes: [
       `Working days from 1; days without work are left out. At most ${calendar.poursPerDay} pours a day, as the ${calendar.limitedBy} allows.`,
       `From casting to demoulding ${days(casting.demouldDays)}, to laying ${days(casting.readyToLayDays)} and then only when the cubes have their strength; centering stands ${days(casting.archStrikeDays)}.`,
+      shrinkageNote(house),
       'Moulds are told in the order of the table of their copies. A ring, jambs and what else is cast of an opening take the fresh mix of its days; one that takes more than the mixer’s day is cast on several, jambs first.',
       'Each arch is cast after the blocks and struck before a course goes past its crown. In the cold everything takes longer: cubes decide, not this calendar.',
       CAUTION.rings,
@@ -69,6 +70,10 @@ export function calendarTable(house: HouseSetout, calendar: Calendar): Table {
     ],
   };
 }
+
+/** Why more is poured than the dry pieces measure. */
+const shrinkageNote = ({ house }: HouseSetout): string =>
+  `Fresh mix is what fills the moulds: larger than the dry pieces by the drying shrinkage of ${Math.round(house.blocks.shrinkage * 1e4) / 100} % in every length.`;
 
 /** How many copies of each mould to make. */
 export function mouldCopyTable(house: HouseSetout, calendar: Calendar): Table {
@@ -81,7 +86,7 @@ export function mouldCopyTable(house: HouseSetout, calendar: Calendar): Table {
       textColumn('mould', 'mould'),
       countColumn('pieces', 'pieces to cast'),
       countColumn('copies', 'copies to make'),
-      numberColumn('volume', 'volume of one piece', units.pieceVolume),
+      numberColumn('volume', 'fresh mix for one piece, the mould full', units.pieceVolume),
     ],
     rows: calendar.moulds.map(({ mould, pieces, copies, volume }) => ({
       mould,
@@ -94,6 +99,7 @@ export function mouldCopyTable(house: HouseSetout, calendar: Calendar): Table {
       calendar.mouldsProven
         ? 'No smaller number of copies does it in these days: proven by search.'
         : 'A smaller number of copies may do: the search was cut short.',
+      shrinkageNote(house),
       'The form of a ring’s segments is made for the longest; a loose end makes the shorter ones.',
       'Oil moulds with release agent, not with waste oil.',
       CAUTION.lifting,

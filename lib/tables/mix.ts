@@ -30,7 +30,7 @@ export function mixTable(house: House, litres: number): Table {
       textColumn('unit', 'unit'),
       { key: 'cubic', label: 'for a cubic metre of fresh mix', kind: 'number', decimals: 2 },
       { key: 'batch', label: `for a batch of ${batchText(house)}`, kind: 'number', decimals: 2 },
-      { key: 'all', label: 'for the whole house, waste included', kind: 'number', decimals: 1 },
+      { key: 'all', label: 'for the whole house, as poured, waste included', kind: 'number', decimals: 1 },
     ],
     rows: [
       row('fresh mix', units.liquid, (a) => a.litres),
@@ -46,6 +46,7 @@ export function mixTable(house: House, litres: number): Table {
     notes: [
       `Fresh mix weighs ${density(mix.wetDensity, house)}, of it ${(100 * mix.air).toFixed(0)} % air by volume; the slurry before the foam ${density(mix.slurryDensity, house)}; it dries to ${density(mix.dryDensity, house)}.`,
       `The brimful bucket must hold ${units.mass.of(bucketKg).toFixed(2)} ${units.mass.unit} net. Weigh one of every batch; outside ${WET_WINDOW} kg/m3 or ${(WET_WINDOW * 0.0624).toFixed(0)} lb/ft3 either way correct the foam by its table.`,
+      'The whole house is counted by what its moulds hold, larger than the dry pieces by their drying shrinkage.',
       ...(casting.mixerLitresPerMinute === null ? ['Mixer minutes need `casting.mixer`.'] : []),
       'Absolute volumes, as in ACI 523.3R (from memory); dry density as ASTM C869: cement × 1.2, and sand. Moist sand brings water: take it off the water into the mixer.',
       CAUTION.cubes,

@@ -145,8 +145,8 @@ const sizeColumns = (units: TableUnits): Column[] => [
   ),
   numberColumn('thickness', 'thickness', units.length),
   ...ANGLES.map(([key, label]) => degreesColumn(key, label)),
-  numberColumn('volume', 'volume', units.pieceVolume),
-  numberColumn('wet-mass', 'wet mass of a block', units.mass),
+  numberColumn('volume', 'fresh mix for one filling', units.pieceVolume),
+  numberColumn('wet-mass', 'wet mass of a filling', units.mass),
 ];
 
 function sizeCells(d: MouldDimensions, house: House) {
