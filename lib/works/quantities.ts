@@ -82,7 +82,10 @@ export function quantitiesOf({ house, laid, balance, centres, calendar, ringStee
   const m3 = (mm3: number) => mm3 / 1e9;
   const mixed = (part: BalancePart, volume: number): Quantity[] => {
     const cast = MOULDED.has(part) ? pouredVolume(volume, house.house.blocks) : volume;
-    return lost(PART_NAMES[part], 'mix', 'm3', m3(volume)).map((q) => ({ ...q, waste: m3(cast * (1 + waste) - volume) }));
+    return lost(PART_NAMES[part], 'mix', 'm3', m3(volume)).map((q) => ({
+      ...q,
+      waste: m3(cast * (1 + waste) - volume),
+    }));
   };
   const areas = areasOf(house);
   const inside = (areas.intrados + areas.reveals) / 1e6;
