@@ -1,4 +1,5 @@
 import type { Table } from '../documents/table.js';
+import { SECOND } from '../drawings/courses-view.js';
 import type { HandedOver } from '../drawings/handed.js';
 import { staticsChecks } from '../statics/checks.js';
 import { courseTable } from '../tables/courses.js';
@@ -75,7 +76,10 @@ export function handedOver(known: Study): HandedOver {
     clears: Object.fromEntries(dwelling.openings.map(({ id, clear: { width, height } }) => [id, { width, height }])),
     ties: Object.fromEntries(statics.domes.flatMap((d) => (d.tie ? [[d.id, d.tie.z] as const] : []))),
     mouldOf: Object.fromEntries(
-      plan.moulds.courses.flatMap((c) => (c.laid ? [[`${c.domeId} ${c.course}`, c.laid.id] as const] : [])),
+      plan.moulds.courses.flatMap(({ domeId, course, laid: own, second }) => {
+        const name = second ? `${own?.id} and ${second.id}${SECOND}` : own?.id;
+        return name ? [[`${domeId} ${course}`, name] as const] : [];
+      }),
     ),
   };
 }

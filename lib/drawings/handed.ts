@@ -22,7 +22,7 @@ export interface HandedOver {
   readonly clears: Readonly<Record<string, ClearOpening>>;
   /** Level of the ring tie in each dome that has one, by the dome's id, mm above the floor. */
   readonly ties: Readonly<Record<string, number>>;
-  /** Mould of each course by dome and course: `hall 3`. */
+  /** Mould of each course, or its two, by dome and course: `hall 3`. */
   readonly mouldOf: Readonly<Record<string, string>>;
 }
 

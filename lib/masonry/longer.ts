@@ -1,7 +1,7 @@
-import type { Course } from '../setout/courses.js';
+import { type Course, placesFrom } from '../setout/courses.js';
 import type { DomeSetout } from '../setout/dome.js';
 import type { Block, LaidBlock, LaidHouse } from './block.js';
-import { modulesOf, type PlacedBlock, placedBlock } from './placed.js';
+import { formIn, type PlacedBlock, placedBlock } from './placed.js';
 import { type MasonryPlan, mouldNames } from './plan.js';
 
 /** What blocks are cast in that take the place of several: their course's mould with its heads moved apart. */
@@ -20,9 +20,14 @@ export interface LongerForm {
 
 /** Name of the form of a longer block; `null` for one of a single place. */
 export function longerFormId({ courses }: DomeSetout, block: Block): string | null {
-  const modules = modulesOf(courses[block.course - 1] as Course, block);
-  if (modules < 2) return null;
-  return `${block.domeId}-${block.course}-long${modules > 2 ? modules : ''}`;
+  const course = courses[block.course - 1] as Course;
+  const { places, angle } = formIn(course, block.number);
+  if (places < 2) return null;
+  const name = `${block.domeId}-${block.course}-long${places > 2 ? places : ''}`;
+  if (!course.mix) return name;
+  // Of two moulds, so many places differ in length by how many of them are of the second.
+  const seconds = Math.round((angle - places * course.mix.angles[0]) / (course.mix.angles[1] - course.mix.angles[0]));
+  return seconds > 0 ? `${name}-${seconds}` : name;
 }
 
 /** What a block is cast in: its course's mould, or the form of longer blocks; `null` where no mould fits its course. */
@@ -48,7 +53,7 @@ export function longerForms(plan: Pick<MasonryPlan, 'setout' | 'moulds'>, laid: 
     const placed = placedBlock(plan.setout, dome, first);
     const numbers = (list: readonly LaidBlock[]) => new Set(list.map((b) => b.number)).size;
     const cut = numbers(blocks.filter((b) => b.cutBy.length > 0));
-    const modules = modulesOf(course, first);
+    const modules = placesFrom(course, first.number - 1);
     const own = placed.atHome && !isParent(course, dome.id);
     return {
       id,

@@ -74,7 +74,8 @@ function mendsOf({ house, domes }: MasonryPlan['setout'], unmet: readonly Course
   return mends.join(' ');
 }
 
-function countCheck({ bond, moulds }: MasonryPlan): Check {
+function countCheck({ bond, moulds, setout }: MasonryPlan): Check {
+  const mixed = setout.house.blocks.mouldsInCourse > 1;
   const { atLeast, proven, nodes, candidates } = moulds;
   const number = moulds.moulds.length;
   return {
@@ -85,7 +86,7 @@ function countCheck({ bond, moulds }: MasonryPlan): Check {
       formula: 'least cover of all courses by moulds of the family',
       source: 'derived; exact search, every smaller number refuted',
       inputs: { bond, candidates, nodes },
-      limit: 'one mould a course; tapers in steps of half a millimetre',
+      limit: `${mixed ? 'one or two moulds' : 'one mould'} a course; tapers in steps of half a millimetre`,
     }),
     capacity: givenFigure('mould-count.least', 'moulds needed at least', atLeast, '1', {
       formula: 'courses of which no two share a mould, or numbers of moulds refuted',
@@ -95,7 +96,9 @@ function countCheck({ bond, moulds }: MasonryPlan): Check {
     source: 'derived',
     advice: proven
       ? 'The table of bonds tells what fewer moulds would cost.'
-      : 'The search was cut short: the true number lies between the two. A narrower choice of lengths ends it sooner.',
+      : mixed
+        ? 'The true number lies between the two: the bound asks of each mixed course only that each of its moulds fits some of its places.'
+        : 'The search was cut short: the true number lies between the two. A narrower choice of lengths ends it sooner.',
   };
 }
 

@@ -1,7 +1,7 @@
 import type { LaidBlock, LaidHouse } from '../masonry/block.js';
 import { freshKg, massKg } from '../masonry/mass.js';
 import { formDimensions } from '../masonry/moulds/dimensions.js';
-import { modulesOf, placedInCourse } from '../masonry/placed.js';
+import { formIn, formKey, placedInCourse } from '../masonry/placed.js';
 import type { Course } from '../setout/courses.js';
 import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
@@ -53,7 +53,8 @@ function domeLaying(setout: HouseSetout, dome: DomeSetout, laid: readonly LaidBl
     const blocks = laid.filter((b) => b.domeId === dome.id && b.course === course.index);
     const brokenBy = [...new Set(blocks.flatMap((b) => b.cutBy))].sort();
     const closed = brokenBy.length === 0 && blocks.length >= course.count;
-    const width = (2 * Math.PI) / course.count - setout.house.blocks.joint / course.midRadius;
+    const widest = Math.max(...(course.mix?.angles ?? [(2 * Math.PI) / course.count]));
+    const width = widest - setout.house.blocks.joint / course.midRadius;
     return { course, blocks, brokenBy, closed, fresh: freshOf(dome, course, width) };
   });
   return rings.map((ring, k): CourseLaying => {
@@ -93,11 +94,11 @@ function domeLaying(setout: HouseSetout, dome: DomeSetout, laid: readonly LaidBl
   });
 }
 
-/** Dry volumes, before any cut, of a course's blocks, one for each length. */
+/** Dry volumes, before any cut, of a course's blocks, one for each form. */
 function uncutVolumes(setout: HouseSetout, dome: DomeSetout, course: Course, blocks: readonly LaidBlock[]): number[] {
-  const lengths = new Set(blocks.map((block) => modulesOf(course, block)));
+  const forms = new Map(blocks.map(({ number }) => formIn(course, number)).map((form) => [formKey(form), form]));
   const sizes = { ...setout.house.blocks, shrinkage: 0 };
-  return [...lengths].map((places) => formDimensions(placedInCourse(setout, dome, course, places), sizes).volume);
+  return [...forms.values()].map((form) => formDimensions(placedInCourse(setout, dome, course, form), sizes).volume);
 }
 
 const freshOf = (dome: DomeSetout, course: Course, widthRad: number): FreshBlock =>

@@ -14,6 +14,7 @@ export function bondTable(plan: MasonryPlan): Table {
     title: 'Bonds',
     columns: [
       textColumn('bond', 'bond'),
+      countColumn('in-course', 'moulds in a course'),
       textColumn('asked', 'as described'),
       numberColumn('thinnest', 'thinnest joint', units.length),
       numberColumn('thickest', 'thickest joint', units.length),
@@ -31,6 +32,7 @@ export function bondTable(plan: MasonryPlan): Table {
     ],
     rows: tradeOffs(plan).map((row) => ({
       bond: row.bond,
+      'in-course': row.mouldsInCourse,
       asked: row.asked ? 'yes' : '',
       thinnest: length(row.jointRange[0]),
       thickest: length(row.jointRange[1]),
@@ -49,6 +51,7 @@ export function bondTable(plan: MasonryPlan): Table {
     notes: [
       'Block tolerance and drying shrinkage are taken off each range before moulds are sought, and beds and face steps are held.',
       'Between courses of n and m equal blocks no start laps more than π r / lcm(n, m) everywhere: laps are kept where numbers of blocks are, and lost where moulds are shared.',
+      'With two moulds in a course, `blocks.moulds-in-course: 2`, their blocks are spread evenly among each other: places are then unequal, and laps less regular.',
       'Blocks, cuts and waste are counted by the longest runs of pieces at mid-thickness; laps over whole rings.',
     ],
   };

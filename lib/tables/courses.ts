@@ -5,14 +5,20 @@ import { castCount } from '../masonry/cast.js';
 import type { MasonryPlan } from '../masonry/plan.js';
 import { courseMiss } from '../masonry/reach.js';
 import { DEG } from '../math/vec.js';
+import { placeAngle, secondNumbers } from '../setout/courses.js';
 import { spanPoint } from '../setout/span.js';
 import { countColumn, degreesColumn, numberColumn, tableUnits, textColumn } from './units.js';
+
+/** How two moulds share a course. */
+const MIXED =
+  'Where a course has two moulds, its blocks lie as numbered, those of the second mould spread evenly; in the middle of the heads all its perpends are as thick as told.';
 
 /** One row a course: heights and radii of its beds, how many blocks of which mould, their joints, how they lap. */
 export function courseTable(plan: MasonryPlan, laid: LaidHouse): Table {
   const house = plan.setout;
   const units = tableUnits(house.house.units);
   const length = (mm: number | null | undefined) => (mm === null || mm === undefined ? null : units.length.of(mm));
+  const mixed = plan.moulds.courses.some(({ second }) => second !== null);
   const rows = house.domes.flatMap((dome) =>
     dome.courses.map((course) => {
       const span = dome[course.part];
@@ -22,7 +28,9 @@ export function courseTable(plan: MasonryPlan, laid: LaidHouse): Table {
       const cast = castCount(laid, dome.id, course);
       const isOwn = (domeId: string, index: number) => domeId === dome.id && index === course.index;
       const bond = plan.courses.find((c) => isOwn(c.domeId, c.course.index));
-      const mould = plan.moulds.courses.find((c) => isOwn(c.domeId, c.course))?.laid;
+      const found = plan.moulds.courses.find((c) => isOwn(c.domeId, c.course));
+      const mould = found?.laid;
+      const second = found?.second;
       const miss = mould && courseMiss(house, dome, course);
       return {
         dome: dome.id,
@@ -30,7 +38,8 @@ export function courseTable(plan: MasonryPlan, laid: LaidHouse): Table {
         part: course.part === 'stem' ? 'stem wall' : 'shell',
         count: course.count,
         ...cast,
-        mould: mould?.id ?? 'none fits',
+        mould: second ? `${mould?.id} and ${second.id}` : (mould?.id ?? 'none fits'),
+        seconds: second ? secondNumbers(course).join(' ') : null,
         'perpend-least': length(mould?.joints[0]),
         'perpend-middle': length(mould?.perpend),
         'perpend-most': length(mould?.joints[1]),
@@ -45,7 +54,8 @@ export function courseTable(plan: MasonryPlan, laid: LaidHouse): Table {
         'top-level': length(top[1]),
         height: length(course.to - course.bed),
         'first-perpend': course.startRad / DEG,
-        module: (360 / course.count) as number,
+        module: placeAngle(course, 0) / DEG,
+        'second-module': course.mix ? course.mix.angles[1] / DEG : null,
         lap: length(bond?.lap),
         'lap-bound': length(bond?.lapBound),
         'short-laps': bond?.shortLaps ?? 0,
@@ -64,7 +74,8 @@ export function courseTable(plan: MasonryPlan, laid: LaidHouse): Table {
       countColumn('whole', 'whole blocks'),
       countColumn('cut', 'cut blocks'),
       countColumn('longer', 'longer blocks, with a short neighbour'),
-      textColumn('mould', 'mould'),
+      textColumn('mould', mixed ? 'mould, or first and second' : 'mould'),
+      ...(mixed ? [textColumn('seconds', 'numbers of the blocks of the second mould')] : []),
       numberColumn('perpend-least', 'thinnest perpend', units.length),
       numberColumn('perpend-middle', 'perpend to lay, in the middle of the heads', units.length),
       numberColumn('perpend-most', 'thickest perpend', units.length),
@@ -80,6 +91,7 @@ export function courseTable(plan: MasonryPlan, laid: LaidHouse): Table {
       numberColumn('height', 'height of the blocks along the intrados', units.length),
       degreesColumn('first-perpend', 'bearing of the first perpend'),
       degreesColumn('module', 'block and joint, angle'),
+      ...(mixed ? [degreesColumn('second-module', 'block of the second mould and joint, angle')] : []),
       numberColumn('lap', 'least lap on the course below', units.length),
       numberColumn('lap-bound', 'least lap of the best start', units.length),
       countColumn('short-laps', 'laps too short'),
@@ -90,6 +102,7 @@ export function courseTable(plan: MasonryPlan, laid: LaidHouse): Table {
       "Levels are above the finished floor, radii from the dome's axis, bearings clockwise from project north.",
       'Perpends are those of dry blocks of the size cast, over corners and middles of edges of both faces; a block off its size or laid before it has shrunk changes them within the joint range.',
       'The perpends of a ring are all alike: none is left over to make it up.',
+      ...(mixed ? [MIXED] : []),
       CAUTION.rings,
       CAUTION.authority,
     ],

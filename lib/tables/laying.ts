@@ -2,6 +2,7 @@ import { CAUTION } from '../base/cautions.js';
 import { figureText } from '../base/reader-units.js';
 import type { Table } from '../documents/table.js';
 import { DEG } from '../math/vec.js';
+import { secondNumbers } from '../setout/courses.js';
 import type { HouseSetout } from '../setout/house.js';
 import { HANGING_FACTOR, ROPE_FRICTION } from '../statics/laying.js';
 import type { CourseLaying } from '../statics/laying-courses.js';
@@ -17,6 +18,11 @@ const HOLD: Readonly<Record<CourseLaying['hold'], string>> = {
 
 /** One row a course, to pin up where the laying is done: how its bed leans and what holds each block till when. */
 export function layingTable(house: HouseSetout, courses: readonly CourseLaying[]): Table {
+  const secondsOf = (c: CourseLaying): string | null => {
+    const course = house.domes.find(({ id }) => id === c.domeId)?.courses[c.course - 1];
+    return course?.mix ? secondNumbers(course).join(' ') : null;
+  };
+  const mixed = courses.some((c) => secondsOf(c) !== null);
   const units = tableUnits(house.house.units);
   const lift = (kg: number) => figureText(kg, 'kg', house.house.units);
   const mass = { ...units.mass, decimals: 1 };
@@ -27,6 +33,7 @@ export function layingTable(house: HouseSetout, courses: readonly CourseLaying[]
       textColumn('dome', 'dome'),
       countColumn('course', 'course'),
       countColumn('blocks', 'blocks'),
+      ...(mixed ? [textColumn('seconds', 'of them from the second mould, by number')] : []),
       { ...degreesColumn('tilt', 'bed leans inward'), decimals: 1 },
       textColumn('fresh', 'a fresh block'),
       textColumn('hold', 'hold it'),
@@ -41,6 +48,7 @@ export function layingTable(house: HouseSetout, courses: readonly CourseLaying[]
       dome: c.domeId,
       course: c.course,
       blocks: c.blocks,
+      seconds: secondsOf(c),
       tilt: c.bedRad / DEG,
       fresh: freshText(c),
       hold: HOLD[c.hold],

@@ -51,7 +51,7 @@ export function mouldTable(plan: MasonryPlan, laid: LaidHouse): Table {
   const { house } = plan.setout;
   const units = tableUnits(house.units);
   const size = (mm: number) => units.length.of(toCut(mm));
-  const { moulds, atLeast, proven } = plan.moulds;
+  const { moulds } = plan.moulds;
   return {
     id: 'moulds',
     title: 'Moulds',
@@ -75,9 +75,7 @@ export function mouldTable(plan: MasonryPlan, laid: LaidHouse): Table {
       };
     }),
     notes: [
-      proven
-        ? `${moulds.length} moulds for this bond: fewer are impossible, by exact search over moulds with beds and faces of any course, heads of any bevel, and tapers in steps of half a millimetre.`
-        : `${moulds.length} moulds for this bond; ${atLeast} at least are needed. The search was cut short.`,
+      ...countNotes(plan),
       `Inner sizes, to ${Math.round(size(CUT_TO) * 1000) / 1000} ${units.length.unit}, larger than the dry block by its drying shrinkage of ${Math.round(house.blocks.shrinkage * 1e4) / 100} %.`,
       'Beds stand square to the faces. Every mould is its own mirror image: one serves left and right. Blocks that take in a short neighbour are cast in its shape with the heads moved apart: see the longer moulds.',
       ...(house.blocks.faces === 'flat'
@@ -89,14 +87,31 @@ export function mouldTable(plan: MasonryPlan, laid: LaidHouse): Table {
   };
 }
 
+/** What is proven of the number of moulds. */
+function countNotes({ setout, moulds: { moulds, atLeast, proven, courses } }: MasonryPlan): string[] {
+  const family =
+    'moulds with beds and faces of any course, heads of any bevel, and tapers in steps of half a millimetre';
+  const mixed = setout.house.blocks.mouldsInCourse > 1;
+  const number = `${moulds.length} moulds for this bond${mixed ? ', two of which may share a course' : ''}`;
+  const shared = courses.filter(({ second }) => second !== null).length;
+  return [
+    proven
+      ? `${number}: fewer are impossible, by exact search over ${family}.`
+      : `${number}; ${atLeast} at least are needed, of ${family}. ${mixed ? 'The true number lies between.' : 'The search was cut short.'}`,
+    ...(shared > 0
+      ? [`${shared} courses are laid with two moulds: the table of courses tells which blocks are of which.`]
+      : []),
+  ];
+}
+
 const markOf = (domeId: string, course: number): string => `${domeId}-${course}`;
 
-function castOf({ setout }: MasonryPlan, laid: LaidHouse, { courses }: NamedMould) {
+function castOf({ setout }: MasonryPlan, laid: LaidHouse, { id, courses }: NamedMould) {
   const sum = { whole: 0, cut: 0, longer: 0 };
-  for (const { domeId, course } of courses) {
+  for (const { domeId, course, second } of courses) {
     const own = setout.domes.find((d) => d.id === domeId)?.courses[course - 1];
     if (!own) continue;
-    const { whole, cut, longer } = castCount(laid, domeId, own);
+    const { whole, cut, longer } = castCount(laid, domeId, own, second?.id === id);
     sum.whole += whole;
     sum.cut += cut;
     sum.longer += longer;
