@@ -32,7 +32,7 @@ export interface Ended {
  */
 export function leastSets(sets: PairSets, most: number, mostNodes: number): { atLeast: number } & Ended {
   const search = new PairSearch(sets, mostNodes);
-  let k = 1;
+  let k = 0;
   while (k < most && search.within(search.begin(), k, noBits(sets.alone.length)) === null) k++;
   return { atLeast: k, nodes: search.nodes };
 }
@@ -74,7 +74,7 @@ class PairSearch {
       let best: State | null = null;
       let most = 0;
       for (const x of this.sets.alone.keys()) {
-        if (this.#supply(state, x) <= most) continue;
+        if (state.chosen.includes(x) || this.#supply(state, x) <= most) continue;
         const next = this.#with(state, x);
         const gain = this.#need(state) - this.#need(next);
         if (gain <= most) continue;
