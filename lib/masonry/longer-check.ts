@@ -5,16 +5,16 @@ import { massKg, wetDensity } from './mass.js';
 import { formDimensions } from './moulds/dimensions.js';
 import type { MasonryPlan } from './plan.js';
 
-/** How to have less to lift than the whole form holds. */
+/** How far longer blocks are cast. */
 export const LIGHTER =
-  'A longer block that is cut weighs more when it leaves its form than when it is laid. A stop board across the form, a little past the longest edge that the table of cuts leaves from the head kept, saves lifting and mix.';
+  'A longer block that is cut is cast from the head that it keeps to a stop board just past its cut; the table of cuts tells where along each edge the board stands. The other head is not needed then, and the form is as long as the longest of its blocks.';
 
 /** Longer blocks are light enough as they are laid; as they leave their forms they still have what will be cut off. */
 export function longerCheck(plan: Pick<MasonryPlan, 'setout' | 'moulds'>, laid: LaidHouse): Check[] {
   const { blocks, material } = plan.setout.house;
   const fresh = wetDensity(material);
-  const forms = longerForms(plan, laid).map(({ id, placed }) => {
-    const { volume } = formDimensions(placed, blocks);
+  const forms = longerForms(plan, laid).map(({ id, form }) => {
+    const { volume } = formDimensions(form, blocks);
     return { id, volume, kg: massKg(volume, fresh) };
   });
   const [first] = forms;
@@ -34,7 +34,7 @@ export function longerCheck(plan: Pick<MasonryPlan, 'setout' | 'moulds'>, laid: 
           'wet density (kg/m3)': fresh,
           'too heavy': heavy.map(({ id }) => id).join(' '),
         },
-        limit: 'a form filled from head to head',
+        limit: 'filled as far as the stop board of the longest',
       }),
       capacity: givenFigure('longer-mass.limit', 'heaviest block', blocks.heaviestKg, 'kg'),
       ratio: worst.kg / blocks.heaviestKg,

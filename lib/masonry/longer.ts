@@ -3,6 +3,7 @@ import type { DomeSetout } from '../setout/dome.js';
 import type { Block, LaidBlock, LaidHouse } from './block.js';
 import { formIn, type PlacedBlock, placedBlock } from './placed.js';
 import { type MasonryPlan, mouldNames } from './plan.js';
+import { type Stop, stopsOf } from './stops.js';
 
 /** What blocks are cast in that take the place of several: their course's mould with its heads moved apart. */
 export interface LongerForm {
@@ -14,6 +15,10 @@ export interface LongerForm {
   /** Mould whose beds and faces it has; `null` where those would leave the bed joints: it has its course's own. */
   readonly mould: string | null;
   readonly placed: PlacedBlock;
+  /** The same as long as it is built: as the longest of its blocks is cast. */
+  readonly form: PlacedBlock;
+  /** Stop boards for its blocks that lose a head. */
+  readonly stops: readonly Stop[];
   readonly whole: number;
   readonly cut: number;
 }
@@ -42,6 +47,7 @@ export function longerForms(plan: Pick<MasonryPlan, 'setout' | 'moulds'>, laid: 
   const domes = new Map(plan.setout.domes.map((dome) => [dome.id, dome]));
   const mouldOf = mouldNames(plan);
   const found = new Map<string, LaidBlock[]>();
+  const allStops = stopsOf(plan.setout, laid);
   for (const block of laid.blocks) {
     const id = longerFormId(domes.get(block.domeId) as DomeSetout, block);
     if (id !== null) found.set(id, [...(found.get(id) ?? []), block]);
@@ -54,6 +60,9 @@ export function longerForms(plan: Pick<MasonryPlan, 'setout' | 'moulds'>, laid: 
     const numbers = (list: readonly LaidBlock[]) => new Set(list.map((b) => b.number)).size;
     const cut = numbers(blocks.filter((b) => b.cutBy.length > 0));
     const modules = placesFrom(course, first.number - 1);
+    const stops = blocks.flatMap(({ mark }) => allStops.get(mark) ?? []);
+    // A block without a board fills the whole length.
+    const longest = blocks.map(({ mark }) => allStops.get(mark)?.placed ?? placed);
     const own = placed.atHome && !isParent(course, dome.id);
     return {
       id,
@@ -62,6 +71,8 @@ export function longerForms(plan: Pick<MasonryPlan, 'setout' | 'moulds'>, laid: 
       modules,
       mould: own ? null : mouldOf(first),
       placed,
+      form: longest.reduce((a, b) => (b.head.turnRad > a.head.turnRad ? b : a), longest[0] ?? placed),
+      stops,
       whole: numbers(blocks) - cut,
       cut,
     };

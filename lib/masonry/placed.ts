@@ -200,6 +200,12 @@ function placed(
   };
 }
 
+/** The same block with one of its heads turned towards the other, and then laid in the middle again. */
+export function shortened(block: PlacedBlock, rad: number): PlacedBlock {
+  const head = { ...block.head, turnRad: block.head.turnRad - rad / 2 };
+  return { ...block, head, parentHead: block.atHome ? head : seenBack(head, block.motion) };
+}
+
 const middleOf = (dome: DomeSetout, course: Course) => dome[course.part].at((course.bed + course.to) / 2);
 
 /** Brings the middle of the parent's intrados to the course's, square to the surface, moved by the seat. */

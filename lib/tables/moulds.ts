@@ -133,6 +133,7 @@ export function longMouldTable(plan: MasonryPlan, laid: LaidHouse): Table {
       countColumn('places', 'places that a block takes'),
       countColumn('whole', 'blocks laid whole'),
       countColumn('cut', 'blocks to be cut'),
+      countColumn('stopped', 'of them cast to a stop board'),
       ...sizeColumns(units),
     ],
     rows: longerForms(plan, laid).map((form) => ({
@@ -142,7 +143,8 @@ export function longMouldTable(plan: MasonryPlan, laid: LaidHouse): Table {
       places: form.modules,
       whole: form.whole,
       cut: form.cut,
-      ...sizeCells(formDimensions(form.placed, house.blocks), house),
+      stopped: form.stops.length,
+      ...sizeCells(formDimensions(form.form, house.blocks), house),
     })),
     notes: [
       'A piece beside an opening that would be too short is one with its neighbour. Such blocks have the beds and faces of their mould with the heads moved apart; where these would leave the bed joints, those of their own course.',

@@ -2,9 +2,9 @@ import { WHOLE } from '../base/tolerances.js';
 import { archForm, archPieces } from '../masonry/arch-pieces.js';
 import { archVolumes, passageVolumes } from '../masonry/arch-volumes.js';
 import type { LaidBlock, LaidHouse } from '../masonry/block.js';
-import { uncutVolume } from '../masonry/cut.js';
 import { pouredVolume } from '../masonry/mass.js';
 import { type RingPiece, ringPieces } from '../masonry/ring-pieces.js';
+import { pourOf } from '../masonry/stops.js';
 import type { ArchSetout } from '../setout/arch.js';
 import type { Course } from '../setout/courses.js';
 import type { DomeSetout } from '../setout/dome.js';
@@ -179,6 +179,7 @@ function turnRules(house: HouseSetout, pours: number): TurnRules {
 function piecesInOrder(house: HouseSetout, laid: LaidHouse, mouldOf: MouldOf): Piece[] {
   const done = new Set<string>();
   const poured = (volume: number) => pouredVolume(volume, house.house.blocks);
+  const pour = pourOf(house, laid);
   const rings = ringPieces(house).pieces;
   return house.domes.flatMap((dome) => {
     const ring = (kind: RingPiece['kind']): Piece[] => {
@@ -198,8 +199,7 @@ function piecesInOrder(house: HouseSetout, laid: LaidHouse, mouldOf: MouldOf): P
         const key = `${b.domeId} ${b.course} ${b.number}`;
         if (done.has(key)) return [];
         done.add(key);
-        const volume = poured(uncutVolume(house, dome, b));
-        return [{ mould: mouldOf(b), volume, stage: `${dome.id}-${course.index}` }];
+        return [{ mould: mouldOf(b), volume: pour(b), stage: `${dome.id}-${course.index}` }];
       });
     };
     const [stem, shell] = (['stem', 'shell'] as const).map((part) =>

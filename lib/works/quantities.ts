@@ -1,8 +1,7 @@
 import { type Balance, type BalancePart, PART_NAMES } from '../masonry/balance.js';
-import type { LaidBlock, LaidHouse } from '../masonry/block.js';
-import { uncutVolume } from '../masonry/cut.js';
+import type { LaidHouse } from '../masonry/block.js';
 import { pouredVolume } from '../masonry/mass.js';
-import type { DomeSetout } from '../setout/dome.js';
+import { pourOf } from '../masonry/stops.js';
 import type { HouseSetout } from '../setout/house.js';
 import { partitionArea, partitionsOf } from '../setout/partition.js';
 import { areasOf } from './areas.js';
@@ -128,14 +127,7 @@ function formwork(house: HouseSetout, centres: readonly Centre[], calendar: Cale
 
 /** What is poured for all blocks, before they shrink and are cut, mm³; one that a cut divides is cast once. */
 export function castVolume(house: HouseSetout, laid: LaidHouse): number {
-  const domes = new Map(house.domes.map((d) => [d.id, d]));
-  const seen = new Set<string>();
-  const volumeOf = (block: LaidBlock) =>
-    pouredVolume(uncutVolume(house, domes.get(block.domeId) as DomeSetout, block), house.house.blocks);
-  return laid.blocks.reduce((sum, block) => {
-    const key = `${block.domeId} ${block.course} ${block.number}`;
-    if (seen.has(key)) return sum;
-    seen.add(key);
-    return sum + volumeOf(block);
-  }, 0);
+  const pour = pourOf(house, laid);
+  const cast = new Map(laid.blocks.map((block) => [`${block.domeId} ${block.course} ${block.number}`, block]));
+  return [...cast.values()].reduce((sum, block) => sum + pour(block), 0);
 }
