@@ -1,3 +1,4 @@
+import { twoMoulds } from '../base/texts/table-courses.js';
 import type { Table } from '../documents/table.js';
 import { SECOND } from '../drawings/courses-view.js';
 import type { HandedOver } from '../drawings/handed.js';
@@ -77,7 +78,7 @@ export function handedOver(known: Study): HandedOver {
     ties: Object.fromEntries(statics.domes.flatMap((d) => (d.tie ? [[d.id, d.tie.z] as const] : []))),
     mouldOf: Object.fromEntries(
       plan.moulds.courses.flatMap(({ domeId, course, laid: own, second }) => {
-        const name = second ? `${own?.id} and ${second.id}${SECOND}` : own?.id;
+        const name = own && second ? twoMoulds(own.id, second.id + SECOND) : own?.id;
         return name ? [[`${domeId} ${course}`, name] as const] : [];
       }),
     ),

@@ -4,7 +4,7 @@ import type { HouseSetout } from '../setout/house.js';
 import { bondHouse, countHouse, placeOf } from './bond/bond.js';
 import type { CourseBond } from './bond/dome.js';
 import { type FitLimits, fitLimits } from './moulds/limits.js';
-import { type MixPlan, searchMixed, wholeCourses } from './moulds/mix-search.js';
+import { MIX_NODES, type MixPlan, searchMixed, wholeCourses } from './moulds/mix-search.js';
 import { placeBlock } from './moulds/place.js';
 import {
   type CourseMould,
@@ -27,15 +27,19 @@ export interface MasonryPlan {
 }
 
 /** Bonds a house and finds the fewest moulds for it. Blocks, joints and tables all follow from what comes out. */
-export function planMasonry(setout: HouseSetout, bond: Bond = setout.house.blocks.bond): MasonryPlan {
+export function planMasonry(
+  setout: HouseSetout,
+  bond: Bond = setout.house.blocks.bond,
+  mixNodes = MIX_NODES,
+): MasonryPlan {
   const limits = fitLimits(setout.house.blocks);
-  const counts = countHouse(setout, bond);
+  const counts = countHouse(setout, bond, mixNodes);
   const counted = new Map(setout.domes.map((dome, d) => [dome.id, counts.counts[d] as readonly number[]]));
   const numbered = withCourses(setout, (dome, course) => ({
     ...course,
     count: counted.get(dome.id)?.[course.index - 1] ?? course.count,
   }));
-  const schedule = scheduleMoulds(numbered, limits, mouldsFor(numbered, limits, counts.found));
+  const schedule = scheduleMoulds(numbered, limits, mouldsFor(numbered, limits, counts.found, mixNodes));
   const found = new Map(schedule.courses.map((c) => [`${c.domeId} ${c.course}`, c]));
   const bonded = bondHouse(setout, bond, counts, (domeId, course) => {
     const second = found.get(`${domeId} ${course}`)?.second;
@@ -58,7 +62,7 @@ export function planMasonry(setout: HouseSetout, bond: Bond = setout.house.block
 }
 
 /** The fewest moulds for courses that have their numbers of blocks. */
-function mouldsFor({ house, domes }: HouseSetout, limits: FitLimits, found: MixPlan | null): MixPlan {
+function mouldsFor({ house, domes }: HouseSetout, limits: FitLimits, found: MixPlan | null, mixNodes: number): MixPlan {
   const mixed = house.blocks.mouldsInCourse > 1;
   // Where courses are mixed, what was found for any number of blocks holds for those chosen among them.
   if (found?.mixes.some((ways) => ways.length > 0)) return found;
@@ -68,7 +72,7 @@ function mouldsFor({ house, domes }: HouseSetout, limits: FitLimits, found: MixP
       return mixed ? place : { ...place, ideal: course.count };
     }),
   );
-  return (mixed && !found ? searchMixed : wholeCourses)(places, limits);
+  return mixed && !found ? searchMixed(places, limits, mixNodes) : wholeCourses(places, limits);
 }
 
 /** How a course's blocks come out of their mould and lie, longer ones in the place of several too. */

@@ -1,4 +1,5 @@
 import { CAUTION } from '../base/cautions.js';
+import * as texts from '../base/texts/table-courses.js';
 import type { Table } from '../documents/table.js';
 import type { LaidHouse } from '../masonry/block.js';
 import { castCount } from '../masonry/cast.js';
@@ -8,10 +9,6 @@ import { DEG } from '../math/vec.js';
 import { placeAngle, secondNumbers } from '../setout/courses.js';
 import { spanPoint } from '../setout/span.js';
 import { countColumn, degreesColumn, numberColumn, tableUnits, textColumn } from './units.js';
-
-/** How two moulds share a course. */
-const MIXED =
-  'Where a course has two moulds, its blocks lie as numbered, those of the second mould spread evenly; in the middle of the heads all its perpends are as thick as told.';
 
 /** One row a course: heights and radii of its beds, how many blocks of which mould, their joints, how they lap. */
 export function courseTable(plan: MasonryPlan, laid: LaidHouse): Table {
@@ -35,10 +32,10 @@ export function courseTable(plan: MasonryPlan, laid: LaidHouse): Table {
       return {
         dome: dome.id,
         course: course.index,
-        part: course.part === 'stem' ? 'stem wall' : 'shell',
+        part: course.part === 'stem' ? texts.stemWallPart : 'shell',
         count: course.count,
         ...cast,
-        mould: second ? `${mould?.id} and ${second.id}` : (mould?.id ?? 'none fits'),
+        mould: mould && second ? texts.twoMoulds(mould.id, second.id) : (mould?.id ?? texts.noneFits),
         seconds: second ? secondNumbers(course).join(' ') : null,
         'perpend-least': length(mould?.joints[0]),
         'perpend-middle': length(mould?.perpend),
@@ -65,44 +62,44 @@ export function courseTable(plan: MasonryPlan, laid: LaidHouse): Table {
   );
   return {
     id: 'courses',
-    title: 'Courses',
+    title: texts.courses,
     columns: [
-      textColumn('dome', 'dome'),
-      countColumn('course', 'course'),
-      textColumn('part', 'part'),
-      countColumn('count', 'blocks round the full ring'),
-      countColumn('whole', 'whole blocks'),
-      countColumn('cut', 'cut blocks'),
-      countColumn('longer', 'longer blocks, with a short neighbour'),
-      textColumn('mould', mixed ? 'mould, or first and second' : 'mould'),
-      ...(mixed ? [textColumn('seconds', 'numbers of the blocks of the second mould')] : []),
-      numberColumn('perpend-least', 'thinnest perpend', units.length),
-      numberColumn('perpend-middle', 'perpend to lay, in the middle of the heads', units.length),
-      numberColumn('perpend-most', 'thickest perpend', units.length),
-      numberColumn('bed-over', 'bed reaches into its joint by', units.length),
-      numberColumn('bed-under', 'bed stays back from its joint by', units.length),
-      numberColumn('face-miss', 'face off the surface by', units.length),
-      degreesColumn('bed-angle', 'bed angle from level'),
-      numberColumn('inner-radius', 'radius to the lower inner edge', units.length),
-      numberColumn('inner-level', 'level of the lower inner edge', units.length),
-      numberColumn('outer-radius', 'radius to the lower outer edge', units.length),
-      numberColumn('outer-level', 'level of the lower outer edge', units.length),
-      numberColumn('top-level', 'level of the upper inner edge', units.length),
-      numberColumn('height', 'height of the blocks along the intrados', units.length),
-      degreesColumn('first-perpend', 'bearing of the first perpend'),
-      degreesColumn('module', 'block and joint, angle'),
-      ...(mixed ? [degreesColumn('second-module', 'block of the second mould and joint, angle')] : []),
-      numberColumn('lap', 'least lap on the course below', units.length),
-      numberColumn('lap-bound', 'least lap of the best start', units.length),
-      countColumn('short-laps', 'laps too short'),
-      numberColumn('shortest-piece', 'shortest piece beside a cut', units.length),
+      textColumn('dome', texts.dome),
+      countColumn('course', texts.course),
+      textColumn('part', texts.part),
+      countColumn('count', texts.blocksRoundFullRing),
+      countColumn('whole', texts.wholeBlocks),
+      countColumn('cut', texts.cutBlocks),
+      countColumn('longer', texts.longerBlocksWithShort),
+      textColumn('mould', mixed ? texts.mouldOrTwo : texts.mould),
+      ...(mixed ? [textColumn('seconds', texts.secondMouldNumbers)] : []),
+      numberColumn('perpend-least', texts.thinnestPerpend, units.length),
+      numberColumn('perpend-middle', texts.perpendToLay, units.length),
+      numberColumn('perpend-most', texts.thickestPerpend, units.length),
+      numberColumn('bed-over', texts.bedReaches, units.length),
+      numberColumn('bed-under', texts.bedStaysBack, units.length),
+      numberColumn('face-miss', texts.faceOffSurface, units.length),
+      degreesColumn('bed-angle', texts.bedAngleFromLevel),
+      numberColumn('inner-radius', texts.radiusToLowerInner, units.length),
+      numberColumn('inner-level', texts.levelOfLowerInner, units.length),
+      numberColumn('outer-radius', texts.radiusToLowerOuter, units.length),
+      numberColumn('outer-level', texts.levelOfLowerOuter, units.length),
+      numberColumn('top-level', texts.levelOfUpperInner, units.length),
+      numberColumn('height', texts.heightOfBlocksAlong, units.length),
+      degreesColumn('first-perpend', texts.bearingOfFirstPerpend),
+      degreesColumn('module', texts.blockAndJointAngle),
+      ...(mixed ? [degreesColumn('second-module', texts.secondBlockAndJointAngle)] : []),
+      numberColumn('lap', texts.leastLapOnCourse, units.length),
+      numberColumn('lap-bound', texts.leastLapOfBest, units.length),
+      countColumn('short-laps', texts.lapsTooShort),
+      numberColumn('shortest-piece', texts.shortestPieceBesideCut, units.length),
     ],
     rows,
     notes: [
-      "Levels are above the finished floor, radii from the dome's axis, bearings clockwise from project north.",
-      'Perpends are those of dry blocks of the size cast, over corners and middles of edges of both faces; a block off its size or laid before it has shrunk changes them within the joint range.',
-      'The perpends of a ring are all alike: none is left over to make it up.',
-      ...(mixed ? [MIXED] : []),
+      texts.levelsAreAboveFinished,
+      texts.perpendsAreThose,
+      texts.perpendsOfRing,
+      ...(mixed ? [texts.blocksAsNumbered] : []),
       CAUTION.rings,
       CAUTION.authority,
     ],

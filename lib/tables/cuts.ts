@@ -1,4 +1,5 @@
 import { CAUTION } from '../base/cautions.js';
+import * as texts from '../base/texts/table-pieces.js';
 import type { Table } from '../documents/table.js';
 import type { LaidHouse } from '../masonry/block.js';
 import { blockCuts, CUT_EDGES, type CutEdge } from '../masonry/cuts.js';
@@ -11,13 +12,13 @@ import { DEG } from '../math/vec.js';
 import { degreesColumn, numberColumn, tableUnits, textColumn } from './units.js';
 
 const EDGES: Readonly<Record<CutEdge, readonly [string, string]>> = {
-  innerLower: ['inner-lower', 'intrados lower edge'],
-  innerUpper: ['inner-upper', 'intrados upper edge'],
-  outerLower: ['outer-lower', 'extrados lower edge'],
-  outerUpper: ['outer-upper', 'extrados upper edge'],
+  innerLower: ['inner-lower', texts.intradosLowerEdge],
+  innerUpper: ['inner-upper', texts.intradosUpperEdge],
+  outerLower: ['outer-lower', texts.extradosLowerEdge],
+  outerUpper: ['outer-upper', texts.extradosUpperEdge],
 };
 
-const KEEPS = { start: 'first head', end: 'second head', between: 'no head', notch: 'both heads' } as const;
+const KEEPS = { start: texts.firstHead, end: texts.secondHead, between: texts.noHead, notch: texts.bothHeads } as const;
 
 /** Where every cut block is cut, which cuts are alike, and which pieces come out of leftovers. */
 export function cutTable(plan: MasonryPlan, laid: LaidHouse): Table {
@@ -39,20 +40,20 @@ export function cutTable(plan: MasonryPlan, laid: LaidHouse): Table {
   };
   return {
     id: 'cuts',
-    title: 'Cuts',
+    title: texts.cuts,
     columns: [
-      textColumn('mark', 'mark'),
-      textColumn('mould', 'mould'),
-      textColumn('cut', 'cut'),
-      textColumn('mirrored', 'mirrored'),
-      textColumn('keeps', 'keeps'),
-      ...CUT_EDGES.map((edge) => numberColumn(EDGES[edge][0], `${EDGES[edge][1]}, left`, units.length)),
+      textColumn('mark', texts.mark),
+      textColumn('mould', texts.mould),
+      textColumn('cut', texts.cut),
+      textColumn('mirrored', texts.mirrored),
+      textColumn('keeps', texts.keeps),
+      ...CUT_EDGES.map((edge) => numberColumn(EDGES[edge][0], texts.leftOfEdges(EDGES[edge][1]), units.length)),
       ...CUT_EDGES.map((edge) =>
-        numberColumn(`stop-${EDGES[edge][0]}`, `stop board along the ${EDGES[edge][1]}, as cast`, units.length),
+        numberColumn(`stop-${EDGES[edge][0]}`, texts.stopBoardAlong(EDGES[edge][1]), units.length),
       ),
-      degreesColumn('angle', 'plan angle of the cut to the head kept'),
-      textColumn('from', 'out of the leftover of'),
-      textColumn('cut-by', 'cut by'),
+      degreesColumn('angle', texts.planAngleOfCut),
+      textColumn('from', texts.outOfLeftover),
+      textColumn('cut-by', texts.cutBy),
     ],
     rows: named.map(({ cut, mould, name, mirrored, from }) => ({
       mark: cut.block.mark,
@@ -67,9 +68,12 @@ export function cutTable(plan: MasonryPlan, laid: LaidHouse): Table {
       'cut-by': cut.block.cutBy.join(' '),
     })),
     notes: [
-      'Lengths along the edges from the head kept; the first head is the one first met clockwise. A cut through the head of an arch curves between its marks.',
-      'Cuts of one name are marked out alike; a mirrored one is its mirror image, which the same mould gives.',
-      `${LIGHTER} Its places are told from the head kept, in the mould, to half a millimetre; ${Number(units.length.of(SAWN_OFF).toFixed(units.length.decimals))} ${units.length.unit} at least are left to saw off.`,
+      texts.lengthsAlongEdges,
+      texts.cutsOfOneName,
+      texts.placesOfStopBoards(
+        LIGHTER,
+        `${Number(units.length.of(SAWN_OFF).toFixed(units.length.decimals))} ${units.length.unit}`,
+      ),
       CAUTION.silica,
     ],
   };

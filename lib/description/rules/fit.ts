@@ -1,3 +1,4 @@
+import * as texts from '../../base/texts/problems-domes.js';
 import { SAME_ANGLE_RAD } from '../../base/tolerances.js';
 import { formatLength, formatNumber, type LengthUnit } from '../../base/units.js';
 import { asin } from '../../math/elementary.js';
@@ -73,10 +74,10 @@ function tellTooHigh(ends: readonly Seat[], blocks: BlockRules, units: LengthUni
   const { arch, dome, limit } = limits.reduce((a, b) => (b.limit < a.limit ? b : a));
   const { opening, section, ring, path, topZ, id } = arch;
   if (topZ <= limit) return 0;
-  const under = dome.oculus ? 'the curb of its oculus' : 'its crown';
-  const sizes = `${opening ? `sill ${say(opening.sill)}, ` : ''}height ${say(section.height)}, ring ${say(ring)}`;
-  const message = `The ${wordOf(arch)} of "${id}" reaches ${say(topZ)} above the floor (${sizes}); under ${under} the dome "${dome.id}" leaves room up to ${say(limit)}.`;
-  const mend = `Lower the ${opening ? 'opening' : 'passage'} by ${say(Math.ceil(topZ - limit))} or more, or make the dome higher.`;
+  const under = dome.oculus ? texts.curbOfItsOculus : texts.itsCrown;
+  const sizes = texts.archSizes(opening ? texts.sill(say(opening.sill)) : '', say(section.height), say(ring));
+  const message = texts.archTooHigh(wordOf(arch), id, say(topZ), sizes, under, dome.id, say(limit));
+  const mend = texts.lowerByOrMore(opening !== null, say(Math.ceil(topZ - limit)));
   problems.add(opening ? 'opening-too-high' : 'passage-too-high', [...path, 'height'], message, mend);
   return topZ - limit;
 }
@@ -105,8 +106,16 @@ function fitsIn(
   if (worst.ratio <= WIDEST_ARCH) return true;
   const { arch, dome } = worst.seat;
   const thing = arch.opening ? 'opening' : 'passage';
-  const message = `The ${wordOf(arch)} of "${arch.id}" is ${say(2 * worst.half)} wide over its ring at ${say(worst.z)} above the floor, where the dome "${dome.id}" is ${say(2 * worst.radius)} wide inside; at most 0.9 of that (${say(2 * WIDEST_ARCH * worst.radius)}) is possible.`;
-  const mend = `Make the ${thing} narrower or lower, or the dome larger.`;
+  const message = texts.archTooWide(
+    wordOf(arch),
+    arch.id,
+    say(2 * worst.half),
+    say(worst.z),
+    dome.id,
+    say(2 * worst.radius),
+    say(2 * WIDEST_ARCH * worst.radius),
+  );
+  const mend = texts.makeNarrowerOrLower(thing);
   problems.add(arch.opening ? 'opening-too-wide' : 'passage-too-wide', [...arch.path, 'width'], message, mend);
   return false;
 }
@@ -182,34 +191,34 @@ function tellApart(
   problems: ProblemList,
 ): void {
   const turn = `${formatNumber(Math.ceil(lacking / DEG / 0.1) * 0.1, 3)} deg`;
-  const names = `"${a.arch.id}" and "${b.arch.id}"`;
-  const left = `leave less than the shortest piece of ${formatLength(piece, units)} between them at ${formatLength(z, units)} above the floor`;
+  const names = texts.twoNames(a.arch.id, b.arch.id);
+  const left = texts.leaveLessThanShortest(formatLength(piece, units), formatLength(z, units));
   if (b.arch.opening)
     problems.add(
       'openings-meet',
       [...b.arch.path, 'bearing'],
-      `The arches of ${names} ${left}.`,
-      `Turn one ${turn} away from the other, or make them narrower.`,
+      texts.archesTooNear(names, left),
+      texts.turnOneAway(turn),
     );
   else if (a.arch.opening)
     problems.add(
       'passage-meets-opening',
       [...a.arch.path, 'bearing'],
-      `The arch of "${a.arch.id}" and the vault of the passage "${b.arch.id}" ${left}.`,
-      `Turn "${a.arch.id}" ${turn} away from the passage, or make one of them narrower.`,
+      texts.archAndVaultTooNear(a.arch.id, b.arch.id, left),
+      texts.turnAwayFromPassage(a.arch.id, turn),
     );
   else if (Math.abs(turnSigned(a.arch.bearingRad - b.arch.bearingRad)) < SAME_ANGLE_RAD)
     problems.add(
       'passages-meet',
       [...b.arch.path, 'between'],
-      `The passages ${names} leave "${a.dome.id}" on the same line.`,
-      'Remove one of them, or let it lead to another dome.',
+      texts.passagesLeaveOnSame(names, a.dome.id),
+      texts.removeOneOfThem,
     );
   else
     problems.add(
       'passages-meet',
       [...b.arch.path, 'between'],
-      `The vaults of the passages ${names} ${left} in "${a.dome.id}".`,
-      `Make them narrower, move the domes that they lead to ${turn} apart as seen from "${a.dome.id}", or remove one.`,
+      texts.vaultsTooNear(names, left, a.dome.id),
+      texts.narrowOrMoveApart(turn, a.dome.id),
     );
 }

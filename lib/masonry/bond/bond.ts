@@ -35,8 +35,8 @@ export interface HouseCounts {
 const proofOf = ({ atLeast, proven, nodes, candidates }: Proof): Proof => ({ atLeast, proven, nodes, candidates });
 
 /** Chooses the numbers of blocks that a bond gives every course. */
-export const countHouse = (setout: HouseSetout, bond: Bond): HouseCounts =>
-  bond === 'banded' ? { counts: bandedHouse(setout), found: null } : freeHouse(setout);
+export const countHouse = (setout: HouseSetout, bond: Bond, mixNodes?: number): HouseCounts =>
+  bond === 'banded' ? { counts: bandedHouse(setout), found: null } : freeHouse(setout, mixNodes);
 
 /** Chooses numbers of blocks, start bearings and merged pieces of every course. */
 export function bondHouse(
@@ -61,13 +61,15 @@ const bandedHouse = ({ house, domes }: HouseSetout): number[][] =>
     return bandedCounts(dome.courses, ranges, house.blocks.leastLap);
   });
 
-function freeHouse({ house, domes }: HouseSetout): HouseCounts {
+function freeHouse({ house, domes }: HouseSetout, mixNodes?: number): HouseCounts {
   const places = domes.map((dome) =>
     dome.courses.map((course) => placeOf(house, dome, course, countList(countsOf(house, dome, course)))),
   );
   const limits = fitLimits(house.blocks);
-  const search = house.blocks.mouldsInCourse > 1 ? searchMixed : wholeCourses;
-  const found = search(places.flat(), limits);
+  const found =
+    house.blocks.mouldsInCourse > 1
+      ? searchMixed(places.flat(), limits, mixNodes)
+      : wholeCourses(places.flat(), limits);
   let next = 0;
   const counts = places.map((own, d) => {
     const options = own.map(({ counts: all }) => {

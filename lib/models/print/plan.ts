@@ -1,3 +1,4 @@
+import * as texts from '../../base/texts/print.js';
 import { hypot } from '../../math/elementary.js';
 import { alongBearing, type Vec2, type Vec3 } from '../../math/vec.js';
 import type { DomeSetout } from '../../setout/dome.js';
@@ -62,7 +63,7 @@ export function planPrint(house: HouseSetout, scale = house.house.print.scale): 
 
   const obstacles: PrintObstacle[] = [...nozzleObstacles(house, scale), ...pierObstacles(house, sizes)];
   if (!base || domes.some(({ level, roof }) => level && !roof))
-    obstacles.push({ code: 'bed', message: 'a part is larger than the bed wherever it is cut' });
+    obstacles.push({ code: texts.bed, message: texts.partLargerThanBed });
   const tallest = Math.max(
     ...domes.map(
       ({ level }, i) => (level?.z ?? (setout.domes[i] as DomeSetout).topZ) - plate.bottom + sizes.peg.length,
@@ -71,7 +72,7 @@ export function planPrint(house: HouseSetout, scale = house.house.print.scale): 
     ...domes.map(({ level }, i) => (level ? (setout.domes[i] as DomeSetout).topZ - level.z : 0)),
   );
   if (tallest > sizes.bed[2]) {
-    const message = `a part is ${mm(tallest, scale)} high, the printer reaches ${mm(sizes.bed[2], scale)}`;
+    const message = texts.partHigherThanPrinter(mm(tallest, scale), mm(sizes.bed[2], scale));
     obstacles.push({ code: 'height', message });
   }
   if (obstacles.length > 0 || !base) return { plan: null, obstacles };
@@ -109,7 +110,7 @@ function nozzleObstacles({ house }: HouseSetout, scale: number): PrintObstacle[]
   const { wall, print } = house;
   const printed = wall.thickness / scale;
   if (printed >= print.nozzle) return [];
-  const message = `the wall is ${printed.toFixed(2)} mm thick, less than the nozzle's ${print.nozzle} mm`;
+  const message = texts.wallThinnerThanNozzle(printed.toFixed(2), print.nozzle);
   return [{ code: 'nozzle', message }];
 }
 
@@ -131,7 +132,7 @@ function pierObstacles({ arches, passages, domes }: HouseSetout, { thin, scale }
           ...one.points.flatMap((a) => other.points.map((b) => hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]))),
         );
         if (gap >= thin) return [];
-        const message = `the pier between ${one.id} and ${other.id} is ${mm(gap, scale)} wide, less than ${mm(thin, scale)}`;
+        const message = texts.pierBetween(one.id, other.id, mm(gap, scale), mm(thin, scale));
         return [{ code: 'pier' as const, message }];
       }),
     );
