@@ -96,3 +96,7 @@ export const withTwoMoulds =
   'With two moulds in a course, `blocks.moulds-in-course: 2`, their blocks are spread evenly among each other: places are then unequal, and laps less regular.';
 export const blocksCutsAndWaste =
   'Blocks, cuts and waste are counted by the longest runs of pieces at mid-thickness; laps over whole rings.';
+export const shellPart = 'shell';
+export const slides = 'slides';
+export const tips = 'tips';
+export const stays = 'stays';
