@@ -93,7 +93,7 @@ export const surveyorConfirmsBoundaryLevels =
 export const axisSize = 'axis ';
 export const footingAndSlabPlan = 'Footing and slab plan';
 export const cutBelowFinishedFloor = (depth: string, hasFooting: boolean): string =>
-  `Cut ${depth} below finished floor; dashed with two dots: faces of the walls above.${hasFooting ? ' The hasFooting is as wide and as deep under barrels and passages.' : ''}`;
+  `Cut ${depth} below finished floor; dashed with two dots: faces of the walls above.${hasFooting ? ' The footing is as wide and as deep under barrels and passages.' : ''}`;
 export const undisturbedGroundDryFree = (hasFooting: boolean): string =>
   `${hasFooting ? 'Trench bottom' : 'Under the slab'}: undisturbed ground, dry, free of roots; blinding before reinforcement. Bars, links and laps of the concrete are the engineer’s.`;
 export const underSlabCompactedFree =
