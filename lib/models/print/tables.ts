@@ -1,5 +1,7 @@
 import type { Column, Table } from '../../documents/table.js';
 import { filamentFigure } from './filament.js';
+import type { HeightCut } from './height-cuts.js';
+import type { PrintPlan } from './plan.js';
 import type { PrintModel } from './print-model.js';
 
 const text = (key: string, label: string): Column => ({ key, label, kind: 'text' });
@@ -82,6 +84,21 @@ export function changeTable({ plan }: PrintModel): Table {
   };
 }
 
+/** Where parts too high for the printer are parted, in lines. */
+function partings({ domes, setout, baseCuts, sizes }: PrintPlan): string[] {
+  const lines = (what: string, cuts: readonly HeightCut[]) =>
+    cuts.map(({ z, joint: { dome, course }, pegs }) => {
+      const count = pegs.reduce((n, own) => n + (own?.at.length ?? 0), 0);
+      const joint = course === null ? `under the crown of ${dome}` : `above course ${course} of ${dome}`;
+      const loose = setout.domes.filter((_, i) => pegs[i]?.at.length === 0).map(({ id }) => id);
+      return `The ${what} is higher than the printer reaches and is parted at the joint ${joint}, ${(z / sizes.scale).toFixed(1)} mm above the floor of the model; what stands on it sits on ${count} pegs${loose.length > 0 ? `, none of them in ${loose.join(', ')}, where there is no place for any` : ''}.`;
+    });
+  return [
+    ...lines('base', baseCuts),
+    ...setout.domes.flatMap(({ id }, i) => lines(`roof of ${id}`, domes[i]?.roofCuts ?? [])),
+  ];
+}
+
 /** What else of the model isn't as one might expect, in lines. */
 export function tellings({ plan, plain }: PrintModel): string[] {
   const { domes, setout } = plan;
@@ -94,6 +111,7 @@ export function tellings({ plan, plain }: PrintModel): string[] {
     return courses.length > 0 ? [`${dome.id} ${courses.join(', ')}`] : [];
   });
   return [
+    ...partings(plan),
     ...(fixed.length > 0 ? [`The roof stays on where openings reach too high to look in: ${fixed.join(', ')}.`] : []),
     ...(loose.length > 0 ? [`No place for pegs between the openings, the roof lies loose: ${loose.join(', ')}.`] : []),
     ...(fine.length > 0
