@@ -1,5 +1,5 @@
-import yargs from 'yargs';
-import { COMMANDS, exampleLines, type Run } from './commands.js';
+import yargs, { type Argv } from 'yargs';
+import { entryOf, exampleLines, LISTED, nameOf, type Run } from './commands.js';
 import { EXIT, type ExitCode } from './exit.js';
 import { hideStdio } from './stdio.js';
 import type { Terminal } from './terminal.js';
@@ -21,15 +21,21 @@ interface Parsed {
   readonly text: string;
 }
 
-function parse(args: readonly string[]): Parsed {
+async function parse(args: readonly string[]): Promise<Parsed> {
   const parsed: { run: Run | undefined; text: string } = { run: undefined, text: '' };
-  const called = COMMANDS.find(({ name }) => name === args[0]);
+  // What the others take and do isn't loaded: their names and lines are enough to list them.
+  const name = args[0] === 'help' ? args[1] : args[0];
+  const listed = LISTED.find((one) => nameOf(one) === name);
+  const called = listed && (await entryOf(listed));
+  const manyTimes = called?.manyTimes ?? [];
   const bare = yargs([])
     .scriptName('ringcourse')
     .usage(
       `${exampleLines(FIRST_CALLS)}\n\nCast-block dome houses: one description in; solids, drawings, tables and checks out.\n"ringcourse <command> --help" begins with examples of that command.`,
     )
-    .epilogue('Exit codes: 0 fine, 1 our fault, 2 usage, 3 description wrong, 4 a check fails, 5 file trouble.')
+    .epilogue(
+      'Exit codes: 0 fine, 1 our fault, 2 usage, 3 description wrong, 4 a check fails, 5 file trouble; 130 stopped by Ctrl-C.',
+    )
     .detectLocale(false)
     .wrap(120)
     .exitProcess(false)
@@ -42,7 +48,7 @@ function parse(args: readonly string[]): Parsed {
       'parse-numbers': false,
       'parse-positional-numbers': false,
     })
-    .middleware(lastOfEach, true)
+    .middleware((argv) => lastOfEach(argv, manyTimes), true)
     .strict()
     .help()
     .version(version)
@@ -50,12 +56,15 @@ function parse(args: readonly string[]): Parsed {
       if (error !== undefined && error.name !== 'YError') throw error;
       throw usageError(message ?? error.message, args, called);
     });
-  const argv = COMMANDS.reduce(
-    (argv, { addTo }) =>
-      addTo(argv, (run) => {
-        parsed.run = run;
-      }),
-    bare,
+  const choose = (run: Run) => {
+    parsed.run = run;
+  };
+  const argv = LISTED.reduce(
+    (argv, one) =>
+      one === listed && called
+        ? called.addTo(argv, choose)
+        : argv.command({ command: one.usage, describe: one.describe, handler: () => undefined }),
+    bare as Argv,
   );
   argv.parse(hideStdio(args), {}, (_error: unknown, _argv: unknown, output: string) => {
     parsed.text = output;
@@ -63,12 +72,10 @@ function parse(args: readonly string[]): Parsed {
   return parsed;
 }
 
-/** Options that may be given many times; of any other the last counts. */
-const MANY = new Set(COMMANDS.flatMap(({ manyTimes }) => manyTimes));
-
-function lastOfEach(argv: Record<string, unknown>): void {
+/** Of an option that may not be given many times the last counts. */
+function lastOfEach(argv: Record<string, unknown>, manyTimes: readonly string[]): void {
   for (const [name, value] of Object.entries(argv)) {
-    if (Array.isArray(value) && name !== '_' && !MANY.has(name)) argv[name] = value[value.length - 1];
+    if (Array.isArray(value) && name !== '_' && !manyTimes.includes(name)) argv[name] = value[value.length - 1];
   }
 }
 
@@ -77,12 +84,12 @@ export async function run(args: readonly string[], terminal: Terminal): Promise<
   try {
     const [first] = args;
     if (first === undefined) {
-      terminal.err(parse(['--help']).text);
+      terminal.err((await parse(['--help'])).text);
       return EXIT.usage;
     }
-    const names = COMMANDS.map(({ name }) => name);
+    const names = LISTED.map(nameOf);
     if (!first.startsWith('-') && first !== 'help' && !names.includes(first)) throw unknownCommand(first, names);
-    const { run, text } = parse(args);
+    const { run, text } = await parse(args);
     if (text !== '') terminal.out(text);
     return run === undefined ? EXIT.fine : await run(terminal);
   } catch (error) {

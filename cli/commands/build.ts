@@ -15,8 +15,6 @@ interface Arguments extends MakingArguments, CommonArguments {
 }
 
 export const build: Command<Arguments> = {
-  usage: 'build <file>',
-  describe: 'Compute a house and write its drawings, model, moulds, templates, tables and report into a folder.',
   examples: [
     ['build house.yaml -o house', 'everything, into the folder house'],
     ['build house.yaml -o house --only tables,report', 'some groups alone; the others stay'],
@@ -95,7 +93,7 @@ async function toOutput(given: Arguments, terminal: Terminal) {
   const progress = progressOn(terminal);
   const { made, delivery } = await makePackage(given, progress.stage);
   progress.end();
-  terminal.raw(packageZip(delivery));
+  terminal.raw(await packageZip(delivery));
   const beside = besideOutput(terminal);
   printSummary(beside, made.summary);
   printChecks(beside, made, ['fails', 'attention']);

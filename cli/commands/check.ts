@@ -1,7 +1,7 @@
 import { COMMON, type Command, type CommonArguments, FILE, SET } from '../command.js';
 import { EXIT } from '../exit.js';
 import { readInput } from '../input.js';
-import { checkHouse, readDescription } from '../library.js';
+import { packing, reading } from '../library.js';
 import { printJson } from '../print/json.js';
 import { printCautions, printChecks, printSummary } from '../print/results.js';
 import { progressOn } from '../progress.js';
@@ -13,8 +13,6 @@ interface Arguments extends CommonArguments {
 }
 
 export const check: Command<Arguments> = {
-  usage: 'check <file>',
-  describe: 'Read a description and run every check on it, writing nothing.',
   examples: [
     ['check house.yaml', 'every check, the worst first'],
     ['check house.yaml --set wall.thickness=0.25', 'with another value, the file left as it is'],
@@ -24,6 +22,7 @@ export const check: Command<Arguments> = {
   options: { ...SET, ...COMMON },
   run: async ({ file, json, quiet, set = [] }, terminal) => {
     const { name, text } = readInput(file);
+    const [{ readDescription }, { checkHouse }] = await Promise.all([reading(), packing()]);
     const progress = progressOn(terminal);
     progress.stage('reading');
     const house = readDescription(text, name, { set });

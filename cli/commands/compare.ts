@@ -1,7 +1,7 @@
 import { COMMON, type Command, type CommonArguments, SET } from '../command.js';
 import { EXIT } from '../exit.js';
 import { readInput } from '../input.js';
-import { compareHouses, comparisonTables, type House, readDescription } from '../library.js';
+import { comparing, type House, reading } from '../library.js';
 import { printJson } from '../print/json.js';
 import { printTable } from '../print/table.js';
 import { progressOn } from '../progress.js';
@@ -13,8 +13,6 @@ interface Arguments extends CommonArguments {
 }
 
 export const compare: Command<Arguments> = {
-  usage: 'compare <before> <after>',
-  describe: 'Tell what changed between two descriptions: figures, blocks, moulds, costs and checks.',
   examples: [
     ['compare house.yaml larger.yaml', 'two files'],
     ['compare house.yaml house.yaml --set domes.room.radius=2.4', 'a file, and the same with another value'],
@@ -25,6 +23,7 @@ export const compare: Command<Arguments> = {
   },
   options: { ...SET, ...COMMON },
   run: async ({ before, after, set = [], json }, terminal) => {
+    const [{ readDescription }, { compareHouses, comparisonTables }] = await Promise.all([reading(), comparing()]);
     const progress = progressOn(terminal);
     progress.stage('comparing');
     const read = (file: string, set: readonly string[]): House => {

@@ -1,12 +1,9 @@
 import type { Command } from '../command.js';
 import { EXIT, UsageError } from '../exit.js';
-import { type Completed, completionScript, SHELLS } from '../shells/completion.js';
+import { completionScript, SHELLS } from '../shells/completion.js';
 import { didYouMean } from '../suggest.js';
 
-/** @param commands asked for when the command runs, since it is one of them */
-export const completion = (commands: () => readonly Completed[]): Command<{ shell: string }> => ({
-  usage: 'completion <shell>',
-  describe: 'Print a script that teaches your shell to complete commands, options and names of tables.',
+export const completion: Command<{ shell: string }> = {
   examples: [
     ['completion bash > ringcourse.bash', 'then: source ringcourse.bash in ~/.bashrc'],
     ['completion zsh > _ringcourse', 'in a folder of your $fpath'],
@@ -21,7 +18,10 @@ export const completion = (commands: () => readonly Completed[]): Command<{ shel
         `There is no completion for ${JSON.stringify(shell)}.`,
         didYouMean(shell, SHELLS, `There is one for ${SHELLS.join(', ')}.`),
       );
-    terminal.raw(completionScript(known, commands()));
+    // The list of commands names this one too.
+    const { entryOf, LISTED } = await import('../commands.js');
+    const commands = await Promise.all(LISTED.map(async (listed) => (await entryOf(listed)).completed));
+    terminal.raw(completionScript(known, commands));
     return EXIT.fine;
   },
-});
+};

@@ -1,15 +1,14 @@
 import { COMMON, type Command, type CommonArguments } from '../command.js';
 import { EXIT } from '../exit.js';
-import { TABLES } from '../library.js';
+import { listing } from '../library.js';
 import { printJson } from '../print/json.js';
 
 export const tables: Command<CommonArguments> = {
-  usage: 'tables',
-  describe: 'List the tables of a house and what each is for.',
   examples: [['tables', 'in the order in which a house is built']],
   names: {},
   options: COMMON,
   run: async ({ json }, terminal) => {
+    const { TABLES } = await listing();
     if (json) {
       printJson(
         terminal,

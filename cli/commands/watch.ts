@@ -13,8 +13,6 @@ import { build } from './build.js';
 const QUIET_AFTER = 80;
 
 export const watch: Command<MakingArguments & CommonArguments> = {
-  usage: 'watch <file>',
-  describe: 'Build, and build again whenever the description changes, until stopped with Ctrl-C.',
   examples: [
     ['watch house.yaml -o house', 'keep the folder up to date while you edit'],
     ['watch house.yaml -o house --only drawings', 'some groups alone, which is faster'],

@@ -56,8 +56,9 @@ export function groovedDome(
     const course = band.engraved && !smooth ? band.course : null;
     const size = { widest, radius: flush[0], sagitta, width };
     const columns = sunk ? bedColumns([course, sunk.above], size) : columnsOf(course, size);
-    // A sunk ring stays level where joints stop: the model may be parted there.
-    const [r, z] = sunk ? [dome.radiusAt(deep[1], dome.thickness), deep[1]] : flush;
+    // Where joints stop at an opening's ring, a bed stays level all the same if the model is parted there.
+    const isParted = sunk !== null && cuts.some((z) => Math.abs(z - deep[1]) < width);
+    const [r, z] = isParted ? [dome.radiusAt(deep[1], dome.thickness), deep[1]] : flush;
     const corners = columns.map(({ bearing, cut }): Vec3 => {
       const corner = place(r, z, bearing);
       return (sunk || cut) && !covered(corner) ? place(...deep, bearing) : corner;

@@ -23,9 +23,10 @@ const PEGS = 3;
 /** Slopes of outlines are taken over so many thinnest walls. */
 const SLOPE_OVER = 0.25;
 
-/** A level that a part may be parted at, and how much of it below pegs and their pads take. */
-interface Candidate extends HeightCut {
+/** A level that a part may be parted at: its pegs, found when they are asked for, and how far down they are carried. */
+interface Candidate extends Omit<HeightCut, 'pegs'> {
   readonly foot: number;
+  readonly pegsOf: () => HeightCut['pegs'];
 }
 
 /** A part as it stands: what it is parted into must be no higher than the printer reaches. */
@@ -64,9 +65,9 @@ export function baseCuts(
   );
   const candidates = sound.map(({ z, joint }): Candidate => {
     const crossed = walls.map((wall) => z < wall.end);
-    const pegs = domes.map((dome, i) => (crossed[i] ? wallPegs(setout, dome, z, sizes, lines) : null));
+    const pegsOf = () => domes.map((dome, i) => (crossed[i] ? wallPegs(setout, dome, z, sizes, lines) : null));
     const feet = domes.flatMap((dome, i) => (crossed[i] ? [carriedFrom(dome, z, sizes)] : []));
-    return { z, joint, pegs, foot: Math.min(...feet) };
+    return { z, joint, pegsOf, foot: Math.min(...feet) };
   });
   return parted({ bottom, top, candidates: candidates.filter(({ foot }) => foot >= 0) }, sizes);
 }
@@ -85,9 +86,9 @@ export function roofCuts(
   const candidates = jointsOf([dome], sizes)
     .filter(({ z, sloped }) => z > bottom && !sloped && isSound(wall, z, sizes))
     .map(({ z, joint }): Candidate => {
-      const own = roofPegs(setout, dome, z, sizes, lines);
-      const pegs = setout.domes.map((other) => (other.id === dome.id ? own : null));
-      return { z, joint, pegs, foot: carriedFrom(dome, z, sizes) };
+      const pegsOf = () =>
+        setout.domes.map((other) => (other.id === dome.id ? roofPegs(setout, dome, z, sizes, lines) : null));
+      return { z, joint, pegsOf, foot: carriedFrom(dome, z, sizes) };
     });
   return parted({ bottom, top, candidates }, sizes);
 }
@@ -116,13 +117,19 @@ function parted({ bottom, top, candidates }: Stack, sizes: PrintSizes): HeightCu
     const [highest] = reached;
     if (!highest || highest.z <= from) return null;
     const upper = reached.filter(({ z }) => z - from >= (highest.z - from) / 2);
-    const least = ({ pegs }: HeightCut) => Math.min(PEGS, ...pegs.flatMap((own) => (own ? [own.at.length] : [])));
-    const { foot: _, ...best } = upper.reduce((a, b) => (least(b) > least(a) ? b : a));
-    cuts.push(best);
-    from = best.z;
+    let best: HeightCut | null = null;
+    for (const { z, joint, pegsOf } of upper) {
+      const cut = { z, joint, pegs: pegsOf() };
+      if (!best || fewestPegs(cut) > fewestPegs(best)) best = cut;
+      if (fewestPegs(best) >= PEGS) break;
+    }
+    cuts.push(best as HeightCut);
+    from = (best as HeightCut).z;
   }
   return cuts;
 }
+
+const fewestPegs = ({ pegs }: HeightCut): number => Math.min(...pegs.flatMap((own) => (own ? [own.at.length] : [])));
 
 /** A dome's wall as far as it stands: where it ends, pegs and all, and up to where it may be parted. */
 interface StandingWall {

@@ -39,7 +39,7 @@ export function cutPieces(
 ): Pieces {
   if (!tree.cut) return { pieces: [{ solid: part, faces }], pegs: [] };
   const { line, sides } = tree.cut;
-  const [low, high] = spreadOf(scope.mesh(part.part, part), line);
+  const [low, high] = spreadOf(scope.plainMesh(part.part, part), line);
   // A layer may stand on one side of a cut alone.
   if (low > -sizes.thin || high < sizes.thin)
     return cutPieces(scope, { solid: part, faces }, sides[low > -sizes.thin ? 0 : 1], lines, sizes);

@@ -81,7 +81,7 @@ export function printModel(kernel: Kernel, plan: PrintPlan, loose: readonly Loos
     const raw = rawParts(scope, plan, assembly);
     return {
       raw: [...raw, ...loose.map(blockPart)].map((r) => ({ ...r, mesh: scaled(r.mesh) })),
-      whole: scaled(scope.mesh('model', assembly.whole)),
+      whole: scaled(scope.plainMesh('model', assembly.whole)),
       plain: assembly.plain,
     };
   });
@@ -119,14 +119,22 @@ function rawParts(scope: SolidScope, plan: PrintPlan, { base, roofs }: ReturnTyp
   const named = (kind: PartKind, name: string, pieces: readonly Piece[]): Raw[] =>
     pieces.map(({ solid, faces }, i) => {
       const own = pieces.length === 1 ? name : `${name}-${i + 1}`;
-      return { name: own, kind, mesh: scope.mesh(own, solid), faces, count: 1 };
+      return { name: own, kind, mesh: scope.plainMesh(own, solid), faces, count: 1 };
     });
   const pegs = standing.pegs.length + lids.reduce((n, lid) => n + lid.pegs.length, 0);
   return [
     ...named('base', 'base', standing.pieces),
     ...lids.flatMap(({ name, pieces }) => named('roof', name, pieces)),
     ...(pegs > 0
-      ? [{ name: 'peg', kind: 'peg' as const, mesh: scope.mesh('peg', loosePeg(scope, sizes)), faces: [], count: pegs }]
+      ? [
+          {
+            name: 'peg',
+            kind: 'peg' as const,
+            mesh: scope.plainMesh('peg', loosePeg(scope, sizes)),
+            faces: [],
+            count: pegs,
+          },
+        ]
       : []),
   ];
 }
