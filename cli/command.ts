@@ -1,6 +1,7 @@
 import type { Options, PositionalOptions } from 'yargs';
 import type { ExitCode } from './exit.js';
 import type { Terminal } from './terminal.js';
+import * as texts from './texts/options.js';
 
 /** One command: what its call takes, and what it does. `run` may throw what `cli/trouble.ts` turns into an exit code. */
 export interface Command<Arguments> {
@@ -13,13 +14,13 @@ export interface Command<Arguments> {
 
 /** The name that every command on a description takes. */
 export const FILE = {
-  file: { type: 'string', demandOption: true, describe: 'The description, YAML or JSON; - for standard input' },
+  file: { type: 'string', demandOption: true, describe: texts.descriptionYamlOrJson },
 } as const satisfies Record<string, PositionalOptions>;
 
 /** What every command takes. */
 export const COMMON = {
-  json: { type: 'boolean', default: false, describe: 'Print results, and troubles, as JSON on standard output' },
-  quiet: { type: 'boolean', default: false, describe: 'Leave out progress and hints' },
+  json: { type: 'boolean', default: false, describe: texts.printResultsAndTroubles },
+  quiet: { type: 'boolean', default: false, describe: texts.leaveOutProgress },
 } as const satisfies Record<string, Options>;
 
 export interface CommonArguments {
@@ -33,7 +34,7 @@ export const SET = {
     type: 'string',
     array: true,
     requiresArg: true,
-    describe: 'Put a value in: domes.hall.radius=2.5; may be given many times',
+    describe: texts.putValueInDomes,
   },
 } as const satisfies Record<string, Options>;
 
@@ -42,6 +43,6 @@ export const COMMA = {
   'decimal-comma': {
     type: 'boolean',
     default: false,
-    describe: 'Write CSV with decimal commas and semicolons between cells',
+    describe: texts.writeCsvWithDecimal,
   },
 } as const satisfies Record<string, Options>;

@@ -4,6 +4,10 @@ import type { ExitCode } from './exit.js';
 import type { Completed } from './shells/completion.js';
 import { showStdio } from './stdio.js';
 import { quietly, type Terminal } from './terminal.js';
+import * as buildTexts from './texts/build.js';
+import * as firstStepsTexts from './texts/first-steps.js';
+import * as housesTexts from './texts/houses.js';
+import * as lookTexts from './texts/look.js';
 
 export type Run = (terminal: Terminal) => Promise<ExitCode>;
 
@@ -19,57 +23,57 @@ export interface Listed {
 export const LISTED: readonly Listed[] = [
   {
     usage: 'new <file>',
-    describe: 'Write a commented description to start from; asks a few questions at a terminal.',
+    describe: firstStepsTexts.writeCommentedDescription,
     load: async () => (await import('./commands/new.js')).start,
   },
   {
     usage: 'check <file>',
-    describe: 'Read a description and run every check on it, writing nothing.',
+    describe: lookTexts.readDescriptionAndRun,
     load: async () => (await import('./commands/check.js')).check,
   },
   {
     usage: 'build <file>',
-    describe: 'Compute a house and write its drawings, model, moulds, templates, tables and report into a folder.',
+    describe: buildTexts.computeHouseAndWrite,
     load: async () => (await import('./commands/build.js')).build,
   },
   {
     usage: 'watch <file>',
-    describe: 'Build, and build again whenever the description changes, until stopped with Ctrl-C.',
+    describe: buildTexts.buildAndBuildAgain,
     load: async () => (await import('./commands/watch.js')).watch,
   },
   {
     usage: 'vary <file>',
-    describe: 'Compute a row of houses side by side and compare them in a table and a chart.',
+    describe: housesTexts.computeRowOfHouses,
     load: async () => (await import('./commands/vary.js')).vary,
   },
   {
     usage: 'compare <before> <after>',
-    describe: 'Tell what changed between two descriptions: figures, blocks, moulds, costs and checks.',
+    describe: housesTexts.tellWhatChangedBetween,
     load: async () => (await import('./commands/compare.js')).compare,
   },
   {
     usage: 'tables',
-    describe: 'List the tables of a house and what each is for.',
+    describe: lookTexts.listTablesOfHouse,
     load: async () => (await import('./commands/tables.js')).tables,
   },
   {
     usage: 'table <file> <name>',
-    describe: 'Print one table of a house; "ringcourse tables" lists them.',
+    describe: lookTexts.printOneTable,
     load: async () => (await import('./commands/table.js')).table,
   },
   {
     usage: 'picture <file>',
-    describe: 'Draw a house as a PNG picture, as for a proposal.',
+    describe: lookTexts.drawHouseAsPng,
     load: async () => (await import('./commands/picture.js')).picture,
   },
   {
     usage: 'schema',
-    describe: 'Print the JSON Schema of a description, with which editors complete it.',
+    describe: firstStepsTexts.printJsonSchema,
     load: async () => (await import('./commands/schema.js')).schema,
   },
   {
     usage: 'completion <shell>',
-    describe: 'Print a script that teaches your shell to complete commands, options and names of tables.',
+    describe: firstStepsTexts.printScriptThatTeaches,
     load: async () => (await import('./commands/completion.js')).completion,
   },
 ];

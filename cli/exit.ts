@@ -1,4 +1,5 @@
-/** Exit codes of every command. */
+import * as texts from './texts/trouble.js';
+
 export const EXIT = {
   fine: 0,
   /** Our own fault. */
@@ -35,20 +36,20 @@ export class FileError extends Error {
 }
 
 const TROUBLES: Readonly<Record<string, readonly [what: string, mend: string]>> = {
-  EACCES: ['permission is denied', 'Change its permissions, or choose another place.'],
-  EPERM: ['the system does not permit it', 'Change its permissions, or choose another place.'],
-  EROFS: ['the file system is read-only', 'Choose a place that can be written.'],
-  ENOENT: ['it does not exist', 'Check the spelling of the path.'],
-  ENOTDIR: ['a part of its path is a file, not a folder', 'Check the spelling of the path.'],
-  EISDIR: ['it is a folder', 'Name a file.'],
-  EEXIST: ['it exists already', 'Choose another name.'],
-  ENOSPC: ['the disk is full', 'Free some space, or choose another disk.'],
-  EDQUOT: ['the disk quota is used up', 'Free some space, or choose another disk.'],
-  EBUSY: ['it is in use or a mount point', 'Name a folder inside it.'],
-  EXDEV: ['it lies on another disk than its neighbours', 'Name a folder inside it.'],
-  ENAMETOOLONG: ['the name is too long', 'Choose a shorter name.'],
-  ELOOP: ['its links run in a circle', 'Name the place the link should lead to.'],
-  EMFILE: ['too many files are open', 'Close other programs and try again.'],
+  EACCES: [texts.permissionIsDenied, texts.changeItsPermissions],
+  EPERM: [texts.systemDoesNotPermit, texts.changeItsPermissions],
+  EROFS: [texts.fileSystemIsRead, texts.choosePlaceThatCan],
+  ENOENT: [texts.itDoesNotExist, texts.checkSpellingOfPath],
+  ENOTDIR: [texts.partOfItsPath, texts.checkSpellingOfPath],
+  EISDIR: [texts.itIsFolder, texts.nameFile],
+  EEXIST: [texts.itExistsAlready, texts.chooseAnotherName],
+  ENOSPC: [texts.diskIsFull, texts.freeSomeSpace],
+  EDQUOT: [texts.diskQuotaIsUsed, texts.freeSomeSpace],
+  EBUSY: [texts.itIsInUse, texts.nameFolderInside],
+  EXDEV: [texts.itLiesOnAnother, texts.nameFolderInside],
+  ENAMETOOLONG: [texts.nameIsTooLong, texts.chooseShorterName],
+  ELOOP: [texts.itsLinksRun, texts.namePlaceLinkShould],
+  EMFILE: [texts.tooManyFiles, texts.closeOtherPrograms],
 };
 
 const isSystemError = (error: unknown): error is NodeJS.ErrnoException =>
@@ -58,6 +59,6 @@ const isSystemError = (error: unknown): error is NodeJS.ErrnoException =>
 export function fileTrouble(what: string, error: unknown): unknown {
   if (!isSystemError(error)) return error;
   const code = error.code ?? '';
-  const [why, mend] = TROUBLES[code] ?? [`the system says ${code}`, 'Try again, or choose another place.'];
+  const [why, mend] = TROUBLES[code] ?? [texts.systemSays(code), texts.tryAgainOrChoose];
   return new FileError(`${what}: ${why}.`, mend);
 }

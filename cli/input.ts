@@ -4,6 +4,7 @@ import { FileError, fileTrouble, UsageError } from './exit.js';
 import { sha256 } from './folder/manifest.js';
 import { DescriptionError } from './library.js';
 import { STDIO } from './stdio.js';
+import * as texts from './texts/trouble.js';
 
 /** More than any description needs by three orders of magnitude. */
 const MOST_BYTES = 20 * 1024 * 1024;
@@ -23,8 +24,8 @@ export interface Input {
  * @throws UsageError for an empty name; FileError when it can't be read; DescriptionError when it isn't UTF-8 text
  */
 export function readInput(asked: string, also: readonly string[] = []): Input {
-  if (asked === '') throw new UsageError('The name of the description file is missing.', 'Name a file.');
-  const name = asked === STDIO ? 'standard input' : asked;
+  if (asked === '') throw new UsageError(texts.nameOfDescriptionFile, texts.nameFile);
+  const name = asked === STDIO ? texts.standardInput : asked;
   const bytes = readCapped(asked === STDIO ? 0 : asked, name);
   const hash = sha256(also.length === 0 ? bytes : Buffer.concat([bytes, Buffer.from(JSON.stringify(also))]));
   if (!isUtf8(bytes) || bytes.includes(0)) throw notText(name, bytes);
@@ -33,11 +34,11 @@ export function readInput(asked: string, also: readonly string[] = []): Input {
 
 /** @param from a file's name, or the number of an open one */
 function readCapped(from: string | number, name: string): Buffer {
-  const what = `The description ${name} can't be read`;
+  const what = texts.descriptionCantBeRead(name);
   let handle: number | undefined;
   try {
     handle = typeof from === 'number' ? from : openSync(from, 'r');
-    if (fstatSync(handle).isDirectory()) throw new FileError(`${what}: it is a folder.`, 'Name a file in it.');
+    if (fstatSync(handle).isDirectory()) throw new FileError(texts.inputIsFolder(what), texts.nameFileInIt);
     const parts: Buffer[] = [];
     for (let size = 0; ; ) {
       const part = Buffer.allocUnsafe(1 << 20);
@@ -45,10 +46,7 @@ function readCapped(from: string | number, name: string): Buffer {
       if (count === 0) return Buffer.concat(parts);
       size += count;
       if (size > MOST_BYTES) {
-        throw new FileError(
-          `${what}: it is larger than ${MOST_BYTES >> 20} MB.`,
-          'A description takes a few kilobytes; check that this is the right file.',
-        );
+        throw new FileError(texts.itIsLarger(what, MOST_BYTES >> 20), texts.descriptionTakesFewKilobytes);
       }
       parts.push(part.subarray(0, count));
     }
@@ -81,10 +79,8 @@ function notText(file: string, bytes: Buffer): DescriptionError {
       code: 'file-not-text',
       path: '',
       where: { file, line, column },
-      message: wide
-        ? 'The file is UTF-16 text, not UTF-8.'
-        : 'The file is not UTF-8 text: it is binary, or text in another encoding.',
-      mend: 'Save it as plain text in UTF-8, or check that this is the right file.',
+      message: wide ? texts.fileIsUtf16 : texts.fileIsNotUtf,
+      mend: texts.saveItAsPlain,
     },
   ]);
 }

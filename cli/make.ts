@@ -6,6 +6,7 @@ import type { Delivery } from './folder/carry.js';
 import { type Input, readInput } from './input.js';
 import { type HousePackage, OUTPUT_GROUPS, type OutputGroup, packing, reading } from './library.js';
 import { didYouMean } from './suggest.js';
+import * as texts from './texts/build.js';
 import { tools } from './tools.js';
 import { version } from './version.js';
 
@@ -16,17 +17,17 @@ export const MAKING = {
     type: 'string',
     demandOption: true,
     requiresArg: true,
-    describe: 'Folder of the package; it is replaced as a whole',
+    describe: texts.folderOfPackage,
   },
   only: {
     type: 'string',
     array: true,
     requiresArg: true,
-    describe: `Make some groups alone: ${OUTPUT_GROUPS.join(', ')}`,
+    describe: texts.makeSomeGroupsAlone(OUTPUT_GROUPS.join(', ')),
   },
   ...SET,
   ...COMMA,
-  force: { type: 'boolean', default: false, describe: 'Move a folder that holds files of others aside' },
+  force: { type: 'boolean', default: false, describe: texts.moveFolderThatHolds },
 } as const satisfies Record<string, Options>;
 
 export interface MakingArguments {
@@ -52,8 +53,8 @@ export function groupsAsked(only: readonly string[] | undefined): readonly Outpu
     const group = OUTPUT_GROUPS.find((known) => known === name);
     if (group !== undefined) return group;
     throw new UsageError(
-      `--only doesn't know ${JSON.stringify(name)}.`,
-      didYouMean(name, OUTPUT_GROUPS, `It knows: ${OUTPUT_GROUPS.join(', ')}.`),
+      texts.onlyKnowsNot(JSON.stringify(name)),
+      didYouMean(name, OUTPUT_GROUPS, texts.itKnows(OUTPUT_GROUPS.join(', '))),
     );
   });
 }

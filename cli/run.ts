@@ -3,16 +3,17 @@ import { entryOf, exampleLines, LISTED, nameOf, type Run } from './commands.js';
 import { EXIT, type ExitCode } from './exit.js';
 import { hideStdio } from './stdio.js';
 import type { Terminal } from './terminal.js';
+import * as texts from './texts/trouble.js';
 import { tellTrouble } from './trouble.js';
 import { unknownCommand, usageError } from './usage.js';
 import { version } from './version.js';
 
 /** What someone does first, second, third. */
 const FIRST_CALLS = [
-  ['new house.yaml', 'write a description to start from'],
-  ['check house.yaml', 'read it, and run every check'],
-  ['build house.yaml -o house', 'drawings, model, tables and report into a folder'],
-  ['vary house.yaml --set domes.room.radius=2.25..2.75/0.25', 'compare a row of sizes'],
+  ['new house.yaml', texts.writeDescriptionToStart],
+  ['check house.yaml', texts.readItAndRun],
+  ['build house.yaml -o house', texts.drawingsModelTables],
+  ['vary house.yaml --set domes.room.radius=2.25..2.75/0.25', texts.compareRowOfSizes],
 ] as const;
 
 interface Parsed {
@@ -30,12 +31,8 @@ async function parse(args: readonly string[]): Promise<Parsed> {
   const manyTimes = called?.manyTimes ?? [];
   const bare = yargs([])
     .scriptName('ringcourse')
-    .usage(
-      `${exampleLines(FIRST_CALLS)}\n\nCast-block dome houses: one description in; solids, drawings, tables and checks out.\n"ringcourse <command> --help" begins with examples of that command.`,
-    )
-    .epilogue(
-      'Exit codes: 0 fine, 1 our fault, 2 usage, 3 description wrong, 4 a check fails, 5 file trouble; 130 stopped by Ctrl-C.',
-    )
+    .usage(texts.firstHelp(exampleLines(FIRST_CALLS)))
+    .epilogue(texts.exitCodes)
     .detectLocale(false)
     .wrap(120)
     .exitProcess(false)

@@ -3,6 +3,7 @@ import { DescriptionError } from './library.js';
 import { printJson } from './print/json.js';
 import { printProblems } from './print/problems.js';
 import type { Terminal } from './terminal.js';
+import * as texts from './texts/trouble.js';
 
 /**
  * Tells what stopped a command, without a stack trace, and gives the exit code it stands for.
@@ -24,8 +25,8 @@ export function tellTrouble(terminal: Terminal, error: unknown, json = false): E
   }
   const message = error instanceof Error ? error.message : String(error);
   if (json) printJson(terminal, { trouble: { exit: EXIT.fault, message, mend: '' } });
-  terminal.err(['bad', 'ringcourse'], `: unexpected error: ${message}`);
-  terminal.err('    This is a fault of ringcourse and not of your description. Please report it with this line and');
-  terminal.err('    the description; RINGCOURSE_DEBUG=1 in the environment adds where in the program it happened.');
+  terminal.err(['bad', 'ringcourse'], texts.unexpectedError(message));
+  terminal.err(texts.faultOfOurs);
+  terminal.err(texts.faultWithDebug);
   return EXIT.fault;
 }

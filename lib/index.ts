@@ -6,6 +6,7 @@ export { CAUTIONS } from './base/cautions.js';
 export type { Check, CheckState, Figure } from './base/figures.js';
 export { DescriptionError, type Problem, type Where } from './base/problems.js';
 export { nearest } from './base/suggest.js';
+export { CODES, type CodeDoc, type ProblemCode } from './base/texts/problem-codes.js';
 export {
   type BlockChanges,
   type CheckChange,
@@ -44,7 +45,6 @@ export {
   type PassageSettings,
   type RoomSettings,
 } from './description/builder.js';
-export { CODES, type CodeDoc, type ProblemCode } from './description/codes.js';
 export type { House, LengthUnit } from './description/house.js';
 export { descriptionJsonSchema } from './description/json-schema.js';
 export { descriptionUnits, houseFrom, type ReadOptions, readDescription } from './description/read.js';

@@ -8,6 +8,7 @@ import { printDryRun, printWritten } from '../print/written.js';
 import { progressOn } from '../progress.js';
 import { STDIO } from '../stdio.js';
 import { besideOutput, type Terminal } from '../terminal.js';
+import * as texts from '../texts/build.js';
 import { packageZip } from '../zip.js';
 
 interface Arguments extends MakingArguments, CommonArguments {
@@ -16,26 +17,26 @@ interface Arguments extends MakingArguments, CommonArguments {
 
 export const build: Command<Arguments> = {
   examples: [
-    ['build house.yaml -o house', 'everything, into the folder house'],
-    ['build house.yaml -o house --only tables,report', 'some groups alone; the others stay'],
-    ['build house.yaml -o larger --only tables --set domes.room.radius=2.4', 'with another size'],
-    ['build house.yaml -o house --only tables --dry-run', 'what would change there, and nothing written'],
-    ['build - -o - --only tables < house.yaml > house.zip', 'standard input to one ZIP'],
+    ['build house.yaml -o house', texts.everythingIntoFolderHouse],
+    ['build house.yaml -o house --only tables,report', texts.someGroupsAloneOthers],
+    ['build house.yaml -o larger --only tables --set domes.room.radius=2.4', texts.withAnotherSize],
+    ['build house.yaml -o house --only tables --dry-run', texts.whatWouldChangeThere],
+    ['build - -o - --only tables < house.yaml > house.zip', texts.standardInputToOne],
   ],
   names: FILE,
   options: {
     ...MAKING,
-    output: { ...MAKING.output, describe: `${MAKING.output.describe}; - for a ZIP on standard output` },
+    output: { ...MAKING.output, describe: texts.orZipOnStandardOutput(MAKING.output.describe) },
     'dry-run': {
       type: 'boolean',
       default: false,
-      describe: 'Compute everything, write nothing, tell what would change',
+      describe: texts.computeEverythingWriteNothing,
     },
     ...COMMON,
   },
   run: async (given, terminal) => {
     const { output, json } = given;
-    if (output === '') throw new UsageError('The name of the output folder is missing.', 'Name one after -o.');
+    if (output === '') throw new UsageError(texts.nameOfOutputFolder, texts.nameOneAfterO);
     groupsAsked(given.only);
     return output === STDIO ? toOutput(given, terminal) : toFolder(given, json, terminal);
   },
@@ -48,7 +49,7 @@ async function toFolder(given: Arguments, json: boolean, terminal: Terminal) {
   const { made, delivery } = await makePackage(given, progress.stage);
   const { checks, summary, cautions } = made;
   const dry = given['dry-run'];
-  if (!dry) progress.stage(`writing ${output}`);
+  if (!dry) progress.stage(texts.writing(output));
   const written = dry ? dryRun(output, delivery) : await writeFolder(output, delivery, force);
   progress.end();
   if ('notes' in written) for (const note of written.notes) terminal.err(note);
@@ -76,20 +77,15 @@ async function toFolder(given: Arguments, json: boolean, terminal: Terminal) {
     printCautions(terminal, cautions);
   }
   const all = `ringcourse build ${file} -o ${output}`;
-  if (dry) terminal.note(`Next: ${all}, which writes it.`);
-  else if (written.files.some(({ path }) => path === 'report.html'))
-    terminal.note(`Next: open ${output}/report.html, which tells how each check came out.`);
-  else terminal.note(`Next: ${all}, which makes everything.`);
+  if (dry) terminal.note(texts.nextWrites(all));
+  else if (written.files.some(({ path }) => path === 'report.html')) terminal.note(texts.nextOpenReport(output));
+  else terminal.note(texts.nextMakesEverything(all));
   return checks.some(({ state }) => state === 'fails') ? EXIT.check : EXIT.fine;
 }
 
 /** The archive takes standard output, so that everything else goes where progress goes. */
 async function toOutput(given: Arguments, terminal: Terminal) {
-  if (given.json || given['dry-run'])
-    throw new UsageError(
-      '-o - puts a ZIP on standard output, where nothing else can stand.',
-      'Name a folder after -o.',
-    );
+  if (given.json || given['dry-run']) throw new UsageError(texts.outputIsZip, texts.nameFolderAfterO);
   const progress = progressOn(terminal);
   const { made, delivery } = await makePackage(given, progress.stage);
   progress.end();

@@ -6,6 +6,7 @@ import { printJson } from '../print/json.js';
 import { printCautions, printChecks, printSummary } from '../print/results.js';
 import { progressOn } from '../progress.js';
 import { STDIO } from '../stdio.js';
+import * as texts from '../texts/look.js';
 
 interface Arguments extends CommonArguments {
   file: string;
@@ -14,9 +15,9 @@ interface Arguments extends CommonArguments {
 
 export const check: Command<Arguments> = {
   examples: [
-    ['check house.yaml', 'every check, the worst first'],
-    ['check house.yaml --set wall.thickness=0.25', 'with another value, the file left as it is'],
-    ['check house.yaml --json', 'for programs'],
+    ['check house.yaml', texts.everyCheckWorstFirst],
+    ['check house.yaml --set wall.thickness=0.25', texts.withAnotherValueFile],
+    ['check house.yaml --json', texts.forPrograms],
   ],
   names: FILE,
   options: { ...SET, ...COMMON },
@@ -36,7 +37,7 @@ export const check: Command<Arguments> = {
       printChecks(terminal, verdict, quiet ? ['fails'] : undefined);
       printCautions(terminal, cautions);
     }
-    if (file !== STDIO) terminal.note(`Next: ringcourse build ${file} -o ${file.replace(/\.\w+$/, '')}`);
+    if (file !== STDIO) terminal.note(texts.nextBuild(file, file.replace(/\.\w+$/, '')));
     return checks.some(({ state }) => state === 'fails') ? EXIT.check : EXIT.fine;
   },
 };

@@ -5,6 +5,7 @@ import { comparing, type House, reading } from '../library.js';
 import { printJson } from '../print/json.js';
 import { printTable } from '../print/table.js';
 import { progressOn } from '../progress.js';
+import * as texts from '../texts/houses.js';
 
 interface Arguments extends CommonArguments {
   before: string;
@@ -14,12 +15,12 @@ interface Arguments extends CommonArguments {
 
 export const compare: Command<Arguments> = {
   examples: [
-    ['compare house.yaml larger.yaml', 'two files'],
-    ['compare house.yaml house.yaml --set domes.room.radius=2.4', 'a file, and the same with another value'],
+    ['compare house.yaml larger.yaml', texts.twoFiles],
+    ['compare house.yaml house.yaml --set domes.room.radius=2.4', texts.fileAndSame],
   ],
   names: {
-    before: { type: 'string', demandOption: true, describe: 'The description as it was' },
-    after: { type: 'string', demandOption: true, describe: 'The description as it is; --set changes this one' },
+    before: { type: 'string', demandOption: true, describe: texts.descriptionAsItWas },
+    after: { type: 'string', demandOption: true, describe: texts.descriptionAs },
   },
   options: { ...SET, ...COMMON },
   run: async ({ before, after, set = [], json }, terminal) => {

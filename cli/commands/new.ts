@@ -6,6 +6,7 @@ import { type StarterAnswers, starting } from '../library.js';
 import { printJson } from '../print/json.js';
 import { STDIO } from '../stdio.js';
 import type { Terminal } from '../terminal.js';
+import * as texts from '../texts/first-steps.js';
 
 const { STARTER_QUESTIONS, starterDescription } = await starting();
 
@@ -25,27 +26,24 @@ const ANSWERS: Readonly<Record<string, Options>> = Object.fromEntries(
 
 export const start: Command<Arguments> = {
   examples: [
-    ['new first.yaml', 'asks for radius, profile and openings'],
-    ['new second.yaml --radius 3 --profile pointed --windows 2', 'asks for the rest'],
-    ['new - --units ft --quiet', 'on standard output, without questions'],
+    ['new first.yaml', texts.asksForRadiusProfile],
+    ['new second.yaml --radius 3 --profile pointed --windows 2', texts.asksForRest],
+    ['new - --units ft --quiet', texts.onStandardOutputWithout],
   ],
   names: {
-    file: { type: 'string', demandOption: true, describe: 'Where to write it, a name in .yaml; - for standard output' },
+    file: { type: 'string', demandOption: true, describe: texts.whereToWrite },
   },
   options: {
     ...ANSWERS,
-    force: { type: 'boolean', default: false, describe: 'Write over a file that exists' },
-    'dry-run': { type: 'boolean', default: false, describe: 'Print the description and write nothing' },
+    force: { type: 'boolean', default: false, describe: texts.writeOverFile },
+    'dry-run': { type: 'boolean', default: false, describe: texts.printDescriptionAndWrite },
     ...COMMON,
   },
   run: async (given, terminal) => {
     const { file, force, json } = given;
     const print = file === STDIO || given['dry-run'];
     if (file !== STDIO && !/\.ya?ml$/i.test(file)) {
-      throw new UsageError(
-        `The description to start from is YAML, and ${JSON.stringify(file)} is not named so.`,
-        'Give a name that ends in .yaml.',
-      );
+      throw new UsageError(texts.descriptionIsYaml(JSON.stringify(file)), texts.giveNameThatEnds);
     }
     // Answers are asked for where they are seen; a program that reads JSON is asked nothing.
     const answers = await answersFrom(given as unknown as Readonly<Record<string, unknown>>, terminal, json);
@@ -59,13 +57,13 @@ export const start: Command<Arguments> = {
       writeFileSync(file, text, { flag: force ? 'w' : 'wx' });
     } catch (error) {
       if ((error as NodeJS.ErrnoException).code === 'EEXIST') {
-        throw new FileError(`${file} exists already and was left as it is.`, 'Choose another name, or give --force.');
+        throw new FileError(texts.existsAlreadyAndWas(file), texts.chooseAnotherName);
       }
-      throw fileTrouble(`${file} can't be written`, error);
+      throw fileTrouble(texts.cannotBeWritten(file), error);
     }
     if (json) printJson(terminal, { written: file });
-    else terminal.out(`Wrote ${file}`);
-    terminal.note(`Next: ringcourse check ${file}`);
+    else terminal.out(texts.wrote(file));
+    terminal.note(texts.nextCheck(file));
     return EXIT.fine;
   },
 };
@@ -85,7 +83,7 @@ async function answersFrom(
     const said = given[key];
     if (typeof said === 'string') {
       const found = read(said, units);
-      if ('wrong' in found) throw new UsageError(`--${key} is ${JSON.stringify(said)}.`, found.wrong);
+      if ('wrong' in found) throw new UsageError(texts.optionIs(key, JSON.stringify(said)), found.wrong);
       answers[key] = found.value;
     } else {
       const ask = silent ? null : terminal.ask;
@@ -109,8 +107,5 @@ async function answersFrom(
 /** @throws UsageError where the input ends: who goes away before the last question wants no file */
 function answered(said: string | null): string {
   if (said !== null) return said.trim();
-  throw new UsageError(
-    'The input ended before all questions were answered; nothing was written.',
-    'Press return to take what stands in brackets, or answer in the call, as "ringcourse new --help" tells.',
-  );
+  throw new UsageError(texts.inputEnded, texts.answerAll);
 }

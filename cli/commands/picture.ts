@@ -5,6 +5,7 @@ import { readInput } from '../input.js';
 import { PICTURE_COLOURS, parseQuantity, picturing, reading } from '../library.js';
 import { printJson } from '../print/json.js';
 import { didYouMean } from '../suggest.js';
+import * as texts from '../texts/look.js';
 import { tools } from '../tools.js';
 
 interface Arguments extends CommonArguments {
@@ -27,15 +28,15 @@ const MOST_PIXELS = 8000;
 function numberIn(name: string, written: string, [low, high]: readonly [number, number], whole = false): number {
   const value = written.trim() === '' ? Number.NaN : Number(written);
   if (value >= low && value <= high && (!whole || Number.isInteger(value))) return value;
-  const kind = whole ? 'a whole number' : 'a number';
-  throw new UsageError(`--${name} can't be ${JSON.stringify(written)}.`, `Give ${kind} from ${low} to ${high}.`);
+  const kind = whole ? texts.wholeNumber : 'a number';
+  throw new UsageError(texts.optionCannotBe(name, JSON.stringify(written)), texts.giveFrom(kind, low, high));
 }
 
 export const picture: Command<Arguments> = {
   examples: [
-    ['picture house.yaml -o house.png', 'from the south-west, a little from above'],
-    ['picture house.yaml -o rooms.png --level 1.2 --above 60', 'into the rooms'],
-    ['picture house.yaml -o blocks.png --colours mould --cut 90', 'half of it, a colour for each mould'],
+    ['picture house.yaml -o house.png', texts.fromSouthWestLittle],
+    ['picture house.yaml -o rooms.png --level 1.2 --above 60', texts.intoRooms],
+    ['picture house.yaml -o blocks.png --colours mould --cut 90', texts.halfOfItColour],
   ],
   names: FILE,
   options: {
@@ -44,41 +45,37 @@ export const picture: Command<Arguments> = {
       type: 'string',
       demandOption: true,
       requiresArg: true,
-      describe: 'The picture; a name that ends in .png',
+      describe: texts.pictureNameThatEnds,
     },
-    from: { type: 'string', default: '215', requiresArg: true, describe: 'Bearing of the viewer, degrees' },
-    above: { type: 'string', default: '28', requiresArg: true, describe: 'How far above level the viewer is, degrees' },
-    width: { type: 'string', default: '1400', requiresArg: true, describe: 'Pixels across' },
-    height: { type: 'string', default: '1000', requiresArg: true, describe: 'Pixels down' },
+    from: { type: 'string', default: '215', requiresArg: true, describe: texts.bearingOfViewerDegrees },
+    above: { type: 'string', default: '28', requiresArg: true, describe: texts.howFarAboveLevel },
+    width: { type: 'string', default: '1400', requiresArg: true, describe: texts.pixelsAcross },
+    height: { type: 'string', default: '1000', requiresArg: true, describe: texts.pixelsDown },
     colours: {
       type: 'string',
       default: PICTURE_COLOURS[0],
       requiresArg: true,
-      describe: `What colours tell: ${PICTURE_COLOURS.join(', ')}`,
+      describe: texts.whatColoursTell(PICTURE_COLOURS.join(', ')),
     },
     cut: {
       type: 'string',
       requiresArg: true,
-      describe: 'Take away the half on this bearing from the first dome, degrees',
+      describe: texts.takeAwayHalf,
     },
-    level: { type: 'string', requiresArg: true, describe: 'Take away all above this height over the floor' },
+    level: { type: 'string', requiresArg: true, describe: texts.takeAwayAllAbove },
     ...SET,
     ...COMMON,
   },
   run: async (given, terminal) => {
     const { file, output, colours, cut, level, json, set = [] } = given;
     if (!/\.png$/i.test(output))
-      throw new UsageError(
-        `The picture is a PNG, and ${JSON.stringify(output)} is not named so.`,
-        'Give a name that ends in .png.',
-      );
-    if (cut !== undefined && level !== undefined)
-      throw new UsageError('--cut and --level are both given.', 'A picture has one cut: leave one of them out.');
+      throw new UsageError(texts.pictureIsPng(JSON.stringify(output)), texts.giveNameThatEnds);
+    if (cut !== undefined && level !== undefined) throw new UsageError(texts.cutAndLevel, texts.pictureHasOneCut);
     const told = PICTURE_COLOURS.find((name) => name === colours);
     if (told === undefined)
       throw new UsageError(
-        `--colours doesn't know ${JSON.stringify(colours)}.`,
-        didYouMean(colours, PICTURE_COLOURS, `It knows: ${PICTURE_COLOURS.join(', ')}.`),
+        texts.coloursKnowNot(JSON.stringify(colours)),
+        didYouMean(colours, PICTURE_COLOURS, texts.itKnows(PICTURE_COLOURS.join(', '))),
       );
     const options = {
       bearingRad: numberIn('from', given.from, [-360, 360]) * DEG,
@@ -99,7 +96,7 @@ export const picture: Command<Arguments> = {
     });
     writeWhole(output, bytes);
     if (json) printJson(terminal, { written: output });
-    else terminal.out(`Wrote ${output}`);
+    else terminal.out(texts.wrote(output));
     return EXIT.fine;
   },
 };
@@ -112,7 +109,7 @@ function uprightCut(rad: number, x: number, y: number) {
 function levelCut(written: string, unit: string) {
   const read = parseQuantity(written, 'length', unit);
   if ('fault' in read)
-    throw new UsageError(`--level can't be ${JSON.stringify(written)}: it ${read.fault.message}`, read.fault.mend);
+    throw new UsageError(texts.levelCannotBe(JSON.stringify(written), read.fault.message), read.fault.mend);
   return { normal: [0, 0, 1] as const, distance: read.value };
 }
 
@@ -124,6 +121,6 @@ function writeWhole(name: string, bytes: Uint8Array): void {
     renameSync(beside, name);
   } catch (error) {
     rmSync(beside, { force: true });
-    throw fileTrouble(`${name} can't be written`, error);
+    throw fileTrouble(texts.cannotBeWritten(name), error);
   }
 }

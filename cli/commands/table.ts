@@ -4,6 +4,7 @@ import { readInput } from '../input.js';
 import { listing, packing, reading } from '../library.js';
 import { formatOf, PRINTED, printOneTable, type TableArguments } from '../print/tables.js';
 import { didYouMean } from '../suggest.js';
+import * as texts from '../texts/look.js';
 
 interface Arguments extends CommonArguments, TableArguments {
   file: string;
@@ -14,17 +15,17 @@ interface Arguments extends CommonArguments, TableArguments {
 export const table: Command<Arguments> = {
   examples: [
     ['table house.yaml moulds', 'in columns'],
-    ['table house.yaml blocks --format csv > blocks.csv', 'for a spreadsheet'],
-    ['table house.yaml blocks --decimal-comma > blocks.csv', 'for a spreadsheet that writes 2,5'],
+    ['table house.yaml blocks --format csv > blocks.csv', texts.forSpreadsheet],
+    ['table house.yaml blocks --decimal-comma > blocks.csv', texts.forSpreadsheetThatWrites],
   ],
-  names: { ...FILE, name: { type: 'string', demandOption: true, describe: 'Which table' } },
+  names: { ...FILE, name: { type: 'string', demandOption: true, describe: texts.whichTable } },
   options: { ...PRINTED, ...COMMA, ...SET, ...COMMON },
   run: async (given, terminal) => {
     const { file, name, set = [] } = given;
     const { TABLES } = await listing();
     const names = TABLES.map(({ id }) => id);
     if (!names.includes(name)) {
-      throw new UsageError(`There is no table ${name}.`, didYouMean(name, names, `There are: ${names.join(', ')}.`));
+      throw new UsageError(texts.thereIsNoTable(name), didYouMean(name, names, texts.thereAre(names.join(', '))));
     }
     const format = formatOf(given);
     const input = readInput(file);

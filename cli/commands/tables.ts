@@ -2,9 +2,10 @@ import { COMMON, type Command, type CommonArguments } from '../command.js';
 import { EXIT } from '../exit.js';
 import { listing } from '../library.js';
 import { printJson } from '../print/json.js';
+import * as texts from '../texts/look.js';
 
 export const tables: Command<CommonArguments> = {
-  examples: [['tables', 'in the order in which a house is built']],
+  examples: [['tables', texts.inOrder]],
   names: {},
   options: COMMON,
   run: async ({ json }, terminal) => {
@@ -18,7 +19,7 @@ export const tables: Command<CommonArguments> = {
     }
     const width = Math.max(...TABLES.map(({ id }) => id.length));
     for (const { id, about } of TABLES) terminal.out(`${id.padEnd(width)}  ${about}`);
-    terminal.note('Next: ringcourse table house.yaml blocks');
+    terminal.note(texts.nextTable);
     return EXIT.fine;
   },
 };

@@ -8,6 +8,7 @@ import { formatOf, PRINTED, printOneTable, type TableArguments } from '../print/
 import { progressOn } from '../progress.js';
 import { didYouMean } from '../suggest.js';
 import type { Terminal } from '../terminal.js';
+import * as texts from '../texts/houses.js';
 import { varyBeside } from '../vary-threads.js';
 
 /** Figures that the chart can show. */
@@ -21,22 +22,22 @@ interface Arguments extends CommonArguments, TableArguments {
 
 export const vary: Command<Arguments> = {
   examples: [
-    ['vary house.yaml --set domes.room.radius=2.25..2.75/0.25', 'from one size to another by steps'],
-    ['vary house.yaml --set "domes.room.profile=catenary|pointed"', 'one of some words'],
-    ['vary house.yaml --set wall.thickness=200..250/50mm --chart moulds', 'the chart of another figure'],
+    ['vary house.yaml --set domes.room.radius=2.25..2.75/0.25', texts.fromOneSize],
+    ['vary house.yaml --set "domes.room.profile=catenary|pointed"', texts.oneOfSomeWords],
+    ['vary house.yaml --set wall.thickness=200..250/50mm --chart moulds', texts.chartOfAnotherFigure],
   ],
   names: FILE,
   options: {
     set: {
       ...SET.set,
       demandOption: true,
-      describe: 'What to vary: PATH=FROM..TO/STEP or PATH=A|B; several make every pair',
+      describe: texts.whatToVaryPath,
     },
     chart: {
       type: 'string',
       default: 'safety',
       requiresArg: true,
-      describe: `Figure of the chart: ${CHARTS.join(', ')}`,
+      describe: texts.figureOfChart(CHARTS.join(', ')),
     },
     ...PRINTED,
     ...COMMA,
@@ -46,17 +47,17 @@ export const vary: Command<Arguments> = {
     const { file, set = [], chart } = given;
     const charted = CHARTS.find((known) => known === chart);
     if (charted === undefined) {
-      const mend = didYouMean(chart, CHARTS, `It knows: ${CHARTS.join(', ')}.`);
-      throw new UsageError(`--chart doesn't know ${JSON.stringify(chart)}.`, mend);
+      const mend = didYouMean(chart, CHARTS, texts.itKnows(CHARTS.join(', ')));
+      throw new UsageError(texts.chartKnowsNot(JSON.stringify(chart)), mend);
     }
     const format = formatOf(given);
     const [{ descriptionUnits }, { variantsOf, variantTable }] = await Promise.all([reading(), varying()]);
     const variants = variantsOf(set);
     const { name, text } = readInput(file);
     const progress = progressOn(terminal);
-    progress.stage(variants.length === 1 ? '1 house' : `${variants.length} houses`);
+    progress.stage(variants.length === 1 ? '1 house' : texts.housesCount(variants.length));
     const results = await varyBeside({ text, name }, variants, (done) => {
-      if (done < variants.length) progress.stage(`${done} of ${variants.length} done`);
+      if (done < variants.length) progress.stage(texts.doneOf(done, variants.length));
     });
     progress.end();
     const table = variantTable(results, descriptionUnits(text, set));

@@ -6,6 +6,7 @@ import { readInput } from '../input.js';
 import { groupsAsked, MAKING, type MakingArguments } from '../make.js';
 import { STDIO } from '../stdio.js';
 import type { Terminal } from '../terminal.js';
+import * as texts from '../texts/build.js';
 import { tellTrouble } from '../trouble.js';
 import { build } from './build.js';
 
@@ -14,15 +15,14 @@ const QUIET_AFTER = 80;
 
 export const watch: Command<MakingArguments & CommonArguments> = {
   examples: [
-    ['watch house.yaml -o house', 'keep the folder up to date while you edit'],
-    ['watch house.yaml -o house --only drawings', 'some groups alone, which is faster'],
+    ['watch house.yaml -o house', texts.keepFolderUp],
+    ['watch house.yaml -o house --only drawings', texts.someGroupsAlone],
   ],
-  names: { file: { ...FILE.file, describe: 'The description, YAML or JSON' } },
+  names: { file: { ...FILE.file, describe: texts.descriptionYamlOrJson } },
   options: { ...MAKING, ...COMMON },
   run: async (given, terminal) => {
     const { file, output } = given;
-    if (file === STDIO || output === STDIO || output === '')
-      throw new UsageError('watch needs a file to look at and a folder to write.', 'Name both.');
+    if (file === STDIO || output === STDIO || output === '') throw new UsageError(texts.watchNeedsFile, texts.nameBoth);
     groupsAsked(given.only);
     let known = fingerprint(file);
     // A file that isn't there at all is told at once.
@@ -30,7 +30,7 @@ export const watch: Command<MakingArguments & CommonArguments> = {
     const changes = changesOf(file);
     for (;;) {
       await once(given, terminal);
-      terminal.note(`Waiting for ${file} to change; Ctrl-C ends.`);
+      terminal.note(texts.waitingForToChange(file));
       let now = known;
       while (now === known || now === null) {
         await changes.next();
@@ -77,7 +77,7 @@ function changesOf(file: string): { readonly next: () => Promise<void> } {
     });
     watcher.on('error', () => undefined);
   } catch (error) {
-    throw fileTrouble(`The folder of ${file} can't be watched`, error);
+    throw fileTrouble(texts.folderCannotBeWatched(file), error);
   }
   return {
     next: async () => {

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import * as texts from '../texts/folder.js';
 import { type Manifest, type PackageFile, readManifest, sha256 } from './manifest.js';
 
 /** What a run made, before it is joined with what the folder holds already. */
@@ -35,8 +36,8 @@ export function carryOver(dir: string, delivery: Delivery): Carried {
   const made = new Set(delivery.files.map((file) => file.path));
   const others = before.files.filter(({ path }) => !delivery.only?.includes(groupOf(path)) && !made.has(path));
   const dropAll = (because: string): Carried => ({ files: [], dropped: others.map(({ path }) => path), because });
-  if (before.description.sha256 !== delivery.description) return dropAll('made from another description');
-  if (before.version !== delivery.version) return dropAll('made by another version of ringcourse');
+  if (before.description.sha256 !== delivery.description) return dropAll(texts.madeFromAnotherDescription);
+  if (before.version !== delivery.version) return dropAll(texts.madeByAnotherVersion);
 
   const files: PackageFile[] = [];
   const dropped: string[] = [];
@@ -45,7 +46,7 @@ export function carryOver(dir: string, delivery: Delivery): Carried {
     if (bytes === null) dropped.push(entry.path);
     else files.push({ path: entry.path, bytes });
   }
-  return { files, dropped, because: 'missing or changed since it was written' };
+  return { files, dropped, because: texts.missingOrChangedSince };
 }
 
 function readIfUnchanged(path: string, expected: string): Uint8Array | null {

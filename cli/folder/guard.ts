@@ -2,6 +2,7 @@ import { existsSync, mkdirSync, rmdirSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { setImmediate } from 'node:timers/promises';
 import { fileTrouble } from '../exit.js';
+import * as texts from '../texts/folder.js';
 
 const SIGNALS = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
 
@@ -68,7 +69,7 @@ export function makeFolders(dir: string): string[] {
     return made;
   } catch (error) {
     unmakeFolders(made);
-    throw fileTrouble(`The folder ${dir} can't be made`, error);
+    throw fileTrouble(texts.folderCannotBeMade(dir), error);
   }
 }
 

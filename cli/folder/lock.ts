@@ -1,6 +1,7 @@
 import { linkSync, readFileSync, renameSync, unlinkSync, writeFileSync } from 'node:fs';
 import { hostname } from 'node:os';
 import { FileError, fileTrouble } from '../exit.js';
+import * as texts from '../texts/folder.js';
 
 interface Holder {
   readonly pid: number;
@@ -86,12 +87,9 @@ function clearStale(path: string, stale: Holder): void {
 function refuse(path: string, holder: Holder | 'unreadable'): never {
   const who =
     holder === 'unreadable'
-      ? `${path} can't be read`
-      : `process ${holder.pid}${holder.host === hostname() ? '' : ` on ${holder.host}`} holds it`;
-  throw new FileError(
-    `The output folder is locked: ${who}.`,
-    `Wait for that run to end; if none is running, delete ${path}.`,
-  );
+      ? texts.cannotBeRead(path)
+      : texts.processHolds(holder.pid, holder.host === hostname() ? '' : texts.onHost(holder.host));
+  throw new FileError(texts.outputFolderIsLocked(who), texts.waitForThatRun(path));
 }
 
 /**
@@ -108,7 +106,7 @@ export function takeLock(path: string): () => void {
       clearStale(path, holder);
     }
   } catch (error) {
-    throw fileTrouble(`${path} can't be written`, error);
+    throw fileTrouble(texts.cannotBeWritten(path), error);
   }
   return () => {
     const holder = readHolder(path);

@@ -1,6 +1,7 @@
 import { realpathSync, statSync } from 'node:fs';
 import { basename, dirname, join, relative, resolve } from 'node:path';
 import { FileError, fileTrouble } from '../exit.js';
+import * as texts from '../texts/folder.js';
 
 /** The output folder and its siblings, all in one parent so that renames stay on one file system. */
 export interface Places {
@@ -20,12 +21,12 @@ function settle(asked: string): string {
   try {
     const real = realpathSync(asked);
     if (!statSync(real).isDirectory()) {
-      throw new FileError(`${asked} is a file, not a folder.`, 'Name a folder of its own for the package.');
+      throw new FileError(texts.isFileNotFolder(asked), texts.nameFolder);
     }
     return real;
   } catch (error) {
     if (missing(error)) return resolve(asked);
-    throw fileTrouble(`The output folder ${asked} can't be used`, error);
+    throw fileTrouble(texts.outputFolderCannotBeUsed(asked), error);
   }
 }
 
@@ -36,10 +37,7 @@ export function placesOf(asked: string): Places {
   const fromHere = relative(dir, realpathSync(process.cwd()));
   const holdsUs = !fromHere.startsWith('..') && resolve(dir, fromHere) === realpathSync(process.cwd());
   if (name === '' || holdsUs) {
-    throw new FileError(
-      `${asked} is the folder this command runs in, or one above it.`,
-      'Name a folder of its own for the package, such as out.',
-    );
+    throw new FileError(texts.isFolderThisCommand(asked), texts.nameFolderOfItsOwn);
   }
   const parent = dirname(dir);
   const beside = (ending: string) => join(parent, `.${name}.${ending}`);

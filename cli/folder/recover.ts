@@ -1,5 +1,6 @@
 import { existsSync, renameSync } from 'node:fs';
 import { FileError } from '../exit.js';
+import * as texts from '../texts/folder.js';
 import { removeOurs, strangersIn } from './contents.js';
 import type { Places } from './paths.js';
 
@@ -12,7 +13,7 @@ export function setAside(dir: string): string[] {
   let n = 1;
   while (existsSync(`${dir}.kept-${n}`)) n++;
   renameSync(dir, `${dir}.kept-${n}`);
-  return [`Moved ${dir}, which holds files of others, to ${dir}.kept-${n}.`];
+  return [texts.movedAside(dir, n)];
 }
 
 /** @throws FileError naming the files in `dir` that aren't ours. */
@@ -21,11 +22,8 @@ export function refuseStrangers(dir: string, begun = false): void {
   const strangers = strangersIn(dir, begun);
   if (strangers.length === 0) return;
   const named = strangers.slice(0, 10).join(', ');
-  const more = strangers.length > 10 ? ` and ${strangers.length - 10} more` : '';
-  throw new FileError(
-    `The folder ${dir} holds what no package of ours lists: ${named}${more}.`,
-    'Move it elsewhere, name another folder, or give --force, which moves it aside whole.',
-  );
+  const more = strangers.length > 10 ? texts.andMore(strangers.length - 10) : '';
+  throw new FileError(texts.folderHoldsOthers(dir, named, more), texts.moveItElsewhereName);
 }
 
 /**
@@ -37,16 +35,16 @@ export function recover(places: Places): string[] {
   if (existsSync(places.fresh)) {
     refuseStrangers(places.fresh, true);
     removeOurs(places.fresh);
-    done.push(`Removed ${places.fresh}, left by a run that was cut short.`);
+    done.push(texts.removedLeftByRun(places.fresh));
   }
   if (!existsSync(places.old)) return done;
   if (existsSync(places.dir)) {
     refuseStrangers(places.old);
     removeOurs(places.old);
-    done.push(`Removed ${places.old}, left by a run that was cut short.`);
+    done.push(texts.removedLeftByRun(places.old));
   } else {
     renameSync(places.old, places.dir);
-    done.push(`Restored ${places.dir}, moved aside by a run that was cut short.`);
+    done.push(texts.restoredMovedAside(places.dir));
   }
   return done;
 }

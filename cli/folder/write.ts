@@ -2,6 +2,7 @@ import { closeSync, existsSync, fsyncSync, mkdirSync, openSync, renameSync, writ
 import { dirname, join } from 'node:path';
 import { setImmediate } from 'node:timers/promises';
 import { fileTrouble } from '../exit.js';
+import * as texts from '../texts/folder.js';
 import { type Carried, carryOver, type Delivery } from './carry.js';
 import { removeOurs, strangersIn } from './contents.js';
 import { guarded, makeFolders, unmakeFolders } from './guard.js';
@@ -60,7 +61,7 @@ export async function writeFolder(asked: string, delivery: Delivery, force = fal
       onUndo(() => removeOurs(places.fresh));
       await fill(places.fresh, [{ path: MANIFEST, bytes: manifest }, ...files]);
     } catch (error) {
-      throw fileTrouble(`The package can't be written into ${places.fresh}`, error);
+      throw fileTrouble(texts.packageCannotBeWritten(places.fresh), error);
     }
     exchange(places);
     return { dir: places.dir, files: entries, carried, notes: [...notes, ...tidy(places)] };
@@ -127,7 +128,7 @@ async function underLock<T>(
       release();
       return result;
     } catch (error) {
-      throw fileTrouble(`The folder ${places.dir} can't be used`, error);
+      throw fileTrouble(texts.folderCannotBeUsed(places.dir), error);
     }
   });
 }
@@ -153,7 +154,7 @@ function exchange(places: Places): void {
     renameSync(places.fresh, places.dir);
   } catch (error) {
     if (hadOne && !existsSync(places.dir)) renameSync(places.old, places.dir);
-    throw fileTrouble(`The new package can't take the place of ${places.dir}`, error);
+    throw fileTrouble(texts.packageCannotTakePlace(places.dir), error);
   }
   syncFolder(places.parent);
 }
@@ -163,11 +164,11 @@ function tidy(places: Places): string[] {
   if (!existsSync(places.old)) return [];
   try {
     const strangers = strangersIn(places.old);
-    if (strangers.length > 0) return [`${places.old} was left: ${strangers.join(', ')} came into it meanwhile.`];
+    if (strangers.length > 0) return [texts.oldWasLeft(places.old, strangers.join(', '))];
     removeOurs(places.old);
     return [];
   } catch (error) {
-    const trouble = fileTrouble(`${places.old} can't be removed`, error);
+    const trouble = fileTrouble(texts.cannotBeRemoved(places.old), error);
     return [trouble instanceof Error ? trouble.message : String(trouble)];
   }
 }

@@ -1,4 +1,5 @@
 import type { Terminal } from '../terminal.js';
+import * as texts from '../texts/houses.js';
 
 const WIDTH = 40;
 /** Eighths of a sign's width, so that near values can be told apart. */
@@ -17,7 +18,7 @@ export function printChart(terminal: Terminal, title: string, bars: readonly Bar
   terminal.out();
   terminal.out(['strong', title]);
   if (most <= 0) {
-    terminal.out('  no variant has this figure');
+    terminal.out(texts.noVariantHasThis);
     return;
   }
   const width = Math.max(...bars.map(({ label }) => label.length));

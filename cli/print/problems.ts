@@ -1,7 +1,8 @@
 import type { Problem } from '../library.js';
 import type { Terminal } from '../terminal.js';
+import * as texts from '../texts/trouble.js';
 
-const count = (n: number): string => (n === 1 ? '1 problem' : `${n} problems`);
+const count = (n: number): string => (n === 1 ? '1 problem' : texts.problemsCount(n));
 
 /** All problems of a description, in the form editors and terminals turn into links, each with how to mend it. */
 export function printProblems(terminal: Terminal, problems: readonly Problem[]): void {
@@ -11,5 +12,5 @@ export function printProblems(terminal: Terminal, problems: readonly Problem[]):
     terminal.err(['strong', `${place}:`], ' ', ['bad', code], `: ${key}${message}`);
     terminal.err('    ', mend);
   }
-  terminal.err(`${count(problems.length)}; nothing was written.`);
+  terminal.err(texts.nothingWasWritten(count(problems.length)));
 }

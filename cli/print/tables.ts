@@ -2,6 +2,7 @@ import { UsageError } from '../exit.js';
 import { csv as csvWriter, type Table } from '../library.js';
 import { didYouMean } from '../suggest.js';
 import type { Terminal } from '../terminal.js';
+import * as texts from '../texts/look.js';
 import { printJson } from './json.js';
 import { printTable, tableObject } from './table.js';
 
@@ -18,8 +19,8 @@ export interface TableArguments {
 }
 
 export const PRINTED = {
-  format: { type: 'string', requiresArg: true, describe: 'How it is printed: text (as without it), csv or json' },
-  csv: { type: 'boolean', default: false, describe: 'Short for --format csv, for spreadsheets' },
+  format: { type: 'string', requiresArg: true, describe: texts.howItIsPrinted },
+  csv: { type: 'boolean', default: false, describe: texts.shortForFormatCsv },
 } as const;
 
 /**
@@ -29,8 +30,8 @@ export const PRINTED = {
 export function formatOf({ format: asked, json, csv, 'decimal-comma': comma }: TableArguments): Format {
   const format = FORMATS.find((known) => known === asked);
   if (asked !== undefined && format === undefined) {
-    const mend = didYouMean(asked, FORMATS, `It knows: ${FORMATS.join(', ')}.`);
-    throw new UsageError(`--format doesn't know ${JSON.stringify(asked)}.`, mend);
+    const mend = didYouMean(asked, FORMATS, texts.itKnows(FORMATS.join(', ')));
+    throw new UsageError(texts.formatKnowsNot(JSON.stringify(asked)), mend);
   }
   const ways = new Set<Format>([
     ...(format ? [format] : []),
@@ -38,7 +39,7 @@ export function formatOf({ format: asked, json, csv, 'decimal-comma': comma }: T
     ...(csv || comma ? ['csv' as const] : []),
   ]);
   const [way = 'text', other] = ways;
-  if (other) throw new UsageError(`${way} and ${other} are two ways to print.`, 'Ask for one of them.');
+  if (other) throw new UsageError(texts.andAreTwoWays(way, other), texts.askForOne);
   return way;
 }
 

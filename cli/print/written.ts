@@ -1,25 +1,26 @@
 import { groupOf } from '../folder/carry.js';
 import type { DryRun, Written } from '../folder/write.js';
 import type { Terminal } from '../terminal.js';
+import * as texts from '../texts/build.js';
 
-const inMegabytes = (bytes: number): string => `${(bytes / 1e6).toFixed(1)} MB`;
+const inMegabytes = (bytes: number): string => texts.megabytes((bytes / 1e6).toFixed(1));
 
-const inFiles = (count: number): string => (count === 1 ? '1 file' : `${count} files`);
+const inFiles = (count: number): string => (count === 1 ? '1 file' : texts.filesCount(count));
 
 /** What stands in the folder now, group by group. */
 export function printWritten(terminal: Terminal, output: string, { files, carried }: Omit<Written, 'notes'>): void {
   const size = files.reduce((sum, entry) => sum + entry.size, 0);
   terminal.out();
-  terminal.out(['strong', `Written to ${output}`], `: ${inFiles(files.length + 1)}, ${inMegabytes(size)}`);
+  terminal.out(['strong', texts.writtenTo(output)], `: ${inFiles(files.length + 1)}, ${inMegabytes(size)}`);
   const kept = new Set(carried.files.map(({ path }) => path));
   for (const group of new Set(files.map(({ path }) => groupOf(path)))) {
     const own = files.filter(({ path }) => groupOf(path) === group);
-    const asBefore = own.every(({ path }) => kept.has(path)) ? ', as before' : '';
+    const asBefore = own.every(({ path }) => kept.has(path)) ? texts.asBefore : '';
     terminal.out(`  ${group.padEnd(10)}${inFiles(own.length)}${asBefore}`);
   }
   if (carried.dropped.length > 0) {
-    terminal.out(['warn', `  Left out, ${carried.because}: ${carried.dropped.join(', ')}.`]);
-    terminal.out('  Run build without --only to make them anew.');
+    terminal.out(['warn', texts.leftOut(carried.because, carried.dropped.join(', '))]);
+    terminal.out(texts.runBuildWithoutOnly);
   }
 }
 
@@ -29,8 +30,8 @@ const SIGNS = { added: '+', changed: '~', removed: '-' } as const;
 export function printDryRun(terminal: Terminal, output: string, would: DryRun): void {
   terminal.out();
   const { added, changed, removed, same } = would;
-  const counts = `${added.length} new, ${changed.length} changed, ${same.length} as before, ${removed.length} removed`;
-  terminal.out(['strong', `Nothing was written to ${output}`], `; it would be: ${counts}`);
+  const counts = texts.newChangedAsBefore(added.length, changed.length, same.length, removed.length);
+  terminal.out(['strong', texts.nothingWasWritten(output)], texts.itWould(counts));
   for (const what of ['added', 'changed', 'removed'] as const)
     for (const path of would[what]) terminal.out(`  ${SIGNS[what]} ${path}`);
 }

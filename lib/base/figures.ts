@@ -1,4 +1,5 @@
-/** A number that leaves the program, with all that is needed to trace it. */
+import * as texts from './texts/quantities.js';
+
 export interface Figure {
   readonly id: string;
   readonly label: string;
@@ -21,7 +22,7 @@ export const givenFigure = (
   value: number,
   unit: string,
   more: Partial<Figure> = {},
-): Figure => ({ id, label, value, unit, formula: 'as given', source: 'the description', inputs: {}, ...more });
+): Figure => ({ id, label, value, unit, formula: texts.asGiven, source: texts.theDescription, inputs: {}, ...more });
 
 /** `ok`; `attention`: an estimate, a missing input or a matter to look at; `fails`. */
 export type CheckState = 'ok' | 'attention' | 'fails';

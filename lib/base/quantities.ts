@@ -1,5 +1,6 @@
 import { nearest } from './suggest.js';
-import { findUnit, KIND_WORDS, type QuantityKind, UNITS, type Unit } from './units.js';
+import * as texts from './texts/quantities.js';
+import { findUnit, type QuantityKind, UNITS, type Unit } from './units.js';
 
 /** Why a written quantity can't be taken; `code` is stable. */
 export interface QuantityFault {
@@ -104,23 +105,19 @@ function readAmount(figure: string): number | null {
 
 function inUnit(term: Term, kind: QuantityKind, bare: string | null): QuantityResult {
   const name = term.unit === '' ? bare : term.unit;
-  if (name === null) return fault('quantity-unit-missing', `has no unit.`, `Write its unit: ${accepted(kind)}.`);
+  if (name === null) return fault('quantity-unit-missing', texts.hasNoUnit, texts.writeItsUnit(accepted(kind)));
   const unit = findUnit(kind, name);
   if (!unit) return wrongUnit(name, kind);
   const value = term.amount * unit.factor;
   if (Number.isFinite(value)) return { value: decimal(value) };
-  return fault('quantity-size', 'is larger than anything that can be measured.', 'Give the size that is meant.');
+  return fault('quantity-size', texts.isLargerThanAnything, texts.giveSize);
 }
 
 function feetAndInches(written: string, first: Term, second: Term, kind: QuantityKind): QuantityResult {
   const named = [first, second].map((t) => findUnit('length', t.unit)?.name);
   if (kind !== 'length' || named[0] !== 'ft' || named[1] !== 'in') return unreadable(written, kind);
   if (!first.whole || second.amount >= 12)
-    return fault(
-      'quantity-feet-inches',
-      `is "${shown(written)}"; before inches the feet must be whole, and the inches fewer than 12.`,
-      `Write it like 6'-10 1/2" or 6 ft 10.5 in.`,
-    );
+    return fault('quantity-feet-inches', texts.feetMustBeWhole(shown(written)), texts.writeFeetAndInches);
   return { value: decimal((first.amount * 12 + second.amount) * (findUnit('length', 'in') as Unit).factor) };
 }
 
@@ -128,32 +125,32 @@ function feetAndInches(written: string, first: Term, second: Term, kind: Quantit
 const decimal = (value: number): number => Number(value.toPrecision(15)) + 0;
 
 function wrongUnit(name: string, kind: QuantityKind): QuantityResult {
-  const { noun } = KIND_WORDS[kind];
+  const { noun } = texts.KIND_WORDS[kind];
   for (const other of Object.keys(UNITS) as QuantityKind[])
     if (other !== kind && findUnit(other, name))
       return fault(
         'quantity-kind',
-        `is ${KIND_WORDS[other].noun} (${name}); ${noun} is needed here.`,
-        `Give ${noun} in ${accepted(kind)}.`,
+        texts.isOfOtherKind(texts.KIND_WORDS[other].noun, name, noun),
+        texts.giveItIn(noun, accepted(kind)),
       );
   const near = nearest(
     name,
     UNITS[kind].flatMap((u) => [u.name, ...u.aliases]),
   );
-  const hint = near === null ? '' : `Did you mean "${near}"? `;
-  return fault('quantity-unit', `has the unknown unit "${name}".`, `${hint}Accepted here: ${accepted(kind)}.`);
+  const hint = near === null ? '' : texts.didYouMean(near);
+  return fault('quantity-unit', texts.hasUnknownUnit(name), texts.acceptedHere(hint, accepted(kind)));
 }
 
 function unreadable(written: string, kind: QuantityKind): QuantityResult {
-  const { noun, example } = KIND_WORDS[kind];
+  const { noun, example } = texts.KIND_WORDS[kind];
   // Three digits after a comma may as well be thousands.
   const comma = /^\s*([+-]?\d+),(\d\d?)(?![\d,.])/.exec(written);
   return fault(
     'quantity-unreadable',
-    `is "${shown(written)}", which can't be read as ${noun}.`,
+    texts.isUnreadable(shown(written), noun),
     /\d,\d/.test(written)
-      ? `Write decimals with a point${comma ? ` (${comma[1]}.${comma[2]})` : ''} and thousands without a separator.`
-      : `Write it like ${example}${kind === 'length' ? ` or 6'-10 1/2"` : ''}.`,
+      ? texts.writeDecimalsWithPoint(comma ? ` (${comma[1]}.${comma[2]})` : '')
+      : texts.writeItLike(example, kind),
   );
 }
 

@@ -1,4 +1,5 @@
 import { formatLength as feetAndInches } from './measures.js';
+import * as texts from './texts/quantities.js';
 
 /**
  * Units of measurement: exact factors and the wording of values in the reader's own units.
@@ -86,19 +87,6 @@ export const UNITS: Readonly<Record<QuantityKind, readonly Unit[]>> = {
   fraction: [unit('%', 0.01, 'percent', 'per cent')],
 };
 
-/** What a kind is called in a sentence, and an example of how to write it. */
-export const KIND_WORDS: Readonly<Record<QuantityKind, { readonly noun: string; readonly example: string }>> = {
-  length: { noun: 'a length', example: '2.1 m' },
-  angle: { noun: 'an angle', example: '180 deg' },
-  pressure: { noun: 'a pressure', example: '0.8 kPa' },
-  density: { noun: 'a density', example: '600 kg/m3' },
-  mass: { noun: 'a mass', example: '20 kg' },
-  volume: { noun: 'a volume', example: '100 L' },
-  flow: { noun: 'a delivery rate', example: '38 L/min' },
-  duration: { noun: 'a time', example: '28 days' },
-  fraction: { noun: 'a percentage', example: '0.25 %' },
-};
-
 /** Finds a unit by name or alias: as written first, then without regard to case. */
 export function findUnit(kind: QuantityKind, written: string): Unit | undefined {
   const units = UNITS[kind];
@@ -176,5 +164,5 @@ export function formatQuantity(value: number, kind: QuantityKind, units: LengthU
   const name = READER_UNIT[kind][units === 'ft' || units === 'in' ? 1 : 0];
   const factor = findUnit(kind, name)?.factor ?? 1;
   const figure = formatNumber(value / factor);
-  return kind === 'duration' && figure !== '1' ? `${figure} days` : `${figure} ${name}`;
+  return kind === 'duration' && figure !== '1' ? texts.daysLong(figure) : `${figure} ${name}`;
 }

@@ -1,4 +1,5 @@
 import { type Check, givenFigure } from '../base/figures.js';
+import * as texts from '../base/texts/description-checks.js';
 import type { House } from '../description/house.js';
 import { undrawableLetters } from '../documents/text-size.js';
 import { printChecks } from '../models/print/checks.js';
@@ -11,7 +12,7 @@ export function setoutChecks(setout: HouseSetout): Check[] {
 
 /** Texts of the title block and names of rooms with letters that the drawings' font has not. */
 function letterCheck({ project, rooms }: House): Check[] {
-  const texts: readonly (readonly [key: string, text: string])[] = [
+  const written: readonly (readonly [key: string, text: string])[] = [
     ['project.title', project.title],
     ['project.number', project.number],
     ['project.address', project.address],
@@ -20,7 +21,7 @@ function letterCheck({ project, rooms }: House): Check[] {
     ['project.revision', project.revision],
     ...rooms.map((room, i) => [`rooms[${i}].name`, room.name] as const),
   ];
-  const bad = texts.flatMap(([key, text]) => {
+  const bad = written.flatMap(([key, text]) => {
     const letters = undrawableLetters(text).slice(0, MOST_LETTERS).join(' ');
     return letters === '' ? [] : [`\`${key}\` (${letters})`];
   });
@@ -28,10 +29,10 @@ function letterCheck({ project, rooms }: House): Check[] {
   return [
     {
       id: 'drawing-letters',
-      statement: `Every letter of the description's texts can be drawn; a box stands for some in ${bad.join(', ')}.`,
+      statement: texts.everyLetterCanBeDrawn(bad.join(', ')),
       state: 'attention',
-      source: 'the font of the drawings, DejaVu Sans, letter by letter from left to right',
-      advice: 'Write these texts in Latin, Greek or Cyrillic letters.',
+      source: texts.fontOfDrawings,
+      advice: texts.writeTheseTexts,
     },
   ];
 }
@@ -44,26 +45,26 @@ function frostCheck(house: House): Check[] {
   if (!footing) return [];
   const base = {
     id: 'footing-frost',
-    statement: 'The footing reaches below frost.',
-    source: 'common practice, no source; the local code governs',
+    statement: texts.footingReachesBelowFrost,
+    source: texts.commonPracticeLocalCode,
   };
   const depth = footing.depth + site.ground;
-  const demand = givenFigure('footing-frost.depth', 'depth of the footing below ground', depth, 'mm', {
-    formula: 'footing depth below the floor, less the ground level below the floor',
-    source: 'derived',
+  const demand = givenFigure('footing-frost.depth', texts.depthOfFootingBelow, depth, 'mm', {
+    formula: texts.footingDepthBelowFloor,
+    source: texts.derived,
     inputs: { 'footing depth (mm)': footing.depth, 'ground (mm)': site.ground },
   });
   if (site.frostDepth === null) {
-    return [{ ...base, state: 'attention', demand, advice: 'Missing input: `site.frost-depth`.' }];
+    return [{ ...base, state: 'attention', demand, advice: texts.missingInputSiteFrost }];
   }
   return [
     {
       ...base,
       state: depth >= site.frostDepth ? 'ok' : 'fails',
       demand,
-      capacity: givenFigure('footing-frost.frost', 'frost depth below ground', site.frostDepth, 'mm'),
+      capacity: givenFigure('footing-frost.frost', texts.frostDepthBelowGround, site.frostDepth, 'mm'),
       ratio: depth > 0 ? site.frostDepth / depth : Number.MAX_VALUE,
-      advice: 'Make `footing.depth` larger.',
+      advice: texts.makeFootingDepthLarger,
     },
   ];
 }

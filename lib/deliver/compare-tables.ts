@@ -1,3 +1,4 @@
+import * as texts from '../base/texts/comparison.js';
 import { formatNumber, type LengthUnit } from '../base/units.js';
 import type { Cell, Table } from '../documents/table.js';
 import { countColumn, numberColumn, tableUnits, textColumn } from '../tables/units.js';
@@ -27,40 +28,40 @@ function figureTable({ before, after }: Comparison, units: LengthUnit): Table {
   const currency = after.currency || before.currency;
   return {
     id: 'compare-figures',
-    title: 'Figures',
+    title: texts.figures,
     columns: [
-      textColumn('figure', 'figure'),
-      textColumn('unit', 'unit'),
-      textColumn('before', 'before'),
-      textColumn('after', 'after'),
-      textColumn('change', 'change'),
+      textColumn('figure', texts.figure),
+      textColumn('unit', texts.unit),
+      textColumn('before', texts.before),
+      textColumn('after', texts.after),
+      textColumn('change', texts.change),
     ],
     rows: [
       row('floor', area.unit, (f) => area.of(f.floor)),
       row('blocks', '', (f) => f.blocks),
-      row('moulds', '', (f) => f.moulds),
+      row(texts.mouldsColumn, '', (f) => f.moulds),
       row('masonry', volume.unit, (f) => volume.of(f.masonry * 1e9)),
-      row('cost of materials', currency, (f) => f.cost),
-      row('least geometric factor of safety', '', (f) => f.safety),
-      row('checks that fail', '', (f) => f.fails),
-      row('checks that need attention', '', (f) => f.attention),
+      row(texts.costOfMaterials, currency, (f) => f.cost),
+      row(texts.leastGeometricFactor, '', (f) => f.safety),
+      row(texts.checksThatFail, '', (f) => f.fails),
+      row(texts.checksThatNeedAttention, '', (f) => f.attention),
     ],
     notes:
       before.currency === after.currency
         ? []
-        : [`Costs are in ${before.currency || 'no currency'} before and ${after.currency || 'no currency'} after.`],
+        : [texts.costsAreInBefore(before.currency || texts.noCurrency, after.currency || texts.noCurrency)],
   };
 }
 
 const blockTable = ({ blocks }: Comparison): Table => ({
   id: 'compare-blocks',
-  title: 'Blocks by mark',
+  title: texts.blocksByMark,
   columns: [
-    textColumn('dome', 'dome'),
-    countColumn('same', 'as before'),
-    countColumn('changed', 'other shape or place'),
-    countColumn('gone', 'gone'),
-    countColumn('added', 'new'),
+    textColumn('dome', texts.dome),
+    countColumn('same', texts.asBefore),
+    countColumn('changed', texts.otherShapeOrPlace),
+    countColumn(texts.goneState, texts.goneState),
+    countColumn('added', texts.newWord),
   ],
   rows: blocks.map((changes) => ({ ...changes })),
 });
@@ -69,48 +70,52 @@ function mouldTable({ moulds }: Comparison): Table {
   const row = (change: string, names: readonly string[]) => ({ change, count: names.length, names: names.join(' ') });
   return {
     id: 'compare-moulds',
-    title: 'Moulds',
-    columns: [textColumn('change', 'moulds'), countColumn('count', 'how many'), textColumn('names', 'names')],
+    title: texts.moulds,
+    columns: [
+      textColumn('change', texts.mouldsColumn),
+      countColumn('count', texts.howMany),
+      textColumn('names', texts.names),
+    ],
     rows: [
       row(
-        'as before',
+        texts.asBefore,
         moulds.same.map(([was, is]) => (was === is ? was : `${was}→${is}`)),
       ),
-      row('gone', moulds.gone),
+      row(texts.goneState, moulds.gone),
       row('new', moulds.added),
     ],
-    notes: ['Moulds are alike when their inner sizes are the same to half a millimetre, whatever they are called.'],
+    notes: [texts.mouldsAreAlikeWhen],
   };
 }
 
 function costTable({ costs, before, after }: Comparison): Table {
-  const unit = after.currency || before.currency || 'no currency';
+  const unit = after.currency || before.currency || texts.noCurrency;
   const money = (key: string, label: string) => numberColumn(key, label, { unit, decimals: 2 });
   const known = costs.filter((cost) => cost.before !== null || cost.after !== null);
   const change = (was: Cell, is: Cell) => (typeof was === 'number' && typeof is === 'number' ? is - was : null);
   return {
     id: 'compare-costs',
-    title: 'Costs',
+    title: texts.costs,
     columns: [
-      textColumn('item', 'item'),
+      textColumn('item', texts.item),
       money('before', 'before'),
       money('after', 'after'),
       money('change', 'change'),
     ],
     rows: known.map((cost) => ({ ...cost, change: change(cost.before, cost.after) })),
-    notes: [known.length === 0 ? 'No costs are known: give `prices`.' : 'An empty cost is unknown, not zero.'],
+    notes: [known.length === 0 ? texts.noCostsAreKnown : texts.emptyCostIsUnknown],
   };
 }
 
 const checkTable = ({ checks }: Comparison): Table => ({
   id: 'compare-checks',
-  title: 'Checks that changed',
+  title: texts.checksThatChanged,
   columns: [
-    textColumn('id', 'check'),
-    textColumn('before', 'before'),
-    textColumn('after', 'after'),
-    textColumn('statement', 'what it says'),
+    textColumn('id', texts.check),
+    textColumn('before', texts.before),
+    textColumn('after', texts.after),
+    textColumn('statement', texts.whatItSays),
   ],
   rows: checks.map((check) => ({ ...check, before: check.before ?? 'none', after: check.after ?? 'none' })),
-  notes: checks.length === 0 ? ['No check changed its state.'] : [],
+  notes: checks.length === 0 ? [texts.noCheckChanged] : [],
 });

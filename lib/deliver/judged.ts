@@ -1,5 +1,6 @@
 import { CAUTIONS } from '../base/cautions.js';
 import type { Check } from '../base/figures.js';
+import * as texts from '../base/texts/description-checks.js';
 import { dwellingChecks } from '../dwelling/checks.js';
 import { masonryChecks } from '../masonry/checks.js';
 import { longerCheck } from '../masonry/longer-check.js';
@@ -18,14 +19,14 @@ export function judged(known: Study): HouseVerdict & { readonly checks: readonly
   const groups: CheckGroup[] = [
     {
       id: 'masonry',
-      title: 'Blocks',
+      title: texts.blocks,
       checks: [...masonryChecks(setout, laid, balance, known.pieces), ...longerCheck(plan, laid), ...planChecks(plan)],
     },
-    { id: 'statics', title: 'Will it stand', checks: staticsChecks(setout, statics) },
-    { id: 'laying', title: 'While it is built', checks: layingChecks(setout, laying, statics.strength) },
-    { id: 'dwelling', title: 'To live in it', checks: dwellingChecks(setout, dwelling) },
-    { id: 'works', title: 'Casting and costs', checks: [...releaseCheck(plan, laid), ...worksChecks(works)] },
-    { id: 'setout', title: 'Ground, drawings, model', checks: setoutChecks(setout) },
+    { id: 'statics', title: texts.willItStand, checks: staticsChecks(setout, statics) },
+    { id: 'laying', title: texts.whileItIsBuilt, checks: layingChecks(setout, laying, statics.strength) },
+    { id: 'dwelling', title: texts.toLiveInIt, checks: dwellingChecks(setout, dwelling) },
+    { id: 'works', title: texts.castingAndCosts, checks: [...releaseCheck(plan, laid), ...worksChecks(works)] },
+    { id: 'setout', title: texts.groundDrawingsModel, checks: setoutChecks(setout) },
   ];
   return { groups, checks: groups.flatMap((g) => g.checks), summary: summaryOf(known), cautions: CAUTIONS };
 }
@@ -36,9 +37,13 @@ function summaryOf({ setout, plan, laid, balance }: Study): string[] {
   const courses = domes.reduce((n, d) => n + d.courses.length, 0);
   return [
     `${count(domes.length, 'dome')}, ${count(courses, 'course')}, ${count(arches.length, 'opening')}`,
-    `${count(laid.blocks.length, 'block')}, ${cut} of them cut; ${count(laid.slivers.length, 'remnant')} left to mortar`,
-    `${plan.bond} bond; ${count(plan.moulds.moulds.length, 'mould')}, ${plan.moulds.proven ? 'proven the fewest' : `at least ${plan.moulds.atLeast} needed`}`,
-    `masonry ${(balance.envelope / 1e9).toFixed(3)} m3, of it blocks ${(balance.blocks / 1e9).toFixed(3)} m3`,
+    texts.blocksCutAndLeft(count(laid.blocks.length, 'block'), cut, count(laid.slivers.length, 'remnant')),
+    texts.bondAndMoulds(
+      plan.bond,
+      count(plan.moulds.moulds.length, 'mould'),
+      plan.moulds.proven ? texts.provenFewest : texts.atLeastNeeded(plan.moulds.atLeast),
+    ),
+    texts.masonryM3((balance.envelope / 1e9).toFixed(3), (balance.blocks / 1e9).toFixed(3)),
   ];
 }
 

@@ -1,3 +1,4 @@
+import * as texts from '../base/texts/package.js';
 import { sheetName } from '../documents/sheet.js';
 import { mouldSheets } from '../drawings/moulds/mould-sheet.js';
 import type { LaidHouse } from '../masonry/block.js';
@@ -23,7 +24,7 @@ export async function mouldFiles(
   const { project, blocks } = plan.setout.house;
   const sheets = mouldSheets(plan, laid);
   const info = {
-    title: `${project.title}: moulds`,
+    title: texts.mouldsTitle(project.title),
     author: project.drawnBy,
     subject: sheets.map(sheetName).join('; '),
     date: project.date,
@@ -41,9 +42,6 @@ export async function mouldFiles(
         bytes: writeStl([mesh], { title: `${project.title} ${mesh.name}` }),
       })),
     ],
-    summary:
-      sheets.length === 1
-        ? 'one sheet, its block and its lining'
-        : `${sheets.length} sheets, each with its block and its lining`,
+    summary: sheets.length === 1 ? texts.oneMouldFiles : texts.manyMouldFiles(sheets.length),
   };
 }

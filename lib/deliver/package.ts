@@ -1,5 +1,6 @@
 import { CAUTIONS } from '../base/cautions.js';
 import type { Check } from '../base/figures.js';
+import * as texts from '../base/texts/package.js';
 import type { House, LengthUnit } from '../description/house.js';
 import type { Table } from '../documents/table.js';
 import type { HandedOver } from '../drawings/handed.js';
@@ -85,7 +86,7 @@ export async function buildPackage(house: House, tools: Tools, options: PackageO
   const register = drawn.includes('drawings') ? aside?.then((sets) => registerOf(sets)) : undefined;
   // Trouble there is told when its files are waited for.
   for (const waited of [aside, register]) waited?.catch(() => undefined);
-  tell('laying courses');
+  tell(texts.layingCourses);
   const known = study(house, register);
   if (register) handOver(handedOver(known));
   const made = new Map<OutputGroup, Made>();
@@ -116,11 +117,11 @@ interface Made {
 
 const STAGES: Readonly<Record<OutputGroup, string>> = {
   drawings: 'drawing',
-  model: 'making solids',
-  moulds: 'drawing moulds',
-  templates: 'drawing templates',
-  tables: 'writing tables',
-  report: 'writing the report',
+  model: texts.makingSolids,
+  moulds: texts.drawingMoulds,
+  templates: texts.drawingTemplates,
+  tables: texts.writingTables,
+  report: texts.writingReport,
 };
 
 /** Drawings, solids and workbooks bring much code with them, which only those wait for who ask for them. */

@@ -1,3 +1,4 @@
+import * as texts from '../base/texts/package.js';
 import type { Mesh } from '../documents/mesh.js';
 import type { Scene } from '../documents/scene.js';
 import { looseBlocks } from '../models/print/loose.js';
@@ -45,6 +46,6 @@ export function printFiles(kernel: Kernel, { setout, laid }: Study, { blocks, bu
   ];
   const count = model.parts.reduce((n, part) => n + part.count, 0);
   const supported = model.parts.filter((part) => part.supported).map((part) => part.name);
-  const line = `printed model at 1:${print.scale}: ${count} parts on ${model.plates} plates, about ${(filamentOf(model) / 1000).toFixed(0)} cm3 of filament`;
-  return { files, summary: [supported.length > 0 ? `${line}; support wanted by ${supported.join(', ')}` : line] };
+  const line = texts.printedModelAt(print.scale, count, model.plates, (filamentOf(model) / 1000).toFixed(0));
+  return { files, summary: [supported.length > 0 ? texts.supportWantedBy(line, supported.join(', ')) : line] };
 }

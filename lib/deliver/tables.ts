@@ -1,3 +1,4 @@
+import * as texts from '../base/texts/table-list.js';
 import type { Table } from '../documents/table.js';
 import { staticsChecks } from '../statics/checks.js';
 import { billTable, quantityTable } from '../tables/bill.js';
@@ -34,48 +35,46 @@ const entry = (id: string, about: string, of: TableEntry['of']): TableEntry => (
 
 /** Every table, in the order in which a house is built. */
 export const TABLES: readonly TableEntry[] = [
-  entry('drawing-register', 'every sheet of the drawings', (s) => s.register),
-  entry('pegs', 'where each peg goes, with tapes from two datum pegs', (s) => pegTable(s.setout)),
-  entry('circles', 'circles of footing, wall and slab to scribe', (s) => circleTable(s.setout)),
-  entry('bearings', 'openings and passages by chord from a mark', (s) => bearingTable(s.setout)),
-  entry('openings', 'sizes of openings, rings and faces', (s) => openingTable(s.setout)),
-  entry('rooms', 'floor, headroom, light and air of each room', (s) => roomTable(s.setout, s.dwelling)),
-  entry('dwelling', 'rules of living in it, and what the house gives', (s) => dwellingTable(s.setout, s.dwelling)),
-  entry('structure', 'weights, thrust, tie and footing of each dome', (s) => structureTable(s.setout, s.statics)),
-  entry('structural-checks', 'what must hold for it to stand, the worst first', (s) =>
+  entry('drawing-register', texts.everySheetOfDrawings, (s) => s.register),
+  entry('pegs', texts.whereEachPegGoes, (s) => pegTable(s.setout)),
+  entry('circles', texts.circlesOfFootingWall, (s) => circleTable(s.setout)),
+  entry('bearings', texts.openingsAndPassages, (s) => bearingTable(s.setout)),
+  entry('openings', texts.sizesOfOpeningsRings, (s) => openingTable(s.setout)),
+  entry('rooms', texts.floorHeadroomLight, (s) => roomTable(s.setout, s.dwelling)),
+  entry('dwelling', texts.rulesOfLiving, (s) => dwellingTable(s.setout, s.dwelling)),
+  entry('structure', texts.weightsThrustTie, (s) => structureTable(s.setout, s.statics)),
+  entry('structural-checks', texts.whatMustHold, (s) =>
     structuralCheckTable(staticsChecks(s.setout, s.statics), s.setout.house.units),
   ),
-  entry('mix', 'what to weigh for a cubic metre, a batch, the house', (s) =>
-    mixTable(s.setout.house, s.works.mixLitres),
-  ),
-  entry('foam-correction', 'foam for the next batch, from a weighed bucket', (s) => foamTable(s.setout.house)),
-  entry('moulds', 'inner sizes of each mould, and where it serves', (s) => mouldTable(s.plan, s.laid)),
-  entry('long-moulds', 'inner sizes of the moulds of longer blocks', (s) => longMouldTable(s.plan, s.laid)),
-  entry('bonds', 'moulds against bond and joints: what each choice costs', (s) => bondTable(s.plan)),
-  entry('mould-copies', 'how many copies of each mould to make', (s) => mouldCopyTable(s.setout, s.works.calendar)),
-  entry('blocks', 'every block: place, sizes, mass', (s) => blockTable(s.plan, s.laid)),
-  entry('cuts', 'where blocks are cut, and which cuts are alike', (s) => cutTable(s.plan, s.laid)),
-  entry('remnants', 'what cuts leave that is too small to lay', (s) => remnantTable(s.setout, s.laid)),
-  entry('voussoirs', 'stones of the arches, and rings cast in one', (s) => voussoirTable(s.setout, s.pieces)),
-  entry('ring-pieces', 'segments of skewback rings and curbs, crown plugs', (s) => ringPieceTable(s.setout, s.pieces)),
-  entry('calendar', 'what is cast, struck and laid on each day', (s) => calendarTable(s.setout, s.works.calendar)),
-  entry('forms', 'which arches share a form, and when each stands', (s) => {
+  entry('mix', texts.whatToWeigh, (s) => mixTable(s.setout.house, s.works.mixLitres)),
+  entry('foam-correction', texts.foamForNextBatch, (s) => foamTable(s.setout.house)),
+  entry('moulds', texts.innerSizesOfEach, (s) => mouldTable(s.plan, s.laid)),
+  entry('long-moulds', texts.innerSizesOfMoulds, (s) => longMouldTable(s.plan, s.laid)),
+  entry('bonds', texts.mouldsAgainstBond, (s) => bondTable(s.plan)),
+  entry('mould-copies', texts.howManyCopies, (s) => mouldCopyTable(s.setout, s.works.calendar)),
+  entry('blocks', texts.everyBlockPlaceSizes, (s) => blockTable(s.plan, s.laid)),
+  entry('cuts', texts.whereBlocksAreCut, (s) => cutTable(s.plan, s.laid)),
+  entry('remnants', texts.whatCutsLeave, (s) => remnantTable(s.setout, s.laid)),
+  entry('voussoirs', texts.stonesOfArches, (s) => voussoirTable(s.setout, s.pieces)),
+  entry('ring-pieces', texts.segmentsOfSkewbackRings, (s) => ringPieceTable(s.setout, s.pieces)),
+  entry('calendar', texts.whatIsCastStruck, (s) => calendarTable(s.setout, s.works.calendar)),
+  entry('forms', texts.whichArchesShareForm, (s) => {
     const { calendar, centres } = s.works;
     return formTable(s.setout, calendar, centres);
   }),
-  entry('centering-ribs', 'ribs to cut for each arch', (s) => ribTable(s.setout, s.works.centres)),
-  entry('centering-tubes', 'the same ribs of bent tube', (s) => tubeTable(s.setout, s.works.centres)),
-  entry('lagging', 'lagging strips to cut for each arch', (s) => laggingTable(s.setout, s.works.centres)),
-  entry('courses', 'levels, radii and laps of each course', (s) => courseTable(s.plan, s.laid)),
-  entry('laying', 'what holds each block till its ring is closed', (s) => layingTable(s.setout, s.laying)),
-  entry('radius-pole', 'how the pole is set for each course', (s) => poleTable(s.setout)),
-  entry('meridian-template', 'ordinates of the template where no pole reaches', (s) => templateTable(s.setout)),
-  entry('template-boards', 'boards to cut for that template', (s) => templateBoardTable(s.setout)),
-  entry('volumes', 'volumes of the masonry by part', (s) => volumeTable(s.setout, s.balance)),
-  entry('quantities', 'what the house takes, waste apart', (s) => quantityTable(s.setout, s.works.quantities)),
-  entry('bill', 'what the materials cost', (s) => billTable(s.setout, s.works.bill)),
-  entry('layers', 'layers of the shell', (s) => layerTable(s.setout, s.warmth)),
-  entry('warmth', 'transmittances and heat loss', (s) => warmthTable(s.setout.house, s.warmth)),
+  entry('centering-ribs', texts.ribsToCut, (s) => ribTable(s.setout, s.works.centres)),
+  entry('centering-tubes', texts.sameRibsOfBent, (s) => tubeTable(s.setout, s.works.centres)),
+  entry('lagging', texts.laggingStripsToCut, (s) => laggingTable(s.setout, s.works.centres)),
+  entry('courses', texts.levelsRadiiAndLaps, (s) => courseTable(s.plan, s.laid)),
+  entry('laying', texts.whatHoldsEachBlock, (s) => layingTable(s.setout, s.laying)),
+  entry('radius-pole', texts.howPoleIsSet, (s) => poleTable(s.setout)),
+  entry('meridian-template', texts.ordinatesOfTemplateWhere, (s) => templateTable(s.setout)),
+  entry('template-boards', texts.boardsToCut, (s) => templateBoardTable(s.setout)),
+  entry('volumes', texts.volumesOfMasonry, (s) => volumeTable(s.setout, s.balance)),
+  entry('quantities', texts.whatHouseTakesWaste, (s) => quantityTable(s.setout, s.works.quantities)),
+  entry('bill', texts.whatMaterialsCost, (s) => billTable(s.setout, s.works.bill)),
+  entry('layers', texts.layersOfShell, (s) => layerTable(s.setout, s.warmth)),
+  entry('warmth', texts.transmittancesAndHeatLoss, (s) => warmthTable(s.setout.house, s.warmth)),
 ];
 
 export const tablesOf = (study: Study): Promise<Table[]> => Promise.all(TABLES.map((table) => table.of(study)));

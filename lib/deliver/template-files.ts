@@ -1,4 +1,5 @@
 import { CAUTION } from '../base/cautions.js';
+import * as texts from '../base/texts/package.js';
 import type { PageWords } from '../documents/page-strip.js';
 import { type SheetSize, TEMPLATE_PAGES } from '../documents/sheet-size.js';
 import { type Template, type TemplatePiece, templateView } from '../documents/template.js';
@@ -44,7 +45,7 @@ export async function templateFiles(
   const kinds: readonly Kind[] = [
     {
       id: 'moulds',
-      title: 'Moulds',
+      title: texts.mouldsGroup,
       templates: moulds,
       pieces: sharedPieces(shapes),
       pages: [large],
@@ -74,9 +75,9 @@ export async function templateFiles(
     for (const page of kind.pages) {
       const sheets = numbered(packPieces(kind.pieces, page, words, units));
       const info = {
-        title: `${house.project.title}: templates, ${kind.id}, ${page.name}`,
+        title: texts.templatesTitle(house.project.title, kind.id, page.name),
         author: house.project.drawnBy,
-        subject: 'full size, to be printed at 100 %',
+        subject: texts.fullSize,
         date: house.project.date,
       };
       const name = page.name.toLowerCase().replace(' ', '-');
@@ -85,5 +86,5 @@ export async function templateFiles(
     }
   }
   const drawings = kinds.reduce((sum, k) => sum + k.templates.length, 0);
-  return { files, summary: `${drawings} drawings at full size${pdf ? `, ${pages} pages to print` : ''}` };
+  return { files, summary: texts.templateSummary(drawings, pdf ? texts.pagesToPrint(pages) : '') };
 }

@@ -1,3 +1,4 @@
+import * as texts from '../base/texts/variants.js';
 import type { LengthUnit } from '../base/units.js';
 import type { Cell, Column, Table } from '../documents/table.js';
 import { countColumn, numberColumn, tableUnits, textColumn } from '../tables/units.js';
@@ -10,18 +11,18 @@ export function variantTable(results: readonly VariantResult[], units: LengthUni
   const currency = results.map((r) => ('figures' in r ? r.figures.currency : '')).find((c) => c !== '');
   return {
     id: 'variants',
-    title: 'Variants',
+    title: texts.variants,
     columns: [
       ...paths.map((path): Column => textColumn(path, path)),
-      numberColumn('floor', 'floor', area),
-      countColumn('blocks', 'blocks'),
-      countColumn('moulds', 'moulds'),
-      numberColumn('masonry', 'masonry', volume),
-      numberColumn('cost', 'materials', { unit: currency ?? 'no currency', decimals: 2 }),
-      { key: 'safety', label: 'safety factor', kind: 'number', decimals: 2 },
-      countColumn('fails', 'fails'),
-      countColumn('attention', 'attention'),
-      textColumn('worst', 'worst check'),
+      numberColumn('floor', texts.floor, area),
+      countColumn('blocks', texts.blocks),
+      countColumn('moulds', texts.moulds),
+      numberColumn('masonry', texts.masonry, volume),
+      numberColumn('cost', texts.materials, { unit: currency ?? texts.noCurrency, decimals: 2 }),
+      { key: 'safety', label: texts.safetyFactor, kind: 'number', decimals: 2 },
+      countColumn('fails', texts.fails),
+      countColumn('attention', texts.attention),
+      textColumn('worst', texts.worstCheck),
     ],
     rows: results.map((result): Record<string, Cell> => {
       const { varied } = result.variant;
@@ -45,9 +46,6 @@ export function variantTable(results: readonly VariantResult[], units: LengthUni
         worst: worst === null ? '' : `${worst.state}: ${worst.id}`,
       };
     }),
-    notes: [
-      'The safety factor is the least geometric factor of domes, arches and piers; 2 is asked for. Costs are of materials alone; an empty one is unknown.',
-      'Preliminary figures, to be confirmed by a licensed engineer and the local code.',
-    ],
+    notes: [texts.safetyFactorIsLeast, texts.preliminaryFigures],
   };
 }

@@ -1,5 +1,6 @@
 import { DescriptionError, type Problem } from '../base/problems.js';
 import { shown } from '../base/quantities.js';
+import * as texts from '../base/texts/variants.js';
 import { readDescription } from '../description/read.js';
 import { parseOverride } from '../description/text/overrides.js';
 import { type HouseFigures, houseFigures } from './house-figures.js';
@@ -34,12 +35,7 @@ export function variantsOf(sets: readonly string[]): Variant[] {
     const path = set.replace(/\s*=.*/s, '').trim();
     const values = valuesOf(set);
     if (variants.length * values.length > MOST_VARIANTS)
-      throw trouble(
-        set,
-        'vary-range',
-        `That makes more than ${MOST_VARIANTS} houses.`,
-        'Take a larger step, or vary one thing at a time.',
-      );
+      throw trouble(set, 'vary-range', texts.tooManyVariants(MOST_VARIANTS), texts.takeLargerStepOrOneThing);
     variants = variants.flatMap((variant) =>
       values.map((value) => ({
         set: [...variant.set, `${path}=${value}`],
@@ -52,21 +48,10 @@ export function variantsOf(sets: readonly string[]): Variant[] {
 
 function valuesOf(set: string): string[] {
   const override = parseOverride(set);
-  if (!override)
-    throw trouble(
-      set,
-      'set-unreadable',
-      `\`--set ${shown(set)}\` names no value to put in.`,
-      'Write it like `domes.hall.radius=2.5..4/0.25`.',
-    );
+  if (!override) throw trouble(set, 'set-unreadable', texts.setNamesNoValue(shown(set)), texts.writeItLikeRange);
   const values = override.value.split('|').flatMap((part) => rangeOf(part, set));
   if (values.some((value) => value.trim() === ''))
-    throw trouble(
-      set,
-      'vary-range',
-      'A value between two bars is missing.',
-      'Write it like `domes.hall.profile=catenary|pointed`.',
-    );
+    throw trouble(set, 'vary-range', texts.valueBetweenBarsMissing, texts.writeItLikeChoices);
   return values.map((value) => value.trim());
 }
 
@@ -74,20 +59,14 @@ function rangeOf(part: string, set: string): string[] {
   const found = RANGE.exec(part);
   if (!found) {
     if (!/^\s*-?[\d.]+\s*\.\.\s*-?\d/.test(part)) return [part];
-    throw trouble(
-      set,
-      'vary-range',
-      `The range "${shown(part.trim())}" has no step.`,
-      'Write from, to and step like `2.5..4/0.25`.',
-    );
+    throw trouble(set, 'vary-range', texts.rangeHasNoStep(shown(part.trim())), texts.writeFromToStep);
   }
   const [from, to, step] = [found[1], found[2], found[3]].map(Number) as [number, number, number];
   const unit = found[4] ? ` ${found[4]}` : '';
-  if (!(step > 0))
-    throw trouble(set, 'vary-range', 'The step of a range must be more than 0.', 'Write it like `2.5..4/0.25`.');
+  if (!(step > 0)) throw trouble(set, 'vary-range', texts.stepOfRangeMust, texts.writeItLikeStep);
   const count = Math.floor(Math.abs(to - from) / step + 1e-9) + 1;
   if (count > MOST_VARIANTS)
-    throw trouble(set, 'vary-range', `That makes more than ${MOST_VARIANTS} houses.`, 'Take a larger step.');
+    throw trouble(set, 'vary-range', texts.tooManyVariants(MOST_VARIANTS), texts.takeLargerStep);
   // As many decimals as are written: 2.5 + 3 × 0.1 is 2.8 and nothing near it.
   const decimals = Math.max(
     ...[found[1], found[2], found[3]].map((text) => /\.(\d*)/.exec(text ?? '')?.[1]?.length ?? 0),
@@ -101,7 +80,7 @@ const trouble = (set: string, code: 'vary-range' | 'set-unreadable', message: st
     {
       code,
       path: 'description',
-      where: { file: `--set ${shown(set.replace(/=.*/s, ''))}`, line: 1, column: 1 },
+      where: { file: texts.setOption(shown(set.replace(/=.*/s, ''))), line: 1, column: 1 },
       message,
       mend,
     },

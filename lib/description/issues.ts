@@ -1,7 +1,8 @@
 import type { z } from 'zod';
 import { shown } from '../base/quantities.js';
 import { nearest } from '../base/suggest.js';
-import type { ProblemCode } from './codes.js';
+import type { ProblemCode } from '../base/texts/problem-codes.js';
+import * as texts from '../base/texts/problems-values.js';
 import { keysAt } from './json-schema.js';
 import { type Path, type ProblemList, pathText } from './problem-list.js';
 import type { LeafFault } from './schema/leaves.js';
@@ -75,9 +76,9 @@ class Teller {
       const path = [...parent, key];
       if (near === null) this.strays.push(path);
       else this.misspelt.add(pathText([...parent, near]));
-      const list = known.length > 0 ? ` Known here: ${known.join(', ')}.` : '';
-      const mend = near === null ? `Remove it.${list}` : `Did you mean "${near}"?`;
-      this.problems.add('key-unknown', path, `The key "${shown(key)}" is unknown.`, mend, 'key');
+      const list = known.length > 0 ? texts.knownHere(known.join(', ')) : '';
+      const mend = near === null ? texts.removeIt(list) : texts.didYouMean(near);
+      this.problems.add('key-unknown', path, texts.keyIsUnknown(shown(key)), mend, 'key');
     }
   }
 
@@ -87,19 +88,19 @@ class Teller {
     if (issue.code === 'custom') this.fault(issue.params?.fault as LeafFault, path);
     else if (value === undefined) this.missing(path);
     else if (value === null)
-      this.add('value-missing', path, `${subjectOf(path)} has no value.`, 'Give a value, or remove the key.');
+      this.add('value-missing', path, texts.hasNoValue(subjectOf(path)), texts.giveValueOrRemove);
     else if (issue.code === 'invalid_value') this.choice(issue.values.map(String), value, path);
-    else if (issue.code === 'too_small') this.count(value, `at least ${entries(Number(issue.minimum))}`, path);
-    else if (issue.code === 'too_big') this.count(value, `at most ${entries(Number(issue.maximum))}`, path);
+    else if (issue.code === 'too_small') this.count(value, texts.atLeast(entries(Number(issue.minimum))), path);
+    else if (issue.code === 'too_big') this.count(value, texts.atMost(entries(Number(issue.maximum))), path);
     else if (issue.code === 'invalid_union' && typeof value === 'string' && wordsOf(issue).length > 0) {
-      const other = issue.errors.flat().some((i) => i.code === 'custom') ? 'a quantity' : 'keys with values';
-      this.choice(wordsOf(issue), value, path, `, or ${other}`);
+      const other = issue.errors.flat().some((i) => i.code === 'custom') ? 'a quantity' : texts.keysWithValues;
+      this.choice(wordsOf(issue), value, path, texts.orOther(other));
     } else this.kind(expectation(issue), value, path);
   }
 
   count(value: unknown, needed: string, path: Path): void {
     const given = entries(Array.isArray(value) ? value.length : 0);
-    this.add('list-length', path, `${subjectOf(path)} has ${given}.`, `Give ${needed}.`);
+    this.add('list-length', path, texts.hasGiven(subjectOf(path), given), texts.giveThis(needed));
   }
 
   fault(fault: LeafFault, path: Path): void {
@@ -109,33 +110,33 @@ class Teller {
   missing(path: Path): void {
     if (this.misspelt.has(pathText(path))) return;
     const last = path[path.length - 1];
-    if (typeof last !== 'string') this.add('value-missing', path, `${subjectOf(path)} has no value.`, 'Give a value.');
-    else this.add('key-missing', path, `The key "${last}" is missing.`, 'Add it; it has no default.', 'key');
+    if (typeof last !== 'string') this.add('value-missing', path, texts.hasNoValue(subjectOf(path)), texts.giveValue);
+    else this.add('key-missing', path, texts.keyIsMissing(last), texts.addIt, 'key');
   }
 
   choice(words: readonly string[], value: unknown, path: Path, other = ''): void {
     if (typeof value !== 'string') {
-      this.kind(words.map((w) => `"${w}"`).join(' or '), value, path);
+      this.kind(words.map((w) => `"${w}"`).join(texts.orBetween), value, path);
       return;
     }
     const near = nearest(value, words);
-    const hint = near === null ? '' : `Did you mean "${near}"? `;
+    const hint = near === null ? '' : texts.didYouMeanThen(near);
     this.add(
       'value-choice',
       path,
-      `${subjectOf(path)} is "${shown(value)}", which is no choice here.`,
-      `${hint}Choices: ${words.join(', ')}${other}.`,
+      texts.isNoChoice(subjectOf(path), shown(value)),
+      texts.choices(hint, words.join(', '), other),
     );
   }
 
   kind(expected: string, value: unknown, path: Path): void {
     const subject = subjectOf(path);
     if (typeof value === 'number' && !Number.isFinite(value)) {
-      this.add('quantity-unreadable', path, `${subject} is ${value}, which is no number.`, `Give ${expected}.`);
+      this.add('quantity-unreadable', path, texts.isNoNumber(subject, value), texts.giveThis(expected));
       return;
     }
-    const colon = path.length === 0 && typeof value === 'string' ? ' Is the space after a colon missing?' : '';
-    this.add('value-type', path, `${subject} is ${kindOf(value)}.`, `Give ${expected}.${colon}`);
+    const colon = path.length === 0 && typeof value === 'string' ? texts.isSpaceAfterColon : '';
+    this.add('value-type', path, texts.isGiven(subject, kindOf(value)), texts.giveAndColon(expected, colon));
   }
 
   add(code: ProblemCode, path: Path, message: string, mend: string, part: 'key' | 'value' = 'value'): void {
@@ -161,28 +162,28 @@ const isKindIssue = (issue: Issue): boolean =>
 const wordsOf = (issue: z.core.$ZodIssueInvalidUnion): string[] =>
   issue.errors.flat().flatMap((i) => (i.code === 'invalid_value' ? i.values.map(String) : []));
 
-const entries = (n: number): string => (n === 1 ? '1 entry' : `${n} entries`);
+const entries = (n: number): string => (n === 1 ? '1 entry' : texts.entries(n));
 
 function expectation(issue: Issue): string {
   // Leaves carry their own word for what they are.
   if (!/^Invalid|^Too/.test(issue.message)) return issue.message;
-  if (issue.code === 'invalid_union') return 'a word or keys with values';
-  if (issue.code !== 'invalid_type') return 'another value';
-  return issue.expected === 'array' || issue.expected === 'tuple' ? 'a list' : 'keys with values';
+  if (issue.code === 'invalid_union') return texts.wordOrKeys;
+  if (issue.code !== 'invalid_type') return texts.anotherValue;
+  return issue.expected === 'array' || issue.expected === 'tuple' ? 'a list' : texts.keysWithValues;
 }
 
 function kindOf(value: unknown): string {
   if (Array.isArray(value)) return 'a list';
-  if (typeof value === 'string') return `the text "${shown(value)}"`;
-  if (typeof value === 'number') return `the number ${value}`;
-  return typeof value === 'boolean' ? `the word ${value}` : 'a group of keys';
+  if (typeof value === 'string') return texts.theText(shown(value));
+  if (typeof value === 'number') return texts.theNumber(value);
+  return typeof value === 'boolean' ? texts.theWord(value) : texts.groupOfKeys;
 }
 
 /** What a sentence about a path begins with. */
 export function subjectOf(path: Path): string {
   const last = path[path.length - 1];
-  if (last === undefined) return 'The description';
+  if (last === undefined) return texts.theDescription;
   if (typeof last === 'string') return `"${shown(last)}"`;
   const list = path.slice(0, -1).findLast((step) => typeof step === 'string');
-  return `Entry ${last + 1} of "${list ?? 'the list'}"`;
+  return texts.entryOf(last + 1, list ?? texts.theList);
 }

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import * as texts from '../base/texts/problems-values.js';
 import { formatNumber, formatQuantity, type LengthUnit, UNITS } from '../base/units.js';
 import type { Path } from './problem-list.js';
 import type { LeafDoc } from './schema/leaves.js';
@@ -48,7 +49,7 @@ function fullSchema(): JsonSchema {
 
 /** JSON Schema (draft 7) of a description file, so that editors complete keys and show their meaning. */
 export function descriptionJsonSchema(): JsonSchema {
-  return { ...publicSchema(fullSchema()), title: 'Description of a cast-block dome house' };
+  return { ...publicSchema(fullSchema()), title: texts.descriptionOfCastBlock };
 }
 
 function publicSchema({ leaf, ...node }: JsonSchema): JsonSchema {
@@ -70,9 +71,9 @@ function leafText(leaf: LeafDoc, units: LengthUnit): string {
   const range = rangeText(leaf, units);
   const kind = leaf.kind in UNITS ? UNITS[leaf.kind as keyof typeof UNITS].map((u) => u.name).join(', ') : '';
   const parts = [
-    kind ? `Units: ${kind}.` : '',
-    range ? `Range: ${range}.` : '',
-    leaf.defaultText ? `Default: ${leaf.defaultText}.` : '',
+    kind ? texts.unitsAre(kind) : '',
+    range ? texts.rangeIs(range) : '',
+    leaf.defaultText ? texts.defaultIs(leaf.defaultText) : '',
   ];
   return parts.filter(Boolean).join(' ');
 }
@@ -81,7 +82,7 @@ function rangeText(leaf: LeafDoc, units: LengthUnit): string {
   if (leaf.least === undefined || leaf.most === undefined) return '';
   const { kind } = leaf;
   const say = (v: number) => (kind in UNITS ? formatQuantity(v, kind as keyof typeof UNITS, units) : formatNumber(v));
-  return `${say(leaf.least)} to ${say(leaf.most)}`;
+  return texts.rangeFromTo(say(leaf.least), say(leaf.most));
 }
 
 /** Keys that may stand at a path of the description; empty where none or any may. */
@@ -132,9 +133,9 @@ function keyDocs(parent: JsonSchema, prefix: string): KeyDoc[] {
 function kindText(node: JsonSchema): string {
   if (node.leaf) return node.leaf.kind === 'fraction' ? 'percentage' : node.leaf.kind;
   if (node.const !== undefined) return String(node.const);
-  if (node.enum) return `one of ${node.enum.join(', ')}`;
-  if (node.anyOf) return node.anyOf.map(kindText).join('; or ');
-  if (node.type === 'array') return node.items && isList(node.items) ? `list of ${node.items.length}` : 'list';
+  if (node.enum) return texts.oneOf(node.enum.join(', '));
+  if (node.anyOf) return node.anyOf.map(kindText).join(texts.orInList);
+  if (node.type === 'array') return node.items && isList(node.items) ? texts.listOf(node.items.length) : 'list';
   return node.type === 'object' ? 'keys' : 'text';
 }
 

@@ -1,4 +1,5 @@
 import { shown } from '../base/quantities.js';
+import * as texts from '../base/texts/problems-file.js';
 import type { Path, ProblemList } from './problem-list.js';
 import { DEEPEST, LARGEST_FILE } from './text/guard.js';
 import { RESERVED_KEYS } from './text/tree.js';
@@ -20,36 +21,25 @@ class Copier {
 
   copy(given: unknown, path: Path): unknown {
     if (this.#left-- <= 0) {
-      const mend = 'Check that parts are not repeated over and over.';
-      this.problems.add('file-too-large', [], 'The description holds too many values.', mend);
+      const mend = texts.checkThatParts;
+      this.problems.add('file-too-large', [], texts.descriptionHoldsTooMany, mend);
       return undefined;
     }
     if (given === null || ['string', 'number', 'boolean', 'undefined'].includes(typeof given)) return given;
     if (path.length > DEEPEST) {
-      this.problems.add(
-        'nesting-too-deep',
-        path.slice(0, 6),
-        'Lists or keys are nested too deep.',
-        'Check for a loop.',
-      );
+      this.problems.add('nesting-too-deep', path.slice(0, 6), texts.listsOrKeys, texts.checkForLoop);
       return undefined;
     }
     if (Array.isArray(given)) return Array.from(given, (item, i) => this.copy(item, [...path, i]));
     if (typeof given !== 'object' || !isPlain(given)) {
-      const mend = 'Give texts, numbers, lists and plain objects.';
-      this.problems.add('value-type', path, 'Something other than plain data stands here.', mend);
+      const mend = texts.giveTextsNumbersLists;
+      this.problems.add('value-type', path, texts.somethingOtherThanPlain, mend);
       return undefined;
     }
     const out: Record<string, unknown> = Object.create(null);
     for (const [key, value] of Object.entries(given)) {
       if (RESERVED_KEYS.has(key))
-        this.problems.add(
-          'key-unknown',
-          [...path, key],
-          `The key "${shown(key)}" is not allowed.`,
-          'Remove it.',
-          'key',
-        );
+        this.problems.add('key-unknown', [...path, key], texts.keyIsNotAllowed(shown(key)), texts.removeIt, 'key');
       else if (value !== undefined) out[key] = this.copy(value, [...path, key]);
     }
     return out;

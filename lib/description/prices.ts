@@ -1,5 +1,6 @@
 import { parseNumber, shown } from '../base/quantities.js';
 import { nearest } from '../base/suggest.js';
+import * as texts from '../base/texts/problems-values.js';
 import type { Price, Prices } from './house.js';
 import { isMapping } from './issues.js';
 import type { ProblemList } from './problem-list.js';
@@ -20,25 +21,20 @@ export function pricesFrom(prices: DescriptionOutput['prices'], problems: Proble
   };
   for (const [name, entry] of Object.entries(rest)) {
     const price = isMapping(entry) ? priceOf(entry.per, entry.price) : null;
-    if (!ITEM.test(name))
-      refuse(name, `"${shown(name)}" can't name an item.`, 'Use small letters a-z, digits and hyphens.');
+    if (!ITEM.test(name)) refuse(name, texts.cannotNameItem(shown(name)), texts.useSmallLetters);
     else if (!price) {
       const unit = typeof entry === 'string' ? null : lastWord(entry.per);
       // A unit that is one isn't what is wrong.
       const near = unit === null || PRICE_UNITS.some((own) => own === unit) ? null : nearest(unit, PRICE_UNITS);
-      const hint = near === null ? '' : `Did you mean "${near}"? `;
-      const example = `${name}: { per: 25 kg, price: 6.20 }`;
-      refuse(
-        name,
-        `The price of "${name}" can't be read.`,
-        `${hint}Write it like ${example}; units: ${PRICE_UNITS.join(', ')}.`,
-      );
+      const hint = near === null ? '' : texts.didYouMeanThen(near);
+      const example = texts.examplePrice(name);
+      refuse(name, texts.priceUnreadable(name), texts.writeItLikeUnits(hint, example, PRICE_UNITS.join(', ')));
     } else items[name] = price;
   }
   if (currency === undefined && Object.keys(rest).length === 0) return { currency: '', items };
   if (typeof currency !== 'string' || !/^[A-Z]{3}$/.test(currency)) {
-    const given = currency === undefined ? 'The prices have no currency.' : 'The currency is not three capitals.';
-    refuse('currency', given, 'Write it by its three letters, like `currency: EUR`.');
+    const given = currency === undefined ? texts.pricesHaveNoCurrency : texts.currencyIsNotThree;
+    refuse('currency', given, texts.writeCurrency);
     return undefined;
   }
   return sound ? { currency, items } : undefined;

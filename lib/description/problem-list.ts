@@ -1,6 +1,7 @@
 import { DescriptionError, type Problem, type Where } from '../base/problems.js';
 import { shown } from '../base/quantities.js';
-import type { ProblemCode } from './codes.js';
+import type { ProblemCode } from '../base/texts/problem-codes.js';
+import * as texts from '../base/texts/problems-values.js';
 
 /** Keys and list positions from the top of the description. */
 export type Path = readonly (string | number)[];
@@ -54,11 +55,11 @@ export class ProblemList {
     if (this.empty) return;
     const problems = [...this.#problems.values()].sort(inTextOrder);
     if (this.#more > 0) {
-      const mend = 'Mend the problems above first, then read the description again.';
+      const mend = texts.mendProblemsAboveFirst;
       problems.push({
         code: 'problems-more' satisfies ProblemCode,
         path: 'description',
-        message: `There are ${this.#more} more problems.`,
+        message: texts.thereAreMoreProblems(this.#more),
         mend,
       });
     }

@@ -1,6 +1,7 @@
 import type { z } from 'zod';
+import type { ProblemCode } from '../base/texts/problem-codes.js';
+import * as texts from '../base/texts/problems-values.js';
 import { LENGTH_UNITS, type LengthUnit } from '../base/units.js';
-import type { ProblemCode } from './codes.js';
 import type { Draft, Placed } from './draft.js';
 import { isMapping, subjectOf, tellIssues } from './issues.js';
 import {
@@ -139,7 +140,7 @@ class SectionReader {
     const frame = Object.fromEntries(Object.entries(input).filter(([key]) => !own.includes(key)));
     const { format, ...named } = frame;
     if (format === undefined && !('format' in input))
-      this.problems.add('key-missing', ['format'], 'The key "format" is missing.', 'Write `format: 1`.', 'key');
+      this.problems.add('key-missing', ['format'], texts.keyFormatIsMissing, 'Write `format: 1`.', 'key');
     else if (format !== 1 && format !== '1') this.otherFormat(format);
     const parsed = schema.pick({ units: true }).strict().safeParse(named);
     if (!parsed.success) this.#misspelt = tellIssues(parsed.error.issues, named, [], this.problems, this.mute).misspelt;
@@ -149,12 +150,8 @@ class SectionReader {
   /** The first format is 1, so that only a later one can be another's. */
   otherFormat(format: unknown): void {
     const later = typeof format === 'number' && Number.isInteger(format) && format > FORMAT;
-    const message = later
-      ? `The file is of format ${format}, which a later version of ringcourse reads; this one reads format ${FORMAT}.`
-      : `"format" is no format of a description; this version reads format ${FORMAT}.`;
-    const mend = later
-      ? `Install a later version, or write \`format: ${FORMAT}\` and change what is told then; CHANGELOG.md says what each format changed.`
-      : `Write \`format: ${FORMAT}\`.`;
+    const message = later ? texts.formatIsLater(format, FORMAT) : texts.formatIsNone(FORMAT);
+    const mend = later ? texts.installLaterVersion(FORMAT) : texts.writeFormat(FORMAT);
     this.problems.add('format-unknown', ['format'], message, mend);
   }
 
@@ -170,8 +167,8 @@ class SectionReader {
       return [];
     }
     if (list.length < least || list.length > most) {
-      const number = list.length < least ? `at least ${least}` : `at most ${most}`;
-      this.problems.add('list-length', [key], `"${key}" has ${list.length} entries.`, `Give ${number}.`);
+      const number = list.length < least ? texts.atLeast(least) : texts.atMost(most);
+      this.problems.add('list-length', [key], texts.hasEntries(key, list.length), texts.giveThis(number));
     }
     return list.slice(0, most).flatMap((raw, i) => {
       const path = [key, i];
@@ -182,10 +179,10 @@ class SectionReader {
 
   noList(top: Input, key: string): void {
     const path = [key];
-    if (!(key in top)) this.problems.add('key-missing', path, `The key "${key}" is missing.`, 'Add it.', 'key');
+    if (!(key in top)) this.problems.add('key-missing', path, texts.keyIsMissing(key), texts.addItAlone, 'key');
     else if (top[key] === null || top[key] === undefined)
-      this.problems.add('value-missing', path, `${subjectOf(path)} has no value.`, 'Give a list, or remove the key.');
-    else this.problems.add('value-type', path, `${subjectOf(path)} is no list.`, 'Give a list.');
+      this.problems.add('value-missing', path, texts.hasNoValue(subjectOf(path)), texts.giveListOrRemove);
+    else this.problems.add('value-type', path, texts.isNoList(subjectOf(path)), texts.giveList);
   }
 
   /** The value when nothing but keys unknown everywhere was wrong with it. */

@@ -1,5 +1,6 @@
 import { parseNumber, parseQuantity } from '../base/quantities.js';
 import { nearest } from '../base/suggest.js';
+import * as texts from '../base/texts/starter.js';
 import { formatLength } from '../base/units.js';
 import type { ProfileShape } from './house.js';
 import { PROFILE_SHAPES } from './schema/domes.js';
@@ -35,47 +36,47 @@ const choice = (choices: readonly string[]) => (answer: string) => {
   const near = nearest(answer, choices);
   return near !== null && choices.includes(answer.toLowerCase())
     ? { value: answer.toLowerCase() }
-    : { wrong: `${near === null ? '' : `Did you mean ${near}? `}It is one of ${choices.join(', ')}.` };
+    : { wrong: texts.itIsOne(near === null ? '' : texts.didYouMean(near), choices.join(', ')) };
 };
 
 /** The questions in the order to ask them. */
 export const STARTER_QUESTIONS: readonly StarterQuestion[] = [
   {
     key: 'units',
-    question: () => 'Units of lengths, m or ft',
+    question: () => texts.unitsOfLengthsM,
     standard: () => STARTER.units,
     read: choice(['m', 'ft']),
   },
   {
     key: 'radius',
-    question: (units) => `Inside radius of the dome at the springing, in ${units}`,
+    question: (units) => texts.insideRadiusOfDome(units),
     standard: (units) => (units === 'm' ? '2.5' : '8'),
     read: (answer, units) => {
       const found = parseQuantity(answer, 'length', units);
       const [least, most] = RADIUS;
       if ('value' in found && found.value >= least && found.value <= most) return { value: found.value };
-      return { wrong: `It is a length from ${formatLength(least, units)} to ${formatLength(most, units)}.` };
+      return { wrong: texts.itIsLength(formatLength(least, units), formatLength(most, units)) };
     },
   },
   {
     key: 'profile',
-    question: () => `Shape of the dome: ${PROFILE_SHAPES.join(', ')}`,
+    question: () => texts.shapeOfDome(PROFILE_SHAPES.join(', ')),
     standard: () => STARTER.profile,
     read: choice(PROFILE_SHAPES),
   },
   {
     key: 'windows',
-    question: () => `How many windows, 0 to ${MOST_WINDOWS}`,
+    question: () => texts.howManyWindows(MOST_WINDOWS),
     standard: () => String(STARTER.windows),
     read: (answer) => {
       const count = parseNumber(answer);
       if (count !== null && Number.isInteger(count) && count >= 0 && count <= MOST_WINDOWS) return { value: count };
-      return { wrong: `It is a whole number from 0 to ${MOST_WINDOWS}.` };
+      return { wrong: texts.itIsWholeNumber(MOST_WINDOWS) };
     },
   },
   {
     key: 'oculus',
-    question: () => 'A round opening in the crown, yes or no',
+    question: () => texts.roundOpeningInCrown,
     standard: () => (STARTER.oculus ? 'yes' : 'no'),
     read: (answer) => {
       const found = choice(['yes', 'no'])(answer);
@@ -117,27 +118,27 @@ export function starterDescription(answers: Partial<StarterAnswers> = {}): strin
     height: ${at('1.00', `3'-3"`)}
     sill: ${at('0.90', `3'-0"`)}
     head: { shape: segmental, rise: ${at('0.25', `10"`)} }
-    arch: { face: ${at('0.20', `8"`)} }      # how far its flat face stands out; flush follows the dome
+    arch: { face: ${at('0.20', `8"`)} }      # ${texts.faceOfArch}
 `;
-  return `# A house of cast blocks. Lengths without a unit are in ${metric ? 'metres' : 'feet'}; any may carry its own: 150 mm, 6'-10", 3/8 in.
-# Every key left out takes its default. \`ringcourse check\` tells what does not fit, and how to mend it.
+  return `# ${texts.houseOfCastBlocks(metric)}
+# ${texts.everyKeyLeftOut}
 format: 1
 units: ${all.units}
 
 project:
-  title: Potter's room
+  title: ${texts.projectTitle}
   number: KLN-001
-  drawn-by: drawing office
-  # date: 2026-05-04          # printed on every sheet; "undated" without it
+  drawn-by: ${texts.drawnBy}
+  # date: 2026-05-04          # ${texts.dateOfSheets}
 
 site:
-  north: 0                    # bearing of true north, clockwise from the plan's up
-  ground: ${at('-0.15', '-6"')}               # outside ground, below the finished floor
+  north: 0                    # ${texts.trueNorth}
+  ground: ${at('-0.15', '-6"')}               # ${texts.outsideGround}
   # snow: ${metric ? '0.8 kPa' : '16 psf'}
   # bearing-capacity: ${metric ? '100 kPa' : '2000 psf'}
 
 wall:
-  thickness: ${at('0.25', '10"')}             # structural, without render
+  thickness: ${at('0.25', '10"')}             # ${texts.structuralWall}
 
 blocks:
   course-height: ${at('0.25', '10"')}
@@ -146,19 +147,19 @@ blocks:
 
 domes:
   - id: room
-    radius: ${mm(all.radius)}               # inside, at the springing
-    profile: ${all.profile}       # ${PROFILE_SHAPES.join(', ')}; with a rise: { shape: pointed, rise: ${metric ? '3.2' : '10'} }
-    stem-wall: ${mm(stemWall(all))}            # upright wall under the springing
+    radius: ${mm(all.radius)}               # ${texts.insideRadius}
+    profile: ${all.profile}       # ${texts.shapesWithRise(PROFILE_SHAPES.join(', '), metric ? '3.2' : '10')}
+    stem-wall: ${mm(stemWall(all))}            # ${texts.stemWall}
 ${all.oculus ? `    oculus: { radius: ${at('0.30', '12"')}, curb: ${at('0.15', '6"')} }\n` : ''}
-# Bearings are degrees clockwise from the plan's up, seen from the dome's axis.
+# ${texts.bearingsAreDegrees}
 openings:
   - id: door
     in: room
     bearing: 180
     use: door
     width: ${at('1.0', `3'-4"`)}
-    height: ${at('2.40', `7'-10"`)}              # to the crown of the head
-    head: semicircular        # or segmental, pointed, flat
+    height: ${at('2.40', `7'-10"`)}              # ${texts.toCrownOfHead}
+    head: semicircular        # ${texts.otherHeads}
 ${BEARINGS.slice(0, all.windows).map(window).join('')}  - id: shelf
     in: room
     bearing: 130
@@ -171,14 +172,14 @@ ${BEARINGS.slice(0, all.windows).map(window).join('')}  - id: shelf
 rooms:
   - { id: studio, in: room, use: habitable }
 
-footing: { width: ${at('0.50', `1'-8"`)}, depth: ${at('0.40', `1'-4"`)} }   # or none
-slab: { thickness: ${at('0.10', '4"')} }               # or none
+footing: { width: ${at('0.50', `1'-8"`)}, depth: ${at('0.40', `1'-4"`)} }   # ${texts.orNone}
+slab: { thickness: ${at('0.10', '4"')} }               # ${texts.orNone}
 
 material:
   dry-density: ${metric ? '600 kg/m3' : '37.5 lb/ft3'}
   water-cement: 0.5
-  # compressive-strength: ${metric ? '1 MPa' : '145 psi'}          # from your own test cubes
+  # compressive-strength: ${metric ? '1 MPa' : '145 psi'}          # ${texts.fromTestCubes}
 
-print: { scale: ${metric ? 50 : 48} }                     # scale model, ${metric ? '1:50' : '1/4" = 1\'-0"'}
+print: { scale: ${metric ? 50 : 48} }                     # ${texts.scaleModel(metric ? '1:50' : '1/4" = 1\'-0"')}
 `;
 }

@@ -1,3 +1,4 @@
+import * as texts from '../base/texts/document-faults.js';
 import { CHAIN_MEET, SAME_POINT } from '../base/tolerances.js';
 import { length2, sub2, type Vec2 } from '../math/vec.js';
 import { turnOf } from './dimension-arcs.js';
@@ -21,13 +22,13 @@ export function auditView(view: View): DrawingFault[] {
   const bad = (code: DrawingFault['code'], primitive: number, message: string): void => {
     faults.push({ code, primitive, message });
   };
-  if (!(view.scale > 0 && Number.isFinite(view.scale)))
-    bad('bad-scale', -1, `The scale 1 : ${view.scale} isn't positive and finite.`);
+  if (!(view.scale > 0 && Number.isFinite(view.scale))) bad('bad-scale', -1, texts.scaleIsNotPositive(view.scale));
   view.primitives.forEach((p, i) => {
-    const name = `${p.kind === 'dimension' ? `${p.type} dimension` : p.kind} ${i}`;
+    const name = `${p.kind === 'dimension' ? texts.dimensionOfType(p.type) : p.kind} ${i}`;
     const wild = wildNumber(p);
-    if (wild !== undefined) bad('non-finite', i, `The ${name} has a ${wild} that isn't a finite number.`);
-    else for (const [code, what] of [...nameFaults(p), ...shapeFaults(p)]) bad(code, i, `The ${name} ${what}`);
+    if (wild !== undefined) bad('non-finite', i, texts.hasNumberNotFinite(name, wild));
+    else
+      for (const [code, what] of [...nameFaults(p), ...shapeFaults(p)]) bad(code, i, texts.primitiveFault(name, what));
   });
   return faults;
 }
@@ -45,9 +46,9 @@ type ShapeFault = readonly [DrawingFault['code'], string];
 function nameFaults(p: Primitive): ShapeFault[] {
   const faults: ShapeFault[] = [];
   if ('layer' in p && !LAYERS.some((l) => l.name === p.layer))
-    faults.push(['unknown-name', `lies on a layer "${p.layer}" that does not exist.`]);
+    faults.push(['unknown-name', texts.liesOnLayer(p.layer)]);
   if (p.kind === 'hatch' && p.pattern !== 'solid' && !Object.hasOwn(HATCHES, p.pattern))
-    faults.push(['unknown-name', `has a pattern "${p.pattern}" that does not exist.`]);
+    faults.push(['unknown-name', texts.hasPatternThatDoes(p.pattern)]);
   return faults;
 }
 
@@ -58,40 +59,38 @@ function shapeFaults(p: Primitive): ShapeFault[] {
     case 'hatch':
       return p.loops.flatMap((loop) => chainFaults(loop, true));
     case 'circle':
-      return p.radius > 0 ? [] : [['bad-shape', 'has no radius.']];
+      return p.radius > 0 ? [] : [['bad-shape', texts.hasNoRadius]];
     case 'ellipse':
-      return p.ratio > 0 && p.ratio <= 1 && length2(p.major) > 0
-        ? []
-        : [['bad-shape', 'must have a major half axis and a ratio in (0, 1].']];
+      return p.ratio > 0 && p.ratio <= 1 && length2(p.major) > 0 ? [] : [['bad-shape', texts.mustHaveMajorHalf]];
     case 'text':
     case 'leader':
     case 'tag':
-      return p.heightMm > 0 ? [] : [['bad-shape', 'has no height.']];
+      return p.heightMm > 0 ? [] : [['bad-shape', texts.hasNoHeight]];
     case 'dimension': {
       const measure = measureOf(p);
-      if (!(measure > SAME_POINT)) return [['no-length', 'measures nothing: its points coincide along its direction.']];
+      if (!(measure > SAME_POINT)) return [['no-length', texts.measuresNothingItsPoints]];
       if (p.type !== 'angle' && p.type !== 'arc') return [];
-      if (turnOf(p) >= Math.PI) return [['bad-shape', 'must measure less than 180 degrees; exchange its two rays.']];
-      return distance(p.centre, p.line) > 0 ? [] : [['no-length', 'has its arc in its own centre.']];
+      if (turnOf(p) >= Math.PI) return [['bad-shape', texts.mustMeasureLess]];
+      return distance(p.centre, p.line) > 0 ? [] : [['no-length', texts.hasItsArc]];
     }
     case 'level':
       return [];
     case 'symbol':
-      if (p.name === '') return [['unknown-name', 'has no name.']];
+      if (p.name === '') return [['unknown-name', texts.hasNoName]];
       return p.parts.flatMap((part) => [...nameFaults(part), ...shapeFaults(part)]);
   }
 }
 
 function chainFaults(segments: readonly Segment[], closed: boolean): ShapeFault[] {
-  if (segments.length === 0) return [['no-length', 'has no segments.']];
+  if (segments.length === 0) return [['no-length', texts.hasNoSegments]];
   const faults: ShapeFault[] = [];
   segments.forEach((s, i) => {
-    if (s.kind === 'arc' && !(s.radius > 0)) faults.push(['bad-shape', `has an arc (segment ${i}) without a radius.`]);
+    if (s.kind === 'arc' && !(s.radius > 0)) faults.push(['bad-shape', texts.hasArcSegmentWithout(i)]);
     else if (s.kind === 'arc' ? arcSweep(s) === 0 : distance(s.from, s.to) === 0)
-      faults.push(['no-length', `has a segment (${i}) without length.`]);
+      faults.push(['no-length', texts.hasSegmentWithoutLength(i)]);
     const next = segments[i + 1] ?? (closed ? segments[0] : undefined);
     const gap = next ? distance(segmentEnd(s), segmentStart(next)) : 0;
-    if (gap > CHAIN_MEET) faults.push(['broken-chain', `has a gap of ${gap.toFixed(3)} mm after segment ${i}.`]);
+    if (gap > CHAIN_MEET) faults.push(['broken-chain', texts.hasGapOfMm(gap.toFixed(3), i)]);
   });
   return faults;
 }
@@ -102,8 +101,17 @@ const distance = (a: Vec2, b: Vec2): number => length2(sub2(a, b));
 function wildNumber(value: unknown, name = 'value'): string | undefined {
   if (typeof value === 'number') return Number.isFinite(value) ? undefined : name;
   if (typeof value !== 'object' || value === null) return undefined;
-  for (const [key, inner] of Object.entries(value)) {
-    const found = wildNumber(inner, Array.isArray(value) ? name : key);
+  if (Array.isArray(value)) return firstWild(value, name);
+  for (const key in value) {
+    const found = wildNumber((value as Record<string, unknown>)[key], key);
+    if (found !== undefined) return found;
+  }
+  return undefined;
+}
+
+function firstWild(values: readonly unknown[], name: string): string | undefined {
+  for (const inner of values) {
+    const found = wildNumber(inner, name);
     if (found !== undefined) return found;
   }
   return undefined;

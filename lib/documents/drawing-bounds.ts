@@ -1,3 +1,4 @@
+import { remembered } from '../base/remembered.js';
 import { atan2, cos, sin } from '../math/elementary.js';
 import { turnPositive, type Vec2 } from '../math/vec.js';
 import { expandDimension } from './dimensioning.js';
@@ -14,9 +15,9 @@ export interface Bounds2 {
 }
 
 /** Least box round all that a view draws, texts and dimensions included; a point at the origin when it is empty. */
-export function viewBounds(view: View): Bounds2 {
-  return boundsOf(view.primitives.flatMap((p) => pointsOf(p, view)));
-}
+export const viewBounds = remembered(
+  (view: View): Bounds2 => boundsOf(view.primitives.flatMap((p) => pointsOf(p, view))),
+);
 
 export function boundsOf(points: readonly Vec2[]): Bounds2 {
   if (points.length === 0) return { min: [0, 0], max: [0, 0] };

@@ -1,4 +1,5 @@
 import modeling, { type geometries } from '@jscad/modeling';
+import * as texts from '../base/texts/document-faults.js';
 import { SAME_POINT } from '../base/tolerances.js';
 import { hypot } from '../math/elementary.js';
 import { DocumentError } from './document-error.js';
@@ -15,8 +16,7 @@ export function toGeom3(mesh: Mesh): Geom3 {
     points.push([mesh.positions[i] as number, mesh.positions[i + 1] as number, mesh.positions[i + 2] as number]);
   const corner = (i: number): [number, number, number] => {
     const point = points[mesh.triangles[i] as number];
-    if (!point)
-      throw new DocumentError('bad-index', mesh.name, 'a triangle names a vertex that the mesh does not have.');
+    if (!point) throw new DocumentError('bad-index', mesh.name, texts.triangleNamesVertex);
     return point;
   };
   const polygons = Array.from({ length: mesh.triangles.length / 3 }, (_, t) =>
@@ -52,7 +52,7 @@ export function fromGeom3(geom: Geom3, name: string, tolerance = SAME_POINT): Me
     throw new DocumentError(
       faults[0]?.code ?? 'open-edge',
       name,
-      `${faults.map((f) => f.message).join(' ')} Mend the solid, or weld with a wider tolerance than ${tolerance} mm.`,
+      texts.mendSolidOrWeld(faults.map((f) => f.message).join(' '), tolerance),
     );
   return mesh;
 }

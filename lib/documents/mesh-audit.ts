@@ -1,3 +1,5 @@
+import { remembered } from '../base/remembered.js';
+import * as texts from '../base/texts/document-faults.js';
 import type { Vec3 } from '../math/vec.js';
 import type { Mesh } from './mesh.js';
 import { meshVolume } from './mesh-measure.js';
@@ -29,13 +31,13 @@ export interface MeshFault {
  * Vertices are told apart by index, not by place; `stl.ts` repeats the edge test on what is written.
  * An empty list means a sound solid. Coordinates in mm; volume must be positive.
  */
-export function auditMesh(mesh: Mesh): MeshFault[] {
+export const auditMesh = remembered((mesh: Mesh): readonly MeshFault[] => {
   const fault = reporter(mesh);
-  if (mesh.triangles.length === 0) return [fault('empty', 1, [], 'has no triangles.')];
+  if (mesh.triangles.length === 0) return [fault('empty', 1, [], texts.hasNoTriangles)];
 
   const vertices = mesh.positions.length / 3;
   const stray = triangleWhere(mesh, (a, b, c) => a >= vertices || b >= vertices || c >= vertices);
-  if (stray.length > 0) return [fault('bad-index', stray.length, stray, 'names vertices that it does not have.')];
+  if (stray.length > 0) return [fault('bad-index', stray.length, stray, texts.namesVertices)];
 
   const faults: MeshFault[] = [];
   const finite = (v: number): boolean =>
@@ -43,8 +45,7 @@ export function auditMesh(mesh: Mesh): MeshFault[] {
     Number.isFinite(mesh.positions[3 * v + 1]) &&
     Number.isFinite(mesh.positions[3 * v + 2]);
   const unbounded = triangleWhere(mesh, (a, b, c) => !(finite(a) && finite(b) && finite(c)));
-  if (unbounded.length > 0)
-    faults.push(fault('non-finite', unbounded.length, unbounded, 'has corners that are not finite numbers.'));
+  if (unbounded.length > 0) faults.push(fault('non-finite', unbounded.length, unbounded, texts.hasCorners));
 
   const same = (a: number, b: number): boolean =>
     a === b ||
@@ -52,30 +53,20 @@ export function auditMesh(mesh: Mesh): MeshFault[] {
       mesh.positions[3 * a + 1] === mesh.positions[3 * b + 1] &&
       mesh.positions[3 * a + 2] === mesh.positions[3 * b + 2]);
   const flat = triangleWhere(mesh, (a, b, c) => same(a, b) || same(b, c) || same(c, a));
-  if (flat.length > 0)
-    faults.push(fault('degenerate', flat.length, flat, 'has triangles with two corners in one place.'));
+  if (flat.length > 0) faults.push(fault('degenerate', flat.length, flat, texts.hasTrianglesWithTwo));
 
   const edges = auditEdges(mesh.triangles, vertices);
   if (edges.open.length > 0)
-    faults.push(fault('open-edge', edges.open.length, edges.open.flat(), 'leaks at open edges.'));
+    faults.push(fault('open-edge', edges.open.length, edges.open.flat(), texts.leaksAtOpenEdges));
   if (edges.crowded.length > 0)
-    faults.push(
-      fault('crowded-edge', edges.crowded.length, edges.crowded.flat(), 'has edges shared by more than two triangles.'),
-    );
+    faults.push(fault('crowded-edge', edges.crowded.length, edges.crowded.flat(), texts.hasEdgesShared));
   if (edges.opposed.length > 0)
-    faults.push(
-      fault(
-        'opposed-edge',
-        edges.opposed.length,
-        edges.opposed.flat(),
-        'has neighbouring triangles wound in opposite ways.',
-      ),
-    );
+    faults.push(fault('opposed-edge', edges.opposed.length, edges.opposed.flat(), texts.hasNeighbouringTrianglesWound));
 
   if (faults.length === 0 && !(meshVolume(mesh) > 0))
-    faults.push(fault('inverted', 1, [], 'encloses no positive volume: its triangles face inward.'));
+    faults.push(fault('inverted', 1, [], texts.enclosesNoPositiveVolume));
   return faults;
-}
+});
 
 /** Edges at fault, each told by the triangles that use it. */
 export interface EdgeFaults {
@@ -113,11 +104,13 @@ function isClosed(triangles: ArrayLike<number>, vertexCount: number): boolean {
   }
   const times = (from: number, to: number): number => {
     let count = 0;
-    for (let k = first[from] as number; k < (first[from + 1] as number); k++) if (ends[k] === to) count++;
+    const last = first[from + 1] as number;
+    for (let k = first[from] as number; k < last; k++) if (ends[k] === to) count++;
     return count;
   };
   for (let e = 0; e < triangles.length; e++) {
-    const [from, to] = [triangles[e] as number, endOf(e)];
+    const from = triangles[e] as number;
+    const to = endOf(e);
     if (times(from, to) !== 1 || times(to, from) !== 1) return false;
   }
   return true;
@@ -161,8 +154,8 @@ function reporter(mesh: Mesh) {
     const names = triangles.slice(0, 4).map((t) => mesh.faceNames[mesh.faceOf[t] ?? -1] ?? 'unnamed');
     const faces = [...new Set(names)];
     const at = first === undefined ? undefined : cornerOf(mesh, mesh.triangles[3 * first] as number);
-    const place = at ? ` First near (${at.map((x) => x.toFixed(2)).join(', ')}) mm, face ${faces.join(', ')}.` : '';
-    const message = `the solid ${what}${count > 1 ? ` ${count} of them.` : ''}${place}`;
+    const place = at ? texts.firstNear(at.map((x) => x.toFixed(2)).join(', '), faces.join(', ')) : '';
+    const message = texts.solidFault(what, count > 1 ? texts.countOfThem(count) : '', place);
     return { code, part: mesh.name, count, faces, message, ...(at ? { at } : {}) };
   };
 }

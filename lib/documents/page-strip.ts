@@ -1,4 +1,5 @@
 import type { WrittenUnits } from '../base/measures.js';
+import * as texts from '../base/texts/sheet-frame.js';
 import type { Block } from './block.js';
 import type { PlainPrimitive } from './drawing.js';
 import { rectangle, rectangleLoop, words } from './shapes.js';
@@ -45,9 +46,7 @@ export function pageStrip(text: PageWords, place: PagePlace, width: number, unit
   const left = barAt - 3 * PAD;
   const alone = place.columns * place.rows === 1;
   const title = fitText(text.title, width - PLAN.width - 4 * PAD, 3.5, 1);
-  const where = alone
-    ? 'One page.'
-    : `Page ${pageName(place)} of ${place.columns} columns and ${place.rows} rows: lay crosses on crosses, join along the chain lines.`;
+  const where = alone ? texts.onePage : texts.pageOfColumns(pageName(place), place.columns, place.rows);
   const second = fitText(where, width - PLAN.width - 4 * PAD, 2.5, 1);
   // The caution is never cut: the words move closer together, and get smaller, until all have room.
   const small = SMALL.map((size) => ({

@@ -1,3 +1,4 @@
+import * as texts from '../base/texts/document-faults.js';
 import { SAME_FACING } from '../base/tolerances.js';
 import { dot3, type Vec3 } from '../math/vec.js';
 import { DocumentError } from './document-error.js';
@@ -11,19 +12,18 @@ import type { Placement, Scene, SceneNode } from './scene.js';
  */
 export function auditScene(scene: Scene): void {
   const faults: string[] = scene.meshes.flatMap((mesh) => auditMesh(mesh).map((f) => `${f.part}: ${f.message}`));
-  if (scene.nodes.length === 0) faults.push('there is nothing to show.');
+  if (scene.nodes.length === 0) faults.push(texts.thereIsNothing);
   for (const { name, colour } of scene.materials)
-    if (!colour.every((c) => Number.isInteger(c) && c >= 0 && c <= 255))
-      faults.push(`material ${name}: a colour is three whole numbers from 0 to 255.`);
+    if (!colour.every((c) => Number.isInteger(c) && c >= 0 && c <= 255)) faults.push(texts.materialColourIsThree(name));
   const walk = (node: SceneNode): void => {
-    if (!isRigid(node.place)) faults.push(`${node.name}: its place is no rigid motion.`);
+    if (!isRigid(node.place)) faults.push(texts.placeIsNoMotion(node.name));
     if (node.kind === 'group') {
-      if (node.nodes.length === 0) faults.push(`${node.name}: the group is empty.`);
+      if (node.nodes.length === 0) faults.push(texts.groupIsEmpty(node.name));
       node.nodes.forEach(walk);
       return;
     }
-    if (!scene.meshes[node.mesh]) faults.push(`${node.name}: there is no mesh ${node.mesh}.`);
-    if (!scene.materials[node.material]) faults.push(`${node.name}: there is no material ${node.material}.`);
+    if (!scene.meshes[node.mesh]) faults.push(texts.thereIsNoMesh(node.name, node.mesh));
+    if (!scene.materials[node.material]) faults.push(texts.thereIsNoMaterial(node.name, node.material));
   };
   scene.nodes.forEach(walk);
   if (faults.length > 0) throw new DocumentError('bad-scene', scene.title, faults.join(' '));

@@ -1,3 +1,5 @@
+import { remembered } from '../base/remembered.js';
+import * as texts from '../base/texts/sheet-frame.js';
 import type { Vec2 } from '../math/vec.js';
 import { type Block, placeBlock } from './block.js';
 import { DocumentError } from './document-error.js';
@@ -38,8 +40,7 @@ export function sheetForm(sheet: Sheet): PaperPrimitive[] {
 }
 
 /** What a sheet is called in lists and titles of documents. */
-export const sheetName = ({ titleBlock: t }: Sheet): string =>
-  `${t.project}: ${t.title} (sheet ${t.sheet} of ${t.sheets})`;
+export const sheetName = ({ titleBlock: t }: Sheet): string => texts.sheetOf(t.project, t.title, t.sheet, t.sheets);
 
 /** Box of a placed view on paper, mm. */
 export function placedBounds({ view, at }: PlacedView): Bounds2 {
@@ -54,7 +55,7 @@ export interface SheetFault {
 }
 
 /** Everything that would make a sheet unreadable; an empty list means sound. */
-export function auditSheet(sheet: Sheet): SheetFault[] {
+export const auditSheet = remembered((sheet: Sheet): readonly SheetFault[] => {
   const faults: SheetFault[] = [];
   const bad = (code: SheetFault['code'], message: string): void => {
     faults.push({ code, message });
@@ -70,18 +71,18 @@ export function auditSheet(sheet: Sheet): SheetFault[] {
     min: [sheet.strip ? space.left : space.right - TITLE_BLOCK.width, space.bottom],
     max: [space.right, space.bottom + (sheet.strip?.height ?? TITLE_BLOCK.height)],
   };
-  const boxes = sheet.views.map((v) => ({ name: `The view "${v.view.title}"`, box: placedBounds(v) }));
-  if (sheet.paper.length > 0) boxes.push({ name: 'The notes', box: viewBounds(form) });
+  const boxes = sheet.views.map((v) => ({ name: texts.theView(v.view.title), box: placedBounds(v) }));
+  if (sheet.paper.length > 0) boxes.push({ name: texts.theNotes, box: viewBounds(form) });
   for (const { name, box } of boxes)
-    if (!within(box, frame)) bad('outside-frame', `${name} reaches out of the frame of ${sheet.size.name}.`);
+    if (!within(box, frame)) bad('outside-frame', texts.reachesOutOfFrame(name, sheet.size.name));
   boxes.forEach(({ name, box }, i) => {
     if (i >= sheet.views.length) return;
-    if (overlap(box, block)) bad('on-title-block', `${name} lies on the title block.`);
+    if (overlap(box, block)) bad('on-title-block', texts.liesOnTitleBlock(name));
     for (const other of boxes.slice(i + 1, sheet.views.length))
-      if (overlap(box, other.box)) bad('views-overlap', `${name} overlaps ${other.name.toLowerCase()}.`);
+      if (overlap(box, other.box)) bad('views-overlap', texts.overlaps(name, other.name.toLowerCase()));
   });
   return faults;
-}
+});
 
 /** @throws DocumentError that tells every fault of the sheet at once. */
 export function requireSoundSheet(sheet: Sheet): void {

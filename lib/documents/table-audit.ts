@@ -1,3 +1,4 @@
+import * as texts from '../base/texts/document-faults.js';
 import { DocumentError } from './document-error.js';
 import { oneLine } from './plain-text.js';
 import type { Cell, Column, Table } from './table.js';
@@ -10,19 +11,19 @@ export function auditTable(table: Table): void {
   const faults = table.rows.flatMap((row, r) =>
     table.columns.flatMap((column) => {
       const fault = cellFault(row[column.key], column);
-      return fault ? [`Row ${r + 1}, column "${column.label}": ${fault}`] : [];
+      return fault ? [texts.rowAndColumn(r + 1, column.label, fault)] : [];
     }),
   );
   if (faults.length > 0) throw new DocumentError('bad-cell', table.id, faults.join(' '));
 }
 
 function cellFault(cell: Cell | undefined, column: Column): string | undefined {
-  if (cell === undefined) return 'the cell is missing; an empty one is null.';
+  if (cell === undefined) return texts.cellIsMissingEmpty;
   if (cell === null) return undefined;
-  if (column.kind === 'text') return typeof cell === 'string' ? undefined : `${cell} stands in a column of texts.`;
-  if (typeof cell !== 'number') return `"${oneLine(cell)}" stands in a column of numbers.`;
-  if (!Number.isFinite(cell)) return `${cell} is not a finite number.`;
-  return column.kind === 'integer' && !Number.isSafeInteger(cell) ? `${cell} is not a whole number.` : undefined;
+  if (column.kind === 'text') return typeof cell === 'string' ? undefined : texts.standsInColumnOfTexts(cell);
+  if (typeof cell !== 'number') return texts.standsInColumn(oneLine(cell));
+  if (!Number.isFinite(cell)) return texts.isNotFiniteNumber(cell);
+  return column.kind === 'integer' && !Number.isSafeInteger(cell) ? texts.isNotWholeNumber(cell) : undefined;
 }
 
 /** What stands over a column: its label, and its unit where it has one. */

@@ -1,4 +1,5 @@
 import { feetAndInches } from '../base/measures.js';
+import * as texts from '../base/texts/sheet-frame.js';
 import type { Block } from './block.js';
 import { rectangle, stroke, words } from './shapes.js';
 import type { PaperPrimitive } from './sheet.js';
@@ -62,10 +63,10 @@ export function tableBlock(table: Table, most = Number.POSITIVE_INFINITY): Block
 
 /** Lines of every cell and head, and the widths of the columns. */
 function laidOut(table: Table, most: number) {
-  const texts = table.rows.map((row) => table.columns.map((column) => cellText(row[column.key] ?? null, column)));
+  const cells = table.rows.map((row) => table.columns.map((column) => cellText(row[column.key] ?? null, column)));
   const headWidths = table.columns.map((column) => longestWord(headText(column)));
   const natural = table.columns.map((_, i) =>
-    Math.max(headWidths[i] as number, ...texts.map((row) => textWidth(row[i] as string, STYLE.text))),
+    Math.max(headWidths[i] as number, ...cells.map((row) => textWidth(row[i] as string, STYLE.text))),
   );
   const least = table.columns.map((column, i) =>
     column.kind === 'text'
@@ -73,7 +74,7 @@ function laidOut(table: Table, most: number) {
           headWidths[i] as number,
           Math.min(
             natural[i] as number,
-            Math.max(NARROW, ...texts.map((row) => Math.min(LONG_WORD, longestWord(row[i] as string)))),
+            Math.max(NARROW, ...cells.map((row) => Math.min(LONG_WORD, longestWord(row[i] as string)))),
           ),
         )
       : (natural[i] as number),
@@ -84,7 +85,7 @@ function laidOut(table: Table, most: number) {
   return {
     widths: room.map((w) => w + 2 * STYLE.pad),
     heads: table.columns.map((column, i) => wrapText(headText(column), inside(i), STYLE.text)),
-    cells: texts.map((row) => row.map((text, i) => (text === '' ? [''] : wrapText(text, inside(i), STYLE.text)))),
+    cells: cells.map((row) => row.map((text, i) => (text === '' ? [''] : wrapText(text, inside(i), STYLE.text)))),
   };
 }
 
@@ -127,7 +128,7 @@ function rowParts(table: Table, height: number, width: number): Table[] {
     parts[parts.length - 1]?.push(row);
     used += own;
   });
-  return parts.map((rows, i) => ({ ...table, title: `${table.title} (${i + 1} of ${parts.length})`, rows }));
+  return parts.map((rows, i) => ({ ...table, title: texts.titlePartOf(table.title, i + 1, parts.length), rows }));
 }
 
 /** As many columns as fit a width; the first column stands in each part again. */

@@ -1,4 +1,5 @@
 import { formatLength, type WrittenUnits } from '../base/measures.js';
+import * as texts from '../base/texts/sheet-frame.js';
 import type { Vec2 } from '../math/vec.js';
 import type { LinearDimension, PlainPrimitive, Primitive, View } from './drawing.js';
 import { viewBounds } from './drawing-bounds.js';
@@ -90,4 +91,4 @@ export function barParts([x, y]: Vec2, units: WrittenUnits): PlainPrimitive[] {
 }
 
 export const barWords = (units: WrittenUnits): string =>
-  `Full size: this bar must measure ${formatLength(barLength(units), units)}${units === 'feet-inches' ? '' : ' mm'}.`;
+  texts.fullSizeThisBar(formatLength(barLength(units), units), units);

@@ -1,4 +1,5 @@
 import type { WrittenUnits } from '../base/measures.js';
+import * as texts from '../base/texts/sheet-frame.js';
 import { PAPER_POINT } from '../base/tolerances.js';
 import type { Vec2 } from '../math/vec.js';
 import { clipPath } from './clip.js';
@@ -84,15 +85,15 @@ export function tilePiece(given: TemplatePiece, page: SheetSize, words: PageWord
       max: [min[0] + window[0] - PAPER_POINT, min[1] + window[1] - PAPER_POINT],
     };
   });
-  const texts = plain.filter((p) => p.kind === 'text').map((t) => ({ t, on: pageOfText(t, windows) }));
+  const letters = plain.filter((p) => p.kind === 'text').map((t) => ({ t, on: pageOfText(t, windows) }));
   const signs = registerSigns(grid, start, span);
   const room = roomOf(size);
   return windows.map((own, i) => {
     const place = { columns, rows, column: i % columns, row: Math.floor(i / columns) };
-    const name = columns * rows === 1 ? piece.name : `${piece.name}, page ${pageName(place)}`;
+    const name = columns * rows === 1 ? piece.name : texts.pageAt(piece.name, pageName(place));
     const primitives: Primitive[] = [
       ...[...plain, ...signs].flatMap((p) => (p.kind === 'text' ? [] : clipped(p, own))),
-      ...texts.filter(({ on }) => on === i).map(({ t }) => nudged(t, own)),
+      ...letters.filter(({ on }) => on === i).map(({ t }) => nudged(t, own)),
     ];
     const view: View = { id: `page-${i + 1}`, title: name, scale: 1, units, primitives };
     const at: Vec2 = [room.min[0] - own.min[0] + PAPER_POINT, room.min[1] - own.min[1] + PAPER_POINT];

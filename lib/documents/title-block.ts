@@ -1,3 +1,4 @@
+import * as texts from '../base/texts/sheet-frame.js';
 import type { PlainPrimitive } from './drawing.js';
 import { rectangle, stroke, words } from './shapes.js';
 import { fitText } from './text-fit.js';
@@ -46,34 +47,34 @@ export function titleBlockForm(block: TitleBlock, right: number, bottom: number)
     [
       16,
       [
-        { label: 'Project', text: block.project, share: 0.62, tallest: 5, lines: 2 },
-        { label: 'Address', text: block.address, share: 0.38, tallest: 2.5, lines: 3 },
+        { label: texts.project, text: block.project, share: 0.62, tallest: 5, lines: 2 },
+        { label: texts.address, text: block.address, share: 0.38, tallest: 2.5, lines: 3 },
       ],
     ],
     [
       14,
       [
-        { label: 'Title', text: block.title, share: 0.62, tallest: 5, lines: 2 },
-        { label: 'Document type', text: block.documentType, share: 0.38, tallest: 2.5, lines: 2 },
+        { label: texts.title, text: block.title, share: 0.62, tallest: 5, lines: 2 },
+        { label: texts.documentType, text: block.documentType, share: 0.38, tallest: 2.5, lines: 2 },
       ],
     ],
     [
       11.5,
       [
-        { label: 'Legal owner', text: block.owner, share: 0.38, tallest: 2.5, lines: 2 },
-        { label: 'Created by', text: block.creator, share: 0.32, tallest: 2.5, lines: 2 },
-        { label: 'Approved by', text: block.approvedBy, share: 0.3, tallest: 2.5, lines: 2 },
+        { label: texts.legalOwner, text: block.owner, share: 0.38, tallest: 2.5, lines: 2 },
+        { label: texts.createdBy, text: block.creator, share: 0.32, tallest: 2.5, lines: 2 },
+        { label: texts.approvedBy, text: block.approvedBy, share: 0.3, tallest: 2.5, lines: 2 },
       ],
     ],
     [
       11.5,
       [
-        { label: 'Number', text: block.number, share: 0.22, tallest: 3.5 },
-        { label: 'Date of issue', text: block.issued, share: 0.18, tallest: 2.5 },
-        { label: 'Rev.', text: block.revision, share: 0.09, tallest: 3.5 },
-        { label: 'Scale', text: block.scale, share: 0.22, tallest: 3.5 },
-        { label: 'Size', text: block.size, share: 0.12, tallest: 3.5 },
-        { label: 'Sheet', text: `${block.sheet} of ${block.sheets}`, share: 0.17, tallest: 3.5 },
+        { label: texts.number, text: block.number, share: 0.22, tallest: 3.5 },
+        { label: texts.dateOfIssue, text: block.issued, share: 0.18, tallest: 2.5 },
+        { label: texts.rev, text: block.revision, share: 0.09, tallest: 3.5 },
+        { label: texts.scale, text: block.scale, share: 0.22, tallest: 3.5 },
+        { label: texts.size, text: block.size, share: 0.12, tallest: 3.5 },
+        { label: texts.sheet, text: texts.sheetOfSheets(block.sheet, block.sheets), share: 0.17, tallest: 3.5 },
       ],
     ],
   ];

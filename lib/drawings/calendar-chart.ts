@@ -1,4 +1,5 @@
 import { CAUTION } from '../base/cautions.js';
+import * as texts from '../base/texts/drawing-plans.js';
 import type { Anchor, Primitive, View } from '../documents/drawing.js';
 import { rectangleLoop } from '../documents/shapes.js';
 import { textWidth } from '../documents/text-size.js';
@@ -36,7 +37,7 @@ export function calendarChart(calendar: Calendar): View {
   const headings = sections.map(([heading]) => textWidth(heading, HEADING));
   const left = Math.max(...headings, ...names.map((name) => textWidth(name, TEXT))) + GAP;
   const x = (at: number) => left + at * day;
-  const primitives: Primitive[] = [text('Casting and laying calendar, working days', 0, 0, 5)];
+  const primitives: Primitive[] = [text(texts.calendarInWorkingDays, 0, 0, 5)];
   let y = -2 * ROW;
   const top = y + ROW / 2;
   for (const [heading, bars] of sections.filter(([, list]) => list.length > 0)) {
@@ -49,16 +50,11 @@ export function calendarChart(calendar: Calendar): View {
     y -= 1.6 * ROW;
   }
   primitives.push(...days(last, day, x, top, y + ROW));
-  for (const note of [
-    'Casting: days on which a mould is filled. Centering: from the day an arch is cast to the day it is struck.',
-    `Laying and crown: days of laying and closing, the last of them day ${last}.`,
-    CAUTION.rings,
-    CAUTION.authority,
-  ]) {
+  for (const note of [texts.castingDays, texts.layingAndCrownDays(last), CAUTION.rings, CAUTION.authority]) {
     y -= ROW;
     primitives.push(text(note, 0, y, TEXT));
   }
-  return { id: 'calendar', title: 'Casting and laying calendar', scale: 1, units: 'metric', primitives };
+  return { id: 'calendar', title: texts.calendarTitle, scale: 1, units: 'metric', primitives };
 }
 
 /** Days on which a mould is filled, days in a row as one stretch. */

@@ -1,4 +1,5 @@
 import { formatAngle, formatLength } from '../base/measures.js';
+import * as texts from '../base/texts/drawing-plans.js';
 import { STROKES_MEET } from '../base/tolerances.js';
 import type { Primitive } from '../documents/drawing.js';
 import { words } from '../documents/shapes.js';
@@ -60,7 +61,7 @@ export function coursesView(house: HouseSetout, dome: DomeSetout, sector: Sector
     // The course, its mould and its number of blocks at the side where its bearings begin.
     for (const { course, r, y } of rows) {
       const mould = mouldOf[`${dome.id} ${course.index}`];
-      const text = `${course.index}: ${course.count}${mould ? ` of ${mould}` : ''}`;
+      const text = `${course.index}: ${course.count}${mould ? texts.ofMould(mould) : ''}`;
       const [x] = put(r, y, sector.from);
       layout.add(words('text', text, [x + layout.mm(5), y - layout.mm(MARK / 2)], MARK, 'left'));
     }
@@ -74,16 +75,20 @@ export function coursesView(house: HouseSetout, dome: DomeSetout, sector: Sector
       );
     }
     for (const gap of developed.gaps) addGapName(developed, gap, sector, put, layout);
-    const title = `${dome.id}, bearings ${formatAngle(Math.round(sector.from / DEG))} to ${formatAngle(Math.round(sector.to / DEG))}`;
+    const title = texts.bearingsTo(
+      dome.id,
+      formatAngle(Math.round(sector.from / DEG)),
+      formatAngle(Math.round(sector.to / DEG)),
+    );
     return {
       layout,
       foot: {
         title,
         notes: [],
         general: [
-          'Courses unrolled, seen from outside: bearings run from right to left. Lengths along each course and up the wall are true in the middle of its thickness; lines are the middles of joints.',
-          'A number in a block is the last part of its mark: dome-course-number. Beside each course: its number, how many blocks its full ring has, and their mould. An opening too small for its name has it at the end of a line, or below at its bearing.',
-          `Beds ${formatLength(house.house.blocks.joint, units)}; perpends, sizes and angles of each course stand in the tables.`,
+          texts.coursesUnrolledSeen,
+          texts.numberInBlock,
+          texts.bedsPerpendsSizes(formatLength(house.house.blocks.joint, units)),
         ],
         patterns: [],
       },

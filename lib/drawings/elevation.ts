@@ -1,3 +1,4 @@
+import * as texts from '../base/texts/drawing-plans.js';
 import { ONE_SIZE, SAME_ANGLE_RAD } from '../base/tolerances.js';
 import type { View } from '../documents/drawing.js';
 import { alongBearing, bearingOf, DEG, dot2, type Vec2, type Vec3 } from '../math/vec.js';
@@ -97,7 +98,7 @@ export function elevationDraft(house: HouseSetout, side: Side): Draft {
       (z) => (z > ground ? sideAt(house, right, z, -1) : left - GROUND_BEYOND),
     );
 
-    const title = `${side[0]?.toUpperCase()}${side.slice(1)} elevation`;
+    const title = texts.elevation(side[0]?.toUpperCase(), side.slice(1));
     return { layout, foot: { title, notes: [], general: [wallWords(house.house, units)], patterns: [] } };
   };
   return {
@@ -142,7 +143,7 @@ function mostlyShown(dome: DomeSetout, sight: LevelSight): boolean {
 /** Openings and barrels hide or take away some of every dome. */
 const SHOWN_SHARE = 0.3;
 
-const TOP = 'top of masonry';
+const TOP = texts.topOfMasonry;
 
 /** Levels of ground and floor, and of the domes that a view is about. */
 export function mainLevels(house: HouseSetout, domes: readonly DomeSetout[]): LevelNote[] {
@@ -153,8 +154,8 @@ export function mainLevels(house: HouseSetout, domes: readonly DomeSetout[]): Le
       ? domes.slice(0, 1).map((d) => ({ z: of(d), label }))
       : domes.map((d) => ({ z: of(d), label, about: d.id }));
   return [
-    { z: house.house.site.ground, label: 'ground' },
-    { z: 0, label: 'finished floor' },
+    { z: house.house.site.ground, label: texts.ground },
+    { z: 0, label: texts.finishedFloor },
     ...each('springing', (d) => d.springingZ),
     ...each(TOP, (d) => d.topZ),
   ];
@@ -162,6 +163,6 @@ export function mainLevels(house: HouseSetout, domes: readonly DomeSetout[]): Le
 
 /** Levels of an opening's sill and head; a passage's floor is the house's. */
 export const vaultLevels = (vault: Prism): LevelNote[] => [
-  ...('dome' in vault ? [{ z: vault.section.sill, label: 'sill', about: vault.id }] : []),
-  { z: vault.section.crownZ, label: 'head', about: vault.id },
+  ...('dome' in vault ? [{ z: vault.section.sill, label: texts.sill, about: vault.id }] : []),
+  { z: vault.section.crownZ, label: texts.head, about: vault.id },
 ];

@@ -1,4 +1,5 @@
 import { formatLength, type WrittenUnits } from '../base/measures.js';
+import * as texts from '../base/texts/drawing-plans.js';
 import type { Block } from '../documents/block.js';
 import type { HatchPattern } from '../documents/drawing.js';
 import { rectangle, rectangleLoop, words } from '../documents/shapes.js';
@@ -10,10 +11,10 @@ export const TEXT = 2.5;
 export const TITLE = 5;
 
 const MEANING: Readonly<Record<HatchPattern, string>> = {
-  blockwork: 'cast blocks',
-  cast: 'cast pieces: rings, jambs, skewback, curb, plug',
-  concrete: 'concrete footing and slab',
-  earth: 'ground',
+  blockwork: texts.castBlocks,
+  cast: texts.castPiecesRingsJambs,
+  concrete: texts.concreteFootingAndSlab,
+  earth: texts.ground,
   solid: '',
 };
 

@@ -1,5 +1,6 @@
 import { CAUTION } from '../base/cautions.js';
 import type { WrittenUnits } from '../base/measures.js';
+import * as texts from '../base/texts/drawing-plans.js';
 import { placeBlock } from '../documents/block.js';
 import type { HatchPattern } from '../documents/drawing.js';
 import { scaleWords } from '../documents/scales.js';
@@ -22,8 +23,7 @@ export interface FootSpec {
 }
 
 /** In what lengths and levels are written. */
-export const measureWords = (units: WrittenUnits): string =>
-  `${units !== 'feet-inches' ? 'lengths in mm, levels in m' : 'lengths and levels in feet and inches'}; levels above finished floor`;
+export const measureWords = (units: WrittenUnits): string => texts.levelsAboveFinishedFloor(units);
 
 /** Under the figure or beside it: title, scale, scale bar, what the hatches mean, whose drawing it is, notes, the caution. */
 export function addFoot(layout: Layout, spec: FootSpec, project: string, place: FootPlace): void {
@@ -43,7 +43,7 @@ export function addFoot(layout: Layout, spec: FootSpec, project: string, place: 
   layout.add(words('text', spec.title, [left, y], TITLE));
   y -= mm(4 - LINE_GAP);
   const written = scaleWords(scale, units);
-  addLines(`Scale ${written === `1:${scale}` ? written : `1:${scale} (${written})`}; ${measureWords(units)}`);
+  addLines(texts.scale(written === `1:${scale}` ? written : `1:${scale} (${written})`, measureWords(units)));
 
   y -= mm(3.5);
   const bar = scaleBar(scale, units);

@@ -1,4 +1,5 @@
 import { formatLength, formatLevel } from '../base/measures.js';
+import * as texts from '../base/texts/drawing-plans.js';
 import { ONE_SIZE } from '../base/tolerances.js';
 import type { Primitive } from '../documents/drawing.js';
 import { type Edge, lineEdge } from '../math/curves.js';
@@ -70,12 +71,12 @@ export function footingPlanDraft(house: HouseSetout): Draft | null {
     return {
       layout,
       foot: {
-        title: 'Footing and slab plan',
+        title: texts.footingAndSlabPlan,
         notes: [
-          `Cut ${formatLength(-level, units)} below finished floor; dashed with two dots: faces of the walls above.${footing ? ' The footing is as wide and as deep under barrels and passages.' : ''}`,
+          texts.cutBelowFinishedFloor(formatLength(-level, units), footing !== undefined),
           baseWords(house.house, units),
-          `${footing ? 'Trench bottom' : 'Under the slab'}: undisturbed ground, dry, free of roots; blinding before reinforcement. Bars, links and laps of the concrete are the engineer’s.`,
-          'Under the slab: compacted free-draining fill, a sheet against damp lapped into the damp-proof course (see details). Sleeves for services go in before casting. Common practice, no source.',
+          texts.undisturbedGroundDryFree(footing !== undefined),
+          texts.underSlabCompactedFree,
         ],
         general: [],
         patterns: ['concrete'],
@@ -181,17 +182,12 @@ function addLevels(house: HouseSetout, layout: Layout): void {
       ? [
           [
             (footing.innerRadius + footing.outerRadius) / 2,
-            `footing: top ${formatLevel(0, units)}, sole ${formatLevel(footing.bottomZ, units)}`,
+            texts.footingTopSole(formatLevel(0, units), formatLevel(footing.bottomZ, units)),
           ] as const,
         ]
       : []),
     ...(slab
-      ? [
-          [
-            slab.radius * 0.6,
-            `slab: top ${formatLevel(0, units)}, underside ${formatLevel(slab.bottomZ, units)}`,
-          ] as const,
-        ]
+      ? [[slab.radius * 0.6, texts.slabTopUnderside(formatLevel(0, units), formatLevel(slab.bottomZ, units))] as const]
       : []),
   ];
   notes.forEach(([radius, text], i) => {

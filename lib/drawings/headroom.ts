@@ -1,4 +1,5 @@
 import { formatLength, type WrittenUnits } from '../base/measures.js';
+import * as texts from '../base/texts/drawing-plans.js';
 import { CUT_BESIDE, CUT_POINT } from '../base/tolerances.js';
 import type { Primitive, TextPrimitive } from '../documents/drawing.js';
 import { circleEdge, type Edge } from '../math/curves.js';
@@ -44,7 +45,7 @@ export const headroomLines = (house: HouseSetout, z: number): Primitive[] =>
 
 /** The height written inside the line where there is room; notes tell of the line in any case. */
 export function addHeadroomWords(house: HouseSetout, z: number, layout: Layout): void {
-  const text = `headroom ${formatLength(z, layout.units)}`;
+  const text = texts.headroomAt(formatLength(z, layout.units));
   for (const dome of house.domes) {
     const radius = headroomRadius(house, dome, z) - layout.mm(LABEL + 1.2);
     if (radius <= 0) continue;
@@ -72,6 +73,6 @@ export function addHeadroomWords(house: HouseSetout, z: number, layout: Layout):
 
 export const headroomWords = (house: HouseSetout, z: number, units: WrittenUnits): string => {
   const low = house.domes.filter((d) => headroomRadius(house, d, z) === 0).map((d) => d.id);
-  const tail = low.length > 0 ? ` ${low.join(', ')} ${low.length === 1 ? 'is' : 'are'} lower throughout.` : '';
-  return `Dashed with two dots in each room: headroom of ${formatLength(z, units)} under the finished intrados.${tail}`;
+  const tail = low.length > 0 ? texts.lowerThroughout(low.join(', '), low.length) : '';
+  return texts.dashedWithTwoDots(formatLength(z, units), tail);
 };

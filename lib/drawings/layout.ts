@@ -1,4 +1,5 @@
 import type { WrittenUnits } from '../base/measures.js';
+import { remembered } from '../base/remembered.js';
 import { dimensionLineEnds, expandDimension } from '../documents/dimensioning.js';
 import type { Primitive, View } from '../documents/drawing.js';
 import { type Bounds2, ellipseAt, ellipseTurn, viewBounds } from '../documents/drawing-bounds.js';
@@ -180,17 +181,7 @@ function shortened(a: Vec2, b: Vec2, scale: number): Bounded[] {
 type Outlined = Extract<Primitive, { kind: 'path' | 'hatch' | 'circle' | 'ellipse' }>;
 
 /** Figures are laid out at several scales, and their lines are the same in all of them. */
-const knownLines = new WeakMap<Outlined, readonly Bounded[]>();
-
-function linesOf(p: Outlined): readonly Bounded[] {
-  const before = knownLines.get(p);
-  if (before) return before;
-  const lines = madeLines(p);
-  knownLines.set(p, lines);
-  return lines;
-}
-
-function madeLines(p: Outlined): Bounded[] {
+const linesOf = remembered((p: Outlined): readonly Bounded[] => {
   switch (p.kind) {
     case 'path':
       return p.segments.flatMap(pieces);
@@ -203,7 +194,7 @@ function madeLines(p: Outlined): Bounded[] {
       return broken(24, (t) => ellipseAt(p, p.start + t * turn));
     }
   }
-}
+});
 
 /** What a primitive takes up, model mm. Hatch lines count for nothing, their outlines for lines. */
 export function shapesOf(p: Primitive, scale: number, units: WrittenUnits): Shapes {

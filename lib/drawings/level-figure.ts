@@ -1,3 +1,4 @@
+import { remembered } from '../base/remembered.js';
 import type { Primitive } from '../documents/drawing.js';
 import type { Edge } from '../math/curves.js';
 import type { Vec2 } from '../math/vec.js';
@@ -17,22 +18,14 @@ import { halfToward } from './space-curve.js';
 import { StrokeBook } from './stroke-book.js';
 import { valleys } from './valleys.js';
 
-const known = new WeakMap<HouseSetout, readonly Feature[]>();
-
 /** Creases of the whole house, whatever the view; found once for all views of a house. */
-export function houseEdges(house: HouseSetout): readonly Feature[] {
-  const before = known.get(house);
-  if (before) return before;
-  const edges = [
-    ...house.domes.flatMap((dome) => domeEdges(dome, prismsOf(house, dome)).map((edge) => left(house, dome, edge))),
-    ...house.arches.flatMap(archEdges),
-    ...house.passages.flatMap(passageEdges),
-    ...valleys(house),
-    ...baseEdges(house),
-  ];
-  known.set(house, edges);
-  return edges;
-}
+export const houseEdges = remembered((house: HouseSetout): readonly Feature[] => [
+  ...house.domes.flatMap((dome) => domeEdges(dome, prismsOf(house, dome)).map((edge) => left(house, dome, edge))),
+  ...house.arches.flatMap(archEdges),
+  ...house.passages.flatMap(passageEdges),
+  ...valleys(house),
+  ...baseEdges(house),
+]);
 
 /** An edge of a dome ends where an earlier dome stands: on the floor of that one's room too. */
 function left(house: HouseSetout, dome: DomeSetout, edge: Feature): Feature {

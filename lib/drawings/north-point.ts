@@ -1,4 +1,5 @@
 import { formatAngle } from '../base/measures.js';
+import * as texts from '../base/texts/drawing-plans.js';
 import { type Block, placeBlock } from '../documents/block.js';
 import type { PlainPrimitive } from '../documents/drawing.js';
 import { line } from '../documents/segments.js';
@@ -38,10 +39,14 @@ export function northPoint(northDeg: number): Block {
   const tip = alongBearing(northDeg * DEG);
   const notes =
     northDeg === 0
-      ? ['project north is', 'true north']
+      ? [texts.projectNorth, texts.trueNorthIs]
       : [
-          'project north is up,',
-          `true north ${northDeg > 180 ? `${formatAngle(360 - northDeg)} anticlockwise` : `${formatAngle(northDeg)} clockwise`}`,
+          texts.projectNorthIsUp,
+          texts.trueNorthAt(
+            northDeg > 180
+              ? texts.anticlockwiseBy(formatAngle(360 - northDeg))
+              : texts.clockwiseBy(formatAngle(northDeg)),
+          ),
         ];
   const width = Math.max(2 * (LETTER_AT + LETTER / 2), ...notes.map((note) => textWidth(note, TEXT)));
   const centre: Vec2 = [width / 2, -(LETTER_AT + LETTER / 2)];

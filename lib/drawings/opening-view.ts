@@ -1,4 +1,5 @@
 import { formatLength } from '../base/measures.js';
+import * as texts from '../base/texts/drawing-plans.js';
 import type { Primitive } from '../documents/drawing.js';
 import { archJoints, onOutline } from '../masonry/arch-joints.js';
 import { type Edge, edgeAt, lineEdge } from '../math/curves.js';
@@ -57,8 +58,8 @@ export function openingView(house: HouseSetout, type: OpeningType): Draft {
       for (const chain of legibleChains(layout, places(xs)))
         placeChain(layout, { angleDeg: 0, places: chain, from: () => bottom - layout.mm(1), prefix }, under);
     };
-    if (glazed) level([-half + opening.frame, half - opening.frame], 'inside frame ');
-    level([-half, half], 'clear ');
+    if (glazed) level([-half + opening.frame, half - opening.frame], texts.insideFrameSize);
+    level([-half, half], texts.clearSize);
     level([-wide, -half, half, wide]);
     const columns = rowsFrom(layout, wide + layout.mm(1), 1, 24);
     const upright = (zs: readonly number[], name?: string) => {
@@ -70,7 +71,7 @@ export function openingView(house: HouseSetout, type: OpeningType): Draft {
         );
     };
     upright([0, section.sill, section.springingZ, section.crownZ, topZ]);
-    upright([section.sill, section.crownZ], 'clear height');
+    upright([section.sill, section.crownZ], texts.clearHeight);
     if (section.arc) {
       const at = edgeAt(sectionOutline(section, 0, section.sill).find((e) => e.kind === 'arc') as Edge, 0.35);
       layout.placeFree([
@@ -80,26 +81,25 @@ export function openingView(house: HouseSetout, type: OpeningType): Draft {
     placeLevels(
       layout,
       [
-        { z: 0, label: 'finished floor' },
-        { z: ground, label: 'ground' },
-        { z: section.sill, label: 'sill' },
-        { z: section.crownZ, label: 'head' },
+        { z: 0, label: texts.finishedFloor },
+        { z: ground, label: texts.ground },
+        { z: section.sill, label: texts.sill },
+        { z: section.crownZ, label: texts.head },
       ],
       -wide - BESIDE,
       (z) => (z === ground ? -wide - BESIDE : -half),
     );
     const ids = type.arches.map((a) => a.id).join(', ');
     const size = (mm: number) => formatLength(mm, units);
-    const depth = arch.clear.kind === 'through' ? '' : `, niche ${size(opening.depth ?? 0)} deep`;
-    const made = opening.arch.madeAs === 'cast' ? 'ring cast in one' : `ring of ${opening.arch.voussoirs} voussoirs`;
-    const face =
-      faceV === null ? 'flush with the wall' : `flat face ${size(opening.arch.face as number)} beyond the wall`;
+    const depth = arch.clear.kind === 'through' ? '' : texts.nicheDeep(size(opening.depth ?? 0));
+    const made = opening.arch.madeAs === 'cast' ? texts.ringCastInOne : texts.ringOfVoussoirs(opening.arch.voussoirs);
+    const face = faceV === null ? texts.flushWithWall : texts.flatFaceBeyondWall(size(opening.arch.face as number));
     return {
       layout,
       foot: {
         title: `${type.mark} ${opening.use}`,
-        notes: [`${ids}: ${section.head.shape} head, ${made} ${size(ring)} wide, ${face}${depth}.`],
-        general: ['Openings are seen from outside, square to their bearing; sizes are of the structure.'],
+        notes: [texts.headWide(ids, section.head.shape, made, size(ring), face, depth)],
+        general: [texts.openingsAreSeen],
         patterns: [],
       },
     };

@@ -1,4 +1,5 @@
 import { formatLength, type WrittenUnits } from '../base/measures.js';
+import * as texts from '../base/texts/drawing-plans.js';
 import { CUT_BESIDE, CUT_POINT } from '../base/tolerances.js';
 import type { AlignedDimension, PlainPrimitive, Primitive } from '../documents/drawing.js';
 import { arcEdge, circleEdge, type Edge, lineEdge } from '../math/curves.js';
@@ -123,13 +124,20 @@ export function partitionWords(house: HouseSetout, units: WrittenUnits): string[
   const size = (mm: number) => formatLength(mm, units);
   const each = partitionsOf(house).map(({ mark, partition: p, dome, length }) => {
     const at = (end: readonly [number, number]) =>
-      `${size(end[0] - dome.at[0])} east, ${size(end[1] - dome.at[1])} north`;
-    const door = p.door
-      ? `, door ${size(p.door.width)} by ${size(p.door.height)}, its middle ${size(p.door.at)} from there`
-      : '';
-    return `${mark} in ${dome.id}, ${size(p.thickness)} thick, ${p.height === null ? 'up to the dome' : `${size(p.height)} high`}, centre line ${size(length)} long, from ${at(p.from)} of the axis to ${at(p.to)}${door}`;
+      texts.eastNorth(size(end[0] - dome.at[0]), size(end[1] - dome.at[1]));
+    const door = p.door ? texts.doorByItsMiddle(size(p.door.width), size(p.door.height), size(p.door.at)) : '';
+    return texts.inThickCentreLine(
+      mark,
+      dome.id,
+      size(p.thickness),
+      p.height === null ? texts.upToDome : texts.partitionHigh(size(p.height)),
+      size(length),
+      at(p.from),
+      at(p.to),
+      door,
+    );
   });
-  return each.length === 0 ? [] : [`Partitions, which carry nothing: ${each.join('; ')}.`];
+  return each.length === 0 ? [] : [texts.partitionsWhichCarryNothing(each.join('; '))];
 }
 
 /** Partitions where an upright plane cuts them. */

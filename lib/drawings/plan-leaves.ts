@@ -1,3 +1,4 @@
+import * as texts from '../base/texts/drawing-plans.js';
 import type { Primitive } from '../documents/drawing.js';
 import { arcEdge, lineEdge } from '../math/curves.js';
 import { atan2, square } from '../math/elementary.js';
@@ -19,11 +20,7 @@ export const leaves = (house: HouseSetout): Primitive[] => house.arches.flatMap(
 /** What a plan says of them, where it has any. */
 export function leafWords(house: HouseSetout): string[] {
   const swinging = house.arches.filter((a) => a.opening.use === 'door' || a.opening.use === 'egress window');
-  return swinging.length === 0
-    ? []
-    : [
-        'Swings are proposed, hung on the left seen from outside: doors inward, windows to escape by outward; frames and panes as their makers ask.',
-      ];
+  return swinging.length === 0 ? [] : [texts.swingsAreProposedHung];
 }
 
 function leafOf(arch: ArchSetout): Primitive[] {

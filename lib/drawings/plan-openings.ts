@@ -1,4 +1,5 @@
 import { formatLength } from '../base/measures.js';
+import * as texts from '../base/texts/drawing-plans.js';
 import type { AlignedDimension, Anchor, TagPrimitive, TextPrimitive } from '../documents/drawing.js';
 import { boxCorners, textBox } from '../documents/expansion.js';
 import { tagRadius } from '../documents/marks.js';
@@ -84,7 +85,7 @@ export function addOpeningWidth(house: HouseSetout, arch: ArchSetout, layout: La
         from: fromArchFrame(arch, -half, edge),
         to: fromArchFrame(arch, half, edge),
         line: fromArchFrame(arch, 0, line(more)),
-        prefix: 'clear ',
+        prefix: texts.clearSize,
         spill,
       },
     ]),
@@ -104,7 +105,7 @@ export function addOpeningName(
   keys: string[],
 ): void {
   const outer = outermost(house, arch);
-  const width = widthTold ? '' : `, clear ${formatLength(arch.section.width, layout.units)}`;
+  const width = widthTold ? '' : texts.clearOfWidth(formatLength(arch.section.width, layout.units));
   const lines = [openingName(arch), `${bearingWords(arch.opening.bearingDeg)}${width}`];
   const inside = ([x, y]: Vec2) => underRoof(house, x, y);
   const limit = nextDome(house, arch);
@@ -172,17 +173,19 @@ export function ringWords(house: HouseSetout, layout: Layout): string[] {
   const rings = new Map<number, string[]>();
   for (const { ring, id } of [...house.arches, ...house.passages]) rings.set(ring, [...(rings.get(ring) ?? []), id]);
   const said = [...rings].map(([ring, ids]) =>
-    rings.size === 1 ? formatLength(ring, layout.units) : `${formatLength(ring, layout.units)} at ${ids.join(', ')}`,
+    rings.size === 1
+      ? formatLength(ring, layout.units)
+      : texts.ringAtNames(formatLength(ring, layout.units), ids.join(', ')),
   );
   const size = (mm: number) => formatLength(mm, layout.units);
   const curbs = house.domes.flatMap((dome) => {
     if (!dome.curb) return [];
     const { clearRadius, bedS, bedOuter } = dome.curb;
-    return [`${size(dome.shell.at(bedS).r - clearRadius)} at the intrados, ${size(bedOuter[0] - clearRadius)} outside`];
+    return [texts.atIntradosOutside(size(dome.shell.at(bedS).r - clearRadius), size(bedOuter[0] - clearRadius))];
   });
   const curb = [...new Set(curbs)];
   return [
-    ...(said.length > 0 ? [`Width of rings and jambs: ${said.join('; ')}.`] : []),
-    ...(curb.length > 0 ? [`Width of curbs: ${curb.join('; ')}.`] : []),
+    ...(said.length > 0 ? [texts.widthOfRings(said.join('; '))] : []),
+    ...(curb.length > 0 ? [texts.widthOfCurbs(curb.join('; '))] : []),
   ];
 }

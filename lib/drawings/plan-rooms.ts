@@ -1,4 +1,5 @@
 import { formatLength } from '../base/measures.js';
+import * as texts from '../base/texts/drawing-plans.js';
 import { ONE_SIZE } from '../base/tolerances.js';
 import type { AlignedDimension, Primitive, TextPrimitive } from '../documents/drawing.js';
 import { boxCorners, textBox } from '../documents/expansion.js';
@@ -151,7 +152,7 @@ export function addPassageWidth(house: HouseSetout, passage: PassageSetout, layo
   const fits = textWidth(formatLength(passage.section.width, layout.units), layout.mm(TEXT)) + layout.mm(3) < 2 * half;
   if (fits && layout.placeFree(within)) return;
   const middle = fromArchFrame(passage, 0, (start + end) / 2);
-  const words = `${passage.id}, clear ${formatLength(passage.section.width, layout.units)}`;
+  const words = texts.clearOfPassage(passage.id, formatLength(passage.section.width, layout.units));
   noteOutside(house, middle, words, layout);
 }
 
@@ -175,11 +176,11 @@ export function addAxisDistances(house: HouseSetout, layout: Layout): string[] {
           from: from.at,
           to: to.at,
           line: add2(middle, scale2(across, layout.mm(off))),
-          prefix: 'axes ',
+          prefix: texts.axesSize,
         },
       ]),
     );
-    if (!free) told.push(`${from.id} to ${to.id} ${formatLength(length2(between), layout.units)}`);
+    if (!free) told.push(texts.fromAxisTo(from.id, to.id, formatLength(length2(between), layout.units)));
   }
   return told;
 }
@@ -193,14 +194,20 @@ export function clusterWords(house: HouseSetout, layout: Layout): string[] {
     const [x, y] = sub2(dome.at, first.at);
     const names = roomNames(house, dome).filter((name) => name !== dome.id);
     const rooms = names.length > 0 ? ` (${names.join(', ')})` : '';
-    return `${dome.id}${rooms} ${size(x)} east, ${size(y)} north, R${size(dome.springingRadius)}`;
+    return texts.eastNorthR(dome.id, rooms, size(x), size(y), size(dome.springingRadius));
   });
-  const passages = house.passages.map(
-    (p) =>
-      `${p.id} ${size(p.section.width)} wide, ${size(p.section.crownZ)} high, ${p.section.head.shape}, ${bearingWords(turnPositive(bearingOf(p.along)) / DEG)} from ${p.domes[0].id}`,
+  const passages = house.passages.map((p) =>
+    texts.wideHigh(
+      p.id,
+      size(p.section.width),
+      size(p.section.crownZ),
+      p.section.head.shape,
+      bearingWords(turnPositive(bearingOf(p.along)) / DEG),
+      p.domes[0].id,
+    ),
   );
   return [
-    `Domes, their axes from that of ${first.id} and inside radii at the floor: ${domes.join('; ')}.`,
-    ...(passages.length > 0 ? [`Passages, clear: ${passages.join('; ')}.`] : []),
+    texts.domesTheirAxes(first.id, domes.join('; ')),
+    ...(passages.length > 0 ? [texts.passagesClear(passages.join('; '))] : []),
   ];
 }

@@ -1,4 +1,5 @@
 import { formatLength } from '../base/measures.js';
+import * as texts from '../base/texts/drawing-plans.js';
 import type { View } from '../documents/drawing.js';
 import { lineEdge } from '../math/curves.js';
 import { dot2, type Vec2 } from '../math/vec.js';
@@ -96,18 +97,18 @@ export function planDraft(house: HouseSetout, height = planLevel(house)): Draft 
     for (const plane of sections) addSectionMarks(plane, cutReach(house, plane), layout);
     addGrid(house, whole, layout);
 
-    const title = 'Floor plan';
+    const title = texts.floorPlan;
     const used = (Object.keys(PATTERN_OF) as Part[]).filter((p) => cut.loops(p).length > 0).map((p) => PATTERN_OF[p]);
     const foot = {
       title,
       notes: [
-        `Cut ${formatLength(height, layout.units)} above finished floor; dashed: floor line and footing hidden by masonry or ground; dashed with two dots: overhead. Bearings clockwise from project north.`,
-        ...(keys.length > 0 ? [`Openings: ${keys.map((k, i) => `(${i + 1}) ${k}`).join('; ')}.`] : []),
+        texts.cutAboveFinishedFloor(formatLength(height, layout.units)),
+        ...(keys.length > 0 ? [texts.openingsKey(keys.map((k, i) => `(${i + 1}) ${k}`).join('; '))] : []),
         headroomWords(house, headroom, units),
         ...partitionWords(house, units),
         ...leafWords(house),
         ...clusterWords(house, layout),
-        ...(distances.length > 0 ? [`Between axes: ${distances.join('; ')}.`] : []),
+        ...(distances.length > 0 ? [texts.betweenAxes(distances.join('; '))] : []),
         ...ringWords(house, layout),
       ],
       general: [wallWords(house.house, units), baseWords(house.house, units)],

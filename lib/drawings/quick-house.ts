@@ -1,3 +1,4 @@
+import { remembered } from '../base/remembered.js';
 import { CUT_CURVE } from '../base/tolerances.js';
 import { type Edge, edgeEnd, edgeStart } from '../math/curves.js';
 import type { Vec2 } from '../math/vec.js';
@@ -6,15 +7,11 @@ import type { HouseSetout } from '../setout/house.js';
 import { setOutPassage } from '../setout/passage.js';
 import { chained, extradosPieces, offsetPieces } from './meridian.js';
 
-const known = new WeakMap<HouseSetout, HouseSetout>();
-
 /**
  * The same house for the many questions of hidden lines: where a radius or height takes a search each time, as on a
  * chain's or an ellipse's offset, it is read off the meridian's chain of arcs.
  */
-export function quickHouse(house: HouseSetout): HouseSetout {
-  const before = known.get(house);
-  if (before) return before;
+export const quickHouse = remembered((house: HouseSetout): HouseSetout => {
   const domes = house.domes.map((dome) => (dome.profile.arc ? dome : quickDome(dome)));
   const arches = house.arches.map((arch) => {
     const dome = domes.find((d) => d.id === arch.dome.id);
@@ -25,10 +22,8 @@ export function quickHouse(house: HouseSetout): HouseSetout {
     const [first, second] = p.domes.map((d) => domes[house.domes.indexOf(d)]);
     return first && second ? setOutPassage(p.passage, [first, second], p.later) : p;
   });
-  const quick = { ...house, domes, arches, passages };
-  known.set(house, quick);
-  return quick;
-}
+  return { ...house, domes, arches, passages };
+});
 
 function quickDome(dome: DomeSetout): DomeSetout {
   const outer = rising(

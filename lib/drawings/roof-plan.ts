@@ -1,4 +1,5 @@
 import { formatLevel } from '../base/measures.js';
+import * as texts from '../base/texts/drawing-plans.js';
 import type { PlainPrimitive, SymbolPrimitive, TextPrimitive } from '../documents/drawing.js';
 import { words } from '../documents/shapes.js';
 import { circleEdge, lineEdge } from '../math/curves.js';
@@ -87,7 +88,7 @@ export function roofPlanDraft(house: HouseSetout): Draft {
       const level = `${d.curb ? 'curb' : 'crown'} ${formatLevel(d.topZ, units)}`;
       if (!layout.placeFree(crownWords(d, level, layout))) note(d.at, `${d.id}: ${level}`);
     }
-    for (const v of valleys) near([v.top[0], v.top[1]], `valley, highest ${formatLevel(v.top[2], units)}`);
+    for (const v of valleys) near([v.top[0], v.top[1]], texts.valleyHighest(formatLevel(v.top[2], units)));
     for (const a of house.arches) {
       if (a.faceV === null) continue;
       const at = fromArchFrame(a, 0, a.faceV);
@@ -107,12 +108,8 @@ export function roofPlanDraft(house: HouseSetout): Draft {
     return {
       layout,
       foot: {
-        title: 'Roof plan',
-        notes: [
-          'Arrows show the way water runs. Chain lines along barrels and passages: their crowns, which are level. Levels are of the masonry; the outside render lies on it.',
-          `Valleys between domes, and behind barrels and passages, are lined with flashing and laid to fall at least ${FALL} outward in mortar; flat tops of barrels fall ${FALL} outward (common practice, no source; see details).`,
-          'Water that leaves the roof falls at the foot of the walls: the ground falls away from the house, and a drain lies along the footing (see details).',
-        ],
+        title: texts.roofPlan,
+        notes: [texts.arrowsShowWayWater, texts.valleysBetweenDomes(FALL), texts.waterThatLeavesRoof],
         general: [],
         patterns: [],
         northDeg: house.house.site.northDeg,

@@ -1,4 +1,5 @@
 import { formatAngle, formatLength, formatLevel, type WrittenUnits } from '../base/measures.js';
+import * as texts from '../base/texts/drawing-sheets.js';
 import type { Column, Table } from '../documents/table.js';
 import type { HouseSetout } from '../setout/house.js';
 import { gridNames } from './grid.js';
@@ -20,25 +21,25 @@ export function openingSchedule(house: HouseSetout, clears: HandedOver['clears']
   const known = Object.keys(clears).length > 0;
   return {
     id: 'opening-schedule',
-    title: 'Openings',
+    title: texts.openings,
     columns: [
       text('type', 'type'),
       text('id', 'opening'),
       ...(house.domes.length > 1 ? [text('in', 'in')] : []),
       text('use', 'use'),
       size('bearing', 'bearing'),
-      size('width', 'clear width'),
-      size('height', 'clear height'),
-      size('sill', 'level of sill'),
+      size('width', texts.clearWidth),
+      size('height', texts.clearHeight),
+      size('sill', texts.levelOfSill),
       text('head', 'head'),
-      size('rise', 'rise of head'),
-      size('ring', 'ring and jambs'),
-      text('made', 'ring made as'),
-      text('face', 'flat face beyond wall'),
+      size('rise', texts.riseOfHead),
+      size('ring', texts.ringAndJambs),
+      text('made', texts.ringMade),
+      text('face', texts.flatFaceBeyondWall),
       size('frame', 'frame'),
-      size('depth', 'depth of niche'),
-      ...(known ? [size('through-width', 'inside frame and leaf, width'), size('through-height', 'height')] : []),
-      ...(known ? [size('through-area', 'clear area')] : []),
+      size('depth', texts.depthOfNiche),
+      ...(known ? [size('through-width', texts.insideFrameAndLeaf), size('through-height', 'height')] : []),
+      ...(known ? [size('through-area', texts.clearArea)] : []),
     ],
     rows: house.arches.map(({ opening, section }) => ({
       type: typeOf(house, opening.id),
@@ -52,7 +53,7 @@ export function openingSchedule(house: HouseSetout, clears: HandedOver['clears']
       head: opening.head.shape,
       rise: length(opening.head.rise),
       ring: length(opening.arch.ring),
-      made: opening.arch.madeAs === 'cast' ? 'cast' : `${opening.arch.voussoirs} voussoirs`,
+      made: opening.arch.madeAs === 'cast' ? 'cast' : texts.voussoirs(opening.arch.voussoirs),
       face: opening.arch.face === 'flush' ? 'flush' : length(opening.arch.face),
       frame: opening.use === 'niche' ? null : length(opening.frame),
       depth: opening.depth === null ? null : length(opening.depth),
@@ -76,19 +77,21 @@ export function settingOutSchedule(house: HouseSetout): Table {
   const based = house.footings.length > 0;
   return {
     id: 'setting-out',
-    title: 'Setting out of domes',
+    title: texts.settingOutOfDomes,
     columns: [
       text('id', 'dome'),
       text('grid', 'grid'),
       size('east', 'east'),
       size('north', 'north'),
       text('profile', 'intrados'),
-      size('radius', 'inside radius'),
-      size('outer', 'outside radius'),
-      ...(based ? [size('footing-in', 'footing, inside radius'), size('footing-out', 'footing, outside radius')] : []),
-      size('stem', 'stem wall'),
+      size('radius', texts.insideRadius),
+      size('outer', texts.outsideRadius),
+      ...(based
+        ? [size('footing-in', texts.footingInsideRadius), size('footing-out', texts.footingOutsideRadius)]
+        : []),
+      size('stem', texts.stemWall),
       size('rise', 'rise'),
-      size('top', 'level of top'),
+      size('top', texts.levelOfTop),
       size('courses', 'courses'),
     ],
     rows: house.domes.map((dome) => {

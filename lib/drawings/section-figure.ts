@@ -1,6 +1,6 @@
 import { SAME_POINT } from '../base/tolerances.js';
 import type { Primitive } from '../documents/drawing.js';
-import type { Edge } from '../math/curves.js';
+import type { Box, Edge } from '../math/curves.js';
 import { dot2 } from '../math/vec.js';
 import type { HouseSetout } from '../setout/house.js';
 import { cutPrimitives } from './cut.js';
@@ -19,9 +19,12 @@ export interface SectionFigure {
   readonly cut: UprightCut;
 }
 
-/** The cut alone: masonry with its bed joints, footing, slab, ground; x = 0 is the axis of the plane's dome. */
-export function cutFigure(house: HouseSetout, plane: SectionPlane): SectionFigure {
-  const cut = uprightCut(house, plane);
+/**
+ * The cut alone: masonry with its bed joints, footing, slab, ground; x = 0 is the axis of the plane's dome. Of a detail
+ * that which lies in its box, and a little round it.
+ */
+export function cutFigure(house: HouseSetout, plane: SectionPlane, detail?: Box): SectionFigure {
+  const cut = uprightCut(house, plane, detail);
   return {
     primitives: [
       ...cutPrimitives(cut),

@@ -1,4 +1,5 @@
 import { formatAngle, formatLength } from '../base/measures.js';
+import * as texts from '../base/texts/drawing-plans.js';
 import { ONE_SIZE } from '../base/tolerances.js';
 import type { View } from '../documents/drawing.js';
 import { dot2 } from '../math/vec.js';
@@ -57,7 +58,7 @@ export function sectionDraft(house: HouseSetout, plane: SectionPlane): Draft {
     const level = (xs: readonly number[], prefix = '') =>
       placeChain(layout, { angleDeg: 0, places: places(xs), from: () => below, prefix }, under);
     const footed = domes.find((d) => d.footing !== null);
-    if (footed?.footing) level(footed.footing, 'footing ');
+    if (footed?.footing) level(footed.footing, texts.footingSize);
     for (const { faces } of domes) level(faces);
     for (const { faces } of aside) level(faces);
     if (!single) level(domes.map((d) => d.x));
@@ -76,22 +77,23 @@ export function sectionDraft(house: HouseSetout, plane: SectionPlane): Draft {
     const rings = new Map(vaults.map((v) => [Math.round(v.ring), v]));
     for (const { section, ring } of rings.values()) {
       const over = section.topZ(ring);
-      if (Math.abs(over - section.crownZ - ring) < ONE_SIZE) upright([section.crownZ, over], { prefix: 'ring ' });
+      if (Math.abs(over - section.crownZ - ring) < ONE_SIZE)
+        upright([section.crownZ, over], { prefix: texts.ringSize });
     }
-    if (slab) upright([slab.bottomZ, 0], { prefix: 'slab ' });
-    if (footing) upright([footing.bottomZ, 0], { prefix: 'footing ' });
+    if (slab) upright([slab.bottomZ, 0], { prefix: texts.slabSize });
+    if (footing) upright([footing.bottomZ, 0], { prefix: texts.footingSize });
     upright([ground, Math.max(...domes.map((d) => d.dome.topZ))]);
     const crowns = domes.map(
       ({ dome }): LevelNote => ({
         z: crownOf(dome),
-        label: dome.curb ? 'edge of oculus' : 'crown, intrados',
+        label: dome.curb ? texts.edgeOfOculus : texts.crownIntrados,
         ...(single ? {} : { about: dome.id }),
       }),
     );
     const besides = aside.flatMap(({ dome: { id, springingZ }, insideZ, outsideZ }): LevelNote[] => [
-      { z: springingZ, label: 'springing', about: id },
-      { z: insideZ, label: 'top of cut, inside', about: id },
-      { z: outsideZ, label: 'top of cut, outside', about: id },
+      { z: springingZ, label: texts.springing, about: id },
+      { z: insideZ, label: texts.topOfCutInside, about: id },
+      { z: outsideZ, label: texts.topOfCutOutside, about: id },
     ]);
     const levels = [...mainLevels(house, plane.domes), ...crowns, ...besides, ...vaults.flatMap(vaultLevels)];
     placeLevels(layout, levels, cut.ground[0], (z) => (z > ground ? side(z, -1) : cut.ground[0]));
@@ -103,24 +105,24 @@ export function sectionDraft(house: HouseSetout, plane: SectionPlane): Draft {
       const over = (xs: readonly number[], prefix: string) =>
         placeChain(layout, { angleDeg: 0, places: xs, from: () => above, prefix }, rowsFrom(layout, above, 1, 24));
       over([x - clearRadius, x + clearRadius], 'Ø');
-      over([x + clearRadius, x + bedOuter[0]], 'curb ');
+      over([x + clearRadius, x + bedOuter[0]], texts.curbSize);
       // Its width at the intrados as well, in the room, where that is free.
       const bed = dome.shell.at(dome.curb.bedS);
       placeChainFree(
         layout,
-        { angleDeg: 0, places: [x + clearRadius, x + bed.r], from: () => bed.z, prefix: 'curb, inside ' },
+        { angleDeg: 0, places: [x + clearRadius, x + bed.r], from: () => bed.z, prefix: texts.curbInsideSize },
         Array.from({ length: ROOM_ROWS }, (_, i) => bed.z - layout.mm(8 + i)),
       );
     }
 
     const used = (Object.keys(PATTERN_OF) as Part[]).filter((p) => cut.loops(p).length > 0).map((p) => PATTERN_OF[p]);
     const names = wordsOf(plane.domes.map((d) => d.id));
-    const title = `Section ${plane.mark}-${plane.mark}`;
+    const title = texts.sectionTitle(plane.mark);
     const foot = {
       title,
       notes: [
-        `Through the ${single ? 'axis' : 'axes'} of ${names}, to bearing ${formatAngle(plane.bearingDeg)} at the right.`,
-        ...aside.map(({ dome, off }) => `It passes ${dome.id} ${formatLength(off, units)} beside its axis.`),
+        texts.throughOfToBearing(single, names, formatAngle(plane.bearingDeg)),
+        ...aside.map(({ dome, off }) => texts.itPassesBeside(dome.id, formatLength(off, units))),
         plane.domes.map((d) => profileWords(d, units)).join(' '),
       ],
       general: [wallWords(house.house, units), baseWords(house.house, units)],

@@ -1,4 +1,5 @@
 import { formatLength, formatLevel } from '../base/measures.js';
+import * as texts from '../base/texts/drawing-plans.js';
 import type { AlignedDimension, Primitive, TextPrimitive } from '../documents/drawing.js';
 import {
   boxOf,
@@ -55,7 +56,7 @@ export function sitePlanDraft(house: HouseSetout): Draft | null {
       const away = sub2(dome.at, scale2(add2(figure.min, figure.max), 0.5));
       const spec = {
         at: dome.at,
-        text: `${dome.id}, floor ${formatLevel(0, units)}`,
+        text: texts.floorLevel(dome.id, formatLevel(0, units)),
         first: length2(away) < 1 ? 0 : atan2(away[1], away[0]),
         longest: 74,
         inside: ([x, y]: Vec2) => underRoof(house, x, y),
@@ -63,20 +64,22 @@ export function sitePlanDraft(house: HouseSetout): Draft | null {
       };
       placeNote(spec, layout);
     }
-    addCaption(layout, sides, 'boundary of the plot', 3);
+    addCaption(layout, sides, texts.boundaryOfPlot, 3);
     layout.add(...strokesOf('hidden', besideTexts(back, layout)));
     return {
       layout,
       foot: {
-        title: 'Site plan',
+        title: texts.sitePlan,
         notes: [
-          ...(setback === null
-            ? ['No setback is given: the local authority tells the least distance from the boundary.']
-            : [`Dashed: setback of ${formatLength(setback, units)} from the boundary.`]),
-          `Distances are level, from the boundary to the outer face of the structure; render of ${formatLength(house.house.wall.renderOutside, units)} takes as much of them. Ground beside the house ${formatLevel(ground, units)}.`,
-          `The axis of ${first?.id} is taped from two sides of the boundary; all other places from it, as on the floor plan.`,
-          `Plot ${areaWords(Math.abs(plotArea(plot)) / 1e6, units)}; covered by the house ${areaWords(Math.abs(loopsArea(outline)) / 1e6, units)}, ${((100 * Math.abs(loopsArea(outline))) / Math.abs(plotArea(plot))).toFixed(1)} %.`,
-          'A surveyor confirms boundary, levels, services and right of way before digging.',
+          ...(setback === null ? [texts.noSetbackIsGiven] : [texts.dashedSetback(formatLength(setback, units))]),
+          texts.distancesAreLevel(formatLength(house.house.wall.renderOutside, units), formatLevel(ground, units)),
+          texts.axisOfIsTaped(first?.id),
+          texts.plotCoveredByHouse(
+            areaWords(Math.abs(plotArea(plot)) / 1e6, units),
+            areaWords(Math.abs(loopsArea(outline)) / 1e6, units),
+            ((100 * Math.abs(loopsArea(outline))) / Math.abs(plotArea(plot))).toFixed(1),
+          ),
+          texts.surveyorConfirmsBoundaryLevels,
         ],
         general: [],
         patterns: [],
@@ -156,7 +159,7 @@ function addPlace(layout: Layout, at: Vec2, { from, inward }: PlotSide): void {
         from: foot,
         to: at,
         line: add2(foot, scale2(along, layout.mm(aside))),
-        prefix: 'axis ',
+        prefix: texts.axisSize,
       },
     ]),
   );

@@ -1,4 +1,5 @@
 import { figureText } from '../base/reader-units.js';
+import * as texts from '../base/texts/drawing-plans.js';
 import { SAME_POINT, STROKES_MEET } from '../base/tolerances.js';
 import { formatLength, type LengthUnit } from '../base/units.js';
 import type { PlainPrimitive, Primitive, View } from '../documents/drawing.js';
@@ -121,12 +122,13 @@ function wholePlane(house: HouseSetout, dome: DomeSetout): SectionPlane {
 function thrustDraft(house: HouseSetout, plane: SectionPlane, found: DomeStatics): Draft {
   const units = writtenUnits(house.house);
   // What lies beyond the cut says nothing of thrust.
-  const { primitives, cut } = cutFigure(house, plane);
   const { dome } = plane;
   const x = axisAlong(plane, dome);
   const { ground } = house.house.site;
-  const low = figureBox(cut.loops()).min[1];
   const reach = (house.footings.find((f) => f.domeId === dome.id)?.outerRadius ?? dome.outerRadiusAt(0)) + BESIDE;
+  const deepest = Math.min(0, ...[...house.footings, ...house.slabs].map((base) => base.bottomZ));
+  const { primitives, cut } = cutFigure(house, plane, { min: [x - reach, deepest], max: [x + reach, dome.topZ] });
+  const low = figureBox(cut.loops()).min[1];
   const figure: Box = { min: [x - reach, low], max: [x + reach, dome.topZ] };
   // A line along the very frame would be lost.
   const shown = clipTo(primitives as PlainPrimitive[], { min: figure.min, max: [figure.max[0], figure.max[1] + 1] });
@@ -139,8 +141,8 @@ function thrustDraft(house: HouseSetout, plane: SectionPlane, found: DomeStatics
       layout,
       [
         ...mainLevels(house, [dome]),
-        ...(cutZ > SAME_POINT ? [{ z: cutZ, label: 'rings closed above' }] : []),
-        ...(found.tie ? [{ z: found.tie.z, label: 'ring tie' }] : []),
+        ...(cutZ > SAME_POINT ? [{ z: cutZ, label: texts.ringsClosedAbove }] : []),
+        ...(found.tie ? [{ z: found.tie.z, label: texts.ringTie }] : []),
       ],
       figure.min[0],
       // At its very top a dome has no radius left.
@@ -150,7 +152,7 @@ function thrustDraft(house: HouseSetout, plane: SectionPlane, found: DomeStatics
     return {
       layout,
       foot: {
-        title: `Line of thrust, dome ${dome.id}`,
+        title: texts.lineOfThrustDome(dome.id),
         notes: [lineWords(found, house.house.units), tieWords(found, house.house.units)],
         general: [wallWords(house.house, units), baseWords(house.house, units)],
         patterns: [...new Set(used)],
@@ -167,15 +169,10 @@ function thrustDraft(house: HouseSetout, plane: SectionPlane, found: DomeStatics
 
 function lineWords({ thrust }: DomeStatics, units: LengthUnit): string {
   const { line, loads, factor, least } = thrust;
-  if (line.length === 0) return `No thrust fits into this wall at any thickness under ${loads}.`;
-  const foot =
-    least === null
-      ? 'no thrust fits into the wall as it is, the line leaves it'
-      : `least thrust at the foot ${figureText(least, 'kN', units)} per radian`;
-  return `Line of thrust that keeps farthest from the faces, ${loads}, without load factors: geometric factor ${factor.toFixed(2)} (2 asked for), ${foot}.`;
+  if (line.length === 0) return texts.noThrustFits(loads);
+  const foot = least === null ? texts.noThrustFitsIntoWall : texts.leastThrustAtFoot(figureText(least, 'kN', units));
+  return texts.thrustCaption(loads, factor.toFixed(2), foot);
 }
 
 const tieWords = ({ tie }: DomeStatics, units: LengthUnit): string =>
-  tie
-    ? `Ring tie (circle): ${tie.tie.bars} bars of ${formatLength(tie.tie.diameter, units)}${tie.strength > 0 ? '' : '; NO CLOSED HOOP, it holds nothing'}.`
-    : 'No ring tie.';
+  tie ? texts.ringTieCircleBars(tie.tie.bars, formatLength(tie.tie.diameter, units), tie.strength) : texts.noRingTie;

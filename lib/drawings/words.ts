@@ -1,4 +1,5 @@
 import { formatAngle, formatLength, type WrittenUnits } from '../base/measures.js';
+import * as texts from '../base/texts/drawing-plans.js';
 import { ONE_SIZE } from '../base/tolerances.js';
 import type { House } from '../description/house.js';
 import type { ArchSetout } from '../setout/arch.js';
@@ -25,35 +26,35 @@ export function openingName(arch: ArchSetout): string {
 
 /** "a", "a and b", "a, b and c". */
 export const wordsOf = (all: readonly string[]): string =>
-  all.length < 2 ? all.join('') : `${all.slice(0, -1).join(', ')} and ${all[all.length - 1]}`;
+  all.length < 2 ? all.join('') : texts.listAnd(all.slice(0, -1).join(', '), all[all.length - 1]);
 
-export const bearingWords = (deg: number): string => `bearing ${formatAngle(deg)}`;
+export const bearingWords = (deg: number): string => texts.bearing(formatAngle(deg));
 
 /** How a dome's intrados is drawn with compasses, or what curve it is. */
 export function profileWords(dome: DomeSetout, units: WrittenUnits): string {
   const { profile, id } = dome;
   const { arc } = profile;
   const size = (mm: number) => formatLength(mm, units);
-  if (!arc) return `Intrados of ${id}: ${profile.shape}, rise ${size(profile.rise)}.`;
+  if (!arc) return texts.intradosOfRise(id, profile.shape, size(profile.rise));
   const [past, below] = [-arc.centre[0], -arc.centre[1]];
   const centre =
     past > ONE_SIZE
-      ? `${size(past)} past the axis at the springing`
+      ? texts.pastAxisAtSpringing(size(past))
       : below > ONE_SIZE
-        ? `on the axis ${size(below)} below the springing`
-        : 'on the axis at the springing';
-  return `Intrados of ${id}: ${profile.shape}, radius ${size(arc.radius)} from a centre ${centre}.`;
+        ? texts.onAxisBelowSpringing(size(below))
+        : texts.onAxisAtSpringing;
+  return texts.intradosOfRadius(id, profile.shape, size(arc.radius), centre);
 }
 
 /** Whose drawing it is: title, number, place, client, author, revision and date as the description gives them. */
 export function projectWords({ project }: House): string {
   const { title, number, address, client, drawnBy, revision, date } = project;
   const said = [
-    number && `no. ${number}`,
+    number && texts.numberShort(number),
     address,
-    client && `for ${client}`,
-    drawnBy && `drawn by ${drawnBy}`,
-    revision && `revision ${revision}`,
+    client && texts.forClient(client),
+    drawnBy && texts.drawnBy(drawnBy),
+    revision && texts.revision(revision),
     date ?? 'undated',
   ].filter((part) => part !== '');
   return `${title}: ${said.join('; ')}.`;
@@ -65,17 +66,15 @@ export function wallWords(house: House, units: WrittenUnits): string {
   const { wall, blocks } = house;
   const render =
     wall.renderInside > 0 || wall.renderOutside > 0
-      ? ` Sizes are without render: ${size(wall.renderInside)} inside, ${size(wall.renderOutside)} outside.`
+      ? texts.sizesAreWithoutRender(size(wall.renderInside), size(wall.renderOutside))
       : '';
-  return `Wall of cast blocks ${size(wall.thickness)} thick, joints ${size(blocks.joint)}.${render}`;
+  return texts.wallOfCastBlocks(size(wall.thickness), size(blocks.joint), render);
 }
 
 /** What stands under the walls and the floor, for a note. */
 export function baseWords(house: House, units: WrittenUnits): string {
   const size = (mm: number) => formatLength(mm, units);
   const { footing, slab } = house;
-  const ring = footing
-    ? `Ring footing ${size(footing.width)} wide, its sole ${size(footing.depth)} below finished floor.`
-    : 'No ring footing.';
-  return slab ? `${ring} Floor slab ${size(slab.thickness)} thick.` : `${ring} No floor slab.`;
+  const ring = footing ? texts.ringFootingWide(size(footing.width), size(footing.depth)) : texts.noRingFooting;
+  return slab ? texts.floorSlabThick(ring, size(slab.thickness)) : texts.noFloorSlab(ring);
 }

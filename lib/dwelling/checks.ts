@@ -1,4 +1,5 @@
 import { type Check, givenFigure } from '../base/figures.js';
+import * as texts from '../base/texts/rooms.js';
 import type { HouseSetout } from '../setout/house.js';
 import type { Dwelling } from './dwelling.js';
 import { openingChecks } from './opening-checks.js';
@@ -14,8 +15,8 @@ export const dwellingChecks = (setout: HouseSetout, dwelling: Dwelling): Check[]
 function setbackCheck({ house }: HouseSetout, fromEdge: number | null): Check[] {
   const { plot, setback } = house.site;
   const id = 'setback';
-  const statement = 'The house keeps its distance from the edge of the plot.';
-  const source = 'the description; the local code governs';
+  const statement = texts.houseKeepsItsDistance;
+  const source = texts.descriptionAndLocalCode;
   if (fromEdge === null || setback === null) {
     const lacking = [plot === null ? '`site.plot`' : '', setback === null ? '`site.setback`' : ''];
     return [
@@ -24,7 +25,7 @@ function setbackCheck({ house }: HouseSetout, fromEdge: number | null): Check[] 
         statement,
         state: 'attention',
         source,
-        advice: `Missing input: ${lacking.filter((key) => key !== '').join(' and ')}.`,
+        advice: texts.missingInput(lacking.filter((key) => key !== '').join(texts.andBetween)),
       },
     ];
   }
@@ -33,15 +34,14 @@ function setbackCheck({ house }: HouseSetout, fromEdge: number | null): Check[] 
       id,
       statement,
       state: fromEdge >= setback ? 'ok' : 'fails',
-      demand: givenFigure(`${id}.wanted`, 'least distance', setback, 'mm'),
-      capacity: givenFigure(`${id}.found`, 'distance of the finished walls', fromEdge, 'mm', {
-        formula:
-          'least distance of domes and flat faces, render included, from the sides of the plot; footings left out',
-        source: 'derived',
+      demand: givenFigure(`${id}.wanted`, texts.leastDistance, setback, 'mm'),
+      capacity: givenFigure(`${id}.found`, texts.distanceOfFinishedWalls, fromEdge, 'mm', {
+        formula: texts.leastDistanceOfDomes,
+        source: texts.derived,
       }),
       ratio: fromEdge > 0 ? setback / fromEdge : Number.MAX_VALUE,
       source,
-      advice: fromEdge >= setback ? '' : `Move the house ${Math.ceil(setback - fromEdge)} mm or more inward.`,
+      advice: fromEdge >= setback ? '' : texts.moveHouseMm(Math.ceil(setback - fromEdge)),
     },
   ];
 }

@@ -1,4 +1,5 @@
 import { type Check, type CheckState, type Figure, givenFigure } from '../base/figures.js';
+import * as texts from '../base/texts/opening-checks.js';
 
 /** What a dwelling rule is held against; figures are lengths in mm or areas in m2. */
 export interface Held {
@@ -19,7 +20,7 @@ export interface Held {
   readonly advice: string;
 }
 
-const LIMIT = 'information: the code in force where the house stands governs';
+const LIMIT = texts.informationCodeInForce;
 
 /** A rule as a check: never a promise, the code in force governs. */
 export function held(rule: Held): Check {
@@ -27,13 +28,13 @@ export function held(rule: Held): Check {
   const kept = rule.most ? has <= asked : has >= asked;
   const [demand, capacity] = rule.most ? [has, asked] : [asked, has];
   const wanted = givenFigure(`${rule.id}.wanted`, rule.wanted[0], asked, rule.unit, {
-    formula: 'a constant of the code',
+    formula: texts.constantOfCode,
     source: rule.source,
     limit: LIMIT,
   });
   const found = givenFigure(`${rule.id}.found`, rule.found[0], has, rule.unit, {
     formula: rule.formula,
-    source: 'derived',
+    source: texts.derived,
     inputs: rule.inputs ?? {},
   });
   return {

@@ -1,4 +1,5 @@
 import type { Check } from '../base/figures.js';
+import * as texts from '../base/texts/rooms.js';
 import type { Dwelling, RoomSizes } from './dwelling.js';
 import { held } from './held.js';
 import { AIR_SHARE, BATH_GLAZING, BATH_HEADROOM, clause, EDITION, LEAST_ROOM, LIGHT_SHARE } from './rules.js';
@@ -9,10 +10,10 @@ export const roomChecks = ({ rooms }: Dwelling): Check[] =>
     ? [
         {
           id: 'rooms',
-          statement: 'Rooms are large, high and light enough to live in.',
+          statement: texts.roomsAreLargeHigh,
           state: 'attention',
           source: clause('R303 to R305'),
-          advice: 'Missing input: `rooms`, what each dome is used for.',
+          advice: texts.missingInputRooms,
         },
       ]
     : rooms.flatMap(checksOf);
@@ -36,35 +37,35 @@ function shared({ sharedWith }: RoomSizes) {
 }
 
 const sharing = ({ sharedWith }: RoomSizes, advice: string): string =>
-  sharedWith.length > 0 ? `${advice} Measured as one with ${sharedWith.join(', ')} in the same dome.` : advice;
+  sharedWith.length > 0 ? texts.measuredAsOne(advice, sharedWith.join(', ')) : advice;
 
 function areaChecks(sizes: RoomSizes): Check[] {
   const { room, low, floor, width } = sizes;
   return [
     held({
       id: `room-area.${room.id}`,
-      statement: `Room ${room.id} has the floor of a habitable room.`,
-      source: clause('R304.1 and R304.3', 'from memory'),
+      statement: texts.roomHasFloor(room.id),
+      source: clause('R304.1 and R304.3', texts.readFromMemory),
       unit: 'm2',
-      wanted: ['least area (70 ft²)', LEAST_ROOM.area],
-      found: ['floor under at least 1524 mm (5 ft)', low],
-      formula: 'circle of the finished intrados at that height, less earlier domes; barrels and passages left out',
+      wanted: [texts.leastFloorArea, LEAST_ROOM.area],
+      found: [texts.floorUnderLeastHeight, low],
+      formula: texts.circleOfFinishedIntrados,
       inputs: { 'whole floor (m2)': floor },
       otherwise: 'fails',
       ...shared(sizes),
-      advice: sharing(sizes, 'A larger dome or a higher stem wall.'),
+      advice: sharing(sizes, texts.largerDomeOrHigher),
     }),
     held({
       id: `room-width.${room.id}`,
-      statement: `Room ${room.id} is as wide as a habitable room in every direction.`,
-      source: clause('R304.2', 'from memory'),
+      statement: texts.roomIsAsWide(room.id),
+      source: clause('R304.2', texts.readFromMemory),
       unit: 'mm',
-      wanted: ['least width (7 ft)', LEAST_ROOM.width],
-      found: ['width of the floor under at least 1524 mm (5 ft)', width],
-      formula: 'diameter at that height, less what earlier domes take of it',
+      wanted: [texts.leastRoomWidth, LEAST_ROOM.width],
+      found: [texts.widthOfFloorUnder, width],
+      formula: texts.diameterAtThatHeight,
       otherwise: 'fails',
       ...shared(sizes),
-      advice: sharing(sizes, 'A larger dome, or a smaller overlap with its neighbour.'),
+      advice: sharing(sizes, texts.largerDomeOrSmaller),
     }),
   ];
 }
@@ -76,24 +77,16 @@ function headroomChecks(sizes: RoomSizes): Check[] {
   const strict = full >= low / 2;
   const headroom = held({
     id: `headroom.${room.id}`,
-    statement: `Room ${room.id} is high enough under its dome.`,
-    source: clause('R305.1, exception for sloped ceilings'),
+    statement: texts.roomIsHighEnough(room.id),
+    source: clause(texts.slopedCeilingRule),
     unit: 'm2',
-    wanted: [
-      room.use === 'habitable' ? 'half of the area asked for (70 ft²)' : 'half of the floor under 1524 mm (5 ft)',
-      required / 2,
-    ],
-    found: ['floor under at least 2134 mm (7 ft)', full],
-    formula: 'circle of the finished intrados at that height, less earlier domes',
+    wanted: [room.use === 'habitable' ? texts.halfOfAreaAsked : texts.halfOfFloorUnder, required / 2],
+    found: [texts.floorUnderAtLeast, full],
+    formula: texts.circleLessEarlierDomes,
     inputs: { 'floor under 1524 mm (m2)': low, 'highest point (mm)': highest },
     otherwise: 'fails',
     best: strict && sizes.sharedWith.length === 0 && low > 0 ? 'ok' : 'attention',
-    advice: sharing(
-      sizes,
-      full >= required / 2
-        ? 'Enough for the least area; read more strictly, half of all floor that counts must be that high.'
-        : 'A higher stem wall or rise.',
-    ),
+    advice: sharing(sizes, full >= required / 2 ? texts.enoughForLeastArea : texts.higherStemWall),
   });
   return [headroom];
 }
@@ -103,32 +96,29 @@ function lightChecks(sizes: RoomSizes): Check[] {
   return [
     held({
       id: `light.${room.id}`,
-      statement: `Room ${room.id} has glazing enough for daylight.`,
+      statement: texts.roomHasGlazingEnough(room.id),
       source: clause('R303.1'),
       unit: 'm2',
-      wanted: ['8 % of the floor', LIGHT_SHARE * floor],
+      wanted: [texts.leastGlazing, LIGHT_SHARE * floor],
       found: ['glazing', glazing],
-      formula: 'shape inside the frames of the windows in its own dome; doors and oculus left out',
+      formula: texts.shapeInsideFrames,
       inputs: { 'floor (m2)': floor },
       otherwise: 'attention',
       ...shared(sizes),
-      advice: sharing(
-        sizes,
-        'More or larger windows, a glazed door or oculus, or electric light (6 fc, 65 lx, over the room).',
-      ),
+      advice: sharing(sizes, texts.moreOrLargerWindows),
     }),
     held({
       id: `air.${room.id}`,
-      statement: `Room ${room.id} has openings enough to air it.`,
+      statement: texts.roomHasOpeningsEnough(room.id),
       source: clause('R303.1'),
       unit: 'm2',
-      wanted: ['4 % of the floor', AIR_SHARE * floor],
-      found: ['openings to the outside', air],
-      formula: 'clear rectangles of windows, vents and doors in its own dome, all of which must open',
+      wanted: [texts.leastOpenings, AIR_SHARE * floor],
+      found: [texts.openingsToOutside, air],
+      formula: texts.clearRectanglesOfWindows,
       inputs: { 'floor (m2)': floor },
       otherwise: 'attention',
       ...shared(sizes),
-      advice: sharing(sizes, 'More or larger windows that open, or a fan.'),
+      advice: sharing(sizes, texts.moreWindowsThatOpen),
     }),
   ];
 }
@@ -138,26 +128,26 @@ function bathChecks(sizes: RoomSizes): Check[] {
   return [
     held({
       id: `headroom.${room.id}`,
-      statement: `Room ${room.id} is high enough for a bathroom somewhere.`,
+      statement: texts.roomIsHighEnoughForBathroom(room.id),
       source: clause('R305.1'),
       unit: 'mm',
-      wanted: ['least height at fixtures (6 ft 8 in)', BATH_HEADROOM],
-      found: ['highest point', highest],
-      formula: 'crown of the intrados less its render',
+      wanted: [texts.leastHeightAtFixtures, BATH_HEADROOM],
+      found: [texts.highestPoint, highest],
+      formula: texts.crownOfIntradosLess,
       inputs: { 'floor under at least 2032 mm (m2)': bath },
       otherwise: 'fails',
-      advice: 'A higher stem wall or rise; fixtures stand where the height is.',
+      advice: texts.higherStemWallOrRise,
     }),
     held({
       id: `light.${room.id}`,
-      statement: `Room ${room.id} has a window, or needs a fan and electric light.`,
-      source: clause('R303.3', 'from memory'),
+      statement: texts.roomHasWindow(room.id),
+      source: clause('R303.3', texts.readFromMemory),
       unit: 'm2',
-      wanted: ['least glazing, half of it to open (3 ft²)', BATH_GLAZING],
+      wanted: [texts.leastGlazingHalf, BATH_GLAZING],
       found: ['glazing', glazing],
-      formula: 'shape inside the frames of the windows in its own dome',
+      formula: texts.shapeInsideFramesOfWindows,
       otherwise: 'attention',
-      advice: 'A larger window, or a fan to the outside and electric light.',
+      advice: texts.largerWindowOrFan,
     }),
   ];
 }
@@ -167,15 +157,10 @@ function escapeCheck({ room, escapes }: RoomSizes): Check[] {
     {
       id: `escape.${room.id}`,
       statement:
-        escapes.length > 0
-          ? `Room ${room.id} has a way to escape: ${escapes.join(', ')}.`
-          : `Room ${room.id} has no opening of its own to escape by.`,
+        escapes.length > 0 ? texts.roomHasWayToEscape(room.id, escapes.join(', ')) : texts.roomHasNoOpening(room.id),
       state: escapes.length > 0 ? 'ok' : 'attention',
-      source: `${EDITION}, R310.1 (from memory)`,
-      advice:
-        escapes.length > 0
-          ? ''
-          : 'If anybody sleeps there, it needs a door to the outside or a window with `use: egress window`.',
+      source: texts.escapeRuleFromMemory(EDITION),
+      advice: escapes.length > 0 ? '' : texts.ifAnybodySleepsThere,
     },
   ];
 }

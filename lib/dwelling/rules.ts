@@ -1,13 +1,10 @@
-/**
- * Sizes of the International Residential Code, 2021 edition, as information; where the house stands another code, or
- * another edition of this one, may govern. Lengths mm, areas m2; converted exactly from feet and inches.
- * R303.1, R305.1, R310.2 and R311.2 as read in secondary copies, the rest from memory.
- */
+import * as texts from '../base/texts/rooms.js';
+
 const INCH = 25.4;
 const SQUARE_FOOT = 0.3048 * 0.3048;
 
 export const EDITION = 'IRC 2021';
-export const clause = (name: string, how = 'read in a secondary copy'): string => `${EDITION}, ${name} (${how})`;
+export const clause = (name: string, how = texts.readInSecondaryCopy): string => `${EDITION}, ${name} (${how})`;
 
 /** R304.1, R304.2: habitable rooms but kitchens. */
 export const LEAST_ROOM = { area: 70 * SQUARE_FOOT, width: 84 * INCH };

@@ -1,3 +1,4 @@
+import * as texts from '../base/texts/masonry-checks.js';
 import type { HouseSetout } from '../setout/house.js';
 import { type ArchVolumes, archVolumes, passageVolumes } from './arch-volumes.js';
 import type { LaidHouse } from './block.js';
@@ -40,22 +41,22 @@ export interface Balance {
 
 /** What the parts are called, in the order in which they are told. */
 export const PART_NAMES: Readonly<Record<Exclude<keyof Balance, 'error' | 'envelope'>, string>> = {
-  blocks: 'blocks',
-  bedJoints: 'bed joints',
-  perpends: 'perpends',
-  cutJoints: 'joints at arches, passages and earlier domes',
-  slivers: 'remnants left to mortar',
-  faceFill: 'make-up of faces',
-  skewbacks: 'skewback rings',
-  plugs: 'crown plugs',
-  curbs: 'curbs',
-  heads: 'arch rings and barrels over the springing, cast',
-  voussoirs: 'voussoirs and their skewbacks',
-  pieceJoints: 'joints between voussoirs and between segments of rings',
-  jambs: 'jambs',
-  spandrels: 'spandrels',
-  nicheBacks: 'niche backs',
-  passages: 'passages',
+  blocks: texts.blocks,
+  bedJoints: texts.bedJoints,
+  perpends: texts.perpends,
+  cutJoints: texts.jointsAtArchesPassages,
+  slivers: texts.remnantsLeftToMortar,
+  faceFill: texts.makeUpOfFaces,
+  skewbacks: texts.skewbackRings,
+  plugs: texts.crownPlugs,
+  curbs: texts.curbs,
+  heads: texts.archRingsAndBarrels,
+  voussoirs: texts.voussoirsAndTheirSkewbacks,
+  pieceJoints: texts.jointsBetweenVoussoirs,
+  jambs: texts.jambs,
+  spandrels: texts.spandrels,
+  nicheBacks: texts.nicheBacks,
+  passages: texts.passages,
 };
 
 /** One of the parts that fill the envelope. */

@@ -1,4 +1,5 @@
 import { type Check, givenFigure } from '../base/figures.js';
+import * as texts from '../base/texts/masonry-checks.js';
 import { BALANCE_LIMIT, SAME_POINT } from '../base/tolerances.js';
 import { cos } from '../math/elementary.js';
 import type { HouseSetout } from '../setout/house.js';
@@ -10,7 +11,7 @@ import { leastLap } from './laps.js';
 import { freshKg, massKg, wetDensity } from './mass.js';
 import { pieceChecks } from './piece-checks.js';
 
-const DESCRIPTION = 'the description';
+const DESCRIPTION = texts.theDescription;
 
 /** Checks of the blocks themselves: mass to lift, pieces too short, laps, and that no masonry is lost. */
 export function masonryChecks(
@@ -40,24 +41,22 @@ function heaviestCheck(house: HouseSetout, laid: LaidHouse): Check {
   const wet = freshKg(volume, house.house);
   return {
     id: 'block-mass',
-    statement: block
-      ? `The heaviest block as it is laid, ${block.mark}, is light enough to lift even when fresh.`
-      : 'There are no blocks.',
+    statement: block ? texts.heaviestBlockIsLight(block.mark) : texts.thereAreNoBlocks,
     state: wet <= rules.heaviestKg ? 'ok' : 'fails',
-    demand: givenFigure('block-mass.wet', 'wet mass of the heaviest block', wet, 'kg', {
-      formula: 'volume / (1 − shrinkage)³ × wet density; wet density by absolute volumes',
-      source: 'derived; mix balance after ACI 523.3R',
+    demand: givenFigure('block-mass.wet', texts.wetMassOfHeaviestBlock, wet, 'kg', {
+      formula: texts.wetMassFormula,
+      source: texts.wetMassSource,
       inputs: {
         'dry volume (L)': volume / 1e6,
         'wet density (kg/m3)': wetDensity(material),
         shrinkage: rules.shrinkage,
       },
-      limit: 'neat cement, water and foam; no sand',
+      limit: texts.neatCementWater,
     }),
-    capacity: givenFigure('block-mass.limit', 'heaviest block', rules.heaviestKg, 'kg'),
+    capacity: givenFigure('block-mass.limit', texts.heaviestBlockInputs, rules.heaviestKg, 'kg'),
     ratio: wet / rules.heaviestKg,
-    source: 'limit from the description; HSE CIS 37 names more than 20 kg lifted by one person as high risk',
-    advice: 'Shorten the blocks, lower the courses, or plan for a hoist and raise `blocks.heaviest`.',
+    source: texts.limitFromDescriptionHse,
+    advice: texts.shortenBlocksLowerCourses,
   };
 }
 
@@ -71,17 +70,17 @@ function plugChecks(house: HouseSetout, { rings }: CastPieces): Check[] {
       const mass = massKg(volume, dryDensity);
       return {
         id: `plug-mass.${id}`,
-        statement: `The crown plug of dome ${id} is light enough to lift.`,
+        statement: texts.crownPlugIsLight(id),
         state: mass <= limit ? 'ok' : 'attention',
-        demand: givenFigure(`plug-mass.${id}.dry`, 'dry mass of the crown plug', mass, 'kg', {
-          formula: 'volume × dry density',
-          source: 'derived',
+        demand: givenFigure(`plug-mass.${id}.dry`, texts.dryMassOfCrown, mass, 'kg', {
+          formula: texts.volumeDryDensity,
+          source: texts.derived,
           inputs: { 'volume (L)': volume / 1e6, 'dry density (kg/m3)': dryDensity },
         }),
-        capacity: givenFigure(`plug-mass.${id}.limit`, 'heaviest block', limit, 'kg'),
+        capacity: givenFigure(`plug-mass.${id}.limit`, texts.heaviestBlockInputs, limit, 'kg'),
         ratio: mass / limit,
-        source: 'limit from the description; HSE CIS 37 names more than 20 kg lifted by one person as high risk',
-        advice: 'Cast it in its place on a form, or in pieces, or lift it with a hoist; never by hand over your head.',
+        source: texts.limitFromDescriptionHse,
+        advice: texts.castPlugInPlace,
       };
     });
 }
@@ -93,17 +92,17 @@ function shortestCheck(house: HouseSetout, laid: LaidHouse): Check {
   const short = laid.blocks.filter((b) => b.longestRun < limit - SAME_POINT).map((b) => b.mark);
   return {
     id: 'shortest-piece',
-    statement: 'No piece beside an opening is shorter than the shortest piece asked for.',
+    statement: texts.noPieceBesideOpening,
     state: short.length === 0 ? 'ok' : 'attention',
-    demand: givenFigure('shortest-piece.least', 'shortest piece', run, 'mm', {
-      formula: 'longest run of a piece at mid-thickness, least of all pieces',
-      source: 'derived',
+    demand: givenFigure('shortest-piece.least', texts.shortestPiece, run, 'mm', {
+      formula: texts.longestRunOfPiece,
+      source: texts.derived,
       inputs: { 'pieces too short': short.length, marks: short.slice(0, 20).join(' ') },
     }),
-    capacity: givenFigure('shortest-piece.limit', 'shortest piece allowed', limit, 'mm'),
+    capacity: givenFigure('shortest-piece.limit', texts.shortestPieceAllowed, limit, 'mm'),
     ratio: run > 0 ? limit / run : Number.MAX_VALUE,
     source: DESCRIPTION,
-    advice: `Lay these pieces as one with their neighbour, or move the opening a little: ${short.slice(0, 8).join(', ') || 'none'}.`,
+    advice: texts.layThesePieces(short.slice(0, 8).join(', ') || 'none'),
   };
 }
 
@@ -118,18 +117,18 @@ function lapChecks(house: HouseSetout): Check[] {
     const least = laps.reduce((a, { lap }) => Math.min(a, lap), laps.length > 0 ? Number.MAX_VALUE : limit);
     return {
       id: `least-lap.${dome.id}`,
-      statement: `Perpends of neighbouring courses of dome ${dome.id} keep the least lap.`,
+      statement: texts.perpendsOfNeighbouringCourses(dome.id),
       state: short.length === 0 ? 'ok' : 'attention',
-      demand: givenFigure(`least-lap.${dome.id}.least`, 'least lap', least, 'mm', {
-        formula: 'least distance between perpends of neighbouring courses at mid-thickness',
-        source: 'derived',
+      demand: givenFigure(`least-lap.${dome.id}.least`, texts.leastLapFigure, least, 'mm', {
+        formula: texts.leastDistanceBetweenPerpends,
+        source: texts.derived,
         inputs: { 'courses below the limit': short.length },
-        limit: 'between rings of n and m equal blocks no lap is longer than π r / lcm(n, m)',
+        limit: texts.betweenRingsOfN,
       }),
-      capacity: givenFigure(`least-lap.${dome.id}.limit`, 'least lap asked for', limit, 'mm'),
+      capacity: givenFigure(`least-lap.${dome.id}.limit`, texts.leastLapAsked, limit, 'mm'),
       ratio: least > 0 ? limit / least : Number.MAX_VALUE,
       source: DESCRIPTION,
-      advice: `Courses with laps too short: ${short.map((s) => s.course).join(', ') || 'none'}. Neighbouring rings with different numbers of blocks can't lap everywhere.`,
+      advice: texts.coursesWithLapsToo(short.map((s) => s.course).join(', ') || 'none'),
     };
   });
 }
@@ -156,17 +155,17 @@ function flatBedCheck(house: HouseSetout): Check[] {
   return [
     {
       id: 'flat-beds',
-      statement: 'Flat beds of neighbouring courses stay within the joint between them.',
+      statement: texts.flatBedsOfNeighbouring,
       state: over.length === 0 ? 'ok' : 'fails',
-      demand: givenFigure('flat-beds.miss', `greatest miss of a flat bed, course ${worst.mark}`, worst.miss, 'mm', {
-        formula: 'r (1 − cos(head angle / 2)) sin(bed angle) at the upper outer edge',
-        source: 'derived',
+      demand: givenFigure('flat-beds.miss', texts.greatestMissOfFlat(worst.mark), worst.miss, 'mm', {
+        formula: texts.flatBedFormula,
+        source: texts.derived,
         inputs: { 'courses over the joint': over.length },
       }),
-      capacity: givenFigure('flat-beds.joint', 'joint', joint, 'mm'),
+      capacity: givenFigure('flat-beds.joint', texts.joint, joint, 'mm'),
       ratio: worst.miss / joint,
       source: DESCRIPTION,
-      advice: `Use \`blocks.faces: curved\`, shorter blocks or thicker joints; courses that cross: ${over.slice(0, 12).join(', ') || 'none'}.`,
+      advice: texts.useBlocksFacesCurved(over.slice(0, 12).join(', ') || 'none'),
     },
   ];
 }
@@ -175,20 +174,19 @@ function balanceCheck(balance: Balance): Check {
   const error = Math.abs(balance.error);
   return {
     id: 'masonry-balance',
-    statement:
-      'Blocks, joints, rings, barrels and cast pieces fill the masonry envelope: nothing is lost or counted twice.',
+    statement: texts.blocksJointsRingsBarrels,
     state: error <= BALANCE_LIMIT ? 'ok' : 'fails',
-    demand: givenFigure('masonry-balance.error', 'relative difference', error, '1', {
-      formula: '|sum of the parts / envelope − 1|',
-      source: 'derived; each part by its own quadrature',
+    demand: givenFigure('masonry-balance.error', texts.relativeDifference, error, '1', {
+      formula: texts.balanceFormula,
+      source: texts.derivedEachPart,
       inputs: { 'envelope (m3)': balance.envelope / 1e9 },
     }),
-    capacity: givenFigure('masonry-balance.limit', 'greatest difference', BALANCE_LIMIT, '1', {
-      formula: 'a constant of this program',
-      source: 'accuracy of the quadrature on cut pieces',
+    capacity: givenFigure('masonry-balance.limit', texts.greatestDifference, BALANCE_LIMIT, '1', {
+      formula: texts.constantOfThisProgram,
+      source: texts.accuracyOfQuadrature,
     }),
     ratio: error / BALANCE_LIMIT,
-    source: 'derived',
-    advice: 'Nothing to change in the description: report this as a fault of the program.',
+    source: texts.derived,
+    advice: texts.nothingToChange,
   };
 }

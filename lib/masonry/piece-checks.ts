@@ -1,4 +1,5 @@
 import { type Check, givenFigure } from '../base/figures.js';
+import * as texts from '../base/texts/masonry-checks.js';
 import type { HouseSetout } from '../setout/house.js';
 import type { CastPieces } from './cast-pieces.js';
 import { freshKg, wetDensity } from './mass.js';
@@ -13,10 +14,9 @@ export function pieceChecks(house: HouseSetout, { arches, rings }: CastPieces): 
       const own = stones.filter(({ archId }) => archId === id);
       return massCheck(house, own, {
         id: `voussoir-mass.${id}`,
-        what: `voussoir of opening ${id}`,
+        what: texts.voussoirOfOpening(id),
         fails: 'fails',
-        advice: (ratio) =>
-          `Give it \`arch.voussoirs: ${moreOf(own.length, ratio)}\` or more, a thinner ring, or a hoist.`,
+        advice: (ratio) => texts.giveItArchVoussoirs(moreOf(own.length, ratio)),
       });
     }),
     ...(segments.length === 0
@@ -24,9 +24,9 @@ export function pieceChecks(house: HouseSetout, { arches, rings }: CastPieces): 
       : [
           massCheck(house, segments, {
             id: 'segment-mass',
-            what: 'segment of a skewback ring or curb',
+            what: texts.segmentOfSkewbackRing,
             fails: 'attention',
-            advice: () => 'Lift it with a hoist, or cast it in its place.',
+            advice: () => texts.liftItWithHoist,
           }),
         ]),
   ];
@@ -52,20 +52,20 @@ function massCheck(
   const limit = house.blocks.heaviestKg;
   return {
     id,
-    statement: `The heaviest ${what}, ${heaviest.mark}, is light enough to lift freshly demoulded.`,
+    statement: texts.heaviestIsLightEnough(what, heaviest.mark),
     state: wet <= limit ? 'ok' : fails,
-    demand: givenFigure(`${id}.wet`, `wet mass of the heaviest ${what}`, wet, 'kg', {
-      formula: 'volume / (1 − shrinkage)³ × wet density',
-      source: 'derived',
+    demand: givenFigure(`${id}.wet`, texts.wetMassOfHeaviestPiece(what), wet, 'kg', {
+      formula: texts.wetMassOfPieceFormula,
+      source: texts.derived,
       inputs: {
         'dry volume (L)': heaviest.volume / 1e6,
         'wet density (kg/m3)': wetDensity(house.material),
         shrinkage: house.blocks.shrinkage,
       },
     }),
-    capacity: givenFigure(`${id}.limit`, 'heaviest block', limit, 'kg'),
+    capacity: givenFigure(`${id}.limit`, texts.heaviestBlockInputs, limit, 'kg'),
     ratio: wet / limit,
-    source: 'limit from the description; HSE CIS 37 names more than 20 kg lifted by one person as high risk',
-    advice: wet <= limit ? 'Nothing to change.' : advice(wet / limit),
+    source: texts.limitFromDescriptionHse,
+    advice: wet <= limit ? texts.nothingToChangeAtAll : advice(wet / limit),
   };
 }

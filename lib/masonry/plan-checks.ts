@@ -1,5 +1,6 @@
 import { type Check, givenFigure } from '../base/figures.js';
 import { figureText } from '../base/reader-units.js';
+import * as texts from '../base/texts/masonry-checks.js';
 import { WHOLE } from '../base/tolerances.js';
 import { formatLength, type LengthUnit } from '../base/units.js';
 import { setOutHouse } from '../setout/house.js';
@@ -19,20 +20,18 @@ function fitCheck({ setout, moulds }: MasonryPlan): Check {
   const unmet = moulds.courses.filter((c) => c.laid === null);
   return {
     id: 'mould-fit',
-    statement: 'Every course has a mould whose blocks keep joints, beds and face steps.',
+    statement: texts.everyCourseHasMould,
     state: unmet.length === 0 ? 'ok' : 'fails',
-    demand: givenFigure('mould-fit.unmet', 'courses that no mould fits', unmet.length, '1', {
-      formula:
-        'joints at corners and middles of edges of both faces within the range, tolerance and shrinkage taken off',
-      source: 'derived',
+    demand: givenFigure('mould-fit.unmet', texts.coursesThatNoMould, unmet.length, '1', {
+      formula: texts.jointsAtCorners,
+      source: texts.derived,
       inputs: { courses: unmet.map((c) => markOf(c.domeId, c.course)).join(' ') },
-      limit:
-        'moulds of one course laid in another, square to the surface; half of each miss is given to either neighbour',
+      limit: texts.mouldsOfOneCourse,
     }),
-    capacity: givenFigure('mould-fit.limit', 'courses that may have none', 0, '1', { formula: 'every block is cast' }),
+    capacity: givenFigure('mould-fit.limit', texts.coursesThatMay, 0, '1', { formula: texts.everyBlockIsCast }),
     ratio: unmet.length,
-    source: 'the description',
-    advice: unmet.length === 0 ? 'Nothing to change.' : mendsOf(setout, unmet),
+    source: texts.theDescription,
+    advice: unmet.length === 0 ? texts.nothingToChangeAtAll : mendsOf(setout, unmet),
   };
 }
 
@@ -46,31 +45,27 @@ function mendsOf({ house, domes }: MasonryPlan['setout'], unmet: readonly Course
   const thinnest = Math.max(...beds.map((b) => b.thinnest));
   const thickest = Math.min(...beds.map((b) => b.thickest));
   if (thinnest > thickest)
-    return `Tolerance and shrinkage use up the joint range: make its thicker end at least ${up(thinnest + blocks.tolerance)}, or \`blocks.tolerance\` at most ${down(blocks.tolerance - (thinnest - thickest) / 2)}.`;
+    return texts.rangeUsedUp(up(thinnest + blocks.tolerance), down(blocks.tolerance - (thinnest - thickest) / 2));
   const mends: string[] = [];
   let left = unmet;
-  let differ = 'Perpends differ';
+  let differ = texts.perpendsDiffer;
   if (beds.length > 0) {
     const joint = Math.round((thinnest + thickest) / 2 / step) * step;
     // With another joint the courses come out otherwise: what they lack then is found by laying them so.
-    differ = `With ${formatLength(joint, units)} perpends differ`;
+    differ = texts.withJointPerpendsDiffer(formatLength(joint, units));
     left = planMasonry(setOutHouse({ ...house, blocks: { ...blocks, joint } })).moulds.courses.filter((c) => !c.laid);
-    mends.push(
-      `Bed joints of ${formatLength(blocks.joint, units)} leave the range when tolerance and shrinkage come off it: give \`blocks.joint\` at least ${up(thinnest)} and at most ${down(thickest)}.`,
-    );
+    mends.push(texts.bedJointsLeaveRange(formatLength(blocks.joint, units), up(thinnest), down(thickest)));
   }
   const all = domes.reduce((sum, dome) => sum + dome.courses.length, 0);
   const named = (list: readonly CourseMould[]) =>
-    list.length === all ? 'every course' : list.map((c) => markOf(c.domeId, c.course)).join(', ');
+    list.length === all ? texts.everyCourse : list.map((c) => markOf(c.domeId, c.course)).join(', ');
   const perpends = left.flatMap((c) => (c.misfit?.kind === 'perpend' ? [{ ...c, lacking: c.misfit.lacking }] : []));
   if (perpends.length > 0) {
     const lacking = Math.max(...perpends.map((c) => c.lacking));
-    mends.push(
-      `${differ} too much between corners in ${named(perpends)}: make the thicker end of \`blocks.joint-range\` at least ${up(blocks.jointRange[1] + lacking)}.`,
-    );
+    mends.push(texts.tooMuchBetweenCorners(differ, named(perpends), up(blocks.jointRange[1] + lacking)));
   }
   const others = left.filter((c) => c.misfit === null);
-  if (others.length > 0) mends.push(`In ${named(others)}: change the numbers of blocks by \`blocks.length\`.`);
+  if (others.length > 0) mends.push(texts.changeNumbersIn(named(others)));
   return mends.join(' ');
 }
 
@@ -79,23 +74,21 @@ function countCheck({ bond, moulds }: MasonryPlan): Check {
   const number = moulds.moulds.length;
   return {
     id: 'mould-count',
-    statement: 'No smaller number of moulds serves the house in this bond.',
+    statement: texts.noSmallerNumber,
     state: proven ? 'ok' : 'attention',
-    demand: givenFigure('mould-count.moulds', 'moulds', number, '1', {
-      formula: 'least cover of all courses by moulds of the family',
-      source: 'derived; exact search, every smaller number refuted',
+    demand: givenFigure('mould-count.moulds', texts.moulds, number, '1', {
+      formula: texts.leastCoverOfAll,
+      source: texts.derivedExactSearchEvery,
       inputs: { bond, candidates, nodes },
-      limit: 'one mould a course; tapers in steps of half a millimetre',
+      limit: texts.oneMouldCourseTapers,
     }),
-    capacity: givenFigure('mould-count.least', 'moulds needed at least', atLeast, '1', {
-      formula: 'courses of which no two share a mould, or numbers of moulds refuted',
-      source: 'derived',
+    capacity: givenFigure('mould-count.least', texts.mouldsNeededAtLeast, atLeast, '1', {
+      formula: texts.coursesOf,
+      source: texts.derived,
     }),
     ratio: atLeast > 0 ? number / atLeast : 1,
-    source: 'derived',
-    advice: proven
-      ? 'The table of bonds tells what fewer moulds would cost.'
-      : 'The search was cut short: the true number lies between the two. A narrower choice of lengths ends it sooner.',
+    source: texts.derived,
+    advice: proven ? texts.tableOfBondsTells : texts.searchWasCutShort,
   };
 }
 
@@ -104,23 +97,23 @@ function lineCheck({ courses, setout }: MasonryPlan): Check {
   const where = courses.filter((c) => c.lines > 0).map((c) => `${markOf(c.domeId, c.course.index)} (${c.lines})`);
   return {
     id: 'perpend-lines',
-    statement: 'No line of perpends passes three courses.',
+    statement: texts.noLineOfPerpends,
     state: lines === 0 ? 'ok' : 'attention',
-    demand: givenFigure('perpend-lines.count', 'perpends in line with two courses below', lines, '1', {
-      formula: 'perpends nearer than the thickest dry joint to one below that is itself so near to one below it',
-      source: 'derived',
+    demand: givenFigure('perpend-lines.count', texts.perpendsInLine, lines, '1', {
+      formula: texts.perpendsNearerThanThickest,
+      source: texts.derived,
       inputs: {
         'thickest dry joint (mm)': fitLimits(setout.house.blocks).thick,
         courses: where.slice(0, 20).join(' '),
       },
     }),
-    capacity: givenFigure('perpend-lines.limit', 'lines allowed', 0, '1', {
-      formula: 'none',
-      source: 'common practice, no source',
+    capacity: givenFigure('perpend-lines.limit', texts.linesAllowed, 0, '1', {
+      formula: texts.noneAllowed,
+      source: texts.commonPracticeNoSource,
     }),
     ratio: lines,
-    source: 'common practice, no source',
-    advice: 'Use `blocks.bond: banded`, or another `blocks.length`.',
+    source: texts.commonPracticeNoSource,
+    advice: texts.useBlocksBondBanded,
   };
 }
 
@@ -133,16 +126,16 @@ function shortCheck({ setout, courses }: MasonryPlan): Check[] {
   return [
     {
       id: 'short-pieces-kept',
-      statement: 'Pieces beside openings that are too short are laid as one with their neighbours.',
+      statement: texts.piecesBesideOpenings,
       state: 'attention',
-      demand: givenFigure('short-pieces-kept.lacking', 'what the shortest lacks', lacking, 'mm', {
-        formula: 'shortest piece − longest run at mid-thickness, with the thickest perpend',
-        source: 'derived',
+      demand: givenFigure('short-pieces-kept.lacking', texts.whatShortestLacks, lacking, 'mm', {
+        formula: texts.shortestPieceLongestRun,
+        source: texts.derived,
         inputs: { pieces: short.reduce((sum, c) => sum + c.pieces.short.length, 0) },
       }),
-      capacity: givenFigure('short-pieces-kept.limit', 'what a piece may lack', 0, 'mm'),
+      capacity: givenFigure('short-pieces-kept.limit', texts.whatPieceMayLack, 0, 'mm'),
       ratio: lacking / shortestPiece,
-      source: 'the description',
+      source: texts.theDescription,
       advice: short
         .slice(0, 6)
         .map((c) => shortReason(c, heaviestKg, setout.house.units))
@@ -154,10 +147,14 @@ function shortCheck({ setout, courses }: MasonryPlan): Check[] {
 function shortReason({ domeId, course, pieces }: CourseBond, heaviestKg: number, units: LengthUnit): string {
   const reasons = pieces.short.map(({ length, togetherKg }) =>
     togetherKg === null
-      ? `a pier of ${formatLength(Math.floor(length), units)} between two cuts has no neighbour`
-      : `${formatLength(Math.floor(length), units)} would weigh ${figureText(togetherKg, 'kg', units)} with its neighbour, more than ${figureText(heaviestKg, 'kg', units)}`,
+      ? texts.pierHasNoNeighbour(formatLength(Math.floor(length), units))
+      : texts.wouldWeighTooMuch(
+          formatLength(Math.floor(length), units),
+          figureText(togetherKg, 'kg', units),
+          figureText(heaviestKg, 'kg', units),
+        ),
   );
-  return `Course ${markOf(domeId, course.index)}: ${reasons.join('; ')}.`;
+  return texts.courseBecause(markOf(domeId, course.index), reasons.join('; '));
 }
 
 /** Head joint tolerance about the thickness specified: −1/4 in, +3/8 in (TMS 602, from memory). */
@@ -172,20 +169,20 @@ function jointCheck({ setout, moulds }: MasonryPlan): Check {
   const ratio = Math.max((joint - thin) / HEAD_JOINT[0], (thick - joint) / HEAD_JOINT[1]);
   return {
     id: 'head-joints',
-    statement: 'Perpends stay near the joint drawn, as masonry specifications ask.',
+    statement: texts.perpendsStayNearJoint,
     state: ratio <= 1 ? 'ok' : 'attention',
-    demand: givenFigure('head-joints.thickest', 'thickest perpend, with block tolerance', thick, 'mm', {
-      formula: 'thickest perpend of dry blocks + tolerance; thinnest − tolerance − shrinkage × length',
-      source: 'derived',
+    demand: givenFigure('head-joints.thickest', texts.thickestPerpendWithBlock, thick, 'mm', {
+      formula: texts.thickestPerpendOfDry,
+      source: texts.derived,
       inputs: { 'thinnest (mm)': thin, 'joint (mm)': joint },
     }),
-    capacity: givenFigure('head-joints.limit', 'thickest head joint', joint + HEAD_JOINT[1], 'mm', {
-      formula: 'joint + 3/8 in; thinnest: joint − 1/4 in',
-      source: 'TMS 602, site tolerances of head joints, from memory',
-      limit: 'for walls of manufactured units; the local code governs',
+    capacity: givenFigure('head-joints.limit', texts.thickestHeadJoint, joint + HEAD_JOINT[1], 'mm', {
+      formula: texts.headJointFormula,
+      source: texts.tms602SiteTolerances,
+      limit: texts.forWallsOfManufactured,
     }),
     ratio,
-    source: 'TMS 602, from memory',
-    advice: 'Narrow `blocks.joint-range` or cast to a closer tolerance; more moulds are needed then.',
+    source: texts.tms602FromMemory,
+    advice: texts.narrowBlocksJointRange,
   };
 }

@@ -1,3 +1,4 @@
+import * as texts from '../base/texts/model-scene.js';
 import type { ColourEntry, Colouring } from '../documents/model-page.js';
 
 type Rgb = ColourEntry['colour'];
@@ -70,7 +71,7 @@ export const manyLooks = (count: number): Look[] =>
   }));
 
 /** What is no block, where blocks are told apart. */
-const BESIDE: ColourEntry = { label: 'cast parts and ground', colour: [190, 190, 188] };
+const BESIDE: ColourEntry = { label: texts.castPartsAndGround, colour: [190, 190, 188] };
 
 /** A colouring of what has a label; the others are grey beside it. */
 export function colouringOf(

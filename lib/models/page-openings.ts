@@ -1,4 +1,5 @@
 import { formatLength } from '../base/measures.js';
+import * as texts from '../base/texts/model-scene.js';
 import { DEFAULT_SURFACE } from '../base/tolerances.js';
 import type { PageDimension, PageOpening } from '../documents/model-page.js';
 import type { Section } from '../math/section.js';
@@ -37,7 +38,7 @@ function openingOf(arch: ArchSetout, say: Wording): PageOpening {
       ['what', opening.use],
       ...sizesOf(section, say),
       ['ring', say(ring)],
-      ['made as', opening.arch.madeAs === 'cast' ? 'cast' : `${opening.arch.voussoirs} voussoirs`],
+      [texts.madeAs, opening.arch.madeAs === 'cast' ? 'cast' : texts.voussoirsCount(opening.arch.voussoirs)],
       ...(opening.depth === null ? [] : ([['depth', say(opening.depth)]] as const)),
     ],
     dimensions: dimensionsOf(section, ring, place, say),

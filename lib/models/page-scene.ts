@@ -1,3 +1,4 @@
+import * as texts from '../base/texts/model-scene.js';
 import { formatQuantity } from '../base/units.js';
 import type { Mesh } from '../documents/mesh.js';
 import { type Facts, IN_PLACE, type Instance, type Scene } from '../documents/scene.js';
@@ -70,11 +71,11 @@ export function builtScene(built: BuiltHouse): Scene {
 }
 
 const WORDS: Readonly<Record<string, string>> = {
-  arch: 'ring, jambs and barrel of an opening',
-  passage: 'vault between two domes',
-  crown: 'cast piece at the crown',
-  skewback: 'cast ring under the first sloping bed',
-  ground: 'on the ground',
+  arch: texts.ringJambsAndBarrel,
+  passage: texts.vaultBetweenTwoDomes,
+  crown: texts.castPieceAtCrown,
+  skewback: texts.castRingUnderFirst,
+  ground: texts.onGround,
 };
 
 function blockFacts({ setout, mouldOf }: BuiltHouse): (block: LaidBlock) => Facts {
@@ -93,10 +94,10 @@ function blockFacts({ setout, mouldOf }: BuiltHouse): (block: LaidBlock) => Fact
   return (block) => {
     const dome = domes.get(block.domeId) as DomeSetout;
     return {
-      mould: longerFormId(dome, block) ?? mouldOf(block) ?? 'none fits',
+      mould: longerFormId(dome, block) ?? mouldOf(block) ?? texts.noneFits,
       dome: dome.id,
-      course: `${block.course} of ${dome.courses.length}`,
-      state: block.cutBy.length > 0 ? `cut at ${block.cutBy.join(', ')}` : 'whole',
+      course: texts.courseOfDome(block.course, dome.courses.length),
+      state: block.cutBy.length > 0 ? texts.cutAtNames(block.cutBy.join(', ')) : 'whole',
       'dry mass': mass(massKg(block.volume, material.dryDensity)),
       'wet mass': mass(freshKg(block.volume, house)),
       ...sizesOf(dome, block),

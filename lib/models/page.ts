@@ -1,4 +1,5 @@
 import { CAUTIONS } from '../base/cautions.js';
+import * as texts from '../base/texts/model-scene.js';
 import type { ModelPage, PagePiece, PlaceName } from '../documents/model-page.js';
 import type { Scene } from '../documents/scene.js';
 import { DEG, type Vec3 } from '../math/vec.js';
@@ -36,7 +37,7 @@ export function housePage(built: BuiltHouse, scene: Scene): ModelPage {
     ['date', project.date ?? 'undated'],
     ['address', project.address],
     ['client', project.client],
-    ['drawn by', project.drawnBy],
+    [texts.drawnBy, project.drawnBy],
   ];
   return {
     title: project.title,
@@ -67,10 +68,10 @@ function stepLabel({ domes, house }: HouseSetout, step: BuildStep): string {
   if (step.kind === 'part') return step.part.replace(':', ' ');
   if (step.kind === 'course') {
     const count = domes.find((d) => d.id === step.domeId)?.courses.length;
-    return `${step.domeId}, course ${step.course} of ${count}`;
+    return texts.courseOf(step.domeId, step.course, count);
   }
   const ground = [...(house.footing ? ['footing'] : []), ...(house.slab ? ['slab'] : [])];
-  return ground.length > 0 ? ground.join(' and ') : 'the ground';
+  return ground.length > 0 ? ground.join(texts.andBetween) : texts.theGround;
 }
 
 /** Rooms by their names; several of one dome on lines of their own. */

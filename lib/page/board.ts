@@ -1,5 +1,6 @@
 import type { PagePayload } from '../documents/page-payload.js';
 import { swatchOf } from './hatches.js';
+import * as texts from './texts.js';
 import { type CutKind, findMarks, type View } from './view.js';
 
 /** What the controls do to the view. */
@@ -69,10 +70,10 @@ export function startBoard(payload: PagePayload, controls: Controls): (view: Vie
         find.value.trim() === ''
           ? ''
           : all.length === 0
-            ? 'No mark is like that.'
+            ? texts.noMarkIsLike
             : all.length === 1
-              ? 'One found.'
-              : `${all.length} found.`,
+              ? texts.oneFound
+              : texts.foundCount(all.length),
       ),
       ...all.slice(0, MOST_FOUND).map((k) => button(names[k] as string, () => controls.choose(k))),
     );
@@ -95,7 +96,7 @@ export function startBoard(payload: PagePayload, controls: Controls): (view: Vie
     step.value = String(now.step);
     const label = steps[now.step] ?? '';
     step.setAttribute('aria-valuetext', label);
-    part('step-text').textContent = `${now.step + 1} of ${steps.length}: ${label}`;
+    part('step-text').textContent = texts.stepOf(now.step + 1, steps.length, label);
     apart.value = String(Math.round(100 * now.apart));
     for (const kind of cutKinds) kind.checked = kind.value === now.cut.kind;
     part<HTMLElement>('cut-place-row').hidden = now.cut.kind === 'none';
@@ -158,7 +159,7 @@ function tellPiece({ names, told, facts, openings }: PagePayload, { chosen, open
   part<HTMLElement>('about').parentElement?.toggleAttribute('data-empty', chosen === null && opening === null);
   const known = opening === null ? undefined : openings[opening];
   if (chosen === null && !known) {
-    about.replaceChildren(sentence('Click, tap or press Enter on a block to read it.'));
+    about.replaceChildren(sentence(texts.clickTapOrPress));
     return;
   }
   const title = document.createElement('h3');

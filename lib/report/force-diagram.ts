@@ -1,4 +1,5 @@
 import { inReaderUnits } from '../base/reader-units.js';
+import * as texts from '../base/texts/report.js';
 import { formatLength, type LengthUnit } from '../base/units.js';
 import type { Diagram, DiagramShape } from '../documents/report.js';
 import { hypot } from '../math/elementary.js';
@@ -50,18 +51,18 @@ export function forceDiagram(dome: DomeSetout, { shell, weights }: DomeStatics, 
     ]),
     ...side(page, dome, points, -1, meridian, snow, scale, signed),
     ...side(page, dome, points, 1, hoop, snow, scale, signed),
-    label([WIDTH / 4, 20], `along the meridian, ${force.unit}`, 'middle'),
-    label([(3 * WIDTH) / 4, 20], `round the hoops, ${force.unit}`, 'middle'),
+    label([WIDTH / 4, 20], texts.alongMeridian(force.unit), 'middle'),
+    label([(3 * WIDTH) / 4, 20], texts.roundHoops(force.unit), 'middle'),
   ];
   if (shell.hoopTurnZ !== null) {
     const turn = nearest(points, shell.hoopTurnZ);
     const at = page.place(middleAt(dome, turn.r));
     shapes.push({ kind: 'dot', style: 'tension', at });
-    shapes.push(label(moved(at, -10, 4), `tension below ${formatLength(shell.hoopTurnZ, units)}`, 'end'));
+    shapes.push(label(moved(at, -10, 4), texts.tensionBelow(formatLength(shell.hoopTurnZ, units)), 'end'));
   }
   return {
-    title: `Membrane forces of dome ${dome.id}`,
-    caption: `Forces in the uncracked shell, without load factors. Compression outward (grey), tension inward (red), filled under dead load${snow ? ', dashed under dead load and snow' : ''}. ${shell.hoopTurnZ === null ? 'No hoop is in tension under dead load.' : 'Masonry bears no tension: where hoops pull, they crack and the lunes push outward.'}`,
+    title: texts.membraneForcesOfDome(dome.id),
+    caption: texts.forcesInUncrackedShell(snow, shell.hoopTurnZ === null),
     width: page.width,
     height: page.height,
     shapes,

@@ -1,5 +1,6 @@
 import type { Check } from '../base/figures.js';
 import { figureText } from '../base/reader-units.js';
+import * as texts from '../base/texts/report.js';
 import type { LengthUnit } from '../base/units.js';
 import type { Report, ReportSection } from '../documents/report.js';
 import type { HouseSetout } from '../setout/house.js';
@@ -29,15 +30,15 @@ export function houseReport(setout: HouseSetout, statics: Statics, verdict: Hous
     ['Date', project.date ?? 'undated'],
     ['Address', project.address],
     ['Client', project.client],
-    ['Drawn by', project.drawnBy],
+    [texts.drawnBy, project.drawnBy],
     [
       'Wall',
-      `${figureText(wall.thickness, 'mm', units)}, dry density ${figureText(material.dryDensity, 'kg/m3', units)}`,
+      texts.wallAndDryDensity(figureText(wall.thickness, 'mm', units), figureText(material.dryDensity, 'kg/m3', units)),
     ],
     ['Loads', loadsText(site, units)],
   ];
   return {
-    title: `${project.title}: checks`,
+    title: texts.checksTitle(project.title),
     facts: facts.filter(([, value]) => value !== ''),
     summary: verdict.summary,
     cautions: verdict.cautions,
@@ -57,7 +58,7 @@ function diagramSections(setout: HouseSetout, statics: Statics): ReportSection[]
     const footing = setout.footings.find((f) => f.domeId === dome.id) ?? null;
     return [
       {
-        title: `Forces and thrust of dome ${dome.id}`,
+        title: texts.forcesAndThrust(dome.id),
         texts: [],
         diagrams: [forceDiagram(dome, found, units), thrustDiagram(dome, footing, found, units)],
         checks: [],
@@ -68,11 +69,11 @@ function diagramSections(setout: HouseSetout, statics: Statics): ReportSection[]
 
 function loadsText(site: HouseSetout['house']['site'], units: LengthUnit): string {
   const load = (name: string, value: number | null, unit: string) =>
-    `${name} ${value === null ? 'not given' : figureText(value, unit, units)}`;
+    `${name} ${value === null ? texts.notGiven : figureText(value, unit, units)}`;
   return [
     load('snow', site.snowKpa, 'kPa'),
     load('wind', site.windKpa, 'kPa'),
-    load('seismic coefficient', site.seismicCoefficient, '1'),
-    `combined by ${site.combinations}`,
+    load(texts.seismicCoefficient, site.seismicCoefficient, '1'),
+    texts.combinedBy(site.combinations),
   ].join(', ');
 }

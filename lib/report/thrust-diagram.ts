@@ -1,4 +1,5 @@
 import { figureText } from '../base/reader-units.js';
+import * as texts from '../base/texts/report.js';
 import { formatLength, type LengthUnit } from '../base/units.js';
 import type { Diagram, DiagramShape } from '../documents/report.js';
 import type { Vec2 } from '../math/vec.js';
@@ -44,7 +45,7 @@ export function thrustDiagram(
         [0, cutZ],
         [dome.springingRadius * 0.6, cutZ],
       ]),
-      label(moved(page.place([0, cutZ]), 8, -6), `rings closed above ${formatLength(cutZ, units)}`),
+      label(moved(page.place([0, cutZ]), 8, -6), texts.ringsClosedAbove(formatLength(cutZ, units))),
     );
   }
   if (tie) {
@@ -58,7 +59,7 @@ export function thrustDiagram(
   const drawn = points.filter((p) => p.r >= 0).map((p): Vec2 => [p.r, p.z]);
   if (drawn.length > 1) shapes.push(line(page, 'thrust', drawn));
   return {
-    title: `Line of thrust of dome ${dome.id}`,
+    title: texts.lineOfThrust(dome.id),
     caption: captionOf(found, units),
     width: page.width,
     height: page.height,
@@ -67,13 +68,11 @@ export function thrustDiagram(
 }
 
 function captionOf({ thrust, id }: DomeStatics, units: LengthUnit): string {
-  if (thrust.line.length === 0) return `No thrust fits into dome ${id} at any thickness under ${thrust.loads}.`;
-  const factor = `geometric factor ${thrust.factor.toFixed(2)}`;
+  if (thrust.line.length === 0) return texts.noThrustFits(id, thrust.loads);
+  const factor = texts.geometricFactor(thrust.factor.toFixed(2));
   const least =
-    thrust.least === null
-      ? 'no thrust fits into the wall itself: the line drawn leaves it'
-      : `least thrust at the foot ${figureText(thrust.least, 'kN', units)} per radian`;
-  return `The line of thrust that keeps farthest from the faces (red), under ${thrust.loads}: ${factor}, ${least}. Light: the wall; darker: its middle half, in which the line stays from a factor of 2 on.`;
+    thrust.least === null ? texts.noThrustFitsIntoWall : texts.leastThrustAtFoot(figureText(thrust.least, 'kN', units));
+  return texts.thrustCaption(thrust.loads, factor, least);
 }
 
 /** The middle half of the wall in (r, z), closed. */

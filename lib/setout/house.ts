@@ -1,3 +1,4 @@
+import { remembered } from '../base/remembered.js';
 import type { House } from '../description/house.js';
 import { hypot } from '../math/elementary.js';
 import { type ArchSetout, setOutArch } from './arch.js';
@@ -68,24 +69,18 @@ export interface Surroundings {
   readonly earlier: readonly DomeSetout[];
 }
 
-const known = new WeakMap<HouseSetout, readonly Surroundings[]>();
-
 /**
  * For each dome of a house, in the same order, what concerns it. Told by the house's own lists, so that a changed copy
  * of a house tells of itself; found once for each, since every line through the house asks.
  */
-export function surroundings(house: HouseSetout): readonly Surroundings[] {
-  const before = known.get(house);
-  if (before) return before;
+export const surroundings = remembered((house: HouseSetout): readonly Surroundings[] => {
   const { domes, arches, passages } = house;
-  const found = domes.map((dome, k) => ({
+  return domes.map((dome, k) => ({
     arches: arches.filter((arch) => arch.dome.id === dome.id),
     passages: passages.filter((passage) => passage.domes.some((d) => d.id === dome.id)),
     earlier: domes.slice(0, k).filter((other) => overlap(other, dome)),
   }));
-  known.set(house, found);
-  return found;
-}
+});
 
 const surroundingsOf = (house: HouseSetout, dome: DomeSetout): Surroundings =>
   surroundings(house)[house.domes.findIndex((d) => d.id === dome.id)] as Surroundings;

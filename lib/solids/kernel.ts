@@ -1,3 +1,4 @@
+import * as texts from '../base/texts/solids.js';
 import { SPECK } from '../base/tolerances.js';
 import type { Mesh } from '../documents/mesh.js';
 import type { Placement } from '../documents/scene.js';
@@ -78,7 +79,7 @@ export class SolidScope {
   revolve(part: string, outline: Outline, segments: number, at: Vec2): Solid {
     const body = this.withPoints(outline, (points) => this.bindings._Revolve(points, segments, 360));
     this.faces.set(body.originalID(), revolvedFaces(outline, segments, at));
-    return this.checked(part, 'revolving its outline', this.own(body.translate([at[0], at[1], 0])));
+    return this.checked(part, texts.revolvingItsOutline, this.own(body.translate([at[0], at[1], 0])));
   }
 
   /** An outline in (u, z) pushed along v from `v[0]` to `v[1]`; `ends` name the two end faces. */
@@ -101,7 +102,7 @@ export class SolidScope {
       ...[-along[0], -along[1], 0, 0],
       ...[at[0] + along[0] * v[1], at[1] + along[1] * v[1], 0, 1],
     ]);
-    return this.checked(part, 'pushing its outline along', this.own(placed));
+    return this.checked(part, texts.pushingItsOutlineAlong, this.own(placed));
   }
 
   /** An outline repeated at stations 0 … `count` and placed point by point; right-handed in (outline, station). */
@@ -122,7 +123,7 @@ export class SolidScope {
     });
     const body = this.own(this.own(bent).asOriginal());
     this.faces.set(body.originalID(), faces);
-    return this.checked(part, 'bending its outline', body);
+    return this.checked(part, texts.bendingItsOutline, body);
   }
 
   /** An outline in plan (x east, y north) pushed up from one level to another; all its faces have the outline's names. */
@@ -130,7 +131,7 @@ export class SolidScope {
     const body = this.withPoints(outline, (points) => this.bindings._Extrude(points, to - from, 0, 0, { x: 1, y: 1 }));
     const name = outline.names[0] as string;
     this.faces.set(body.originalID(), () => name);
-    return this.checked(part, 'pushing its outline up', this.own(body.translate([0, 0, from])));
+    return this.checked(part, texts.pushingItsOutlineUp, this.own(body.translate([0, 0, from])));
   }
 
   /** A solid given by its triangles, closed by index and facing outward; its corners are rounded to float32. */
@@ -142,7 +143,7 @@ export class SolidScope {
     });
     const body = this.own(this.own(this.bindings.Manifold.ofMesh(mesh)).asOriginal());
     this.faces.set(body.originalID(), faces);
-    return this.checked(part, 'closing its triangles', body);
+    return this.checked(part, texts.closingItsTriangles, body);
   }
 
   union(part: string, solids: readonly Solid[]): Solid {
@@ -162,7 +163,7 @@ export class SolidScope {
     if (solids.length === 1) return { part, body: (solids[0] as Solid).body };
     const body = this.bindings.Manifold[operation](solids.map((s) => s.body));
     const names = solids.map((s) => s.part).join(', ');
-    return this.checked(part, `the ${operation} of ${names}`, this.own(body));
+    return this.checked(part, texts.operationOf(operation, names), this.own(body));
   }
 
   /** The connected pieces of a solid, the largest first. */

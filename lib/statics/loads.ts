@@ -1,3 +1,4 @@
+import * as texts from '../base/texts/statics.js';
 import { GRAVITY } from '../base/units.js';
 import type { Site } from '../description/house.js';
 import { DEG } from '../math/vec.js';
@@ -37,10 +38,10 @@ export const designEffect = (combinations: Site['combinations'], dead: number, s
 
 /** What a combination is, in words. */
 export const designFormula = (combinations: Site['combinations']): string =>
-  combinations === 'EN 1990' ? '1.35 dead + 1.5 snow' : 'the greater of 1.4 dead and 1.2 dead + 1.6 snow';
+  combinations === 'EN 1990' ? '1.35 dead + 1.5 snow' : texts.asceCombination;
 
 export const combinationSource = (combinations: Site['combinations']): string =>
-  combinations === 'EN 1990' ? 'EN 1990, 6.4.3.2, eq. 6.10 (from memory)' : 'ASCE 7-16, 2.3.1 (from memory)';
+  combinations === 'EN 1990' ? texts.enCombinationSource : texts.asceCombinationSource;
 
 /** Loads of one dome by unit, kN and mm. */
 export interface UnitLoads {

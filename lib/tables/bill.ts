@@ -1,4 +1,5 @@
 import { CAUTION } from '../base/cautions.js';
+import * as texts from '../base/texts/table-works.js';
 import type { Table } from '../documents/table.js';
 import type { HouseSetout } from '../setout/house.js';
 import type { Bill } from '../works/bill.js';
@@ -30,14 +31,14 @@ export function quantityTable(house: HouseSetout, quantities: readonly Quantity[
   const units = tableUnits(house.house.units);
   return {
     id: 'quantities',
-    title: 'Quantities',
+    title: texts.quantities,
     columns: [
-      textColumn('part', 'part'),
-      textColumn('stuff', 'of'),
-      textColumn('unit', 'unit'),
-      { key: 'net', label: 'net', kind: 'number', decimals: 3 },
-      { key: 'waste', label: 'waste', kind: 'number', decimals: 3 },
-      { key: 'gross', label: 'to order', kind: 'number', decimals: 3 },
+      textColumn('part', texts.part),
+      textColumn('stuff', texts.ofWord),
+      textColumn('unit', texts.unit),
+      { key: 'net', label: texts.net, kind: 'number', decimals: 3 },
+      { key: 'waste', label: texts.waste, kind: 'number', decimals: 3 },
+      { key: 'gross', label: texts.toOrder, kind: 'number', decimals: 3 },
     ],
     rows: quantities.map(({ part, stuff, measure, net, waste }) => {
       const printed = printedOf(units, measure);
@@ -51,9 +52,9 @@ export function quantityTable(house: HouseSetout, quantities: readonly Quantity[
       };
     }),
     notes: [
-      `Waste is ${(100 * house.house.casting.waste).toFixed(1)} % of everything but ribs and moulds; for blocks also what is cut off, since a cut block is cast whole.`,
-      'Volumes are those of the balance of the masonry, areas those of the curved surfaces. An empty quantity has not been computed; it is not zero.',
-      'Cast pieces are counted of the blocks’ mix. Lagging and ribs are those of as many forms as the calendar keeps.',
+      texts.wasteIsOfEverything((100 * house.house.casting.waste).toFixed(1)),
+      texts.volumesAreOfBalance,
+      texts.castPiecesAreCounted,
       CAUTION.authority,
     ],
   };
@@ -62,19 +63,19 @@ export function quantityTable(house: HouseSetout, quantities: readonly Quantity[
 /** What the materials cost. */
 export function billTable(house: HouseSetout, bill: Bill): Table {
   const units = tableUnits(house.house.units);
-  const currency = bill.currency === '' ? 'no currency' : bill.currency;
+  const currency = bill.currency === '' ? texts.noCurrency : bill.currency;
   const unknown = bill.lines.filter((l) => l.cost === null).length;
   return {
     id: 'bill',
-    title: 'Bill of materials',
+    title: texts.billOfMaterials,
     columns: [
-      textColumn('item', 'item'),
-      textColumn('unit', 'unit'),
-      { key: 'amount', label: 'amount, waste included', kind: 'number', decimals: 3 },
-      { key: 'price', label: 'price of one', kind: 'number', unit: currency, decimals: 4 },
-      { key: 'cost', label: 'cost', kind: 'number', unit: currency, decimals: 2 },
-      { key: 'share', label: 'share of the known costs', kind: 'number', unit: '%', decimals: 1 },
-      textColumn('missing', 'unknown because'),
+      textColumn('item', texts.item),
+      textColumn('unit', texts.unit),
+      { key: 'amount', label: texts.amountWasteIncluded, kind: 'number', decimals: 3 },
+      { key: 'price', label: texts.priceOfOne, kind: 'number', unit: currency, decimals: 4 },
+      { key: 'cost', label: texts.cost, kind: 'number', unit: currency, decimals: 2 },
+      { key: 'share', label: texts.shareOfKnownCosts, kind: 'number', unit: '%', decimals: 1 },
+      textColumn('missing', texts.unknownBecause),
     ],
     rows: [
       ...bill.lines.map((l) => {
@@ -96,16 +97,20 @@ export function billTable(house: HouseSetout, bill: Bill): Table {
         price: null,
         cost: bill.total,
         share: null,
-        missing: bill.total === null ? `${unknown} of ${bill.lines.length} lines unknown` : null,
+        missing: bill.total === null ? texts.linesUnknown(unknown, bill.lines.length) : null,
       },
     ],
     notes: [
       ...(bill.total === null
         ? [
-            `The total is unknown, not zero: ${bill.currency === '' ? 'no prices are given' : `the known lines come to ${bill.known.toFixed(2)} ${bill.currency}`}.`,
+            texts.totalIsUnknown(
+              bill.currency === ''
+                ? texts.noPricesAreGiven
+                : texts.knownLinesComeTo(bill.known.toFixed(2), bill.currency),
+            ),
           ]
         : []),
-      'Materials alone: labour, tools, transport, doors and windows, fees and taxes are not in it. Prices are those of the description.',
+      texts.materialsAloneLabourTools,
     ],
   };
 }

@@ -1,4 +1,5 @@
 import { CAUTIONS } from '../base/cautions.js';
+import * as texts from '../base/texts/table-pieces.js';
 import type { Table } from '../documents/table.js';
 import type { LaidBlock, LaidHouse } from '../masonry/block.js';
 import { type BlockDimensions, blockDimensions } from '../masonry/dimensions.js';
@@ -12,27 +13,27 @@ import { countColumn, degreesColumn, numberColumn, tableUnits, textColumn } from
 type Pick = (d: BlockDimensions) => number;
 
 const LENGTHS: readonly (readonly [string, string, Pick])[] = [
-  ['inner-lower-arc', 'intrados lower edge, arc', (d) => d.intradosLower.arc],
-  ['inner-lower-chord', 'intrados lower edge, chord', (d) => d.intradosLower.chord],
-  ['inner-upper-arc', 'intrados upper edge, arc', (d) => d.intradosUpper.arc],
-  ['inner-upper-chord', 'intrados upper edge, chord', (d) => d.intradosUpper.chord],
-  ['outer-lower-arc', 'extrados lower edge, arc', (d) => d.extradosLower.arc],
-  ['outer-lower-chord', 'extrados lower edge, chord', (d) => d.extradosLower.chord],
-  ['outer-upper-arc', 'extrados upper edge, arc', (d) => d.extradosUpper.arc],
-  ['outer-upper-chord', 'extrados upper edge, chord', (d) => d.extradosUpper.chord],
-  ['inner-height', 'height along intrados', (d) => d.intradosHeight],
-  ['outer-height', 'height along extrados', (d) => d.extradosHeight],
+  ['inner-lower-arc', texts.intradosLowerEdgeArc, (d) => d.intradosLower.arc],
+  ['inner-lower-chord', texts.intradosLowerEdgeChord, (d) => d.intradosLower.chord],
+  ['inner-upper-arc', texts.intradosUpperEdgeArc, (d) => d.intradosUpper.arc],
+  ['inner-upper-chord', texts.intradosUpperEdgeChord, (d) => d.intradosUpper.chord],
+  ['outer-lower-arc', texts.extradosLowerEdgeArc, (d) => d.extradosLower.arc],
+  ['outer-lower-chord', texts.extradosLowerEdgeChord, (d) => d.extradosLower.chord],
+  ['outer-upper-arc', texts.extradosUpperEdgeArc, (d) => d.extradosUpper.arc],
+  ['outer-upper-chord', texts.extradosUpperEdgeChord, (d) => d.extradosUpper.chord],
+  ['inner-height', texts.heightAlongIntrados, (d) => d.intradosHeight],
+  ['outer-height', texts.heightAlongExtrados, (d) => d.extradosHeight],
   ['thickness', 'thickness', (d) => d.thickness],
-  ['inner-sagitta-along', 'intrados sagitta of the lower edge', (d) => d.sagitta.intradosAlong],
-  ['outer-sagitta-along', 'extrados sagitta of the lower edge', (d) => d.sagitta.extradosAlong],
-  ['inner-sagitta-up', 'intrados sagitta up the meridian', (d) => d.sagitta.intradosUp],
-  ['outer-sagitta-up', 'extrados sagitta up the meridian', (d) => d.sagitta.extradosUp],
+  ['inner-sagitta-along', texts.intradosSagittaOfLower, (d) => d.sagitta.intradosAlong],
+  ['outer-sagitta-along', texts.extradosSagittaOfLower, (d) => d.sagitta.extradosAlong],
+  ['inner-sagitta-up', texts.intradosSagittaUpMeridian, (d) => d.sagitta.intradosUp],
+  ['outer-sagitta-up', texts.extradosSagittaUpMeridian, (d) => d.sagitta.extradosUp],
 ];
 
 const ANGLES: readonly (readonly [string, string, Pick])[] = [
-  ['head-angle', 'head angle', (d) => d.headAngleRad / DEG],
-  ['lower-bed', 'lower bed angle from level', (d) => d.lowerBedRad / DEG],
-  ['upper-bed', 'upper bed angle from level', (d) => d.upperBedRad / DEG],
+  ['head-angle', texts.headAngle, (d) => d.headAngleRad / DEG],
+  ['lower-bed', texts.lowerBedAngle, (d) => d.lowerBedRad / DEG],
+  ['upper-bed', texts.upperBedAngle, (d) => d.upperBedRad / DEG],
 ];
 
 /** Every block of the house: place, dry sizes before any cut, and what a cut leaves of it. */
@@ -52,22 +53,22 @@ export function blockTable(plan: MasonryPlan, laid: LaidHouse): Table {
   };
   return {
     id: 'blocks',
-    title: 'Blocks',
+    title: texts.blocks,
     columns: [
-      textColumn('mark', 'mark'),
-      textColumn('dome', 'dome'),
-      countColumn('course', 'course'),
-      countColumn('number', 'number'),
-      degreesColumn('bearing', 'bearing of the middle'),
+      textColumn('mark', texts.mark),
+      textColumn('dome', texts.dome),
+      countColumn('course', texts.course),
+      countColumn('number', texts.number),
+      degreesColumn('bearing', texts.bearingOfMiddle),
       ...LENGTHS.map(([key, label]) => numberColumn(key, label, units.length)),
       ...ANGLES.map(([key, label]) => degreesColumn(key, label)),
-      textColumn('mould', 'mould'),
-      textColumn('state', 'whole or cut'),
-      textColumn('cut-by', 'cut by'),
-      numberColumn('longest-run', 'longest run at mid-thickness', units.length),
-      numberColumn('volume', 'volume', units.pieceVolume),
-      numberColumn('dry-mass', 'dry mass', units.mass),
-      numberColumn('wet-mass', 'wet mass', units.mass),
+      textColumn('mould', texts.mould),
+      textColumn('state', texts.wholeOrCut),
+      textColumn('cut-by', texts.cutBy),
+      numberColumn('longest-run', texts.longestRunAtMid, units.length),
+      numberColumn('volume', texts.volume, units.pieceVolume),
+      numberColumn('dry-mass', texts.dryMass, units.mass),
+      numberColumn('wet-mass', texts.wetMass, units.mass),
     ],
     rows: laid.blocks.map((block) => {
       const dome = domes.get(block.domeId) as DomeSetout;
@@ -80,8 +81,8 @@ export function blockTable(plan: MasonryPlan, laid: LaidHouse): Table {
         bearing: turnPositive((block.startRad + block.endRad) / 2) / DEG,
         ...Object.fromEntries(LENGTHS.map(([key, , pick]) => [key, units.length.of(pick(d))])),
         ...Object.fromEntries(ANGLES.map(([key, , pick]) => [key, pick(d)])),
-        mould: longerFormId(dome, block) ?? mouldOf(block) ?? 'none fits',
-        state: `${longerFormId(dome, block) ? 'longer, ' : ''}${block.cutBy.length > 0 ? 'cut' : 'whole'}`,
+        mould: longerFormId(dome, block) ?? mouldOf(block) ?? texts.noneFits,
+        state: `${longerFormId(dome, block) ? texts.longerWord : ''}${block.cutBy.length > 0 ? 'cut' : 'whole'}`,
         'cut-by': block.cutBy.join(' '),
         'longest-run': units.length.of(block.longestRun),
         volume: units.pieceVolume.of(block.volume),
@@ -90,13 +91,9 @@ export function blockTable(plan: MasonryPlan, laid: LaidHouse): Table {
       };
     }),
     notes: [
-      'Edges, heights, angles and sagittas are of the block before any cut; run, volume and masses are of what is left.',
-      ...(house.house.blocks.faces === 'flat'
-        ? [
-            'Faces are flat: the eight corners lie on the curved surfaces; the sagittas say how far the faces miss them.',
-          ]
-        : []),
-      'Sizes are those of the dry block that its mould makes; inner sizes are in the tables of moulds and of longer moulds.',
+      texts.edgesHeightsAngles,
+      ...(house.house.blocks.faces === 'flat' ? [texts.facesAreFlatEight] : []),
+      texts.sizesAreThose,
       ...CAUTIONS,
     ],
   };

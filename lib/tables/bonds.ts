@@ -1,3 +1,4 @@
+import * as texts from '../base/texts/table-courses.js';
 import type { Table } from '../documents/table.js';
 import type { MasonryPlan } from '../masonry/plan.js';
 import { tradeOffs } from '../masonry/trade-off.js';
@@ -11,23 +12,23 @@ export function bondTable(plan: MasonryPlan): Table {
   const percent = { unit: '%', decimals: 1 };
   return {
     id: 'bonds',
-    title: 'Bonds',
+    title: texts.bonds,
     columns: [
-      textColumn('bond', 'bond'),
-      textColumn('asked', 'as described'),
-      numberColumn('thinnest', 'thinnest joint', units.length),
-      numberColumn('thickest', 'thickest joint', units.length),
-      countColumn('moulds', 'moulds'),
-      countColumn('at-least', 'moulds needed at least'),
-      countColumn('unmet', 'courses that no mould fits'),
-      countColumn('blocks', 'blocks to cast'),
-      countColumn('cut', 'blocks to cut'),
-      { key: 'waste', label: 'cut off', kind: 'number', ...percent },
-      countColumn('merged', 'longer blocks, with a short neighbour'),
-      numberColumn('shortest', 'shortest piece beside a cut', units.length),
-      numberColumn('least-lap', 'least lap', units.length),
-      countColumn('short-laps', 'laps too short'),
-      countColumn('lines', 'perpends in line through three courses'),
+      textColumn('bond', texts.bond),
+      textColumn('asked', texts.asDescribed),
+      numberColumn('thinnest', texts.thinnestJoint, units.length),
+      numberColumn('thickest', texts.thickestJoint, units.length),
+      countColumn('moulds', texts.moulds),
+      countColumn('at-least', texts.mouldsNeededAtLeast),
+      countColumn('unmet', texts.coursesThatNoMould),
+      countColumn('blocks', texts.blocksToCast),
+      countColumn('cut', texts.blocksToCut),
+      { key: 'waste', label: texts.cutOff, kind: 'number', ...percent },
+      countColumn('merged', texts.longerBlocksWithShort),
+      numberColumn('shortest', texts.shortestPieceBesideCut, units.length),
+      numberColumn('least-lap', texts.leastLap, units.length),
+      countColumn('short-laps', texts.lapsTooShort),
+      countColumn('lines', texts.perpendsInLineThrough),
     ],
     rows: tradeOffs(plan).map((row) => ({
       bond: row.bond,
@@ -46,10 +47,6 @@ export function bondTable(plan: MasonryPlan): Table {
       'short-laps': row.shortLaps,
       lines: row.lines,
     })),
-    notes: [
-      'Block tolerance and drying shrinkage are taken off each range before moulds are sought, and beds and face steps are held.',
-      'Between courses of n and m equal blocks no start laps more than π r / lcm(n, m) everywhere: laps are kept where numbers of blocks are, and lost where moulds are shared.',
-      'Blocks, cuts and waste are counted by the longest runs of pieces at mid-thickness; laps over whole rings.',
-    ],
+    notes: [texts.blockToleranceAndDrying, texts.betweenCoursesOfN, texts.blocksCutsAndWaste],
   };
 }

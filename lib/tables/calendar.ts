@@ -1,4 +1,5 @@
 import { CAUTION } from '../base/cautions.js';
+import * as texts from '../base/texts/table-works.js';
 import { formatQuantity } from '../base/units.js';
 import type { Table } from '../documents/table.js';
 import type { HouseSetout } from '../setout/house.js';
@@ -15,11 +16,12 @@ function castText(cast: Calendar['days'][number]['cast'], place: ReadonlyMap<str
       now.moulds++;
     } else stretches.push({ first: mould, last: mould, moulds: 1, pieces });
   }
-  const texts = stretches.map(({ first, last, moulds, pieces }) => {
-    const all = first === last ? first : moulds === 2 ? `${first} and ${last}` : `${first} to ${last}`;
-    return `${all}: ${pieces}${moulds > 1 ? ' each' : ''}`;
+  const told = stretches.map(({ first, last, moulds, pieces }) => {
+    const all =
+      first === last ? first : moulds === 2 ? texts.firstAndLast(first, last) : texts.firstToLast(first, last);
+    return `${all}: ${pieces}${moulds > 1 ? texts.eachOfThem : ''}`;
   });
-  return texts.length > 0 ? texts.join('; ') : null;
+  return told.length > 0 ? told.join('; ') : null;
 }
 
 const list = (names: readonly string[]): string | null => (names.length > 0 ? names.join(', ') : null);
@@ -35,17 +37,17 @@ export function calendarTable(house: HouseSetout, calendar: Calendar): Table {
   const place = new Map(calendar.moulds.map(({ mould }, i) => [mould, i]));
   return {
     id: 'calendar',
-    title: 'Casting and laying calendar',
+    title: texts.castingAndLayingCalendar,
     columns: [
-      countColumn('day', 'day'),
-      textColumn('cast', 'cast, pieces by mould'),
-      countColumn('pours', 'pours'),
-      numberColumn('mix', 'fresh mix, waste included', units.liquid),
-      { key: 'mixer', label: 'mixer', kind: 'number', unit: 'min', decimals: 0 },
-      textColumn('arches', 'arches cast or laid on centering'),
-      textColumn('strike', 'centering struck'),
-      textColumn('laid', 'courses laid'),
-      textColumn('crown', 'crown closed'),
+      countColumn('day', texts.day),
+      textColumn('cast', texts.castPiecesByMould),
+      countColumn('pours', texts.pours),
+      numberColumn('mix', texts.freshMixWasteIncluded, units.liquid),
+      { key: 'mixer', label: texts.mixer, kind: 'number', unit: 'min', decimals: 0 },
+      textColumn('arches', texts.archesCastOrLaid),
+      textColumn('strike', texts.centeringStruck),
+      textColumn('laid', texts.coursesLaid),
+      textColumn('crown', texts.crownClosed),
     ],
     rows: calendar.days.map((day) => ({
       day: day.day,
@@ -59,10 +61,14 @@ export function calendarTable(house: HouseSetout, calendar: Calendar): Table {
       crown: list(day.closed),
     })),
     notes: [
-      `Working days from 1; days without work are left out. At most ${calendar.poursPerDay} pours a day, as the ${calendar.limitedBy} allows.`,
-      `From casting to demoulding ${days(casting.demouldDays)}, to laying ${days(casting.readyToLayDays)} and then only when the cubes have their strength; centering stands ${days(casting.archStrikeDays)}.`,
-      'Moulds are told in the order of the table of their copies. A ring, jambs and what else is cast of an opening take the fresh mix of its days; one that takes more than the mixer’s day is cast on several, jambs first.',
-      'Each arch is cast after the blocks and struck before a course goes past its crown. In the cold everything takes longer: cubes decide, not this calendar.',
+      texts.workingDaysFrom1(calendar.poursPerDay, calendar.limitedBy),
+      texts.fromCastingToDemoulding(
+        days(casting.demouldDays),
+        days(casting.readyToLayDays),
+        days(casting.archStrikeDays),
+      ),
+      texts.mouldsInOrderOfCopies,
+      texts.eachArchIsCast,
       CAUTION.rings,
       CAUTION.cubes,
       CAUTION.authority,
@@ -73,15 +79,15 @@ export function calendarTable(house: HouseSetout, calendar: Calendar): Table {
 /** How many copies of each mould to make. */
 export function mouldCopyTable(house: HouseSetout, calendar: Calendar): Table {
   const units = tableUnits(house.house.units);
-  const asked = calendar.targetDays === null ? '' : `; asked: ${calendar.targetDays}`;
+  const asked = calendar.targetDays === null ? '' : texts.askedDays(calendar.targetDays);
   return {
     id: 'mould-copies',
-    title: 'Copies of moulds',
+    title: texts.copiesOfMoulds,
     columns: [
-      textColumn('mould', 'mould'),
-      countColumn('pieces', 'pieces to cast'),
-      countColumn('copies', 'copies to make'),
-      numberColumn('volume', 'volume of one piece', units.pieceVolume),
+      textColumn('mould', texts.mould),
+      countColumn('pieces', texts.piecesToCast),
+      countColumn('copies', texts.copiesToMake),
+      numberColumn('volume', texts.volumeOfOnePiece, units.pieceVolume),
     ],
     rows: calendar.moulds.map(({ mould, pieces, copies, volume }) => ({
       mould,
@@ -90,12 +96,15 @@ export function mouldCopyTable(house: HouseSetout, calendar: Calendar): Table {
       volume: units.pieceVolume.of(volume),
     })),
     notes: [
-      `${calendar.moulds.reduce((sum, m) => sum + m.copies, 0)} copies cast everything in ${calendar.castingDays} days${asked}; the least possible with any number of moulds is ${calendar.leastDays}.`,
-      calendar.mouldsProven
-        ? 'No smaller number of copies does it in these days: proven by search.'
-        : 'A smaller number of copies may do: the search was cut short.',
-      'The form of a ring’s segments is made for the longest; a loose end makes the shorter ones.',
-      'Oil moulds with release agent, not with waste oil.',
+      texts.copiesCastEverything(
+        calendar.moulds.reduce((sum, m) => sum + m.copies, 0),
+        calendar.castingDays,
+        asked,
+        calendar.leastDays,
+      ),
+      calendar.mouldsProven ? texts.noSmallerNumber : texts.smallerNumberOfCopies,
+      texts.formOfRingSegments,
+      texts.oilMouldsWithRelease,
       CAUTION.lifting,
     ],
   };

@@ -1,5 +1,6 @@
 import { CAUTION } from '../base/cautions.js';
 import { figureText } from '../base/reader-units.js';
+import * as texts from '../base/texts/table-centering.js';
 import type { Table } from '../documents/table.js';
 import { DEG } from '../math/vec.js';
 import type { HouseSetout } from '../setout/house.js';
@@ -7,8 +8,7 @@ import type { Calendar } from '../works/calendar.js';
 import type { Centre } from '../works/centering.js';
 import { countColumn, degreesColumn, numberColumn, tableUnits, textColumn } from './units.js';
 
-const STRIKE =
-  'Ease the centering down on wedges a little at a time, never by knocking a rib out; nobody stands under it.';
+const STRIKE = texts.easeCenteringDown;
 
 /** Ribs of each centering: how many, how far apart, what to cut. */
 export function ribTable(house: HouseSetout, centres: readonly Centre[]): Table {
@@ -16,20 +16,20 @@ export function ribTable(house: HouseSetout, centres: readonly Centre[]): Table 
   const { lagging } = house.house.centering;
   return {
     id: 'centering-ribs',
-    title: 'Centering: ribs',
+    title: texts.centeringRibs,
     columns: [
-      textColumn('arch', 'opening or passage'),
-      textColumn('head', 'head'),
-      numberColumn('width', 'clear width', site),
-      numberColumn('springing', 'springing above the floor', site),
-      countColumn('ribs', 'ribs'),
-      numberColumn('spacing', 'rib spacing, middle to middle', site),
-      numberColumn('rib-width', 'rib, width at the springing', site),
-      numberColumn('rib-rise', 'rib, crown over the springing', site),
-      countColumn('arcs', 'arcs of a rib'),
-      numberColumn('radius', 'radius of the curved edge', site),
-      numberColumn('chord', 'check: chord of an arc', site),
-      numberColumn('arc-rise', 'check: rise over that chord', site),
+      textColumn('arch', texts.openingOrPassage),
+      textColumn('head', texts.head),
+      numberColumn('width', texts.clearWidth, site),
+      numberColumn('springing', texts.springingAboveFloor, site),
+      countColumn('ribs', texts.ribs),
+      numberColumn('spacing', texts.ribSpacingMiddle, site),
+      numberColumn('rib-width', texts.ribWidthAtSpringing, site),
+      numberColumn('rib-rise', texts.ribCrownOverSpringing, site),
+      countColumn('arcs', texts.arcsOfRib),
+      numberColumn('radius', texts.radiusOfCurvedEdge, site),
+      numberColumn('chord', texts.checkChordOfArc, site),
+      numberColumn('arc-rise', texts.checkRiseOver, site),
     ],
     rows: centres.map((c) => ({
       arch: c.id,
@@ -46,8 +46,8 @@ export function ribTable(house: HouseSetout, centres: readonly Centre[]): Table 
       'arc-rise': c.board ? site.of(c.board.rise) : null,
     })),
     notes: [
-      `Ribs are smaller than the opening by the lagging of ${site.of(lagging).toFixed(site.decimals)} ${site.unit}. Under a flat head the lagging lies on level bearers, whose top is that much under the head. A pointed rib has two arcs that meet at its apex.`,
-      'Sizes suit the shape; the strength of ribs, wedges and props under the wet arch must be proven by who builds them.',
+      texts.ribsAreSmaller(site.of(lagging).toFixed(site.decimals), site.unit),
+      texts.sizesSuitShapeStrength,
       STRIKE,
       CAUTION.rings,
       CAUTION.authority,
@@ -60,15 +60,15 @@ export function tubeTable(house: HouseSetout, centres: readonly Centre[]): Table
   const { site } = tableUnits(house.house.units);
   return {
     id: 'centering-tubes',
-    title: 'Centering: ribs of bent tube',
+    title: texts.centeringRibsOfBent,
     columns: [
-      textColumn('arch', 'opening or passage'),
-      countColumn('tubes', 'tubes to bend'),
-      numberColumn('cut', 'cut length', site),
-      numberColumn('radius', 'bend radius at the centre line', site),
-      degreesColumn('angle', 'bend angle'),
-      numberColumn('chord', 'check: chord of the centre line', site),
-      numberColumn('rise', 'check: rise of the centre line', site),
+      textColumn('arch', texts.openingOrPassage),
+      countColumn('tubes', texts.tubesToBend),
+      numberColumn('cut', texts.cutLength, site),
+      numberColumn('radius', texts.bendRadiusAtCentre, site),
+      degreesColumn('angle', texts.bendAngle),
+      numberColumn('chord', texts.checkChordOfCentre, site),
+      numberColumn('rise', texts.checkRiseOfCentre, site),
     ],
     rows: centres.flatMap(({ id, ribs, tube }) =>
       tube
@@ -86,8 +86,8 @@ export function tubeTable(house: HouseSetout, centres: readonly Centre[]): Table
         : [],
     ),
     notes: [
-      `For tube of ${site.of(house.house.centering.tube).toFixed(site.decimals)} ${site.unit} outside, under the lagging. Add what the bender needs to hold at both ends, bend, check chord and rise, then cut. Flat heads have no tube.`,
-      'Thin tube buckles where it is bent too sharply: make one and load it before the others.',
+      texts.forTubeOfOutside(site.of(house.house.centering.tube).toFixed(site.decimals), site.unit),
+      texts.thinTubeBucklesWhere,
       STRIKE,
       CAUTION.authority,
     ],
@@ -99,15 +99,15 @@ export function laggingTable(house: HouseSetout, centres: readonly Centre[]): Ta
   const { site } = tableUnits(house.house.units);
   return {
     id: 'lagging',
-    title: 'Centering: lagging strips',
+    title: texts.centeringLaggingStrips,
     columns: [
-      textColumn('arch', 'opening or passage'),
-      countColumn('strip', 'strip, from the crown down'),
-      countColumn('pieces', 'pieces'),
-      numberColumn('length', 'cut length', site),
-      numberColumn('width', 'width on the soffit', site),
-      numberColumn('across', 'its middle from the middle of the opening', site),
-      numberColumn('level', 'its middle above the floor', site),
+      textColumn('arch', texts.openingOrPassage),
+      countColumn('strip', texts.stripFromCrownDown),
+      countColumn('pieces', texts.pieces),
+      numberColumn('length', texts.cutLength, site),
+      numberColumn('width', texts.widthOnSoffit, site),
+      numberColumn('across', texts.itsMiddleFromMiddle, site),
+      numberColumn('level', texts.itsMiddleAboveFloor, site),
     ],
     rows: centres.flatMap(({ id, strips }) =>
       strips.map((s) => ({
@@ -120,12 +120,7 @@ export function laggingTable(house: HouseSetout, centres: readonly Centre[]): Ta
         level: site.of(s.at[1]),
       })),
     ),
-    notes: [
-      'Strips run along the soffit, one left and one right where there are two pieces, and end at the intrados inside: cut that end to the curve of the wall, or let it stand into the room.',
-      'Side by side they cover the soffit from springing to springing: plane edges so that they close against each other, and seal what gapes before mix is cast on them.',
-      STRIKE,
-      CAUTION.rings,
-    ],
+    notes: [texts.stripsRunAlongSoffit, texts.stripsCoverSoffit, STRIKE, CAUTION.rings],
   };
 }
 
@@ -135,16 +130,16 @@ export function formTable(house: HouseSetout, calendar: Calendar, centres: reado
   const depths = new Map(centres.map((c) => [c.id, c.depth]));
   return {
     id: 'forms',
-    title: 'Centering: forms and their reuse',
+    title: texts.centeringFormsAndTheir,
     columns: [
-      countColumn('order', 'order of casting'),
-      textColumn('arch', 'opening or passage'),
-      textColumn('form', 'form: head, width × rise'),
-      countColumn('forms', 'forms of this kind to make'),
-      numberColumn('depth', 'soffit, longest way through', site),
-      countColumn('from', 'cast or laid from day'),
-      countColumn('cast', 'ring closed on day'),
-      countColumn('strike', 'struck on day'),
+      countColumn('order', texts.orderOfCasting),
+      textColumn('arch', texts.openingOrPassage),
+      textColumn('form', texts.formHeadWidthRise),
+      countColumn('forms', texts.formsOfThisKind),
+      numberColumn('depth', texts.soffitLongestWayThrough, site),
+      countColumn('from', texts.castOrLaid),
+      countColumn('cast', texts.ringClosedOnDay),
+      countColumn('strike', texts.struckOnDay),
     ],
     rows: [...calendar.laying.arches]
       .sort((a, b) => a.from - b.from)
@@ -159,10 +154,8 @@ export function formTable(house: HouseSetout, calendar: Calendar, centres: reado
         strike: arch.strikeDay,
       })),
     notes: [
-      'Arches of one kind share ribs; the lagging is cut for each, or made for the deepest. A form is free on the day after it was struck.',
-      calendar.formsProven
-        ? 'No fewer forms close the crown as early: proven by search.'
-        : 'Fewer forms may do: the search was cut short.',
+      texts.archesOfOneKind,
+      calendar.formsProven ? texts.noFewerFormsClose : texts.fewerFormsMayDo,
       STRIKE,
       CAUTION.rings,
       CAUTION.authority,

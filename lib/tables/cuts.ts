@@ -1,4 +1,5 @@
 import { CAUTION } from '../base/cautions.js';
+import * as texts from '../base/texts/table-pieces.js';
 import type { Table } from '../documents/table.js';
 import type { LaidHouse } from '../masonry/block.js';
 import { blockCuts, CUT_EDGES, type CutEdge } from '../masonry/cuts.js';
@@ -9,13 +10,13 @@ import { DEG } from '../math/vec.js';
 import { degreesColumn, numberColumn, tableUnits, textColumn } from './units.js';
 
 const EDGES: Readonly<Record<CutEdge, readonly [string, string]>> = {
-  innerLower: ['inner-lower', 'intrados lower edge'],
-  innerUpper: ['inner-upper', 'intrados upper edge'],
-  outerLower: ['outer-lower', 'extrados lower edge'],
-  outerUpper: ['outer-upper', 'extrados upper edge'],
+  innerLower: ['inner-lower', texts.intradosLowerEdge],
+  innerUpper: ['inner-upper', texts.intradosUpperEdge],
+  outerLower: ['outer-lower', texts.extradosLowerEdge],
+  outerUpper: ['outer-upper', texts.extradosUpperEdge],
 };
 
-const KEEPS = { start: 'first head', end: 'second head', between: 'no head', notch: 'both heads' } as const;
+const KEEPS = { start: texts.firstHead, end: texts.secondHead, between: texts.noHead, notch: texts.bothHeads } as const;
 
 /** Where every cut block is cut, which cuts are alike, and which pieces come out of leftovers. */
 export function cutTable(plan: MasonryPlan, laid: LaidHouse): Table {
@@ -25,17 +26,17 @@ export function cutTable(plan: MasonryPlan, laid: LaidHouse): Table {
   const named = nameCuts(blockCuts(setout, laid), ({ block }) => formOf(block) ?? '');
   return {
     id: 'cuts',
-    title: 'Cuts',
+    title: texts.cuts,
     columns: [
-      textColumn('mark', 'mark'),
-      textColumn('mould', 'mould'),
-      textColumn('cut', 'cut'),
-      textColumn('mirrored', 'mirrored'),
-      textColumn('keeps', 'keeps'),
-      ...CUT_EDGES.map((edge) => numberColumn(EDGES[edge][0], `${EDGES[edge][1]}, left`, units.length)),
-      degreesColumn('angle', 'plan angle of the cut to the head kept'),
-      textColumn('from', 'out of the leftover of'),
-      textColumn('cut-by', 'cut by'),
+      textColumn('mark', texts.mark),
+      textColumn('mould', texts.mould),
+      textColumn('cut', texts.cut),
+      textColumn('mirrored', texts.mirrored),
+      textColumn('keeps', texts.keeps),
+      ...CUT_EDGES.map((edge) => numberColumn(EDGES[edge][0], texts.leftOfEdges(EDGES[edge][1]), units.length)),
+      degreesColumn('angle', texts.planAngleOfCut),
+      textColumn('from', texts.outOfLeftover),
+      textColumn('cut-by', texts.cutBy),
     ],
     rows: named.map(({ cut, mould, name, mirrored, from }) => ({
       mark: cut.block.mark,
@@ -48,10 +49,6 @@ export function cutTable(plan: MasonryPlan, laid: LaidHouse): Table {
       from,
       'cut-by': cut.block.cutBy.join(' '),
     })),
-    notes: [
-      'Lengths along the edges from the head kept; the first head is the one first met clockwise. A cut through the head of an arch curves between its marks.',
-      'Cuts of one name are marked out alike; a mirrored one is its mirror image, which the same mould gives.',
-      CAUTION.silica,
-    ],
+    notes: [texts.lengthsAlongEdges, texts.cutsOfOneName, CAUTION.silica],
   };
 }

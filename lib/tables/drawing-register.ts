@@ -1,3 +1,4 @@
+import * as texts from '../base/texts/table-house.js';
 import type { Sheet } from '../documents/sheet.js';
 import type { Table } from '../documents/table.js';
 import { countColumn, textColumn } from './units.js';
@@ -5,17 +6,17 @@ import { countColumn, textColumn } from './units.js';
 /** Register of a set: each sheet with its file, views, scale, size, revision and date. */
 export const drawingRegister = (sheets: readonly Sheet[]): Table => ({
   id: 'drawing-register',
-  title: 'Drawing register',
+  title: texts.drawingRegister,
   columns: [
-    countColumn('sheet', 'sheet'),
-    textColumn('title', 'title'),
-    textColumn('views', 'views'),
-    textColumn('scale', 'scale'),
-    textColumn('size', 'size'),
-    textColumn('number', 'project number'),
-    textColumn('revision', 'revision'),
-    textColumn('date', 'date of issue'),
-    textColumn('file', 'file'),
+    countColumn('sheet', texts.sheet),
+    textColumn('title', texts.title),
+    textColumn('views', texts.views),
+    textColumn('scale', texts.scale),
+    textColumn('size', texts.size),
+    textColumn('number', texts.projectNumber),
+    textColumn('revision', texts.revision),
+    textColumn('date', texts.dateOfIssue),
+    textColumn('file', texts.file),
   ],
   rows: sheets.map(({ id, titleBlock: t, views }) => ({
     sheet: t.sheet,
@@ -28,5 +29,5 @@ export const drawingRegister = (sheets: readonly Sheet[]): Table => ({
     date: t.issued,
     file: `drawings/${id}.dxf`,
   })),
-  notes: ['Each sheet is a DXF and an SVG of that name and a page of drawings/set.pdf. Print at 100 %.'],
+  notes: [texts.eachSheetIsDxf],
 });

@@ -1,4 +1,5 @@
 import { CAUTION } from '../base/cautions.js';
+import * as texts from '../base/texts/table-house.js';
 import type { Cell, Table } from '../documents/table.js';
 import { dwellingChecks } from '../dwelling/checks.js';
 import { areaOf } from '../dwelling/clear.js';
@@ -7,10 +8,7 @@ import { AIR_SHARE, EDITION, LIGHT_SHARE } from '../dwelling/rules.js';
 import type { HouseSetout } from '../setout/house.js';
 import { numberColumn, tableUnits, textColumn } from './units.js';
 
-const NOTES = [
-  `Information by ${EDITION}, partly from memory; the code in force where the house stands governs.`,
-  CAUTION.authority,
-];
+const NOTES = [texts.informationByPartly(EDITION), CAUTION.authority];
 
 /** One row a room: its floor by headroom, glazing and air. */
 export function roomTable(house: HouseSetout, { rooms }: Dwelling): Table {
@@ -18,23 +16,23 @@ export function roomTable(house: HouseSetout, { rooms }: Dwelling): Table {
   const area = (m2: number) => units.area.of(m2);
   return {
     id: 'rooms',
-    title: 'Rooms',
+    title: texts.rooms,
     columns: [
-      textColumn('room', 'room'),
-      textColumn('name', 'name'),
-      textColumn('dome', 'dome'),
-      textColumn('use', 'use'),
-      numberColumn('floor', 'floor', units.area),
-      numberColumn('low', 'floor under 1524 mm (5 ft) or more', units.area),
-      numberColumn('bath', 'under 2032 mm (6 ft 8 in) or more', units.area),
-      numberColumn('full', 'under 2134 mm (7 ft) or more', units.area),
-      numberColumn('width', 'least width under 1524 mm (5 ft)', units.site),
-      numberColumn('highest', 'highest point', units.site),
-      numberColumn('glazing-wanted', '8 % of the floor', units.area),
-      numberColumn('glazing', 'glazing', units.area),
-      numberColumn('air-wanted', '4 % of the floor', units.area),
-      numberColumn('air', 'openings for air', units.area),
-      textColumn('escape', 'ways to escape'),
+      textColumn('room', texts.room),
+      textColumn('name', texts.nameWord),
+      textColumn('dome', texts.dome),
+      textColumn('use', texts.use),
+      numberColumn('floor', texts.floor, units.area),
+      numberColumn('low', texts.floorUnder5Ft, units.area),
+      numberColumn('bath', texts.floorUnder6Ft8, units.area),
+      numberColumn('full', texts.floorUnder7Ft, units.area),
+      numberColumn('width', texts.leastWidthUnder5Ft, units.site),
+      numberColumn('highest', texts.highestPoint, units.site),
+      numberColumn('glazing-wanted', texts.leastGlazingColumn, units.area),
+      numberColumn('glazing', texts.glazing, units.area),
+      numberColumn('air-wanted', texts.leastOpeningsColumn, units.area),
+      numberColumn('air', texts.openingsForAir, units.area),
+      textColumn('escape', texts.waysToEscape),
     ],
     rows: rooms.map((r) => ({
       room: r.room.id,
@@ -54,10 +52,8 @@ export function roomTable(house: HouseSetout, { rooms }: Dwelling): Table {
       escape: r.escapes.join(', '),
     })),
     notes: [
-      rooms.length === 0
-        ? 'No rooms are described.'
-        : 'A room is its whole dome to the finished faces; rooms in one dome are measured as one.',
-      'Barrels and passages add no floor here; the oculus adds no glazing.',
+      rooms.length === 0 ? texts.noRoomsAreDescribed : texts.roomIsItsWhole,
+      texts.barrelsAndPassagesAdd,
       ...NOTES,
     ],
   };
@@ -73,10 +69,10 @@ export function dwellingTable(house: HouseSetout, dwelling: Dwelling): Table {
   const sizes = dwelling.openings.flatMap(({ id, use, clear }) =>
     (
       [
-        ['clear width', clear.width, 'mm'],
-        ['clear height', clear.height, 'mm'],
-        ['lower edge above the floor', clear.sill, 'mm'],
-        ['clear area', areaOf(clear), 'm2'],
+        [texts.clearWidth, clear.width, 'mm'],
+        [texts.clearHeight, clear.height, 'mm'],
+        [texts.lowerEdgeAboveFloor, clear.sill, 'mm'],
+        [texts.clearArea, areaOf(clear), 'm2'],
       ] as const
     ).map(([label, value, unit]) => {
       const shown = inUnits(value, unit);
@@ -107,16 +103,16 @@ export function dwellingTable(house: HouseSetout, dwelling: Dwelling): Table {
   });
   return {
     id: 'dwelling',
-    title: 'To live in it',
+    title: texts.toLiveInIt,
     columns: [
-      textColumn('what', 'what'),
-      { key: 'wanted', label: 'asked for', kind: 'number', decimals: 2 },
-      { key: 'found', label: 'in this house', kind: 'number', decimals: 2 },
-      textColumn('unit', 'unit'),
-      textColumn('state', 'state'),
-      textColumn('rule', 'rule'),
+      textColumn('what', texts.what),
+      { key: 'wanted', label: texts.askedFor, kind: 'number', decimals: 2 },
+      { key: 'found', label: texts.inThisHouse, kind: 'number', decimals: 2 },
+      textColumn('unit', texts.unit),
+      textColumn('state', texts.state),
+      textColumn('rule', texts.rule),
     ],
     rows: [...rules, ...sizes],
-    notes: ['Clear: the rectangle inside the arch less frame and leaf.', ...NOTES],
+    notes: [texts.clearRectangleInsideArch, ...NOTES],
   };
 }

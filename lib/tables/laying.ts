@@ -1,5 +1,6 @@
 import { CAUTION } from '../base/cautions.js';
 import { figureText } from '../base/reader-units.js';
+import * as texts from '../base/texts/table-courses.js';
 import type { Table } from '../documents/table.js';
 import { DEG } from '../math/vec.js';
 import type { HouseSetout } from '../setout/house.js';
@@ -9,10 +10,10 @@ import { HIGH_RISK_KG, LAYING_LIFT, recommendedLiftKg } from '../statics/lifting
 import { countColumn, degreesColumn, numberColumn, tableUnits, textColumn } from './units.js';
 
 const HOLD: Readonly<Record<CourseLaying['hold'], string>> = {
-  nothing: 'stays by itself',
-  weight: 'hang a weight on each block',
-  prop: 'PROP each block, or a form',
-  centering: 'CENTERING under the course',
+  nothing: texts.staysByItself,
+  weight: texts.hangWeightOnEach,
+  prop: texts.propEachBlock,
+  centering: texts.centeringUnderCourse,
 };
 
 /** One row a course, to pin up where the laying is done: how its bed leans and what holds each block till when. */
@@ -22,20 +23,20 @@ export function layingTable(house: HouseSetout, courses: readonly CourseLaying[]
   const mass = { ...units.mass, decimals: 1 };
   return {
     id: 'laying',
-    title: 'Laying the courses',
+    title: texts.layingCourses,
     columns: [
-      textColumn('dome', 'dome'),
-      countColumn('course', 'course'),
-      countColumn('blocks', 'blocks'),
-      { ...degreesColumn('tilt', 'bed leans inward'), decimals: 1 },
-      textColumn('fresh', 'a fresh block'),
-      textColumn('hold', 'hold it'),
-      numberColumn('hang', 'weight to hang on each', mass),
-      countColumn('weights', 'weights at once'),
-      textColumn('until', 'until'),
-      numberColumn('dry', 'heaviest block, dry', mass),
-      numberColumn('wet', 'heaviest block, freshly demoulded, before it is cut', mass),
-      textColumn('lift', 'lift'),
+      textColumn('dome', texts.dome),
+      countColumn('course', texts.course),
+      countColumn('blocks', texts.blocks),
+      { ...degreesColumn('tilt', texts.bedLeansInward), decimals: 1 },
+      textColumn('fresh', texts.freshBlock),
+      textColumn('hold', texts.holdIt),
+      numberColumn('hang', texts.weightToHang, mass),
+      countColumn('weights', texts.weightsAtOnce),
+      textColumn('until', texts.until),
+      numberColumn('dry', texts.heaviestBlockDry, mass),
+      numberColumn('wet', texts.heaviestBlockFreshlyDemoulded, mass),
+      textColumn('lift', texts.lift),
     ],
     rows: courses.map((c) => ({
       dome: c.domeId,
@@ -53,10 +54,10 @@ export function layingTable(house: HouseSetout, courses: readonly CourseLaying[]
     })),
     notes: [
       CAUTION.rings,
-      'Nothing is taken away before what stands under "until" has happened. Lay a ring from one side round without a break, close it the same day, wedge the last block.',
-      `Weights: rope from the block's upper outer edge over the finished courses, the weight hanging free beside the wall, hung before the block is let go. Friction of the bed ${house.house.material.friction}, ${HANGING_FACTOR} times what statics asks, friction of the rope ${ROPE_FRICTION} lost; air-dry blocks: moist ones are heavier, and so must the weight be.`,
-      "A closed ring carries itself. Courses that openings break can't close: their centering stays until the first closed ring above is closed and the arches are struck.",
-      `Lift: ${lift(recommendedLiftKg(LAYING_LIFT))} is what NIOSH 94-110 recommends for one person who sets two blocks a minute at chest height for two hours; over ${lift(HIGH_RISK_KG)} is high risk (HSE CIS 37). Dry blocks; on the day of demoulding they are as heavy as the column says.`,
+      texts.nothingIsTakenAway,
+      texts.weightsRopeFromBlocks(house.house.material.friction, HANGING_FACTOR, ROPE_FRICTION),
+      texts.closedRingCarriesItself,
+      texts.liftRecommended(lift(recommendedLiftKg(LAYING_LIFT)), lift(HIGH_RISK_KG)),
       CAUTION.lifting,
       CAUTION.cement,
       CAUTION.cubes,
@@ -69,19 +70,19 @@ export function layingTable(house: HouseSetout, courses: readonly CourseLaying[]
 const roundedUp = (kg: number): number => Math.ceil(kg * 2) / 2;
 
 function freshText({ slides, tips, stackTips }: CourseLaying): string {
-  const does = [slides ? 'slides' : '', tips ? 'tips' : ''].filter((t) => t !== '').join(' and ');
+  const does = [slides ? 'slides' : '', tips ? 'tips' : ''].filter((t) => t !== '').join(texts.andBetween);
   if (does !== '') return does;
-  return stackTips ? 'stays; its pier tips' : 'stays';
+  return stackTips ? texts.staysItsPierTips : 'stays';
 }
 
 function untilText({ hold, closedAbove, brokenBy }: CourseLaying): string {
   if (hold === 'nothing') return '';
-  if (hold !== 'centering') return 'its ring is closed';
-  const above = closedAbove === null ? 'the crown or curb is set' : `course ${closedAbove} is closed`;
-  return `${above}, and struck: ${brokenBy.join(', ')}`;
+  if (hold !== 'centering') return texts.itsRingIsClosed;
+  const above = closedAbove === null ? texts.crownOrCurb : texts.courseIsClosed(closedAbove);
+  return texts.andStruck(above, brokenBy.join(', '));
 }
 
 function liftText(kg: number): string {
-  if (kg > HIGH_RISK_KG) return 'hoist, or smaller blocks';
-  return kg > recommendedLiftKg(LAYING_LIFT) ? 'two people, or few at a time' : 'one person';
+  if (kg > HIGH_RISK_KG) return texts.hoistOrSmallerBlocks;
+  return kg > recommendedLiftKg(LAYING_LIFT) ? texts.twoPeopleOrFew : texts.onePerson;
 }

@@ -1,4 +1,5 @@
 import { CAUTION } from '../base/cautions.js';
+import * as texts from '../base/texts/table-works.js';
 import type { House } from '../description/house.js';
 import type { Table } from '../documents/table.js';
 import { freshMix } from '../masonry/mass.js';
@@ -20,34 +21,44 @@ export function mixTable(house: House, litres: number): Table {
     return { what, unit: printed.unit, cubic: cell(unit), batch: cell(batch), all: cell(all) };
   };
   const plain = (name: string) => ({ unit: name, of: (v: number) => v });
-  const bag = `bags of ${Number(units.mass.of(material.cementBagKg).toFixed(1))} ${units.mass.unit}`;
+  const bag = texts.bagsOf(Number(units.mass.of(material.cementBagKg).toFixed(1)), units.mass.unit);
   const bucketKg = (mix.wetDensity * casting.bucketLitres) / 1000;
   return {
     id: 'mix',
-    title: 'Mix',
+    title: texts.mix,
     columns: [
-      textColumn('what', 'ingredient'),
-      textColumn('unit', 'unit'),
-      { key: 'cubic', label: 'for a cubic metre of fresh mix', kind: 'number', decimals: 2 },
-      { key: 'batch', label: `for a batch of ${batchText(house)}`, kind: 'number', decimals: 2 },
-      { key: 'all', label: 'for the whole house, waste included', kind: 'number', decimals: 1 },
+      textColumn('what', texts.ingredient),
+      textColumn('unit', texts.unit),
+      { key: 'cubic', label: texts.forCubicMetre, kind: 'number', decimals: 2 },
+      { key: 'batch', label: texts.forBatch(batchText(house)), kind: 'number', decimals: 2 },
+      { key: 'all', label: texts.forWholeHouseWaste, kind: 'number', decimals: 1 },
     ],
     rows: [
-      row('fresh mix', units.liquid, (a) => a.litres),
+      row(texts.freshMix, units.liquid, (a) => a.litres),
       row('cement', units.mass, (a) => a.cementKg),
       row('cement', plain(bag), (a) => a.bags),
-      ...(material.sandCement > 0 ? [row('sand, dry', units.mass, (a) => a.sandKg)] : []),
-      row('water into the mixer', units.liquid, (a) => a.waterLitres),
+      ...(material.sandCement > 0 ? [row(texts.sandDry, units.mass, (a) => a.sandKg)] : []),
+      row(texts.waterIntoMixer, units.liquid, (a) => a.waterLitres),
       row('foam', units.liquid, (a) => a.foamLitres),
-      row('concentrate into the foam generator', units.dose, (a) => a.concentrateLitres),
-      row('water into the foam generator', units.liquid, (a) => a.foamWaterLitres),
-      row('mixer running', plain('min'), (a) => a.mixerMinutes),
+      row(texts.concentrateIntoFoamGenerator, units.dose, (a) => a.concentrateLitres),
+      row(texts.waterIntoFoamGenerator, units.liquid, (a) => a.foamWaterLitres),
+      row(texts.mixerRunning, plain('min'), (a) => a.mixerMinutes),
     ],
     notes: [
-      `Fresh mix weighs ${density(mix.wetDensity, house)}, of it ${(100 * mix.air).toFixed(0)} % air by volume; the slurry before the foam ${density(mix.slurryDensity, house)}; it dries to ${density(mix.dryDensity, house)}.`,
-      `The brimful bucket must hold ${units.mass.of(bucketKg).toFixed(2)} ${units.mass.unit} net. Weigh one of every batch; outside ${WET_WINDOW} kg/m3 or ${(WET_WINDOW * 0.0624).toFixed(0)} lb/ft3 either way correct the foam by its table.`,
-      ...(casting.mixerLitresPerMinute === null ? ['Mixer minutes need `casting.mixer`.'] : []),
-      'Absolute volumes, as in ACI 523.3R (from memory); dry density as ASTM C869: cement × 1.2, and sand. Moist sand brings water: take it off the water into the mixer.',
+      texts.freshMixWeighs(
+        density(mix.wetDensity, house),
+        (100 * mix.air).toFixed(0),
+        density(mix.slurryDensity, house),
+        density(mix.dryDensity, house),
+      ),
+      texts.brimfulBucketMustHold(
+        units.mass.of(bucketKg).toFixed(2),
+        units.mass.unit,
+        WET_WINDOW,
+        (WET_WINDOW * 0.0624).toFixed(0),
+      ),
+      ...(casting.mixerLitresPerMinute === null ? [texts.mixerMinutesNeedCasting] : []),
+      texts.absoluteVolumes,
       CAUTION.cubes,
       CAUTION.cement,
       CAUTION.silica,
@@ -71,18 +82,18 @@ export function foamTable(house: House): Table {
   const { material, casting } = house;
   return {
     id: 'foam-correction',
-    title: 'Foam correction from the weighed bucket',
+    title: texts.foamCorrectionFromWeighed,
     columns: [
       numberColumn(
         'bucket',
-        `bucket, net, ${Number(units.liquid.of(casting.bucketLitres).toFixed(2))} ${units.liquid.unit}`,
+        texts.bucketNet(Number(units.liquid.of(casting.bucketLitres).toFixed(2)), units.liquid.unit),
         units.mass,
       ),
-      numberColumn('density', 'wet density', units.density),
-      { key: 'lasted', label: 'foam that lasted', kind: 'number', unit: '%', decimals: 0 },
-      textColumn('verdict', 'this batch'),
-      numberColumn('add', 'foam to add to it', units.liquid),
-      numberColumn('next', 'foam for the next batch', units.liquid),
+      numberColumn('density', texts.wetDensity, units.density),
+      { key: 'lasted', label: texts.foamThatLasted, kind: 'number', unit: '%', decimals: 0 },
+      textColumn('verdict', texts.thisBatch),
+      numberColumn('add', texts.foamToAdd, units.liquid),
+      numberColumn('next', texts.foamForNextBatch, units.liquid),
     ],
     rows: foamCorrections(material, casting).map((c) => ({
       bucket: units.mass.of(c.bucketKg),
@@ -92,11 +103,6 @@ export function foamTable(house: House): Table {
       add: c.addNowLitres === null || c.verdict === 'cast it' ? null : units.liquid.of(c.addNowLitres),
       next: units.liquid.of(c.nextFoamLitres),
     })),
-    notes: [
-      `For batches of ${batchText(house)} whose cement, sand and water are as in the mix table. Take the bucket’s own mass off; between two rows take the middle.`,
-      'A mix that is too light is not cast: it stays weak. Batches that differ again and again tell of the foam generator or of moist sand.',
-      CAUTION.cubes,
-      CAUTION.cement,
-    ],
+    notes: [texts.forBatchesAlikeInMix(batchText(house)), texts.mixTooLightIsNotCast, CAUTION.cubes, CAUTION.cement],
   };
 }

@@ -1,4 +1,5 @@
 import { CAUTION } from '../base/cautions.js';
+import * as texts from '../base/texts/table-moulds.js';
 import type { House } from '../description/house.js';
 import type { Column, Table } from '../documents/table.js';
 import type { LaidHouse } from '../masonry/block.js';
@@ -22,17 +23,17 @@ const CUT_TO = 0.5;
 const toCut = (mm: number): number => Math.round(mm / CUT_TO) * CUT_TO;
 
 const FACE: readonly (readonly [string, string, (f: FaceDimensions) => number])[] = [
-  ['lower-arc', 'lower edge, arc', (f) => f.edges.lower.arc],
-  ['lower-chord', 'lower edge, chord', (f) => f.edges.lower.chord],
-  ['middle-arc', 'at mid-height, arc', (f) => f.edges.middle.arc],
-  ['middle-chord', 'at mid-height, chord', (f) => f.edges.middle.chord],
-  ['upper-arc', 'upper edge, arc', (f) => f.edges.upper.arc],
-  ['upper-chord', 'upper edge, chord', (f) => f.edges.upper.chord],
-  ['height', 'height along the face', (f) => f.height],
+  ['lower-arc', texts.lowerEdgeArc, (f) => f.edges.lower.arc],
+  ['lower-chord', texts.lowerEdgeChord, (f) => f.edges.lower.chord],
+  ['middle-arc', texts.atMidHeightArc, (f) => f.edges.middle.arc],
+  ['middle-chord', texts.atMidHeightChord, (f) => f.edges.middle.chord],
+  ['upper-arc', texts.upperEdgeArc, (f) => f.edges.upper.arc],
+  ['upper-chord', texts.upperEdgeChord, (f) => f.edges.upper.chord],
+  ['height', texts.heightAlongFace, (f) => f.height],
   ['diagonal', 'diagonal', (f) => f.diagonal],
-  ['sagitta-lower', 'sagitta of the lower edge', (f) => f.sagittaLower],
-  ['sagitta-upper', 'sagitta of the upper edge', (f) => f.sagittaUpper],
-  ['sagitta-up', 'sagitta up the face', (f) => f.sagittaUp],
+  ['sagitta-lower', texts.sagittaOfLowerEdge, (f) => f.sagittaLower],
+  ['sagitta-upper', texts.sagittaOfUpperEdge, (f) => f.sagittaUpper],
+  ['sagitta-up', texts.sagittaUpFace, (f) => f.sagittaUp],
 ];
 
 const SIDES = [
@@ -41,9 +42,9 @@ const SIDES = [
 ] as const;
 
 const ANGLES: readonly (readonly [string, string, (d: MouldDimensions) => number])[] = [
-  ['bed-angle', 'angle between the beds', (d) => d.bedAngleRad],
-  ['head-across', 'head off square across the wall, wider outside', (d) => d.headAcrossRad],
-  ['head-up', 'head off square up the face, narrower at the top', (d) => d.headUpRad],
+  ['bed-angle', texts.angleBetweenBeds, (d) => d.bedAngleRad],
+  ['head-across', texts.headOffSquareAcross, (d) => d.headAcrossRad],
+  ['head-up', texts.headOffSquareUp, (d) => d.headUpRad],
 ];
 
 /** Every mould with its inner sizes, what it is for, and how many blocks come out of it. */
@@ -54,14 +55,14 @@ export function mouldTable(plan: MasonryPlan, laid: LaidHouse): Table {
   const { moulds, atLeast, proven } = plan.moulds;
   return {
     id: 'moulds',
-    title: 'Moulds',
+    title: texts.moulds,
     columns: [
-      textColumn('mould', 'mould'),
-      textColumn('parent', 'course that it is shaped for'),
-      textColumn('courses', 'courses laid with it'),
-      countColumn('whole', 'blocks laid whole'),
-      countColumn('cut', 'blocks to be cut'),
-      countColumn('longer', 'longer blocks in its shape'),
+      textColumn('mould', texts.mould),
+      textColumn('parent', texts.courseShapedFor),
+      textColumn('courses', texts.coursesLaid),
+      countColumn('whole', texts.blocksLaidWhole),
+      countColumn('cut', texts.blocksToBeCut),
+      countColumn('longer', texts.longerBlocks),
       ...sizeColumns(units),
     ],
     rows: moulds.map((named) => {
@@ -75,14 +76,14 @@ export function mouldTable(plan: MasonryPlan, laid: LaidHouse): Table {
       };
     }),
     notes: [
-      proven
-        ? `${moulds.length} moulds for this bond: fewer are impossible, by exact search over moulds with beds and faces of any course, heads of any bevel, and tapers in steps of half a millimetre.`
-        : `${moulds.length} moulds for this bond; ${atLeast} at least are needed. The search was cut short.`,
-      `Inner sizes, to ${Math.round(size(CUT_TO) * 1000) / 1000} ${units.length.unit}, larger than the dry block by its drying shrinkage of ${Math.round(house.blocks.shrinkage * 1e4) / 100} %.`,
-      'Beds stand square to the faces. Every mould is its own mirror image: one serves left and right. Blocks that take in a short neighbour are cast in its shape with the heads moved apart: see the longer moulds.',
-      ...(house.blocks.faces === 'flat'
-        ? ['Faces are flat: the sagittas say how far they miss the curve that the corners lie on.']
-        : []),
+      proven ? texts.mouldsProvenFewest(moulds.length) : texts.mouldsAtLeastNeeded(moulds.length, atLeast),
+      texts.innerSizesToLarger(
+        Math.round(size(CUT_TO) * 1000) / 1000,
+        units.length.unit,
+        Math.round(house.blocks.shrinkage * 1e4) / 100,
+      ),
+      texts.bedsStandSquare,
+      ...(house.blocks.faces === 'flat' ? [texts.facesAreFlatSagittas] : []),
       CAUTION.authority,
       CAUTION.lifting,
     ],
@@ -110,32 +111,26 @@ export function longMouldTable(plan: MasonryPlan, laid: LaidHouse): Table {
   const units = tableUnits(house.units);
   return {
     id: 'long-moulds',
-    title: 'Longer moulds',
+    title: texts.longerMoulds,
     columns: [
-      textColumn('mould', 'mould'),
-      textColumn('shape', 'beds and faces of'),
-      textColumn('courses', 'course laid with it'),
-      countColumn('places', 'places that a block takes'),
-      countColumn('whole', 'blocks laid whole'),
-      countColumn('cut', 'blocks to be cut'),
+      textColumn('mould', texts.mould),
+      textColumn('shape', texts.bedsAndFaces),
+      textColumn('courses', texts.courseLaid),
+      countColumn('places', texts.placesThatBlockTakes),
+      countColumn('whole', texts.blocksLaidWhole),
+      countColumn('cut', texts.blocksToBeCut),
       ...sizeColumns(units),
     ],
     rows: longerForms(plan, laid).map((form) => ({
       mould: form.id,
-      shape: form.mould ?? `course ${markOf(form.domeId, form.course)}`,
+      shape: form.mould ?? texts.courseOfDome(markOf(form.domeId, form.course)),
       courses: markOf(form.domeId, form.course),
       places: form.modules,
       whole: form.whole,
       cut: form.cut,
       ...sizeCells(formDimensions(form.placed, house.blocks), house),
     })),
-    notes: [
-      'A piece beside an opening that would be too short is one with its neighbour. Such blocks have the beds and faces of their mould with the heads moved apart; where these would leave the bed joints, those of their own course.',
-      'Sizes as in the table of moulds: inner ones, larger than the dry block by its drying shrinkage.',
-      LIGHTER,
-      CAUTION.authority,
-      CAUTION.lifting,
-    ],
+    notes: [texts.pieceBesideOpening, texts.sizesAsInTable, LIGHTER, CAUTION.authority, CAUTION.lifting],
   };
 }
 
@@ -143,10 +138,10 @@ const sizeColumns = (units: TableUnits): Column[] => [
   ...SIDES.flatMap(([side, face]) =>
     FACE.map(([key, label]) => numberColumn(`${side}-${key}`, `${face}: ${label}`, units.length)),
   ),
-  numberColumn('thickness', 'thickness', units.length),
+  numberColumn('thickness', texts.thickness, units.length),
   ...ANGLES.map(([key, label]) => degreesColumn(key, label)),
-  numberColumn('volume', 'volume', units.pieceVolume),
-  numberColumn('wet-mass', 'wet mass of a block', units.mass),
+  numberColumn('volume', texts.volume, units.pieceVolume),
+  numberColumn('wet-mass', texts.wetMassOfBlock, units.mass),
 ];
 
 function sizeCells(d: MouldDimensions, house: House) {

@@ -1,4 +1,5 @@
 import { CAUTION } from '../base/cautions.js';
+import * as texts from '../base/texts/table-house.js';
 import type { Table } from '../documents/table.js';
 import type { HouseSetout } from '../setout/house.js';
 import { degreesColumn, numberColumn, tableUnits, textColumn } from './units.js';
@@ -9,23 +10,23 @@ export function openingTable(house: HouseSetout): Table {
   const length = (mm: number | null) => (mm === null ? null : units.length.of(mm));
   return {
     id: 'openings',
-    title: 'Openings',
+    title: texts.openings,
     columns: [
-      textColumn('id', 'opening'),
-      textColumn('dome', 'dome'),
-      textColumn('use', 'use'),
-      degreesColumn('bearing', 'bearing'),
-      numberColumn('width', 'width between jambs', units.length),
-      numberColumn('height', 'height, sill to crown', units.length),
-      numberColumn('sill', 'sill above floor', units.length),
-      textColumn('head', 'head'),
-      numberColumn('rise', 'rise of the head', units.length),
-      numberColumn('springing', 'springing above floor', units.length),
-      numberColumn('ring', 'ring and jambs, thickness', units.length),
-      numberColumn('face', 'flat face from the axis', units.length),
-      textColumn('made-as', 'ring made as'),
-      numberColumn('depth', 'depth of niche', units.length),
-      numberColumn('back', 'wall left behind niche', units.length),
+      textColumn('id', texts.opening),
+      textColumn('dome', texts.dome),
+      textColumn('use', texts.use),
+      degreesColumn('bearing', texts.bearing),
+      numberColumn('width', texts.widthBetweenJambs, units.length),
+      numberColumn('height', texts.heightSillToCrown, units.length),
+      numberColumn('sill', texts.sillAboveFloor, units.length),
+      textColumn('head', texts.head),
+      numberColumn('rise', texts.riseOfHead, units.length),
+      numberColumn('springing', texts.springingAboveFloor, units.length),
+      numberColumn('ring', texts.ringAndJambsThickness, units.length),
+      numberColumn('face', texts.flatFaceFromAxis, units.length),
+      textColumn('made-as', texts.ringMade),
+      numberColumn('depth', texts.depthOfNiche, units.length),
+      numberColumn('back', texts.wallLeftBehindNiche, units.length),
     ],
     rows: house.arches.map(({ opening, section, faceV, dome, clear }) => ({
       id: opening.id,
@@ -40,13 +41,13 @@ export function openingTable(house: HouseSetout): Table {
       springing: length(section.springingZ),
       ring: length(opening.arch.ring),
       face: length(faceV),
-      'made-as': opening.arch.madeAs === 'cast' ? 'cast' : `${opening.arch.voussoirs} voussoirs`,
+      'made-as': opening.arch.madeAs === 'cast' ? 'cast' : texts.voussoirsCount(opening.arch.voussoirs),
       depth: length(opening.depth),
       back:
         clear.kind === 'through'
           ? null
           : length(clear.kind === 'plane' ? (faceV as number) - clear.v : dome.thickness - clear.depth),
     })),
-    notes: ['A ring without a flat face follows the extrados.', CAUTION.authority],
+    notes: [texts.ringWithoutFlatFace, CAUTION.authority],
   };
 }

@@ -1,4 +1,5 @@
 import { CAUTION } from '../base/cautions.js';
+import * as texts from '../base/texts/table-setting-out.js';
 import type { Table } from '../documents/table.js';
 import { DEG } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
@@ -15,23 +16,23 @@ export function poleTable(house: HouseSetout): Table {
   const length = (mm: number | null) => (mm === null ? null : site.of(mm));
   return {
     id: 'radius-pole',
-    title: 'Radius pole',
+    title: texts.radiusPole,
     columns: [
-      textColumn('dome', 'dome'),
-      textColumn('sets', 'sets'),
-      countColumn('course', 'course'),
-      numberColumn('pivot-level', 'pivot above the floor', site),
-      numberColumn('arm', 'pivot beyond the axis, away from the block', site),
-      numberColumn('length', 'pole, pivot to intrados lower edge', site),
-      degreesColumn('angle', 'pole rises from level'),
-      numberColumn('springing-height', 'edge above the springing', site),
-      numberColumn('level', 'edge above the floor', site),
-      numberColumn('radius', 'ring radius at the edge', site),
-      degreesColumn('bed', 'head plate rises from level'),
-      numberColumn('plate', 'head plate, length along the bed', site),
-      numberColumn('upper-level', 'upper inner edge above the floor', site),
-      numberColumn('upper-radius', 'upper inner edge from the axis', site),
-      numberColumn('check', 'check: foot of the axis to the edge', site),
+      textColumn('dome', texts.dome),
+      textColumn('sets', texts.sets),
+      countColumn('course', texts.course),
+      numberColumn('pivot-level', texts.pivotAboveFloor, site),
+      numberColumn('arm', texts.pivotBeyondAxisAway, site),
+      numberColumn('length', texts.polePivotToIntrados, site),
+      degreesColumn('angle', texts.poleRisesFromLevel),
+      numberColumn('springing-height', texts.edgeAboveSpringing, site),
+      numberColumn('level', texts.edgeAboveFloor, site),
+      numberColumn('radius', texts.ringRadiusAtEdge, site),
+      degreesColumn('bed', texts.headPlateRises),
+      numberColumn('plate', texts.headPlateLengthAlong, site),
+      numberColumn('upper-level', texts.upperInnerEdgeAbove, site),
+      numberColumn('upper-radius', texts.upperInnerEdge, site),
+      numberColumn('check', texts.checkFootOfAxis, site),
     ],
     rows: house.domes.flatMap((dome) =>
       poleSettings(dome).map(({ what, course, pole, edge, upperEdge, bedRad, check }) => ({
@@ -54,8 +55,8 @@ export function poleTable(house: HouseSetout): Table {
     ),
     notes: [
       ...house.domes.map(rigNote),
-      'The edge is the lower inner edge of the blocks, over their bed joint. The head plate lies in the prolongation of the pole, its upper face on the line through the pivot: the bed of the block rests on it while the ring is open.',
-      'Check each setting with a tape from the foot of the axis on the finished floor, before the first block of a ring; more than 3 mm or 1/8 in off tells of a slip.',
+      texts.edgeIsLowerInner,
+      texts.checkEachSetting,
       CAUTION.rings,
       CAUTION.authority,
     ],
@@ -64,15 +65,12 @@ export function poleTable(house: HouseSetout): Table {
 
 function rigNote(dome: DomeSetout): string {
   const rig = rigOf(dome);
-  if (rig.kind === 'template')
-    return `${dome.id}: no pole reaches the shell; the table of the meridian template sets its courses.`;
-  if (rig.arm > 0)
-    return `${dome.id}: the mast ends at the springing; on it turns an arm that carries the pivot, always on the side away from the block.`;
-  return `${dome.id}: the pole turns on the axis itself; the mast ends at the pivot.`;
+  if (rig.kind === 'template') return texts.noPoleReachesShell(dome.id);
+  if (rig.arm > 0) return texts.mastEndsAtSpringing(dome.id);
+  return texts.poleTurnsOnAxis(dome.id);
 }
 
-const noTemplate = (domes: readonly DomeSetout[]): string[] =>
-  domes.length === 0 ? ['No template is needed: a radius pole reaches every course of this house.'] : [];
+const noTemplate = (domes: readonly DomeSetout[]): string[] => (domes.length === 0 ? [texts.noTemplateIsNeeded] : []);
 
 /** Ordinates of the boards that turn on a mast where no pole can; without rows where every dome has its pole. */
 export function templateTable(house: HouseSetout): Table {
@@ -80,15 +78,15 @@ export function templateTable(house: HouseSetout): Table {
   const domes = templated(house);
   return {
     id: 'meridian-template',
-    title: 'Meridian template, ordinates',
+    title: texts.meridianTemplateOrdinates,
     columns: [
-      textColumn('dome', 'dome'),
-      countColumn('course', 'sets course'),
-      numberColumn('height', 'height above the springing', site),
-      numberColumn('ordinate', 'ordinate from the axis', site),
-      numberColumn('along', 'along the edge from the springing', site),
-      degreesColumn('bed', 'bed batten rises from level'),
-      numberColumn('check', 'check: straight from the point before', site),
+      textColumn('dome', texts.dome),
+      countColumn('course', texts.setsCourse),
+      numberColumn('height', texts.heightAboveSpringing, site),
+      numberColumn('ordinate', texts.ordinateFromAxis, site),
+      numberColumn('along', texts.alongEdgeFromSpringing, site),
+      degreesColumn('bed', texts.bedBattenRises),
+      numberColumn('check', texts.checkStraightFromPoint, site),
     ],
     rows: domes.flatMap((dome) =>
       templatePoints(dome).map((point) => ({
@@ -103,8 +101,8 @@ export function templateTable(house: HouseSetout): Table {
     ),
     notes: [
       ...noTemplate(domes),
-      'The working edge touches the intrados. Ordinates are from the axis: take off half the mast where boards are fixed to its face. Points without a course only draw the curve.',
-      'Hang the template plumb and turn it once round with nothing laid: its edge must pass every jamb alike.',
+      texts.workingEdgeTouchesIntrados,
+      texts.hangTemplatePlumb,
       CAUTION.rings,
       CAUTION.authority,
     ],
@@ -117,17 +115,17 @@ export function templateBoardTable(house: HouseSetout): Table {
   const domes = templated(house);
   return {
     id: 'template-boards',
-    title: 'Meridian template, boards to cut',
+    title: texts.meridianTemplateBoards,
     columns: [
-      textColumn('dome', 'dome'),
-      countColumn('board', 'board, from the springing up'),
-      numberColumn('chord', 'cut length along the chord', site),
-      numberColumn('width', 'least width of the board', site),
-      numberColumn('quarter', 'curve over the chord at a quarter', site),
-      numberColumn('half', 'curve over the chord at the middle', site),
-      numberColumn('three-quarters', 'curve over the chord at three quarters', site),
-      degreesColumn('lower-cut', 'lower end cut, from the chord'),
-      degreesColumn('upper-cut', 'upper end cut, from the chord'),
+      textColumn('dome', texts.dome),
+      countColumn('board', texts.boardFromSpringingUp),
+      numberColumn('chord', texts.cutLengthAlongChord, site),
+      numberColumn('width', texts.leastWidthOfBoard, site),
+      numberColumn('quarter', texts.curveOverChord, site),
+      numberColumn('half', texts.curveOverChordAtMiddle, site),
+      numberColumn('three-quarters', texts.curveOverChordAtThree, site),
+      degreesColumn('lower-cut', texts.lowerEndCut),
+      degreesColumn('upper-cut', texts.upperEndCut),
     ],
     rows: domes.flatMap((dome) =>
       templateBoards(dome, house.house.settingOut.board).map((board) => ({
@@ -142,10 +140,6 @@ export function templateBoardTable(house: HouseSetout): Table {
         'upper-cut': board.endsRad[1] / DEG,
       })),
     ),
-    notes: [
-      ...noTemplate(domes),
-      'Join the boards with a second layer whose joints are staggered. Bend a strip through the three marks and both ends to draw the curve; then check the ordinates.',
-      CAUTION.authority,
-    ],
+    notes: [...noTemplate(domes), texts.joinBoardsWithSecond, CAUTION.authority],
   };
 }

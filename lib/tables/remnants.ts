@@ -1,4 +1,5 @@
 import { CAUTION } from '../base/cautions.js';
+import * as texts from '../base/texts/table-pieces.js';
 import type { Table } from '../documents/table.js';
 import type { LaidHouse } from '../masonry/block.js';
 import { SLIVER_RUN, SLIVER_SHARE } from '../masonry/cut.js';
@@ -14,23 +15,19 @@ export function remnantTable(house: HouseSetout, laid: LaidHouse): Table {
   const run = `${Number(units.length.of(SLIVER_RUN).toFixed(units.length.decimals))} ${units.length.unit}`;
   return {
     id: 'remnants',
-    title: 'Remnants left to mortar',
+    title: texts.remnantsLeftToMortar,
     columns: [
-      textColumn('mark', 'mark'),
-      textColumn('dome', 'dome'),
-      textColumn('beside', 'what is laid of its block'),
-      numberColumn('volume', 'volume', units.pieceVolume),
+      textColumn('mark', texts.mark),
+      textColumn('dome', texts.dome),
+      textColumn('beside', texts.whatIsLaid),
+      numberColumn('volume', texts.volume, units.pieceVolume),
     ],
     rows: laid.slivers.map(({ mark, domeId, volume }) => ({
       mark,
       dome: domeId,
-      beside: isLaid(mark) ? 'the rest' : 'nothing',
+      beside: isLaid(mark) ? texts.restOfBlock : 'nothing',
       volume: units.pieceVolume.of(volume),
     })),
-    notes: [
-      `No block is cut for a remnant without a run of ${run} at mid-thickness, or of less than ${100 * SLIVER_SHARE} % of its block: mortar fills its place.`,
-      'Of a mark of which nothing is laid there is no block in the table of blocks.',
-      CAUTION.cement,
-    ],
+    notes: [texts.noBlockIsCut(run, 100 * SLIVER_SHARE), texts.noBlockForSuchMark, CAUTION.cement],
   };
 }

@@ -1,4 +1,5 @@
 import { CAUTION } from '../base/cautions.js';
+import * as texts from '../base/texts/table-pieces.js';
 import type { Table } from '../documents/table.js';
 import type { CastPieces } from '../masonry/cast-pieces.js';
 import { freshKg, massKg } from '../masonry/mass.js';
@@ -10,9 +11,9 @@ import type { HouseSetout } from '../setout/house.js';
 import { degreesColumn, numberColumn, tableUnits, textColumn } from './units.js';
 
 const KINDS: Readonly<Record<RingPieceKind, string>> = {
-  skewback: 'segment of the skewback ring',
-  curb: 'segment of the curb',
-  plug: 'crown plug',
+  skewback: texts.segmentOfSkewbackRing,
+  curb: texts.segmentOfCurb,
+  plug: texts.crownPlug,
 };
 
 /** Segments of skewback rings and curbs, and crown plugs: place, size, mass. */
@@ -22,21 +23,21 @@ export function ringPieceTable(house: HouseSetout, pieces: CastPieces): Table {
   const domes = new Map(house.domes.map((dome) => [dome.id, dome]));
   return {
     id: 'ring-pieces',
-    title: 'Segments of rings, and crown plugs',
+    title: texts.segmentsOfRings,
     columns: [
-      textColumn('mark', 'mark'),
-      textColumn('dome', 'dome'),
-      textColumn('kind', 'kind'),
-      degreesColumn('start', 'bearing of its start'),
-      degreesColumn('end', 'bearing of its end'),
-      numberColumn('inner-radius', 'inner radius', units.length),
-      numberColumn('outer-radius', 'outer radius', units.length),
-      numberColumn('inner-chord', 'inner chord', units.length),
-      numberColumn('outer-chord', 'outer chord', units.length),
-      textColumn('state', 'whole or cut'),
-      numberColumn('volume', 'volume', units.pieceVolume),
-      numberColumn('dry-mass', 'dry mass', units.mass),
-      numberColumn('wet-mass', 'wet mass', units.mass),
+      textColumn('mark', texts.mark),
+      textColumn('dome', texts.dome),
+      textColumn('kind', texts.kind),
+      degreesColumn('start', texts.bearingOfItsStart),
+      degreesColumn('end', texts.bearingOfItsEnd),
+      numberColumn('inner-radius', texts.innerRadius, units.length),
+      numberColumn('outer-radius', texts.outerRadius, units.length),
+      numberColumn('inner-chord', texts.innerChord, units.length),
+      numberColumn('outer-chord', texts.outerChord, units.length),
+      textColumn('state', texts.wholeOrCut),
+      numberColumn('volume', texts.volume, units.pieceVolume),
+      numberColumn('dry-mass', texts.dryMass, units.mass),
+      numberColumn('wet-mass', texts.wetMass, units.mass),
     ],
     rows: pieces.rings.map(({ mark, domeId, kind, startRad, endRad, cut, volume }) => {
       const [inner, outer] = radiiOf(domes.get(domeId) as DomeSetout, kind);
@@ -58,9 +59,9 @@ export function ringPieceTable(house: HouseSetout, pieces: CastPieces): Table {
       };
     }),
     notes: [
-      `Rings are parted so that no segment is heavier than ${units.mass.of(blocks.heaviestKg).toFixed(1)} ${units.mass.unit} freshly demoulded; joints between segments are as thick as all others. A segment beside an opening is cut there; its chords are those before the cut.`,
-      `Sizes are those of the dry piece: make its form larger by the drying shrinkage of ${Math.round(blocks.shrinkage * 1e4) / 100} %.`,
-      'Sections of the rings are drawn on the sheets; bearings run clockwise from project north.',
+      texts.ringsAreParted(units.mass.of(blocks.heaviestKg).toFixed(1), units.mass.unit),
+      texts.sizesAreThoseOfDryPiece(Math.round(blocks.shrinkage * 1e4) / 100),
+      texts.sectionsOfRings,
       CAUTION.rings,
       CAUTION.lifting,
       CAUTION.authority,

@@ -1,31 +1,31 @@
 import { CAUTION } from '../base/cautions.js';
+import * as texts from '../base/texts/table-setting-out.js';
 import type { Table } from '../documents/table.js';
 import { DEG } from '../math/vec.js';
 import type { HouseSetout } from '../setout/house.js';
 import { chordMarks, groundCircles, pegsOf } from '../works/pegs.js';
 import { degreesColumn, numberColumn, tableUnits, textColumn } from './units.js';
 
-const ALIKE =
-  'Measure level, with one tape pulled alike; a check that misses by more than 5 mm or 1/4 in tells of a slip: measure again before digging.';
+const ALIKE = texts.measureLevelWithOne;
 
 /** Where each peg goes: coordinates, tapes from the two datum pegs, distances to check. */
 export function pegTable(house: HouseSetout): Table {
   const { site } = tableUnits(house.house.units);
   return {
     id: 'pegs',
-    title: 'Pegs',
+    title: texts.pegs,
     columns: [
-      textColumn('peg', 'peg'),
-      numberColumn('east', 'east of the origin', site),
-      numberColumn('north', 'north of the origin', site),
-      numberColumn('tape-a', 'tape from peg A', site),
-      numberColumn('tape-b', 'tape from peg B', site),
-      textColumn('side', 'side, looking from A to B'),
-      { ...degreesColumn('crossing', 'tapes cross at'), decimals: 0 },
-      textColumn('check-1', 'check to'),
-      numberColumn('check-1-distance', 'check distance', site),
-      textColumn('check-2', 'second check to'),
-      numberColumn('check-2-distance', 'second check distance', site),
+      textColumn('peg', texts.peg),
+      numberColumn('east', texts.eastOfOrigin, site),
+      numberColumn('north', texts.northOfOrigin, site),
+      numberColumn('tape-a', texts.tapeFromPeg, site),
+      numberColumn('tape-b', texts.tapeFromPegB, site),
+      textColumn('side', texts.sideLooking),
+      { ...degreesColumn('crossing', texts.tapesCross), decimals: 0 },
+      textColumn('check-1', texts.checkTo),
+      numberColumn('check-1-distance', texts.checkDistance, site),
+      textColumn('check-2', texts.secondCheck),
+      numberColumn('check-2-distance', texts.secondCheckDistance, site),
     ],
     rows: pegsOf(house).map(({ name, at, tapes, side, crossingDeg, checks: [first, second] }) => ({
       peg: name,
@@ -41,11 +41,9 @@ export function pegTable(house: HouseSetout): Table {
       'check-2-distance': second ? site.of(second.distance) : null,
     })),
     notes: [
-      'East and north are of the plan, where north is project north. Drive pegs A and B first and check the distance between them; then each peg where its two tapes meet.',
-      'A dome’s mark lies on the inside circle of its wall, due project north of its axis: bearings are taped from it.',
-      house.house.settingOut.pegs
-        ? 'Tapes that cross flatter than 30 or wider than 150 degrees place a peg badly along the line between: lean on its checks.'
-        : 'Pegs A and B were placed by the program, clear of the footings; `setting-out.pegs` moves them.',
+      texts.eastAndNorth,
+      texts.domesMarkLies,
+      house.house.settingOut.pegs ? texts.tapesThatCrossFlatter : texts.pegsPlacedByProgram,
       ALIKE,
       CAUTION.authority,
     ],
@@ -57,14 +55,14 @@ export function circleTable(house: HouseSetout): Table {
   const { site } = tableUnits(house.house.units);
   return {
     id: 'circles',
-    title: 'Circles on the ground',
+    title: texts.circlesOnGround,
     columns: [
-      textColumn('dome', 'dome'),
-      textColumn('circle', 'circle'),
-      numberColumn('radius', 'radius from the axis', site),
-      numberColumn('level', 'level of what it sets', site),
-      numberColumn('across', 'check: right across', site),
-      numberColumn('quarter', 'check: chord of a quarter', site),
+      textColumn('dome', texts.dome),
+      textColumn('circle', texts.circle),
+      numberColumn('radius', texts.radiusFromAxis, site),
+      numberColumn('level', texts.levelOfWhatItSets, site),
+      numberColumn('across', texts.checkRightAcross, site),
+      numberColumn('quarter', texts.checkChordOfQuarter, site),
     ],
     rows: groundCircles(house).map(({ domeId, what, radius, z }) => ({
       dome: domeId,
@@ -74,12 +72,7 @@ export function circleTable(house: HouseSetout): Table {
       across: site.of(2 * radius),
       quarter: site.of(radius * Math.SQRT2),
     })),
-    notes: [
-      'Levels are above the finished floor. The trench also goes under barrels and passages: see the plan.',
-      'Support the sides of a trench, and keep its edge free of loads.',
-      ALIKE,
-      CAUTION.authority,
-    ],
+    notes: [texts.levelsAreAboveFinished, texts.supportSidesOfTrench, ALIKE, CAUTION.authority],
   };
 }
 
@@ -88,14 +81,14 @@ export function bearingTable(house: HouseSetout): Table {
   const { site } = tableUnits(house.house.units);
   return {
     id: 'bearings',
-    title: 'Bearings by chord',
+    title: texts.bearingsByChord,
     columns: [
-      textColumn('dome', 'dome'),
-      textColumn('place', 'place on the inside circle'),
-      degreesColumn('bearing', 'bearing from project north'),
-      textColumn('way', 'way round from the mark'),
-      numberColumn('chord', 'chord from the mark', site),
-      numberColumn('check', 'check: chord from opposite the mark', site),
+      textColumn('dome', texts.dome),
+      textColumn('place', texts.placeOnInsideCircle),
+      degreesColumn('bearing', texts.bearingFromProjectNorth),
+      textColumn('way', texts.wayRoundFromMark),
+      numberColumn('chord', texts.chordFromMark, site),
+      numberColumn('check', texts.checkChordFromOpposite, site),
     ],
     rows: chordMarks(house).map(({ domeId, what, bearingRad, way, chord, checkChord }) => ({
       dome: domeId,
@@ -105,10 +98,6 @@ export function bearingTable(house: HouseSetout): Table {
       chord: site.of(chord),
       check: site.of(checkChord),
     })),
-    notes: [
-      'Left and right are seen from inside looking out. Between the two jambs the tape must read the clear width.',
-      ALIKE,
-      CAUTION.authority,
-    ],
+    notes: [texts.leftAndRightFromInside, ALIKE, CAUTION.authority],
   };
 }

@@ -1,6 +1,7 @@
 import { CAUTION } from '../base/cautions.js';
 import type { Check, Figure } from '../base/figures.js';
 import { figureText } from '../base/reader-units.js';
+import * as texts from '../base/texts/table-house.js';
 import { formatLength, type LengthUnit } from '../base/units.js';
 import type { Table } from '../documents/table.js';
 import type { HouseSetout } from '../setout/house.js';
@@ -14,24 +15,24 @@ export function structureTable(setout: HouseSetout, { domes }: Statics): Table {
   const maybe = (of: (value: number) => number, value: number | null | undefined) => (value == null ? null : of(value));
   return {
     id: 'structure',
-    title: 'Structural summary',
+    title: texts.structuralSummary,
     columns: [
-      textColumn('dome', 'dome'),
-      numberColumn('masonry', 'masonry', force),
-      numberColumn('render', 'render', force),
-      numberColumn('footing', 'footing', force),
-      numberColumn('snow', 'snow', force),
-      numberColumn('turn', 'hoops pull below', site),
-      numberColumn('hoops', 'hoop tension, uncracked', force),
-      textColumn('load', 'worst load'),
-      ratioColumn('factor', 'geometric factor'),
-      ratioColumn('untied', 'the same, no tie'),
-      numberColumn('thrust', 'least thrust at the foot', lineForce),
-      numberColumn('closed', 'rings closed above', site),
-      textColumn('tie', 'ring tie'),
-      numberColumn('pull', 'its pull', force),
-      numberColumn('line', 'load on the soil', lineForce),
-      numberColumn('soil', 'pressure on the soil', pressure),
+      textColumn('dome', texts.dome),
+      numberColumn('masonry', texts.masonry, force),
+      numberColumn('render', texts.render, force),
+      numberColumn('footing', texts.footing, force),
+      numberColumn('snow', texts.snow, force),
+      numberColumn('turn', texts.hoopsPullBelow, site),
+      numberColumn('hoops', texts.hoopTensionUncracked, force),
+      textColumn('load', texts.worstLoad),
+      ratioColumn('factor', texts.geometricFactor),
+      ratioColumn('untied', texts.sameNoTie),
+      numberColumn('thrust', texts.leastThrustAtFoot, lineForce),
+      numberColumn('closed', texts.ringsClosedAbove, site),
+      textColumn('tie', texts.ringTie),
+      numberColumn('pull', texts.itsPull, force),
+      numberColumn('line', texts.loadOnSoil, lineForce),
+      numberColumn('soil', texts.pressureOnSoil, pressure),
     ],
     rows: domes.map((d) => ({
       dome: d.id,
@@ -51,11 +52,7 @@ export function structureTable(setout: HouseSetout, { domes }: Statics): Table {
       line: maybe(lineForce.of, d.footing?.lineLoad),
       soil: maybe(pressure.of, d.footing?.pressureKpa),
     })),
-    notes: [
-      'Loads without load factors. Geometric factor: thickness of the wall over what the line of thrust needs to fit; 2 is asked for (Heyman, The Stone Skeleton, 1995, from memory), under 1 no thrust fits. Least thrust: outward, along the middle of the wall or footing; empty where none fits.',
-      'Pull: of a closed ring where the tie lies; without one, over all openings. The greatest design pull, with load factors, stands among the checks.',
-      CAUTION.authority,
-    ],
+    notes: [texts.loadsWithoutLoadFactors, texts.pullOfClosedRing, CAUTION.authority],
   };
 }
 
@@ -69,8 +66,8 @@ function footThrust(setout: HouseSetout, { id, thrust, footing }: DomeStatics): 
 function tieText({ tie }: DomeStatics, units: LengthUnit): string {
   if (!tie) return 'none';
   const { bars, diameter } = tie.tie;
-  const where = tie.place === 'footing' ? 'in the footing' : `${formatLength(tie.z, units)} above the floor`;
-  return `${bars} bars of ${formatLength(diameter, units)}, ${where}${tie.strength > 0 ? '' : ': NO CLOSED HOOP'}`;
+  const where = tie.place === 'footing' ? texts.inFooting : texts.aboveFloor(formatLength(tie.z, units));
+  return texts.barsOfTie(bars, formatLength(diameter, units), where, tie.strength);
 }
 
 /** Every check of the statics, the worst first: demand against capacity, and what to change. */
@@ -80,15 +77,15 @@ export function structuralCheckTable(checks: readonly Check[], units: LengthUnit
   const rank = { fails: 0, attention: 1, ok: 2 } as const;
   return {
     id: 'structural-checks',
-    title: 'Structural checks',
+    title: texts.structuralChecks,
     columns: [
-      textColumn('state', 'state'),
-      textColumn('check', 'what must hold'),
-      textColumn('demand', 'demand'),
-      textColumn('capacity', 'capacity'),
-      ratioColumn('ratio', 'demand / capacity'),
-      textColumn('change', 'what to change'),
-      textColumn('source', 'source'),
+      textColumn('state', texts.state),
+      textColumn('check', texts.whatMustHold),
+      textColumn('demand', texts.demand),
+      textColumn('capacity', texts.capacity),
+      ratioColumn('ratio', texts.demandCapacity),
+      textColumn('change', texts.whatToChange),
+      textColumn('source', texts.source),
     ],
     rows: [...checks]
       .sort((a, b) => rank[a.state] - rank[b.state])
@@ -101,12 +98,7 @@ export function structuralCheckTable(checks: readonly Check[], units: LengthUnit
         change: c.state === 'ok' ? '' : c.advice,
         source: c.source,
       })),
-    notes: [
-      '`attention`: an engineer must look, an input lacks, or the figure is an estimate. No state is a promise that the house stands.',
-      CAUTION.rings,
-      CAUTION.cubes,
-      CAUTION.authority,
-    ],
+    notes: [texts.attentionMeans, CAUTION.rings, CAUTION.cubes, CAUTION.authority],
   };
 }
 

@@ -1,4 +1,5 @@
 import { CAUTION } from '../base/cautions.js';
+import * as texts from '../base/texts/table-pieces.js';
 import type { Table } from '../documents/table.js';
 import { type Balance, type BalancePart, PART_NAMES } from '../masonry/balance.js';
 import { massKg } from '../masonry/mass.js';
@@ -19,22 +20,22 @@ export function volumeTable(house: HouseSetout, balance: Balance): Table {
   });
   return {
     id: 'volumes',
-    title: 'Volumes of the masonry',
+    title: texts.volumesOfMasonry,
     columns: [
-      textColumn('part', 'part'),
-      numberColumn('volume', 'volume', units.volume),
-      { key: 'share', label: 'share of the envelope', kind: 'number', unit: '%', decimals: 4 },
-      numberColumn('dry-mass', 'dry mass at block density', units.mass),
+      textColumn('part', texts.part),
+      numberColumn('volume', texts.volume, units.volume),
+      { key: 'share', label: texts.shareOfEnvelope, kind: 'number', unit: '%', decimals: 4 },
+      numberColumn('dry-mass', texts.dryMassAtBlock, units.mass),
     ],
     rows: [
       ...PARTS.filter(([key]) => balance[key] !== 0).map(([key, label]) =>
         row(label, balance[key], key === 'blocks' ? dryDensity : null),
       ),
-      row('masonry envelope: shells less voids, plus barrels, passages and curbs', balance.envelope, null),
+      row(texts.masonryEnvelopeShellsLess, balance.envelope, null),
     ],
     notes: [
-      `Each part is computed by itself; their sum misses the envelope by ${(100 * Math.abs(balance.error)).toExponential(1)} %.`,
-      'Volumes are net: no waste is added.',
+      texts.eachPartIsComputed((100 * Math.abs(balance.error)).toExponential(1)),
+      texts.volumesAreNet,
       CAUTION.authority,
     ],
   };

@@ -1,4 +1,5 @@
 import { CAUTION } from '../base/cautions.js';
+import * as texts from '../base/texts/table-pieces.js';
 import type { Table } from '../documents/table.js';
 import { type ArchPieceKind, archForm, archPieceSizes } from '../masonry/arch-pieces.js';
 import type { CastPieces } from '../masonry/cast-pieces.js';
@@ -9,7 +10,7 @@ import type { HouseSetout } from '../setout/house.js';
 import { degreesColumn, numberColumn, tableUnits, textColumn } from './units.js';
 
 const KINDS: Readonly<Record<ArchPieceKind, string>> = {
-  ring: 'ring cast in one',
+  ring: texts.ringCastInOne,
   springer: 'springer',
   voussoir: 'voussoir',
   keystone: 'keystone',
@@ -24,26 +25,26 @@ export function voussoirTable(house: HouseSetout, pieces: CastPieces): Table {
   const arches = new Map(house.arches.map((arch) => [arch.id, arch]));
   return {
     id: 'voussoirs',
-    title: 'Voussoirs and arch rings',
+    title: texts.voussoirsAndArchRings,
     columns: [
-      textColumn('mark', 'mark'),
-      textColumn('opening', 'opening'),
-      textColumn('kind', 'kind'),
-      textColumn('form', 'form'),
-      textColumn('mirrored', 'mirrored'),
-      numberColumn('soffit-arc', 'soffit, arc', units.length),
-      numberColumn('soffit-chord', 'soffit, chord', units.length),
-      numberColumn('back-arc', 'back, arc', units.length),
-      numberColumn('back-chord', 'back, chord', units.length),
-      numberColumn('ring', 'from soffit to back', units.length),
-      degreesColumn('angle', 'angle between its joints'),
-      numberColumn('depth-soffit-lower', 'depth on the soffit, lower end', units.length),
-      numberColumn('depth-soffit-upper', 'depth on the soffit, upper end', units.length),
-      numberColumn('depth-back-lower', 'depth on the back, lower end', units.length),
-      numberColumn('depth-back-upper', 'depth on the back, upper end', units.length),
-      numberColumn('volume', 'volume', units.pieceVolume),
-      numberColumn('dry-mass', 'dry mass', units.mass),
-      numberColumn('wet-mass', 'wet mass', units.mass),
+      textColumn('mark', texts.mark),
+      textColumn('opening', texts.opening),
+      textColumn('kind', texts.kind),
+      textColumn('form', texts.form),
+      textColumn('mirrored', texts.mirrored),
+      numberColumn('soffit-arc', texts.soffitArc, units.length),
+      numberColumn('soffit-chord', texts.soffitChord, units.length),
+      numberColumn('back-arc', texts.backArc, units.length),
+      numberColumn('back-chord', texts.backChord, units.length),
+      numberColumn('ring', texts.fromSoffitToBack, units.length),
+      degreesColumn('angle', texts.angleBetweenItsJoints),
+      numberColumn('depth-soffit-lower', texts.depthOnSoffitLower, units.length),
+      numberColumn('depth-soffit-upper', texts.depthOnSoffitUpper, units.length),
+      numberColumn('depth-back-lower', texts.depthOnBackLower, units.length),
+      numberColumn('depth-back-upper', texts.depthOnBackUpper, units.length),
+      numberColumn('volume', texts.volume, units.pieceVolume),
+      numberColumn('dry-mass', texts.dryMass, units.mass),
+      numberColumn('wet-mass', texts.wetMass, units.mass),
     ],
     rows: pieces.arches.map((piece) => {
       const arch = arches.get(piece.archId) as ArchSetout;
@@ -70,10 +71,10 @@ export function voussoirTable(house: HouseSetout, pieces: CastPieces): Table {
       };
     }),
     notes: [
-      `Numbered from left to right seen from outside; the joints between them are ${units.length.of(blocks.joint).toFixed(units.length.decimals)} ${units.length.unit} thick, and the springers stand as much above their beds.`,
-      'Depths run along the bearing, from the room to the flat face or to the extrados; the lower end is the one nearer to the springing. Upper ends of keystones are at the crown.',
-      'Stones of one form are mirror images of one another. Skewbacks are cast with the jambs or laid on them; those of a flat arch rise at 60° (common practice, no source).',
-      `Sizes are those of the dry stone: make its form larger by the drying shrinkage of ${Math.round(blocks.shrinkage * 1e4) / 100} %.`,
+      texts.numberedFromLeft(units.length.of(blocks.joint).toFixed(units.length.decimals), units.length.unit),
+      texts.depthsRunAlongBearing,
+      texts.stonesOfOneForm,
+      texts.sizesAreThoseOfDry(Math.round(blocks.shrinkage * 1e4) / 100),
       CAUTION.rings,
       CAUTION.lifting,
       CAUTION.authority,

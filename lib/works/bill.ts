@@ -1,5 +1,6 @@
 import { type Check, givenFigure } from '../base/figures.js';
 import { nearest } from '../base/suggest.js';
+import * as texts from '../base/texts/bill.js';
 import type { House, Price } from '../description/house.js';
 import { amountsFor } from './mix.js';
 import type { Measure, Quantity, Stuff } from './quantities.js';
@@ -110,11 +111,11 @@ function line(item: PriceItem, amount: number | null, price: Price | undefined):
   const cost = unitPrice === null || amount === null ? null : unitPrice * amount;
   const missing =
     amount === null
-      ? 'quantity not computed'
+      ? texts.quantityNotComputed
       : !price
-        ? 'no price given'
+        ? texts.noPriceGiven
         : factor === undefined
-          ? `priced per ${price.unit}, counted in ${measure}`
+          ? texts.pricedPerCounted(price.unit, measure)
           : '';
   return { item, measure, amount, unitPrice, cost, share: null, missing };
 }
@@ -129,30 +130,28 @@ export function billChecks(house: House, bill: Bill): Check[] {
     {
       id: 'bill-prices',
       statement:
-        unknown.length === 0
-          ? 'Every line of the bill has its price.'
-          : `The total cost is unknown: ${unknown.length} of ${bill.lines.length} lines of the bill lack a price or a quantity.`,
+        unknown.length === 0 ? texts.everyLineOfBill : texts.totalCostIsUnknown(unknown.length, bill.lines.length),
       state: unknown.length === 0 ? 'ok' : 'attention',
       ...(bill.currency === ''
         ? {}
         : {
-            demand: givenFigure('bill-prices.known', 'known costs', bill.known, bill.currency, {
-              formula: 'sum of amount × price over the lines that have both',
-              source: 'derived; prices from the description',
+            demand: givenFigure('bill-prices.known', texts.knownCosts, bill.known, bill.currency, {
+              formula: texts.sumOfAmountPrice,
+              source: texts.derivedPricesFromDescription,
               inputs: { lines: bill.lines.length, unknown: unknown.length },
             }),
           }),
-      source: 'the price list of the description',
-      advice: `Missing: ${listed || 'nothing'}. Give prices like \`prices: { currency: EUR, cement: { per: 25 kg, price: 6.20 } }\`.`,
+      source: texts.priceListOfDescription,
+      advice: texts.missingGivePricesLike(listed || 'nothing'),
     },
     ...strays.map((item): Check => {
       const near = nearest(item, names);
       return {
         id: `bill-unused.${item}`,
-        statement: `The price of "${item}" is for nothing in the bill.`,
+        statement: texts.priceForNothing(item),
         state: 'attention',
-        source: 'the price list of the description',
-        advice: near === null ? `Items: ${names.join(', ')}.` : `Did you mean "${near}"?`,
+        source: texts.priceListOfDescription,
+        advice: near === null ? texts.itemsNamed(names.join(', ')) : texts.didYouMean(near),
       };
     }),
   ];

@@ -1,4 +1,5 @@
 import { type Check, givenFigure } from '../base/figures.js';
+import * as texts from '../base/texts/mix.js';
 import type { Casting, Material } from '../description/house.js';
 import { freshMix } from '../masonry/mass.js';
 import type { FreshMix } from '../math/fresh-mix.js';
@@ -77,7 +78,7 @@ export function correctFoam(measured: number, material: Material, casting: Casti
     lasted,
     nextFoamLitres: next * 1000,
     addNowLitres: measured > target ? (add / (target * lasted - material.foamDensity)) * 1000 : null,
-    verdict: good ? 'cast it' : measured > target ? 'add foam, weigh again' : 'too light: do not cast',
+    verdict: good ? texts.castIt : measured > target ? texts.addFoamWeighAgain : texts.tooLightToCast,
   };
 }
 
@@ -97,7 +98,7 @@ export function foamCorrections(material: Material, casting: Casting): FoamCorre
     .filter(({ lasted }) => lasted * wetDensity > 2 * material.foamDensity);
 }
 
-const MIX_SOURCE = 'absolute volumes, as in ACI 523.3R chapter 4 (from memory); bound water ASTM C869';
+const MIX_SOURCE = texts.absoluteVolumes;
 
 /** Air by volume of foamed concrete, the usual range (concrete.org.uk, fingertips 355). */
 const AIR: readonly [number, number] = [0.3, 0.8];
@@ -112,15 +113,15 @@ function airCheck(mix: FreshMix): Check {
   const inside = mix.air >= AIR[0] && mix.air <= AIR[1];
   return {
     id: 'mix-air',
-    statement: 'The mix holds as much air as foamed concrete usually does, 30 to 80 % by volume.',
+    statement: texts.mixHoldsAsMuch,
     state: inside ? 'ok' : 'attention',
-    demand: givenFigure('mix-air.air', 'air in the fresh mix', 100 * mix.air, '%', {
-      formula: 'foam volume × (1 − foam density / 1000)',
+    demand: givenFigure('mix-air.air', texts.airInFreshMix, 100 * mix.air, '%', {
+      formula: texts.airByVolumeFormula,
       source: MIX_SOURCE,
       inputs: { 'wet density (kg/m3)': mix.wetDensity, 'foam (L/m3)': mix.foamLitres },
     }),
-    source: 'concrete.org.uk, fingertips nugget 355',
-    advice: 'Take another density, or cast a trial batch and test its cubes before anything else.',
+    source: texts.airSource,
+    advice: texts.takeAnotherDensityOrTrial,
   };
 }
 
@@ -130,16 +131,16 @@ function dryCheck(mix: FreshMix, material: Material): Check[] {
   return [
     {
       id: 'mix-dry-density',
-      statement: 'The mix of the asked wet density dries to the dry density that masses and warmth are computed with.',
+      statement: texts.mixOfAskedWet,
       state: off <= WET_WINDOW ? 'ok' : 'attention',
-      demand: givenFigure('mix-dry-density.mix', 'dry density of the mix', mix.dryDensity, 'kg/m3', {
-        formula: '1.2 cement + sand',
-        source: 'ASTM C869, calculated oven-dry density',
+      demand: givenFigure('mix-dry-density.mix', texts.dryDensityOfMix, mix.dryDensity, 'kg/m3', {
+        formula: texts.dryDensityFormula,
+        source: texts.astmC869CalculatedOven,
         inputs: { 'cement (kg/m3)': mix.cementKg, 'sand (kg/m3)': mix.sandKg },
       }),
-      capacity: givenFigure('mix-dry-density.given', 'dry density given', material.dryDensity, 'kg/m3'),
-      source: 'ASTM C869',
-      advice: `Write \`material.dry-density: ${Math.round(mix.dryDensity)} kg/m3\`, or leave out \`material.wet-density\`.`,
+      capacity: givenFigure('mix-dry-density.given', texts.dryDensityGiven, material.dryDensity, 'kg/m3'),
+      source: texts.astmC869,
+      advice: texts.writeMaterialDryDensity(Math.round(mix.dryDensity)),
     },
   ];
 }
@@ -148,25 +149,25 @@ function bucketCheck(mix: FreshMix, material: Material, casting: Casting): Check
   const measured = casting.measuredWetDensity;
   if (measured === null) return [];
   const { lasted, nextFoamLitres, addNowLitres, verdict } = correctFoam(measured, material, casting);
-  const foam = `${nextFoamLitres.toFixed(1)} L of foam into the next batch`;
+  const foam = texts.litresIntoNextBatch(nextFoamLitres.toFixed(1));
   const usable = nextFoamLitres > 0 && Number.isFinite(nextFoamLitres);
   return [
     {
       id: 'mix-bucket',
-      statement: `The last bucket weighed as the mix should: ${verdict}.`,
+      statement: texts.lastBucketWeighed(verdict),
       state: verdict === 'cast it' ? 'ok' : 'attention',
-      demand: givenFigure('mix-bucket.measured', 'wet density measured', measured, 'kg/m3', {
+      demand: givenFigure('mix-bucket.measured', texts.wetDensityMeasured, measured, 'kg/m3', {
         inputs: { 'foam that lasted (%)': 100 * lasted },
       }),
-      capacity: givenFigure('mix-bucket.target', 'wet density to cast to', mix.wetDensity, 'kg/m3', {
-        formula: 'cement + sand + water + foam by mass, of one cubic metre',
+      capacity: givenFigure('mix-bucket.target', texts.wetDensityToCast, mix.wetDensity, 'kg/m3', {
+        formula: texts.cementSandWaterFoam,
         source: MIX_SOURCE,
         inputs: { 'cement (kg/m3)': mix.cementKg },
       }),
-      source: 'window of 50 kg/m3 either way: common practice, no source',
+      source: texts.windowOf50Kg,
       advice: usable
-        ? `Put ${foam}${addNowLitres === null ? '' : `; this one needs ${addNowLitres.toFixed(1)} L more`}.`
-        : 'Hardly any foam lasted: look at foam, water and mixing time before the next batch.',
+        ? texts.putFoam(foam, addNowLitres === null ? '' : texts.thisBatchNeeds(addNowLitres.toFixed(1)))
+        : texts.hardlyAnyFoamLasted,
     },
   ];
 }

@@ -1,4 +1,5 @@
 import { type Check, givenFigure } from '../base/figures.js';
+import * as texts from '../base/texts/mould-work.js';
 import type { House } from '../description/house.js';
 import type { LaidHouse } from '../masonry/block.js';
 import { castForms } from '../masonry/forms.js';
@@ -9,7 +10,7 @@ import { DEG, type Vec3 } from '../math/vec.js';
 
 /** A bed board that stays is held to so much draft, for a block slides between two of them; common practice, no source. */
 export const LEAST_DRAFT_DEG = 1;
-const SOURCE = 'derived; least draft of sides that stay: common practice, no source';
+const SOURCE = texts.derivedLeastDraft;
 
 /** One step of taking a mould apart: what moves, which way, past which sides of the block. */
 export interface ReleaseStep {
@@ -52,11 +53,11 @@ export function mouldRelease(name: string, shape: CastShape, bedBoards: House['c
   return {
     mould: name,
     steps: [
-      step('form of the extrados', 'outward', ['extrados'], 1),
+      step(texts.formOfExtrados, 'outward', ['extrados'], 1),
       ...(loose
         ? [
-            step('board of the upper bed', 'up the meridian', ['upper bed'], 1),
-            step('board of the lower bed', 'down the meridian', ['lower bed'], 1),
+            step(texts.boardOfUpperBed, 'up the meridian', ['upper bed'], 1),
+            step(texts.boardOfLowerBed, 'down the meridian', ['lower bed'], 1),
           ]
         : []),
       step('block', 'outward', stays, -1),
@@ -157,25 +158,22 @@ export function releaseCheck(plan: Pick<MasonryPlan, 'setout' | 'moulds'>, laid:
       id: 'mould-release',
       statement:
         state === 'fails'
-          ? 'Blocks are held by an undercut in their moulds.'
+          ? texts.blocksAreHeld
           : state === 'attention'
-            ? 'Blocks slide out between fixed bed boards with hardly any draft.'
-            : 'Every block comes out of its mould: nothing holds it on its way.',
+            ? texts.blocksSlideOutBetween
+            : texts.everyBlockComesOut,
       state,
-      demand: givenFigure('mould-release.least', 'draft that is needed', fixed ? LEAST_DRAFT_DEG : 0, 'deg', {
-        formula: 'nothing may hold the block; fixed bed boards open a little',
+      demand: givenFigure('mould-release.least', texts.draftThatIsNeeded, fixed ? LEAST_DRAFT_DEG : 0, 'deg', {
+        formula: texts.nothingMayHoldBlock,
         source: SOURCE,
       }),
-      capacity: givenFigure('mould-release.draft', 'least draft', worst.step.draftRad / DEG + 0, 'deg', {
-        formula: 'least angle between a side and the way on which the block or the board leaves it',
-        source: 'derived',
+      capacity: givenFigure('mould-release.draft', texts.leastDraft, worst.step.draftRad / DEG + 0, 'deg', {
+        formula: texts.leastAngleBetweenSide,
+        source: texts.derived,
         inputs: { mould: worst.mould, side: worst.step.tightest, moves: worst.step.moves, moulds: told.join(' ') },
       }),
       source: SOURCE,
-      advice:
-        state === 'ok'
-          ? 'Nothing to change.'
-          : `Set \`casting.bed-boards: loose\`, or make blocks shorter or courses higher. Concerned: ${told.join(', ')}.`,
+      advice: state === 'ok' ? texts.nothingToChange : texts.setCastingBedBoards(told.join(', ')),
     },
   ];
 }

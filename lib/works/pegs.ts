@@ -1,3 +1,4 @@
+import * as texts from '../base/texts/pegs.js';
 import { acos, hypot, sin } from '../math/elementary.js';
 import { add2, alongBearing, cross2, DEG, scale2, sub2, turnPositive, type Vec2 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
@@ -60,7 +61,7 @@ export function pegsOf(house: HouseSetout): Peg[] {
     { name: 'peg A', at: a, against: ['peg B'] },
     { name: 'peg B', at: b, against: ['peg A'] },
     ...house.domes.flatMap((dome, i) => [
-      { name: `${dome.id} axis`, at: dome.at, against: house.domes.slice(0, i).map((d) => `${d.id} axis`) },
+      { name: texts.axis(dome.id), at: dome.at, against: house.domes.slice(0, i).map((d) => texts.axis(d.id)) },
       ...pointsOf(house, dome),
     ]),
   ];
@@ -72,7 +73,7 @@ export function pegsOf(house: HouseSetout): Peg[] {
       name,
       at,
       tapes,
-      side: Math.abs(turn) < 0.5 ? 'on the line' : turn > 0 ? 'left' : 'right',
+      side: Math.abs(turn) < 0.5 ? texts.onLine : turn > 0 ? 'left' : 'right',
       crossingDeg: crossing(tapes, between(a, b)),
       checks: against.map((to) => ({ to, distance: between(places.get(to) as Vec2, at) })),
     };
@@ -89,7 +90,7 @@ function crossing([p, q]: readonly [number, number], base: number): number {
 
 /** The mark that bearings are taped from, the corners of flat faces, the ends of passages. */
 function pointsOf(house: HouseSetout, dome: DomeSetout): Point[] {
-  const axis = `${dome.id} axis`;
+  const axis = texts.axis(dome.id);
   const place = (bearingRad: number, u: number, v: number): Vec2 => {
     const along = alongBearing(bearingRad);
     return add2(dome.at, add2(scale2(along, v), scale2([along[1], -along[0]], u)));
@@ -98,22 +99,22 @@ function pointsOf(house: HouseSetout, dome: DomeSetout): Point[] {
     if (arch.faceV === null) return [];
     const half = arch.section.width / 2 + arch.ring;
     const corner = (side: 'left' | 'right', against: string[]): Point => ({
-      name: `${arch.id} face, outer corner ${side}`,
+      name: texts.faceOuterCorner(arch.id, side),
       at: place(arch.bearingRad, side === 'left' ? -half : half, arch.faceV as number),
       against: [axis, ...against],
     });
-    return [corner('left', []), corner('right', [`${arch.id} face, outer corner left`])];
+    return [corner('left', []), corner('right', [texts.faceOuterCornerLeft(arch.id)])];
   });
   const ends = passagesOf(house, dome).map((passage): Point => {
     const [start, end] = passage.stretchAt(0, 0);
     const own = passage.domes[0].id === dome.id ? start : passage.distance - end;
     return {
-      name: `${passage.id}, middle at ${dome.id}`,
+      name: texts.passageMiddleAt(passage.id, dome.id),
       at: place(seenFrom(passage, dome).bearingRad, 0, own),
       against: [axis],
     };
   });
-  const mark: Point = { name: `${dome.id} mark`, at: place(0, 0, dome.springingRadius), against: [axis] };
+  const mark: Point = { name: texts.pegMark(dome.id), at: place(0, 0, dome.springingRadius), against: [axis] };
   return [mark, ...faces, ...ends];
 }
 
@@ -136,9 +137,9 @@ export function chordMarks(house: HouseSetout): ChordMark[] {
     return ways.flatMap(({ id, bearingRad, section }) => {
       const half = jambTurn(section.width / 2, dome.springingRadius);
       const places = [
-        ['jamb on the left', -half],
+        [texts.jambOnLeft, -half],
         ['middle', 0],
-        ['jamb on the right', half],
+        [texts.jambOnRight, half],
       ] as const;
       return places.map(([place, turn]) => chordMark(dome, `${id}, ${place}`, turnPositive(bearingRad + turn)));
     });
@@ -176,15 +177,11 @@ export function groundCircles(house: HouseSetout): GroundCircle[] {
     const slab = house.slabs.find((s) => s.domeId === dome.id);
     const inner = dome.springingRadius;
     return [
-      ...(footing
-        ? [{ what: 'footing, inner edge of the trench', radius: footing.innerRadius, z: footing.bottomZ }]
-        : []),
-      { what: 'wall, inside', radius: inner, z: 0 },
-      { what: 'wall, outside', radius: inner + dome.thickness, z: 0 },
-      ...(footing
-        ? [{ what: 'footing, outer edge of the trench', radius: footing.outerRadius, z: footing.bottomZ }]
-        : []),
-      ...(slab && !footing ? [{ what: 'slab, edge', radius: slab.radius, z: slab.bottomZ }] : []),
+      ...(footing ? [{ what: texts.footingInnerEdge, radius: footing.innerRadius, z: footing.bottomZ }] : []),
+      { what: texts.wallInside, radius: inner, z: 0 },
+      { what: texts.wallOutside, radius: inner + dome.thickness, z: 0 },
+      ...(footing ? [{ what: texts.footingOuterEdge, radius: footing.outerRadius, z: footing.bottomZ }] : []),
+      ...(slab && !footing ? [{ what: texts.slabEdge, radius: slab.radius, z: slab.bottomZ }] : []),
     ].map((circle) => ({ domeId: dome.id, ...circle }));
   });
 }

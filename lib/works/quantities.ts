@@ -1,3 +1,4 @@
+import * as texts from '../base/texts/bill.js';
 import { type Balance, type BalancePart, PART_NAMES } from '../masonry/balance.js';
 import type { LaidBlock, LaidHouse } from '../masonry/block.js';
 import { uncutVolume } from '../masonry/cut.js';
@@ -90,12 +91,18 @@ export function quantitiesOf({ house, laid, balance, centres, calendar, ringStee
     ...MORTAR_PARTS.flatMap((part) => lost(PART_NAMES[part], 'mortar', 'm3', m3(balance[part]))),
     ...lost('footing', 'concrete', 'm3', (ground.footing / 1e6) * ((footing?.depth ?? 0) / 1000)),
     ...lost('slab', 'concrete', 'm3', (ground.slab / 1e6) * ((slab?.thickness ?? 0) / 1000)),
-    ...lost('render inside, with reveals', 'render', 'm3', (inside * wall.renderInside) / 1000),
-    ...lost('render outside, with barrels', 'render', 'm3', (outside * wall.renderOutside) / 1000),
-    ...lost('partitions, doors left out', 'partitions', 'm2', partitions / 1e6),
-    ...lost('mesh in the outside render', 'mesh', 'm2', wall.renderOutside > 0 ? outside : 0),
-    ...lost('waterproofing outside', 'waterproofing', 'm2', outside),
-    { part: 'ring ties', stuff: 'ring steel', measure: 'kg', net: ringSteelKg, waste: (ringSteelKg ?? 0) * waste },
+    ...lost(texts.renderInsideWithReveals, 'render', 'm3', (inside * wall.renderInside) / 1000),
+    ...lost(texts.renderOutsideWithBarrels, 'render', 'm3', (outside * wall.renderOutside) / 1000),
+    ...lost(texts.partitionsDoorsLeftOut, 'partitions', 'm2', partitions / 1e6),
+    ...lost(texts.meshInOutsideRender, 'mesh', 'm2', wall.renderOutside > 0 ? outside : 0),
+    ...lost(texts.waterproofingOutside, 'waterproofing', 'm2', outside),
+    {
+      part: texts.ringTies,
+      stuff: texts.ringSteel,
+      measure: 'kg',
+      net: ringSteelKg,
+      waste: (ringSteelKg ?? 0) * waste,
+    },
     ...formwork(house, centres, calendar),
   ];
 }
@@ -110,8 +117,8 @@ function formwork(house: HouseSetout, centres: readonly Centre[], calendar: Cale
   const ribs = calendar.forms.reduce((sum, f) => sum + f.forms * longest(f.arches, (c) => c.ribs), 0);
   const moulds = calendar.moulds.reduce((sum, m) => sum + m.copies, 0);
   return [
-    { part: 'lagging strips of the centering', stuff: 'lagging', measure: 'm', net: lagging, waste: lagging * waste },
-    { part: 'ribs of the centering', stuff: 'ribs', measure: 'each', net: ribs, waste: 0 },
+    { part: texts.laggingStripsOfCentering, stuff: 'lagging', measure: 'm', net: lagging, waste: lagging * waste },
+    { part: texts.ribsOfCentering, stuff: 'ribs', measure: 'each', net: ribs, waste: 0 },
     { part: 'moulds', stuff: 'moulds', measure: 'each', net: moulds, waste: 0 },
   ];
 }

@@ -1,4 +1,5 @@
 import { type Figure, givenFigure } from '../base/figures.js';
+import * as texts from '../base/texts/warmth.js';
 import type { Layer } from '../description/house.js';
 import { cos, square } from '../math/elementary.js';
 import { exp, log } from '../math/hyperbolic.js';
@@ -34,7 +35,7 @@ export function shellLayers({ house }: HouseSetout): ShellLayer[] {
   const render = (name: string, thickness: number) =>
     beside({ name, thickness, conductivity: warmth.renderConductivity });
   return [
-    render('render inside', wall.renderInside),
+    render(texts.renderInside, wall.renderInside),
     ...[...warmth.insideLayers].reverse().map(beside),
     {
       name: 'blocks',
@@ -43,7 +44,7 @@ export function shellLayers({ house }: HouseSetout): ShellLayer[] {
       structural: true,
     },
     ...warmth.outsideLayers.map(beside),
-    render('render outside', wall.renderOutside),
+    render(texts.renderOutside, wall.renderOutside),
   ].filter((layer) => layer.thickness > 0);
 }
 
@@ -142,91 +143,60 @@ export function warmthOf(house: HouseSetout): Warmth {
     figures: [
       figure(
         'u-wall',
-        'shell, steep part, transmittance',
+        texts.shellSteepPartTransmittance,
         uWall,
         'W/(m2 K)',
         '1 / (0.13 + Σ d/λ + 0.04)',
         'ISO 6946',
-        'normal up to 30 degrees over level; plane layers',
+        texts.normalUpTo30,
       ),
       figure(
         'u-roof',
-        'shell, flat part, transmittance',
+        texts.shellFlatPartTransmittance,
         uRoof,
         'W/(m2 K)',
         '1 / (0.10 + Σ d/λ + 0.04)',
         'ISO 6946',
-        'normal more than 30 degrees over level; plane layers',
+        texts.normalMoreThan30,
       ),
       figure(
         'u-slab',
-        'slab on the ground, transmittance',
+        texts.slabOnGroundTransmittance,
         uFloor,
         'W/(m2 K)',
-        'from B′ = 2 area / perimeter and the equivalent thickness',
-        'ISO 13370 (from memory)',
-        'level ground, no edge insulation; domes that overlap are counted whole',
+        texts.slabTransmittanceFormula,
+        texts.iso13370FromMemory,
+        texts.levelGroundNoEdge,
       ),
-      figure(
-        'shell',
-        'heat loss of the shells',
-        shell,
-        'W/K',
-        'rings of the intrados, layers in series with their own areas',
-        'ISO 6946, curved layers derived',
-      ),
+      figure('shell', texts.heatLossOfShells, shell, 'W/K', texts.ringsOfIntradosLayers, texts.iso6946CurvedLayers),
       ...(house.passages.length > 0
-        ? [
-            figure(
-              'passages',
-              'heat loss of the passages',
-              vaults,
-              'W/K',
-              'outside of the vault × transmittance of its ring',
-              'ISO 6946',
-            ),
-          ]
+        ? [figure('passages', texts.heatLossOfPassages, vaults, 'W/K', texts.outsideOfVaultTransmittance, 'ISO 6946')]
         : []),
-      figure(
-        'openings',
-        'heat loss of openings and oculi',
-        openings,
-        'W/K',
-        'clear area × transmittance as given',
-        'the description',
-      ),
+      figure('openings', texts.heatLossOfOpenings, openings, 'W/K', texts.clearAreaTransmittance, texts.description),
       figure(
         'floor',
-        'heat loss of the floor',
+        texts.heatLossOfFloor,
         uFloor * floorArea,
         'W/K',
-        'transmittance × floor area',
-        'ISO 13370 (from memory)',
+        texts.transmittanceFloorArea,
+        texts.iso13370FromMemory,
       ),
-      figure('air', 'heat loss by change of air', air, 'W/K', '0.335 × air changes × volume', derived),
-      figure(
-        'loss',
-        'heat loss coefficient of the house',
-        lossWk,
-        'W/K',
-        'sum of the losses',
-        derived,
-        'no thermal bridges, no gains of sun and people',
-      ),
+      figure('air', texts.heatLossByChange, air, 'W/K', texts.airChangeFormula, derived),
+      figure('loss', texts.heatLossCoefficient, lossWk, 'W/K', texts.sumOfLosses, derived, texts.noThermalBridges),
       figure(
         'volume',
-        'volume of the rooms',
+        texts.volumeOfRooms,
         volume,
         'm3',
-        'figure of revolution inside the intrados',
+        texts.figureOfRevolutionInside,
         derived,
-        'domes that overlap are counted whole',
+        texts.domesThatOverlap,
       ),
-      figure('floor-area', 'floor area inside the walls', floorArea, 'm2', 'π r² at the floor', derived),
-      figure('surface', 'inside surface over floor area', surface / floorArea, '1', 'intrados / floor', derived),
+      figure('floor-area', texts.floorAreaInsideWalls, floorArea, 'm2', texts.floorAreaFormula, derived),
+      figure('surface', texts.insideSurfaceOverFloor, surface / floorArea, '1', 'intrados / floor', derived),
       figure(
         'box',
-        'the same of a square box with flat roof, as large and as high on average',
+        texts.sameOfSquareBox,
         boxSurface(volume, floorArea) / floorArea,
         '1',
         '(4 √A · V/A + A) / A',

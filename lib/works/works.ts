@@ -1,4 +1,5 @@
 import { type Check, givenFigure } from '../base/figures.js';
+import * as texts from '../base/texts/works.js';
 import type { House } from '../description/house.js';
 import type { Balance } from '../masonry/balance.js';
 import type { LaidHouse } from '../masonry/block.js';
@@ -52,7 +53,7 @@ export const worksChecks = ({ house, calendar, bill }: Works): Check[] => [
   ...billChecks(house, bill),
 ];
 
-const CREW_SOURCE = 'derived from mixer, crew and hours of the description';
+const CREW_SOURCE = texts.derivedFromMixerCrew;
 
 function castingChecks({ casting }: House, calendar: Calendar): Check[] {
   const { poursPerDay, limitedBy, castingDays, leastDays, targetDays } = calendar;
@@ -60,13 +61,10 @@ function castingChecks({ casting }: House, calendar: Calendar): Check[] {
     return [
       {
         id: 'casting-day',
-        statement: 'No block can be cast in a day: there is no calendar.',
+        statement: texts.noBlockCan,
         state: 'fails',
         source: CREW_SOURCE,
-        advice:
-          limitedBy === 'crew'
-            ? 'Raise `casting.crew` or `casting.hours-per-day`, or lower `casting.minutes-per-block`.'
-            : 'Use a larger mixer, or make the blocks smaller.',
+        advice: limitedBy === 'crew' ? texts.raiseCastingCrew : texts.useLargerMixer,
       },
     ];
   }
@@ -82,10 +80,10 @@ function mixerCheck(mixer: number | null): Check[] {
   return [
     {
       id: 'casting-mixer',
-      statement: 'The mixer delivers enough for the pours of a day.',
+      statement: texts.mixerDeliversEnough,
       state: 'attention',
       source: CREW_SOURCE,
-      advice: 'Missing input: `casting.mixer`; the calendar counts with the crew alone.',
+      advice: texts.missingInputCastingMixer,
     },
   ];
 }
@@ -95,10 +93,10 @@ function ringCheck(overDay: readonly string[]): Check[] {
   return [
     {
       id: 'casting-rings',
-      statement: 'The mixer delivers each arch ring and vault in one day, without a cold joint.',
+      statement: texts.mixerDeliversEachArch,
       state: 'attention',
       source: CREW_SOURCE,
-      advice: `Concerned: ${overDay.join(', ')}. Use a larger mixer or a second one, lay the ring of voussoirs, or have the engineer place a joint square to the ring.`,
+      advice: texts.concernedUseLargerMixer(overDay.join(', ')),
     },
   ];
 }
@@ -109,19 +107,17 @@ function targetCheck(target: number | null, taken: number, least: number, pours:
   return [
     {
       id: 'casting-days',
-      statement: met
-        ? 'All blocks are cast in the days asked for.'
-        : `All blocks can't be cast in the days asked for; the least possible is ${least} ${least === 1 ? 'day' : 'days'}.`,
+      statement: met ? texts.allBlocksAreCast : texts.blocksCannotBeCast(least),
       state: met ? 'ok' : 'fails',
-      demand: givenFigure('casting-days.taken', 'days of casting', taken, 'days', {
-        formula: 'pieces / pours a day, rounded up, where moulds are no limit',
+      demand: givenFigure('casting-days.taken', texts.daysOfCasting, taken, 'days', {
+        formula: texts.piecesPoursDayRounded,
         source: CREW_SOURCE,
         inputs: { 'pours a day': pours },
       }),
-      capacity: givenFigure('casting-days.target', 'days asked for', target, 'days'),
+      capacity: givenFigure('casting-days.target', texts.daysAsked, target, 'days'),
       ratio: taken / target,
       source: CREW_SOURCE,
-      advice: `Give at least \`casting.target-days: ${least}\`, a larger crew, longer days, or a larger mixer.`,
+      advice: texts.giveAtLeastCasting(least),
     },
   ];
 }

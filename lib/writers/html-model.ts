@@ -1,3 +1,4 @@
+import * as texts from '../base/texts/model-page.js';
 import type { ModelPage } from '../documents/model-page.js';
 import { MODEL_STYLE } from './html-model-style.js';
 import { escaped } from './markup.js';
@@ -44,7 +45,7 @@ export async function writeModelPage(page: ModelPage, { script, sha256 }: PageSo
     board(page),
     '</main>',
     paper(page),
-    '<noscript><p>This page needs JavaScript, which is switched off here; it fetches nothing.</p></noscript>',
+    `<noscript><p>${texts.needsScript}</p></noscript>`,
     `<script type="text/plain" id="data">${packPage(page)}</script>`,
     `<script>${script}</script>`,
     '</body>',
@@ -62,7 +63,7 @@ const head = ({ title, facts }: ModelPage): string =>
 
 const STAGE = [
   '<div class="stage">',
-  '<canvas id="view" tabindex="0" role="application" aria-label="The model. Arrow keys turn it, plus and minus zoom, Enter chooses the block in the middle." aria-describedby="keys"></canvas>',
+  `<canvas id="view" tabindex="0" role="application" aria-label="${texts.theModel}" aria-describedby="keys"></canvas>`,
   '<canvas id="print" aria-hidden="true"></canvas>',
   '<svg id="marks" aria-hidden="true"></svg>',
   '<i class="cross" aria-hidden="true"></i>',
@@ -84,49 +85,40 @@ function board({ colourings, steps, openings }: ModelPage): string {
   const colours = colourings.map(({ name }, k) => radio('colours', String(k), name, k === 0)).join('');
   return [
     '<div class="board">',
-    '<section class="about" aria-live="polite"><h2>Pointed at</h2><div id="about"></div></section>',
+    `<section class="about" aria-live="polite"><h2>${texts.pointedAt}</h2><div id="about"></div></section>`,
     group(
-      'Course by course',
-      `<p><output id="step-text" for="step"></output></p><p class="row">${button('step-back', '<span aria-hidden="true">−</span><span class="said">one step less</span>')}<input type="range" id="step" min="0" max="${last}" value="${last}" aria-label="Steps of building shown">${button('step-on', '<span aria-hidden="true">+</span><span class="said">one step more</span>')}</p>`,
+      texts.courseByCourse,
+      `<p><output id="step-text" for="step"></output></p><p class="row">${button('step-back', `<span aria-hidden="true">−</span><span class="said">${texts.oneStepLess}</span>`)}<input type="range" id="step" min="0" max="${last}" value="${last}" aria-label="${texts.stepsShown}">${button('step-on', `<span aria-hidden="true">+</span><span class="said">${texts.oneStepMore}</span>`)}</p>`,
     ),
     group(
-      'Drawn apart',
-      '<p class="row"><input type="range" id="apart" min="0" max="100" value="0" aria-label="How far drawn apart, percent"></p>',
+      texts.drawnApart,
+      `<p class="row"><input type="range" id="apart" min="0" max="100" value="0" aria-label="${texts.howFarApart}"></p>`,
     ),
     group(
-      'Cut',
-      `<p class="choice" role="radiogroup" aria-label="Kind of cut">${radio('cut', 'none', 'whole', true)}${radio('cut', 'level', 'level', false)}${radio('cut', 'upright', 'upright', false)}</p><div id="cut-place-row" hidden><p class="row"><label for="cut-place">place</label><input type="range" id="cut-place" min="0" max="1000" value="500"></p><p><label><input type="checkbox" id="cut-other"> show the other side</label></p></div><p class="row" id="cut-bearing-row" hidden><label for="cut-bearing">bearing <output id="cut-bearing-text"></output></label><input type="range" id="cut-bearing" min="0" max="180" value="180"></p>`,
+      texts.cut,
+      `<p class="choice" role="radiogroup" aria-label="${texts.kindOfCut}">${radio('cut', 'none', texts.whole, true)}${radio('cut', 'level', texts.level, false)}${radio('cut', 'upright', texts.upright, false)}</p><div id="cut-place-row" hidden><p class="row"><label for="cut-place">${texts.place}</label><input type="range" id="cut-place" min="0" max="1000" value="500"></p><p><label><input type="checkbox" id="cut-other"> ${texts.showOtherSide}</label></p></div><p class="row" id="cut-bearing-row" hidden><label for="cut-bearing">${texts.bearing} <output id="cut-bearing-text"></output></label><input type="range" id="cut-bearing" min="0" max="180" value="180"></p>`,
     ),
     group(
-      'Find a mark',
-      '<form id="find-form"><p class="row"><input type="search" id="find" aria-label="Mark" autocomplete="off" spellcheck="false"><button>find</button></p></form><div id="found" class="list" aria-live="polite"></div>',
+      texts.findMark,
+      `<form id="find-form"><p class="row"><input type="search" id="find" aria-label="${texts.mark}" autocomplete="off" spellcheck="false"><button>${texts.find}</button></p></form><div id="found" class="list" aria-live="polite"></div>`,
     ),
     group(
-      'Colours',
-      `<p class="choice" role="radiogroup" aria-label="Coloured by">${colours}</p><div id="legend" class="list" aria-label="Colours; press one to show it alone"></div>`,
+      texts.colours,
+      `<p class="choice" role="radiogroup" aria-label="${texts.colouredBy}">${colours}</p><div id="legend" class="list" aria-label="${texts.coloursPressOne}"></div>`,
     ),
     ...(openings.length > 0
-      ? [group('Openings', '<div id="openings" class="list"></div>')]
+      ? [group(texts.openings, '<div id="openings" class="list"></div>')]
       : ['<div id="openings" hidden></div>']),
     group(
-      'Look from',
-      `<p class="list">${button('look-north', 'north')}${button('look-east', 'east')}${button('look-south', 'south')}${button('look-west', 'west')}${button('look-above', 'above')}${button('look-first', 'as at first')}</p><p><label><input type="checkbox" id="names" checked> names of rooms</label></p>`,
+      texts.lookFrom,
+      `<p class="list">${button('look-north', texts.north)}${button('look-east', texts.east)}${button('look-south', texts.south)}${button('look-west', texts.west)}${button('look-above', texts.above)}${button('look-first', texts.asAtFirst)}</p><p><label><input type="checkbox" id="names" checked> ${texts.namesOfRooms}</label></p>`,
     ),
-    group('Keys and fingers', KEYS, false),
+    group(texts.keysAndFingers, KEYS, false),
     '</div>',
   ].join('\n');
 }
 
-const KEYS = `<dl id="keys">${list([
-  ['arrows', 'turn (one finger, or drag)'],
-  ['shift and arrows', 'shift (two fingers, or drag with the right button)'],
-  ['+ and −', 'nearer, farther (two fingers, or the wheel)'],
-  ['Enter', 'choose what is in the middle (tap, or click)'],
-  [', and .', 'the block before, the block after'],
-  ['Page Up, Page Down', 'a step of building more, less'],
-  ['Home', 'the first view'],
-  ['Escape', 'choose nothing'],
-])}</dl>`;
+const KEYS = `<dl id="keys">${list(texts.KEYS)}</dl>`;
 
 /** What stands under the model on paper, and at the foot of the page. */
 function paper({ openings, cautions }: ModelPage): string {
@@ -138,6 +130,6 @@ function paper({ openings, cautions }: ModelPage): string {
   const table =
     openings.length === 0
       ? ''
-      : `<table><caption>Openings and passages</caption><thead><tr><th scope="col">name</th>${names.map((n) => `<th scope="col">${escaped(n)}</th>`).join('')}</tr></thead><tbody>${openings.map(row).join('')}</tbody></table>`;
-  return `<footer>${table}<section class="cautions"><h2>Cautions</h2><ul>${cautions.map((c) => `<li>${escaped(c)}</li>`).join('')}</ul></section></footer>`;
+      : `<table><caption>${texts.openingsAndPassages}</caption><thead><tr><th scope="col">${texts.name}</th>${names.map((n) => `<th scope="col">${escaped(n)}</th>`).join('')}</tr></thead><tbody>${openings.map(row).join('')}</tbody></table>`;
+  return `<footer>${table}<section class="cautions"><h2>${texts.cautions}</h2><ul>${cautions.map((c) => `<li>${escaped(c)}</li>`).join('')}</ul></section></footer>`;
 }

@@ -1,5 +1,6 @@
 import type { Check, Figure } from '../base/figures.js';
 import { figureText, inReaderUnits } from '../base/reader-units.js';
+import * as texts from '../base/texts/report-page.js';
 import type { LengthUnit } from '../base/units.js';
 import type { Diagram, DiagramShape, Report, ReportSection } from '../documents/report.js';
 import { STYLE } from './html-style.js';
@@ -38,8 +39,8 @@ export function writeHtml(report: Report): Uint8Array {
   return new TextEncoder().encode(html.join('\n'));
 }
 
-const cautions = (texts: readonly string[]): string =>
-  `<aside class="cautions"><h2>Cautions</h2><ul>${texts.map((text) => `<li>${escaped(text)}</li>`).join('')}</ul></aside>`;
+const cautions = (told: readonly string[]): string =>
+  `<aside class="cautions"><h2>${texts.cautions}</h2><ul>${told.map((text) => `<li>${escaped(text)}</li>`).join('')}</ul></aside>`;
 
 const STATES = ['fails', 'attention', 'ok'] as const;
 
@@ -53,18 +54,18 @@ function overview(numbered: ReadonlyMap<Check, string>): string {
     (check) =>
       `<tr><td>${state(check)}</td><td><a href="#${numbered.get(check)}">${escaped(check.statement)}</a></td><td class="number">${ratioText(check)}</td></tr>`,
   );
-  return `<h2>All checks: ${tally}</h2>\n<table class="all"><thead><tr><th>state</th><th>what is checked</th><th class="number">demand / capacity</th></tr></thead><tbody>\n${rows.join('\n')}\n</tbody></table>`;
+  return `<h2>${texts.allChecks(tally)}</h2>\n<table class="all"><thead><tr><th>${texts.state}</th><th>${texts.whatIsChecked}</th><th class="number">${texts.demandOverCapacity}</th></tr></thead><tbody>\n${rows.join('\n')}\n</tbody></table>`;
 }
 
 function section(
-  { title, texts, diagrams, checks }: ReportSection,
+  { title, texts: told, diagrams, checks }: ReportSection,
   numbered: ReadonlyMap<Check, string>,
   units: LengthUnit,
 ): string {
-  if (checks.length + texts.length + diagrams.length === 0) return '';
+  if (checks.length + told.length + diagrams.length === 0) return '';
   return [
     `<section><h2>${escaped(title)}</h2>`,
-    ...texts.map((text) => `<p>${escaped(text)}</p>`),
+    ...told.map((text) => `<p>${escaped(text)}</p>`),
     ...diagrams.map(figure),
     ...checks.map((check) => card(check, numbered.get(check) ?? '', units)),
     '</section>',
@@ -73,15 +74,15 @@ function section(
 
 function card(check: Check, anchor: string, units: LengthUnit): string {
   const rows = [
-    ...(check.demand ? [row('demand', check.demand, units)] : []),
-    ...(check.capacity ? [row('capacity', check.capacity, units)] : []),
+    ...(check.demand ? [row(texts.demand, check.demand, units)] : []),
+    ...(check.capacity ? [row(texts.capacity, check.capacity, units)] : []),
   ];
   const ratio = ratioText(check);
   return [
     `<article class="check ${check.state}" id="${anchor}">`,
     `<h3>${state(check)} ${escaped(check.statement)}</h3>`,
     rows.length > 0 ? `<table><tbody>${rows.join('')}</tbody></table>` : '',
-    `<p class="small">${ratio === '' ? '' : `demand / capacity ${ratio}. `}Source: ${escaped(check.source)}.</p>`,
+    `<p class="small">${escaped(texts.ratioAndSource(ratio, check.source))}</p>`,
     check.advice === '' || check.state === 'ok' ? '' : `<p class="advice">${escaped(check.advice)}</p>`,
     `<p class="id">${escaped(check.id)}</p>`,
     '</article>',
@@ -96,9 +97,9 @@ function row(role: string, figure: Figure, units: LengthUnit): string {
     .map(([name, value]) => `${name} = ${typeof value === 'number' ? numberText(value) : value}`);
   const how = [
     figure.formula,
-    ...(inputs.length > 0 ? [`with ${inputs.join('; ')}`] : []),
-    `source: ${figure.source}`,
-    ...(figure.limit === undefined ? [] : [`limit: ${figure.limit}`]),
+    ...(inputs.length > 0 ? [texts.withInputs(inputs.join('; '))] : []),
+    texts.sourceOf(figure.source),
+    ...(figure.limit === undefined ? [] : [texts.limitOf(figure.limit)]),
   ];
   const si = `${numberText(figure.value)}${figure.unit === '1' ? '' : ` ${figure.unit}`}`;
   // Formulas and their inputs are in SI, so that the figure stands in it as well.
@@ -120,7 +121,7 @@ function numberText(value: number): string {
 
 /** Past a thousand times the capacity the ratio says no more than that. */
 const ratioText = ({ ratio }: Check): string =>
-  ratio === undefined ? '' : ratio > 1000 ? 'over 1000' : ratio.toFixed(2);
+  ratio === undefined ? '' : ratio > 1000 ? texts.overThousand : ratio.toFixed(2);
 
 function figure({ title, caption, width, height, shapes }: Diagram): string {
   const size = [width, height].map(round).join(' ');

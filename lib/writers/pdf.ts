@@ -1,3 +1,4 @@
+import * as texts from '../base/texts/writers.js';
 import { DocumentError } from '../documents/document-error.js';
 import { oneLine } from '../documents/plain-text.js';
 import { requireSoundSheet, type Sheet, sheetForm } from '../documents/sheet.js';
@@ -23,7 +24,7 @@ export interface PdfInfo {
  * @throws DocumentError that tells every fault of a sheet, or that the font isn't the drawings' own.
  */
 export async function writePdf(sheets: readonly Sheet[], info: PdfInfo, source: PdfSource): Promise<Uint8Array> {
-  if (sheets.length === 0) throw new DocumentError('no-sheets', info.title, 'A PDF needs at least one sheet.');
+  if (sheets.length === 0) throw new DocumentError('no-sheets', info.title, texts.pdfNeedsAtLeast);
   for (const sheet of sheets) requireSoundSheet(sheet);
   const Document = source.document as new (options: Record<string, unknown>) => PdfDocument;
   const document = new Document({
@@ -40,7 +41,7 @@ export async function writePdf(sheets: readonly Sheet[], info: PdfInfo, source: 
       CreationDate: new WrittenDate(info.date),
     },
   });
-  rememberLayouts(document);
+  setPlainly(document);
   const bytes = gathered(document);
   for (const sheet of sheets) addSheet(document, sheet);
   document.end();
@@ -48,19 +49,29 @@ export async function writePdf(sheets: readonly Sheet[], info: PdfInfo, source: 
 }
 
 /**
- * PDFKit lays a text out anew each time that it is measured or written, unless it is left its choice of ligatures; and
- * the texts of a set come again and again.
+ * Texts are set letter by letter, each as wide as its own advance, as drawings are laid out. PDFKit would have the font's
+ * tables asked for joins and kerns that are all switched off, anew each time that a text is measured or written; and the
+ * texts of a set come again and again.
  */
-function rememberLayouts({ _font: font }: PdfDocument): void {
-  const layout = font?.layout?.bind(font);
-  if (!font || !layout) return;
+function setPlainly({ _font: held }: PdfDocument): void {
+  const layout = held?.layout?.bind(held);
+  const { font, scale } = held ?? {};
+  if (!held || !layout || !font?.glyphsForString || scale === undefined) return;
   const known = new Map<string, object>();
-  font.layout = (text, features, onlyWidth) => {
-    // Every text is laid out with the same features.
-    const found = known.get(text) ?? layout(text, features, onlyWidth && features === undefined);
-    if (features !== undefined) known.set(text, found);
+  held.layout = (text, features, onlyWidth) => {
+    if (features === undefined) return layout(text, features, onlyWidth);
+    const found = known.get(text) ?? plainRun(font.glyphsForString?.(text) ?? [], scale);
+    known.set(text, found);
     return found;
   };
+}
+
+function plainRun(glyphs: readonly { readonly advanceWidth: number }[], scale: number): object {
+  const positions = glyphs.map(({ advanceWidth }) => {
+    const width = advanceWidth * scale;
+    return { xAdvance: width, yAdvance: 0, xOffset: 0, yOffset: 0, advanceWidth: width };
+  });
+  return { glyphs, positions, advanceWidth: positions.reduce((sum, { xAdvance }) => sum + xAdvance, 0) };
 }
 
 /**

@@ -1,4 +1,5 @@
 import { serializeBinary } from '@jscad/stl-serializer/CSGToStlb.js';
+import * as texts from '../base/texts/writers.js';
 import { DocumentError } from '../documents/document-error.js';
 import { toGeom3 } from '../documents/geom3.js';
 import type { Mesh } from '../documents/mesh.js';
@@ -40,7 +41,7 @@ export interface StlAudit {
  * @throws DocumentError naming the part that leaks, or the parts that touch along an edge.
  */
 export function writeStl(parts: readonly Mesh[], options: StlOptions): Uint8Array {
-  if (parts.length === 0) throw new DocumentError('empty', options.title, 'there is no solid to write.');
+  if (parts.length === 0) throw new DocumentError('empty', options.title, texts.thereIsNoSolid);
   const faults = parts.flatMap(auditMesh);
   const [fault] = faults;
   if (fault) throw new DocumentError(fault.code, fault.part, faults.map((f) => `${f.part}: ${f.message}`).join(' '));
@@ -70,11 +71,7 @@ export function auditStl(bytes: Uint8Array): StlAudit {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   const count = bytes.length >= HEADER + 4 ? view.getUint32(HEADER, true) : 0;
   if (bytes.length !== HEADER + 4 + TRIANGLE * count)
-    throw new DocumentError(
-      'bad-length',
-      'STL',
-      `${bytes.length} bytes don't hold the ${count} triangles that its head tells of.`,
-    );
+    throw new DocumentError('bad-length', 'STL', texts.bytesDontHoldTriangles(bytes.length, count));
 
   const table = new PointTable(3 * count);
   const corners = new Uint32Array(3 * count);
@@ -132,16 +129,18 @@ function requireClosed(bytes: Uint8Array, parts: readonly Mesh[]): void {
   const names = [...new Set(audit.faulty.map((t) => partOf(t, parts)))];
   const where = audit.at?.map((x) => x.toFixed(3)).join(', ');
   if (audit.crowdedEdges > 0 && audit.openEdges === 0 && audit.opposedEdges === 0 && audit.nonFinite === 0)
-    throw new DocumentError(
-      'crowded-edge',
-      names.join(', '),
-      `${audit.crowdedEdges} edges are shared by solids that touch, first at (${where}) mm of the model. Unite the parts or write them to files of their own.`,
-    );
+    throw new DocumentError('crowded-edge', names.join(', '), texts.edgesAreShared(audit.crowdedEdges, where));
   throw new DocumentError(
     'open-edge',
     names.join(', '),
-    `the solid leaks as written: ${audit.openEdges} open, ${audit.crowdedEdges} crowded, ${audit.opposedEdges} opposed edges, ` +
-      `${audit.degenerate} degenerate and ${audit.nonFinite} non-finite triangles, first at (${where}) mm of the model. Choose a larger scale.`,
+    texts.solidLeaksAsWritten(
+      audit.openEdges,
+      audit.crowdedEdges,
+      audit.opposedEdges,
+      audit.degenerate,
+      audit.nonFinite,
+      where,
+    ),
   );
 }
 
@@ -151,12 +150,12 @@ function partOf(triangle: number, parts: readonly Mesh[]): string {
     before += part.triangles.length / 3;
     if (triangle < before) return part.name;
   }
-  return 'unknown part';
+  return texts.unknownPart;
 }
 
 /** A head that begins with "solid" would be taken for the text form. */
 function headerOf(title: string): Uint8Array {
-  const text = `STL mm: ${title}`.slice(0, HEADER);
+  const text = texts.stlHeader(title).slice(0, HEADER);
   return Uint8Array.from({ length: HEADER }, (_, i) => {
     const code = i < text.length ? text.charCodeAt(i) : 0x20;
     return code >= 0x20 && code < 0x7f ? code : 0x3f;

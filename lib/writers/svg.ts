@@ -1,3 +1,4 @@
+import * as texts from '../base/texts/writers.js';
 import type { View } from '../documents/drawing.js';
 import { requireSoundView } from '../documents/drawing-audit.js';
 import { viewBounds } from '../documents/drawing-bounds.js';
@@ -30,7 +31,7 @@ export function writeSvg(view: View, options: SvgOptions = {}): Uint8Array {
   const origin = [MARGIN - min[0] / view.scale, MARGIN - min[1] / view.scale] as const;
   const pen = new SvgPen({ id: view.id, scale: view.scale, origin, height });
   drawWith(pen, view);
-  const description = options.description ?? `${view.title}, drawn at 1 : ${view.scale}.`;
+  const description = options.description ?? texts.drawnAtScale(view.title, view.scale);
   return svgDocument([width, height], { title: view.title, description }, pen.lines);
 }
 
@@ -54,7 +55,13 @@ export function writeSvgSheet(sheet: Sheet): Uint8Array {
     return group(view.id, pen.lines);
   });
   const shown = sheet.views.map(({ view }) => view.title).join(', ');
-  const description = `Sheet ${sheet.titleBlock.sheet} of ${sheet.titleBlock.sheets}, ${number(width)} by ${number(height)} mm: ${shown || sheet.titleBlock.title}.`;
+  const description = texts.sheetOfByMm(
+    sheet.titleBlock.sheet,
+    sheet.titleBlock.sheets,
+    number(width),
+    number(height),
+    shown || sheet.titleBlock.title,
+  );
   return svgDocument([width, height], { title: sheetName(sheet), description }, [
     ...group('form', form.lines),
     ...views,

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { parse } from 'yaml';
 import type { Problem } from '../../lib/base/problems.js';
-import { CODES } from '../../lib/description/codes.js';
+import { CODES } from '../../lib/base/texts/problem-codes.js';
 import { starterDescription } from '../../lib/description/starter.js';
 import { problemsOf } from './helpers.js';
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { CODES, type ProblemCode } from '../../lib/description/codes.js';
+import { CODES, type ProblemCode } from '../../lib/base/texts/problem-codes.js';
 import { marked, opening, passage, problemsOf, withDomes, withHall } from './helpers.js';
 
 /** One wrong description for each way to be wrong; ‸ stands where the problem must be told. */

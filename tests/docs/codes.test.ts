@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import { CODES } from '../../lib/description/codes.js';
+import { CODES } from '../../lib/base/texts/problem-codes.js';
 
 const cell = (text: string): string => text.replaceAll('|', '\\|');
 

@@ -32,7 +32,7 @@ function holds(kernel: Kernel, setout: HouseSetout, laid: LaidHouse): void {
 
 /** House and parts are closed; parts share nothing and leave nothing out; the house has the pieces and handles that its rooms and ways tell, counted twice. */
 function solidsClose(kernel: Kernel, setout: HouseSetout): void {
-  const { whole, parts } = houseSolids(kernel, setout, { surface: 4 });
+  const { whole, parts } = houseSolids(kernel, setout, { surface: 8 });
   for (const mesh of [whole, ...parts]) expect(auditMesh(mesh), mesh.name).toEqual([]);
   expect(parts.reduce((sum, part) => sum + meshVolume(part), 0) / meshVolume(whole)).toBeCloseTo(1, 6);
   const surfaces = meshEuler(whole);

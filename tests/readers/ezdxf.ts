@@ -71,10 +71,17 @@ export interface DxfReading {
 
 const SCRIPT = fileURLToPath(new URL('../tools/read-dxf.py', import.meta.url));
 
-export function readByEzdxf(dxf: Uint8Array): DxfReading {
+export const readByEzdxf = (dxf: Uint8Array): DxfReading => readAllByEzdxf([dxf])[0] as DxfReading;
+
+/** Many files at once: the reader takes longer to begin than to read one. */
+export function readAllByEzdxf(all: readonly Uint8Array[]): DxfReading[] {
   // Debian's own interpreter, for which its packages are installed.
   const python = { command: '/usr/bin/python3', args: [SCRIPT], debianPackage: 'python3-ezdxf' };
-  return JSON.parse(readWith(python, { name: 'drawing.dxf', bytes: dxf })) as DxfReading;
+  const [first, ...more] = all.map((bytes, i) => ({
+    name: i === 0 ? 'drawing.dxf' : `drawing-${i + 1}.dxf`,
+    bytes,
+  }));
+  return first ? (JSON.parse(readWith(python, first, ...more)) as DxfReading[]) : [];
 }
 
 /** What the reader measures of a dimension: it knows no lengths of arcs, and takes their angle, in degrees. */

@@ -15,11 +15,19 @@ export interface InputFile {
 }
 
 /**
- * Hands a file to an outside program and returns what it printed.
- * @throws Error when the program isn't there (a missing reader fails the test) or when it refuses the file.
+ * Hands files to an outside program and returns what it printed.
+ * @throws Error when the program isn't there (a missing reader fails the test) or when it refuses a file.
  */
-export function readWith(program: Reader & { readonly args: readonly string[] }, file: InputFile): string {
-  return inFolder(file, (path) => runReader(program, [...program.args, path], file.name).stdout);
+export function readWith(
+  program: Reader & { readonly args: readonly string[] },
+  file: InputFile,
+  ...more: readonly InputFile[]
+): string {
+  return inFolder(file, (path, folder) => {
+    for (const { name, bytes } of more) writeFileSync(join(folder, name), bytes);
+    const paths = [path, ...more.map(({ name }) => join(folder, name))];
+    return runReader(program, [...program.args, ...paths], [file, ...more].map(({ name }) => name).join(', ')).stdout;
+  });
 }
 
 /**

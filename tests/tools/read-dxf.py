@@ -1,6 +1,6 @@
-"""Reads a DXF file by ezdxf and prints what it found as JSON, for the tests to compare.
+"""Reads DXF files by ezdxf and prints what it found in each as a JSON list, for the tests to compare.
 
-Usage: python3 tests/tools/read-dxf.py FILE.dxf
+Usage: python3 tests/tools/read-dxf.py FILE.dxf ...
 Needs Debian's python3-ezdxf.
 """
 
@@ -63,53 +63,49 @@ def text(entity) -> dict:
     }
 
 
-def main(path: str) -> None:
+def reading(path: str) -> dict:
     document = ezdxf.readfile(path)
     auditor = document.audit()
     space = document.modelspace()
     style = document.header["$DIMSTYLE"]
     record = document.dimstyles.get(style)
-    print(
-        json.dumps(
-            {
-                "version": document.dxfversion,
-                "units": document.units,
-                "errors": [error.message for error in auditor.errors],
-                "fixes": [fix.message for fix in auditor.fixes],
-                "dimScale": [document.header["$DIMSCALE"], record.dxf.dimscale],
-                "dimTextHeight": [document.header["$DIMTXT"], record.dxf.dimtxt],
-                "extents": [list(document.header["$EXTMIN"])[:2], list(document.header["$EXTMAX"])[:2]],
-                "counts": dict(Counter(e.dxftype() for e in space)),
-                "layers": {
-                    layer.dxf.name: {"weight": layer.dxf.lineweight, "lineType": layer.dxf.linetype}
-                    for layer in document.layers
-                },
-                "lineTypes": {
-                    line.dxf.name: [tag.value for tag in line.pattern_tags.tags if tag.code == 49]
-                    for line in document.linetypes
-                },
-                "dimensions": [dimension(e) for e in space.query("DIMENSION")],
-                "lengthFactors": {s.dxf.name: s.dxf.dimlfac for s in document.dimstyles},
-                "inserts": [
-                    {"name": e.dxf.name, "at": list(e.dxf.insert)[:2], "rotation": e.dxf.rotation}
-                    for e in space.query("INSERT")
-                ],
-                "hatches": [hatch(e) for e in space.query("HATCH")],
-                "texts": [text(e) for e in space.query("TEXT")],
-                "polylines": [
-                    {"layer": e.dxf.layer, "closed": e.closed, "points": [list(p) for p in e.get_points("xyb")]}
-                    for e in space.query("LWPOLYLINE")
-                ],
-                "arcs": [
-                    {"layer": e.dxf.layer, "radius": e.dxf.radius, "start": e.dxf.start_angle, "end": e.dxf.end_angle}
-                    for e in space.query("ARC")
-                ],
-            }
-        )
-    )
+    return {
+        "version": document.dxfversion,
+        "units": document.units,
+        "errors": [error.message for error in auditor.errors],
+        "fixes": [fix.message for fix in auditor.fixes],
+        "dimScale": [document.header["$DIMSCALE"], record.dxf.dimscale],
+        "dimTextHeight": [document.header["$DIMTXT"], record.dxf.dimtxt],
+        "extents": [list(document.header["$EXTMIN"])[:2], list(document.header["$EXTMAX"])[:2]],
+        "counts": dict(Counter(e.dxftype() for e in space)),
+        "layers": {
+            layer.dxf.name: {"weight": layer.dxf.lineweight, "lineType": layer.dxf.linetype}
+            for layer in document.layers
+        },
+        "lineTypes": {
+            line.dxf.name: [tag.value for tag in line.pattern_tags.tags if tag.code == 49]
+            for line in document.linetypes
+        },
+        "dimensions": [dimension(e) for e in space.query("DIMENSION")],
+        "lengthFactors": {s.dxf.name: s.dxf.dimlfac for s in document.dimstyles},
+        "inserts": [
+            {"name": e.dxf.name, "at": list(e.dxf.insert)[:2], "rotation": e.dxf.rotation}
+            for e in space.query("INSERT")
+        ],
+        "hatches": [hatch(e) for e in space.query("HATCH")],
+        "texts": [text(e) for e in space.query("TEXT")],
+        "polylines": [
+            {"layer": e.dxf.layer, "closed": e.closed, "points": [list(p) for p in e.get_points("xyb")]}
+            for e in space.query("LWPOLYLINE")
+        ],
+        "arcs": [
+            {"layer": e.dxf.layer, "radius": e.dxf.radius, "start": e.dxf.start_angle, "end": e.dxf.end_angle}
+            for e in space.query("ARC")
+        ],
+    }
 
 
 if __name__ == "__main__":
-    if len(sys.argv) != 2:
+    if len(sys.argv) < 2:
         sys.exit(__doc__)
-    main(sys.argv[1])
+    print(json.dumps([reading(path) for path in sys.argv[1:]]))

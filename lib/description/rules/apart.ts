@@ -1,3 +1,4 @@
+import * as texts from '../../base/texts/problems-domes.js';
 import { SAME_ANGLE_RAD } from '../../base/tolerances.js';
 import { formatLength, formatNumber, type LengthUnit } from '../../base/units.js';
 import { asin } from '../../math/elementary.js';
@@ -70,34 +71,34 @@ function tellApart(
   problems: ProblemList,
 ): void {
   const turn = `${formatNumber(Math.ceil(lacking / DEG / 0.1) * 0.1, 3)} deg`;
-  const names = `"${a.arch.id}" and "${b.arch.id}"`;
-  const left = `leave less than the shortest piece of ${formatLength(piece, units)} between them at ${formatLength(z, units)} above the floor`;
+  const names = texts.twoNames(a.arch.id, b.arch.id);
+  const left = texts.leaveLessThanShortest(formatLength(piece, units), formatLength(z, units));
   if (b.arch.opening)
     problems.add(
       'openings-meet',
       [...b.arch.path, 'bearing'],
-      `The arches of ${names} ${left}.`,
-      `Turn one ${turn} away from the other, or make them narrower.`,
+      texts.archesTooNear(names, left),
+      texts.turnOneAway(turn),
     );
   else if (a.arch.opening)
     problems.add(
       'passage-meets-opening',
       [...a.arch.path, 'bearing'],
-      `The arch of "${a.arch.id}" and the vault of the passage "${b.arch.id}" ${left}.`,
-      `Turn "${a.arch.id}" ${turn} away from the passage, or make one of them narrower.`,
+      texts.archAndVaultTooNear(a.arch.id, b.arch.id, left),
+      texts.turnAwayFromPassage(a.arch.id, turn),
     );
   else if (Math.abs(turnSigned(a.arch.bearingRad - b.arch.bearingRad)) < SAME_ANGLE_RAD)
     problems.add(
       'passages-meet',
       [...b.arch.path, 'between'],
-      `The passages ${names} leave "${a.dome.id}" on the same line.`,
-      'Remove one of them, or let it lead to another dome.',
+      texts.passagesLeaveOnSame(names, a.dome.id),
+      texts.removeOneOfThem,
     );
   else
     problems.add(
       'passages-meet',
       [...b.arch.path, 'between'],
-      `The vaults of the passages ${names} ${left} in "${a.dome.id}".`,
-      `Make them narrower, move the domes that they lead to ${turn} apart as seen from "${a.dome.id}", or remove one.`,
+      texts.vaultsTooNear(names, left, a.dome.id),
+      texts.narrowOrMoveApart(turn, a.dome.id),
     );
 }

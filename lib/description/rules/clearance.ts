@@ -1,3 +1,4 @@
+import * as texts from '../../base/texts/problems-domes.js';
 import { TURN_SEARCH_RAD } from '../../base/tolerances.js';
 import { formatLength, type LengthUnit } from '../../base/units.js';
 import { hypot } from '../../math/elementary.js';
@@ -60,8 +61,8 @@ function turnAway(run: Run, body: DomeBody, least: number): { readonly deg: numb
 
 function turnMend(opened: Opened, run: Run, body: DomeBody, least: number): string {
   const turn = turnAway(run, body, least);
-  const how = turn ? `Turn it ${turnOf(turn.deg)} or more ${turn.way}, m` : 'M';
-  return `${how}ake it narrower, or set "${opened.body.dome.id}" and "${body.dome.id}" further apart.`;
+  const ids = [opened.body.dome.id, body.dome.id] as const;
+  return turn ? texts.turnNarrowOrMoveApart(turnOf(turn.deg), turn.way, ...ids) : texts.narrowItOrMoveApart(...ids);
 }
 
 function tellMeetsDome(
@@ -81,8 +82,8 @@ function tellMeetsDome(
   const what = faceOf(opened) === null ? 'arch' : 'barrel';
   const message =
     gap > 0
-      ? `The ${what} of "${id}" comes within ${formatLength(gap, units)} of the dome "${body.dome.id}" ${where}; a piece of wall with its joint, ${formatLength(least, units)}, must stay between them.`
-      : `The ${what} of "${id}" runs into the dome "${body.dome.id}" ${where}.`;
+      ? texts.archTooNearDome(what, id, formatLength(gap, units), body.dome.id, where, formatLength(least, units))
+      : texts.archRunsIntoDome(what, id, body.dome.id, where);
   problems.add('opening-meets-dome', [...opened.path, 'bearing'], message, turnMend(opened, run, body, least));
   return true;
 }
@@ -111,13 +112,13 @@ function tellBlocked(
     problems.add(
       'opening-blocked',
       [...opened.path, 'bearing'],
-      `${what} stands in the way of the ${use} "${id}": ${formatLength(reach, units)} in front of it must stay free.`,
+      texts.standsInWay(what, use, id, formatLength(reach, units)),
       mend,
     );
   const run = wayRun(opened, reach);
   for (const body of bodies)
     if (withinReach(opened, body, reach) && nearest(run, body).gap < 0) {
-      tell(`The dome "${body.dome.id}"`, turnMend(opened, run, body, 0));
+      tell(texts.domeNamed(body.dome.id), turnMend(opened, run, body, 0));
       return;
     }
   const { section, along } = opened.arch;
@@ -126,11 +127,11 @@ function tellBlocked(
   const crosses = (strip: Strip | null, topZ: number) =>
     strip !== null && topZ > section.sill && stripsApart(way, strip) <= 0;
   const barrel = all.find((other) => other.body !== opened.body && crosses(barrelStrip(other), other.arch.topZ));
-  if (barrel) tell(`The barrel of "${barrel.opening.id}"`, 'Turn one of them, or set their domes further apart.');
+  if (barrel) tell(texts.barrelNamed(barrel.opening.id), texts.turnOneOfThem);
   const passage = passed.find(
     (other) => !other.ends.includes(opened.body) && crosses(passageStrip(other), other.arch.topZ),
   );
-  if (passage) tell(`The passage "${passage.passage.id}"`, 'Turn the opening, or move its dome away from the passage.');
+  if (passage) tell(texts.passageNamed(passage.passage.id), texts.turnOpeningOrMove);
 }
 
 /** Barrels and passages of different domes stay apart; those of one dome run outward and are held apart at its wall. */
@@ -143,15 +144,15 @@ function checkStrips(
 ): void {
   const least = blocks.shortestPiece;
   const close = (a: Strip | null, b: Strip | null) => a !== null && b !== null && stripsApart(a, b) < least;
-  const room = `at least ${atLeast(least, units)}`;
+  const room = texts.atLeast(atLeast(least, units));
   for (const [i, a] of opened.entries())
     for (const b of opened.slice(i + 1))
       if (a.body !== b.body && close(barrelStrip(a), barrelStrip(b)))
         problems.add(
           'barrels-meet',
           [...b.path, 'bearing'],
-          `The barrels of "${a.opening.id}" and "${b.opening.id}" meet outside their domes, or leave less than ${formatLength(least, units)} between them.`,
-          `Turn one of them until ${room} stays free, or give it a smaller "face".`,
+          texts.barrelsMeet(a.opening.id, b.opening.id, formatLength(least, units)),
+          texts.turnOneUntilFree(room),
         );
   for (const a of opened)
     for (const b of passed)
@@ -159,8 +160,8 @@ function checkStrips(
         problems.add(
           'barrels-meet',
           [...a.path, 'bearing'],
-          `The barrel of "${a.opening.id}" meets the passage "${b.passage.id}", or leaves less than ${formatLength(least, units)} beside it.`,
-          `Turn it until ${room} stays free, or give it a smaller "face".`,
+          texts.barrelMeetsPassage(a.opening.id, b.passage.id, formatLength(least, units)),
+          texts.turnItUntilFree(room),
         );
   for (const [i, a] of passed.entries())
     for (const b of passed.slice(i + 1))
@@ -168,7 +169,7 @@ function checkStrips(
         problems.add(
           'passages-meet',
           [...b.path, 'between'],
-          `The passages "${a.passage.id}" and "${b.passage.id}" cross, or leave less than ${formatLength(least, units)} between them.`,
-          'Join other domes, or put a dome where they cross.',
+          texts.passagesCross(a.passage.id, b.passage.id, formatLength(least, units)),
+          texts.joinOtherDomes,
         );
 }

@@ -1,3 +1,4 @@
+import * as texts from '../../base/texts/problems-domes.js';
 import { SAME_POINT } from '../../base/tolerances.js';
 import { formatApart, formatLength, type LengthUnit } from '../../base/units.js';
 import { cos } from '../../math/elementary.js';
@@ -32,15 +33,20 @@ export function checkDomes(draft: Draft, problems: ProblemList): Placed<Dome>[] 
     for (const { path, value } of draft.domes)
       if (wall.thickness >= value.radius) {
         const [thick, radius] = formatApart(wall.thickness, value.radius, units);
-        const message = `The wall of ${thick} is not thinner than the inside radius of "${value.id}" (${radius}).`;
-        problems.add('wall-too-thick', [...path, 'radius'], message, 'Make the wall thinner or the dome wider.');
+        const message = texts.wallNotThinnerThanRadius(thick, value.id, radius);
+        problems.add('wall-too-thick', [...path, 'radius'], message, texts.makeWallThinner);
       }
   if (wall && blocks) {
     const counts = sound.map(({ path, value }) => coursesHold(value, path, blocks, wall.thickness, units, problems));
     const total = counts.reduce((sum, n) => sum + n, 0);
     if (total > MOST_BLOCKS) {
-      const message = `Courses of ${formatLength(blocks.courseHeight, units)} with blocks of ${formatLength(blocks.length, units)} would make about ${Math.round(total)} blocks; a house has at most ${MOST_BLOCKS}.`;
-      problems.add('blocks-too-many', ['blocks', 'course-height'], message, 'Make courses higher or blocks longer.');
+      const message = texts.tooManyBlocks(
+        formatLength(blocks.courseHeight, units),
+        formatLength(blocks.length, units),
+        Math.round(total),
+        MOST_BLOCKS,
+      );
+      problems.add('blocks-too-many', ['blocks', 'course-height'], message, texts.makeCoursesHigher);
     }
   }
   return sound;
@@ -56,21 +62,21 @@ function riseHolds(dome: Dome, path: Path, units: LengthUnit, problems: ProblemL
   const at = [...path, 'profile', 'rise'];
   if (shape === 'hemisphere' && Math.abs(rise - radius) > SAME_POINT) {
     const [given, needed] = formatApart(rise, radius, units);
-    const message = `The rise of "${dome.id}" is ${given}; a hemisphere's is its radius, ${needed}.`;
-    problems.add('rise-hemisphere', at, message, 'Remove the rise, or choose "segmental", "pointed" or "elliptical".');
+    const message = texts.hemisphereRise(dome.id, given, needed);
+    problems.add('rise-hemisphere', at, message, texts.removeRiseOrChoose);
     return false;
   }
   if (tooHigh) {
     const [given, limit] = formatApart(rise, highest, units);
-    const less = shape === 'segmental' ? 'must be less than its radius' : 'may be at most four times its radius';
-    const message = `The rise of the ${shape} dome "${dome.id}" is ${given}; it ${less} (${limit}).`;
-    problems.add('rise-too-high', at, message, 'Lower the rise, or choose "pointed" or "elliptical" for a high dome.');
+    const less = shape === 'segmental' ? texts.mustBeLess : texts.mayBeAtMost;
+    const message = texts.riseTooHigh(shape, dome.id, given, less, limit);
+    problems.add('rise-too-high', at, message, texts.lowerRiseOrChoose);
   }
   if (tooLow) {
     const [given, limit] = formatApart(rise, lowest, units);
-    const more = shape === 'pointed' ? 'must be more than its radius' : 'must be at least a tenth of its radius';
-    const message = `The rise of the ${shape} dome "${dome.id}" is ${given}; it ${more} (${limit}).`;
-    problems.add('rise-too-low', at, message, 'Raise the rise, or choose "segmental" or "elliptical" for a low dome.');
+    const more = shape === 'pointed' ? texts.mustBeMore : texts.mustBeAtLeast;
+    const message = texts.riseTooHigh(shape, dome.id, given, more, limit);
+    problems.add('rise-too-low', at, message, texts.raiseRiseOrChoose);
   }
   return !tooHigh && !tooLow;
 }
@@ -81,8 +87,8 @@ function oculusHolds(dome: Dome, path: Path, units: LengthUnit, problems: Proble
   const limit = WIDEST_OCULUS * dome.radius;
   if (outer <= limit) return true;
   const [given, most] = formatApart(outer, limit, units);
-  const message = `Oculus and curb of "${dome.id}" reach ${given} from the axis; at most 0.8 of its radius (${most}) is possible.`;
-  problems.add('oculus-too-large', [...path, 'oculus', 'radius'], message, 'Make oculus or curb smaller.');
+  const message = texts.oculusAndCurb(dome.id, given, most);
+  problems.add('oculus-too-large', [...path, 'oculus', 'radius'], message, texts.makeOculusOrCurb);
   return false;
 }
 
@@ -103,21 +109,26 @@ function coursesHold(
   };
   const around = 2 * Math.PI * middle(0).r;
   if (around / length < LEAST_BLOCKS) {
-    const message = `Less than ${LEAST_BLOCKS} blocks of ${formatLength(length, units)} fit round "${dome.id}" (${formatLength(around, units)} at mid-thickness).`;
-    problems.add('blocks-too-few', ['blocks', 'length'], message, 'Make blocks shorter or the dome wider.');
+    const message = texts.tooFewBlocksRound(
+      LEAST_BLOCKS,
+      formatLength(length, units),
+      dome.id,
+      formatLength(around, units),
+    );
+    problems.add('blocks-too-few', ['blocks', 'length'], message, texts.makeBlocksShorter);
   }
   const { stemWall } = dome;
   if (stemWall > 0 && stemWall < courseHeight / 2) {
     const [given, half] = formatApart(stemWall, courseHeight / 2, units);
-    const message = `The stem wall of "${dome.id}" is ${given} high, less than half a course (${half}).`;
-    problems.add('stem-wall-low', [...path, 'stem-wall'], message, `Give 0 or at least ${half}.`);
+    const message = texts.stemWallTooLow(dome.id, given, half);
+    problems.add('stem-wall-low', [...path, 'stem-wall'], message, texts.giveNoneOrAtLeast(half));
   }
   const { shellLength } = shape;
   const arc = shellLength + (thickness / 2) * (middle(shellLength).normalRad - middle(0).normalRad);
   if (arc < LEAST_COURSES * courseHeight) {
     const [given, needed] = formatApart(arc, LEAST_COURSES * courseHeight, units);
-    const message = `The meridian of "${dome.id}" is ${given} long from springing to ${dome.oculus ? 'curb' : 'crown'}; two courses take ${needed}.`;
-    problems.add('courses-too-few', ['blocks', 'course-height'], message, 'Make courses lower or the dome larger.');
+    const message = texts.meridianTooShort(dome.id, given, dome.oculus !== null, needed);
+    problems.add('courses-too-few', ['blocks', 'course-height'], message, texts.makeCoursesLower);
   }
   const steps = 64;
   let meanRadius = 0;

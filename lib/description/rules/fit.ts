@@ -1,3 +1,4 @@
+import * as texts from '../../base/texts/problems-domes.js';
 import { formatLength, type LengthUnit } from '../../base/units.js';
 import type { Draft, Placed } from '../draft.js';
 import type { BlockRules, Dome } from '../house.js';
@@ -59,10 +60,10 @@ function tellTooHigh(ends: readonly Seat[], blocks: BlockRules, units: LengthUni
   const { arch, dome, limit } = limits.reduce((a, b) => (b.limit < a.limit ? b : a));
   const { opening, section, ring, path, topZ, id } = arch;
   if (topZ <= limit) return 0;
-  const under = dome.oculus ? 'the curb of its oculus' : 'its crown';
-  const sizes = `${opening ? `sill ${say(opening.sill)}, ` : ''}height ${say(section.height)}, ring ${say(ring)}`;
-  const message = `The ${wordOf(arch)} of "${id}" reaches ${say(topZ)} above the floor (${sizes}); under ${under} the dome "${dome.id}" leaves room up to ${say(limit)}.`;
-  const mend = `Lower the ${opening ? 'opening' : 'passage'} by ${say(Math.ceil(topZ - limit))} or more, or make the dome higher.`;
+  const under = dome.oculus ? texts.curbOfItsOculus : texts.itsCrown;
+  const sizes = texts.archSizes(opening ? texts.sill(say(opening.sill)) : '', say(section.height), say(ring));
+  const message = texts.archTooHigh(wordOf(arch), id, say(topZ), sizes, under, dome.id, say(limit));
+  const mend = texts.lowerByOrMore(opening !== null, say(Math.ceil(topZ - limit)));
   problems.add(opening ? 'opening-too-high' : 'passage-too-high', [...path, 'height'], message, mend);
   return topZ - limit;
 }
@@ -91,8 +92,16 @@ function fitsIn(
   if (worst.ratio <= WIDEST_ARCH) return true;
   const { arch, dome } = worst.seat;
   const thing = arch.opening ? 'opening' : 'passage';
-  const message = `The ${wordOf(arch)} of "${arch.id}" is ${say(2 * worst.half)} wide over its ring at ${say(worst.z)} above the floor, where the dome "${dome.id}" is ${say(2 * worst.radius)} wide inside; at most 0.9 of that (${say(2 * WIDEST_ARCH * worst.radius)}) is possible.`;
-  const mend = `Make the ${thing} narrower or lower, or the dome larger.`;
+  const message = texts.archTooWide(
+    wordOf(arch),
+    arch.id,
+    say(2 * worst.half),
+    say(worst.z),
+    dome.id,
+    say(2 * worst.radius),
+    say(2 * WIDEST_ARCH * worst.radius),
+  );
+  const mend = texts.makeNarrowerOrLower(thing);
   problems.add(arch.opening ? 'opening-too-wide' : 'passage-too-wide', [...arch.path, 'width'], message, mend);
   return false;
 }

@@ -1,3 +1,4 @@
+import * as texts from '../../base/texts/problems-site.js';
 import { formatApart } from '../../base/units.js';
 import { cross2, sub2, type Vec2 } from '../../math/vec.js';
 import type { Draft } from '../draft.js';
@@ -10,30 +11,25 @@ export function checkGround(draft: Draft, problems: ProblemList): void {
   if (footing && wall) {
     if (footing.width < wall.thickness) {
       const [width, thickness] = formatApart(footing.width, wall.thickness, units);
-      const message = `The footing of ${width} is narrower than the wall of ${thickness}.`;
-      problems.add('footing-too-narrow', ['footing', 'width'], message, 'Make it at least as wide as the wall.');
+      const message = texts.footingNarrowerThanWall(width, thickness);
+      problems.add('footing-too-narrow', ['footing', 'width'], message, texts.makeItAtLeast);
     }
     for (const { value: dome } of draft.domes) {
       const most = 2 * dome.radius + wall.thickness;
       if (footing.width < most) continue;
       const [width, limit] = formatApart(footing.width, most, units);
-      const message = `The footing of ${width} fills the whole dome "${dome.id}"; it must be narrower than ${limit}.`;
-      problems.add('footing-too-wide', ['footing', 'width'], message, 'Make it narrower.');
+      const message = texts.footingFillsDome(width, dome.id, limit);
+      problems.add('footing-too-wide', ['footing', 'width'], message, texts.makeItNarrower);
     }
   }
   if (footing && site && footing.depth <= -site.ground) {
     const [depth, ground] = formatApart(footing.depth, -site.ground, units);
-    const message = `The footing ends ${depth} below the floor, the ground begins ${ground} below it.`;
-    problems.add(
-      'footing-too-shallow',
-      ['footing', 'depth'],
-      message,
-      'Make it deeper, so that it stands in the ground.',
-    );
+    const message = texts.footingEndsBelowFloor(depth, ground);
+    problems.add('footing-too-shallow', ['footing', 'depth'], message, texts.makeItDeeper);
   }
   if (site?.plot && !isSimple(site.plot)) {
-    const message = 'The sides of the plot cross or touch, or enclose no area.';
-    problems.add('plot-crossing', ['site', 'plot'], message, 'List its corners in order round the plot.');
+    const message = texts.sidesOfPlotCross;
+    problems.add('plot-crossing', ['site', 'plot'], message, texts.listItsCorners);
   }
 }
 
@@ -41,16 +37,16 @@ function checkTie({ tie, footing, domes, units }: Draft, problems: ProblemList):
   if (tie === null || tie === 'none') return;
   const path = ['tie', 'level'];
   if (tie.level === 'footing' && footing === null) {
-    const message = 'The tie lies in the footing, and the house has none.';
-    problems.add('tie-without-footing', path, message, 'Give a footing, or write `level: above openings`.');
+    const message = texts.tieLiesInFooting;
+    problems.add('tie-without-footing', path, message, texts.giveFootingOrWrite);
   }
   if (typeof tie.level !== 'number') return;
   for (const { value: dome } of domes) {
     const crown = dome.stemWall + dome.profile.rise;
     if (tie.level < crown) continue;
     const [level, limit] = formatApart(tie.level, crown, units);
-    const message = `The tie at ${level} lies above the crown of dome "${dome.id}" at ${limit}.`;
-    problems.add('tie-too-high', path, message, 'Lower it, or write `level: above openings`.');
+    const message = texts.tieAboveCrown(level, dome.id, limit);
+    problems.add('tie-too-high', path, message, texts.lowerItOrWrite);
   }
 }
 

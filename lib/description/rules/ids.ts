@@ -1,5 +1,6 @@
 import { shown } from '../../base/quantities.js';
 import { nearest } from '../../base/suggest.js';
+import * as texts from '../../base/texts/problems-values.js';
 import type { Draft } from '../draft.js';
 import { type ProblemList, pathText } from '../problem-list.js';
 import { idFault } from '../schema/leaves.js';
@@ -11,8 +12,8 @@ export function checkIds(draft: Draft, problems: ProblemList): void {
     const holder = first.get(value);
     if (holder === undefined) first.set(value, pathText(path.slice(0, -1)));
     else {
-      const message = `The id "${shown(value)}" is already that of ${holder}.`;
-      problems.add('id-duplicate', path, message, 'Give each dome, opening, passage and room an id of its own.');
+      const message = texts.idIsAlready(shown(value), holder);
+      problems.add('id-duplicate', path, message, texts.giveEachDomeOpening);
     }
   }
 
@@ -21,9 +22,9 @@ export function checkIds(draft: Draft, problems: ProblemList): void {
     // An unfit reference is told as such by the schema.
     if (domes.includes(value) || idFault(value)) continue;
     const near = nearest(value, domes);
-    const hint = near === null ? '' : `Did you mean "${near}"? `;
+    const hint = near === null ? '' : texts.didYouMeanThen(near);
     const list = domes.slice(0, 12).map(shown).join(', ');
-    problems.add('reference-unknown', path, `No dome has the id "${value}".`, `${hint}Domes: ${list}.`);
+    problems.add('reference-unknown', path, texts.noDomeHasId(value), texts.domesAre(hint, list));
   }
 
   for (const { path, value } of draft.passages) {
@@ -32,8 +33,8 @@ export function checkIds(draft: Draft, problems: ProblemList): void {
       problems.add(
         'passage-ends',
         [...path, 'between'],
-        `The passage "${value.id}" joins "${from}" to itself.`,
-        'Name two different domes.',
+        texts.passageJoinsToItself(value.id, from),
+        texts.nameTwoDifferentDomes,
       );
   }
 }

@@ -1,3 +1,4 @@
+import * as texts from '../../base/texts/problems-site.js';
 import { formatQuantity } from '../../base/units.js';
 import { mixLimits } from '../../math/fresh-mix.js';
 import type { Draft } from '../draft.js';
@@ -9,23 +10,23 @@ export function checkMix(draft: Draft, problems: ProblemList): void {
   if (!material) return;
   const { wet, dryMost } = mixLimits(material);
   const say = (density: number) => formatQuantity(density, 'density', units);
-  const heavier = 'Give a lower density, less water, or more sand.';
+  const heavier = texts.giveLowerDensityLess;
   if (material.wetDensity === null && material.dryDensity >= dryMost) {
-    const message = `A mix without any foam dries to ${say(dryMost)}, which is less than ${say(material.dryDensity)}.`;
+    const message = texts.mixWithoutAnyFoam(say(dryMost), say(material.dryDensity));
     problems.add('mix-too-dense', ['material', 'dry-density'], message, heavier);
   }
   const fresh = (density: number | null, path: readonly string[], light: string, dense: string) => {
     if (density === null) return;
     if (density <= wet[0]) {
-      const message = `The foam alone has ${say(wet[0])}: no mix with cement has a wet density of ${say(density)}.`;
+      const message = texts.foamAloneHas(say(wet[0]), say(density));
       problems.add('mix-too-light', path, message, light);
     } else if (density >= wet[1]) {
-      const message = `Cement, sand and water without any foam have ${say(wet[1])}: no mix has ${say(density)}.`;
+      const message = texts.mixWithoutFoamHas(say(wet[1]), say(density));
       problems.add('mix-too-dense', path, message, dense);
     }
   };
-  const light = `Give more than ${say(wet[0])}; foamed concrete is usually cast at ${say(400)} to ${say(1600)}.`;
+  const light = texts.giveMoreThanFoamed(say(wet[0]), say(400), say(1600));
   fresh(material.wetDensity, ['material', 'wet-density'], light, heavier);
-  const weigh = 'Weigh the bucket again, its own mass taken off, and divide by its volume.';
+  const weigh = texts.weighBucketAgain;
   fresh(casting?.measuredWetDensity ?? null, ['casting', 'measured-wet-density'], weigh, weigh);
 }

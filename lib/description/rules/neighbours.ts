@@ -1,3 +1,4 @@
+import * as texts from '../../base/texts/problems-domes.js';
 import { formatApart, formatLength, type LengthUnit } from '../../base/units.js';
 import { acos, square } from '../../math/elementary.js';
 import { intervalsLength, uniteIntervals } from '../../math/intervals.js';
@@ -56,7 +57,7 @@ export class Neighbours {
           tellSamePlace(pair, units, problems) || tellNested(pair, units, problems)
             ? 'within'
             : tellTooDeep(pair, joint, units, problems)
-              ? 'too deep'
+              ? texts.tooDeep
               : 'sound';
         this.#standing.set(keyOf(earlier, later), standing);
         if (standing === 'sound') tellGrazing(pair, units, problems);
@@ -102,20 +103,20 @@ const besideCrown = ({ crown }: DomeBody, other: DomeBody, standoff: number): nu
 
 /** Where a builder may set the axes. */
 function advice({ apart, abutting, deepest }: Pair, units: LengthUnit): string {
-  const gap = `Set their axes ${atLeast(apart, units)} or more apart to keep a gap`;
+  const gap = texts.setTheirAxes(atLeast(apart, units));
   if (deepest > abutting) return `${gap}.`;
-  return `${gap}, or ${atLeast(deepest, units)} to ${atMost(abutting, units)} apart to let them abut.`;
+  return texts.orApartToAbut(gap, atLeast(deepest, units), atMost(abutting, units));
 }
 
 function tellSamePlace(pair: Pair, units: LengthUnit, problems: ProblemList): boolean {
   const { earlier, later, distance } = pair;
   if (distance > later.footRadius - later.dome.radius) return false;
-  const where = distance === 0 ? 'in the same place' : `only ${formatLength(distance, units)} apart`;
+  const where = distance === 0 ? texts.inSamePlace : texts.onlyApart(formatLength(distance, units));
   problems.add(
     'domes-same-place',
     [...later.path, 'at'],
-    `The axes of "${earlier.dome.id}" and "${later.dome.id}" stand ${where}.`,
-    `Give each dome its own "at" (east and north of its axis). ${advice(pair, units)}`,
+    texts.axesInOnePlace(earlier.dome.id, later.dome.id, where),
+    texts.giveEachDomeItsPlace(advice(pair, units)),
   );
   return true;
 }
@@ -124,7 +125,12 @@ function tellNested(pair: Pair, units: LengthUnit, problems: ProblemList): boole
   const { earlier, later, distance } = pair;
   const [small, large] = earlier.footRadius < later.footRadius ? [earlier, later] : [later, earlier];
   if (distance + small.footRadius > large.footRadius) return false;
-  const message = `The dome "${small.dome.id}" stands wholly within "${large.dome.id}": its axis is ${formatLength(distance, units)} from that of "${large.dome.id}", which is ${formatLength(large.footRadius, units)} in radius outside.`;
+  const message = texts.domeWithinDome(
+    small.dome.id,
+    large.dome.id,
+    formatLength(distance, units),
+    formatLength(large.footRadius, units),
+  );
   problems.add('domes-nested', [...later.path, 'at'], message, advice(pair, units));
   return true;
 }
@@ -133,9 +139,14 @@ function tellTooDeep(pair: Pair, joint: number, units: LengthUnit, problems: Pro
   const { earlier, later, distance, deepest, standoff } = pair;
   if (distance >= deepest) return false;
   const covers = (over: DomeBody, under: DomeBody) =>
-    `the outside of "${over.dome.id}", ${formatLength(over.footRadius, units)} from its axis, covers the axis of "${under.dome.id}", which is ${formatApart(distance, over.footRadius, units)[0]} away`;
+    texts.coversAxis(
+      over.dome.id,
+      formatLength(over.footRadius, units),
+      under.dome.id,
+      formatApart(distance, over.footRadius, units)[0],
+    );
   const crowds = (other: DomeBody, body: DomeBody) =>
-    `"${other.dome.id}" comes too near to ${body.dome.oculus ? 'the curb' : 'the crown plug'} of "${body.dome.id}" ${levelOf(body.crown.fromZ, units)}`;
+    texts.comesTooNear(other.dome.id, body.dome.oculus !== null, body.dome.id, levelOf(body.crown.fromZ, units));
   const why =
     earlier.footRadius + joint > distance
       ? covers(earlier, later)
@@ -144,7 +155,7 @@ function tellTooDeep(pair: Pair, joint: number, units: LengthUnit, problems: Pro
         : besideCrown(later, earlier, standoff) > distance
           ? crowds(earlier, later)
           : crowds(later, earlier);
-  const message = `The domes "${earlier.dome.id}" and "${later.dome.id}" overlap too deeply: ${why}.`;
+  const message = texts.domesOverlapTooDeeply(earlier.dome.id, later.dome.id, why);
   problems.add('overlap-too-deep', [...later.path, 'at'], message, advice(pair, units));
   return true;
 }
@@ -153,11 +164,8 @@ function tellGrazing(pair: Pair, units: LengthUnit, problems: ProblemList): void
   const { earlier, later, distance, apart, abutting } = pair;
   if (distance >= apart || distance <= abutting) return;
   const gap = distance - earlier.footRadius - later.footRadius;
-  const how =
-    gap >= 0
-      ? `only ${formatLength(gap, units)} of air between them, too little to point and render`
-      : `an overlap of only ${formatLength(-gap, units)}, which leaves thin shells instead of blocks`;
-  const message = `The walls of "${earlier.dome.id}" and "${later.dome.id}" nearly touch: there is ${how}.`;
+  const how = gap >= 0 ? texts.gapTooNarrow(formatLength(gap, units)) : texts.overlapTooThin(formatLength(-gap, units));
+  const message = texts.wallsNearlyTouch(earlier.dome.id, later.dome.id, how);
   problems.add('domes-nearly-touch', [...later.path, 'at'], message, advice(pair, units));
 }
 
@@ -182,8 +190,8 @@ function tellCutAway(later: DomeBody, cut: readonly DomeBody[], joint: number, p
   const left = 1 - intervalsLength(uniteIntervals(lost)) / full;
   if (left >= LEAST_WALL) return;
   const names = cut.map((b) => `"${b.dome.id}"`).join(', ');
-  const message = `Of the wall of "${later.dome.id}" only ${Math.floor(left * 100)} % stands on the ground; the rest gives way to ${names}. At least a quarter must stand.`;
-  const mend = `Move "${later.dome.id}" further from them, make it larger, or list it before one of them.`;
+  const message = texts.tooLittleWallStands(later.dome.id, Math.floor(left * 100), names);
+  const mend = texts.moveFurtherFromThem(later.dome.id);
   problems.add('dome-cut-away', [...later.path, 'at'], message, mend);
 }
 
@@ -202,8 +210,8 @@ function tellSplit(
     const corners = circlesMeet(one.at, one.outerRadiusAt(z) + joint, other.at, other.outerRadiusAt(z) + joint);
     const radius = later.shape.radiusAt(z);
     if (corners.length === 0 || !corners.every((p) => length2(sub2(p, later.at)) < radius)) continue;
-    const message = `"${one.dome.id}" and "${other.dome.id}" meet inside "${later.dome.id}" and part its room in two ${levelOf(z, units)}.`;
-    const mend = `Move "${later.dome.id}" away from the line between them, or move them apart.`;
+    const message = texts.meetInsideAndPart(one.dome.id, other.dome.id, later.dome.id, levelOf(z, units));
+    const mend = texts.moveAwayFromLine(later.dome.id);
     problems.add('room-parted', [...later.path, 'at'], message, mend);
     return;
   }

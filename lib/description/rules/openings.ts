@@ -1,3 +1,4 @@
+import * as texts from '../../base/texts/problems-openings.js';
 import { SAME_POINT } from '../../base/tolerances.js';
 import { formatApart, formatLength, type LengthUnit } from '../../base/units.js';
 import type { Draft } from '../draft.js';
@@ -40,20 +41,20 @@ function headHolds(opening: Headed, path: Path, units: LengthUnit, problems: Pro
   const at = [...path, 'head'];
   const refuse = (needed: string, limit: number): false => {
     const [given, bound] = formatApart(rise, limit, units);
-    const message = `The ${shape} head of "${opening.id}" rises ${given}; it ${needed} (${bound}).`;
-    problems.add('head-rise', at, message, 'Change the rise, remove it to take its default, or choose another shape.');
+    const message = texts.headRises(shape, opening.id, given, needed, bound);
+    problems.add('head-rise', at, message, texts.changeRiseRemove);
     return false;
   };
-  if (shape === 'flat' && rise !== 0) return refuse('has no rise', 0);
-  if (shape === 'semicircular' && Math.abs(rise - half) > SAME_POINT) return refuse('rises half its width', half);
-  if (shape === 'segmental' && rise > half) return refuse('rises at most half its width', half);
+  if (shape === 'flat' && rise !== 0) return refuse(texts.hasNoRise, 0);
+  if (shape === 'semicircular' && Math.abs(rise - half) > SAME_POINT) return refuse(texts.risesHalfItsWidth, half);
+  if (shape === 'segmental' && rise > half) return refuse(texts.risesAtMostHalf, half);
   if (shape === 'segmental' && rise < width * LOWEST_HEAD)
-    return refuse('rises at least a twentieth of its width', width * LOWEST_HEAD);
-  if (shape === 'pointed' && rise <= half) return refuse('rises more than half its width', half);
+    return refuse(texts.risesAtLeastTwentieth, width * LOWEST_HEAD);
+  if (shape === 'pointed' && rise <= half) return refuse(texts.risesMoreThanHalf, half);
   if (rise <= height) return true;
   const [given, whole] = formatApart(rise, height, units);
-  const message = `The ${shape} head of "${opening.id}" rises ${given}, more than the whole height of ${whole}.`;
-  const mend = `Give a height of at least ${formatLength(rise, units)}, or a lower head.`;
+  const message = texts.headRisesTooHigh(shape, opening.id, given, whole);
+  const mend = texts.giveHeightOrLowerHead(formatLength(rise, units));
   problems.add('head-too-high', [...path, 'height'], message, mend);
   return false;
 }
@@ -61,19 +62,19 @@ function headHolds(opening: Headed, path: Path, units: LengthUnit, problems: Pro
 function checkUse(opening: Opening, path: Path, units: LengthUnit, problems: ProblemList): void {
   const { id, use, sill, depth } = opening;
   if (use === 'door' && sill !== 0) {
-    const message = `The door "${id}" has a sill of ${formatLength(sill, units)}.`;
-    problems.add('sill-of-door', [...path, 'sill'], message, 'Remove the sill, or make it a window.');
+    const message = texts.doorHasSill(id, formatLength(sill, units));
+    problems.add('sill-of-door', [...path, 'sill'], message, texts.removeSillOrMake);
   }
   if (use !== 'door' && sill < LOWEST_SILL) {
     const [given, least] = formatApart(sill, LOWEST_SILL, units);
-    const message = `The sill of "${id}" lies ${given} above the floor; the sill of a ${use} lies at least ${least} above it.`;
-    problems.add('sill-too-low', [...path, 'sill'], message, 'Raise the sill, or make it a door.');
+    const message = texts.sillTooLow(id, given, use, least);
+    problems.add('sill-too-low', [...path, 'sill'], message, texts.raiseSillOrMake);
   }
   if (use === 'niche' && depth === null)
-    problems.add('niche-depth', path, `The niche "${id}" has no depth.`, 'Add "depth".', 'key');
+    problems.add('niche-depth', path, texts.nicheHasNoDepth(id), texts.addDepth, 'key');
   if (use !== 'niche' && depth !== null) {
-    const message = `The ${use} "${id}" has a depth, but goes through the wall.`;
-    problems.add('depth-not-niche', [...path, 'depth'], message, 'Remove the depth, or write `use: niche`.');
+    const message = texts.depthWithoutNiche(use, id);
+    problems.add('depth-not-niche', [...path, 'depth'], message, texts.removeDepthOrWrite);
   }
 }
 
@@ -81,22 +82,22 @@ function checkRing(opening: Opening, path: Path, units: LengthUnit, problems: Pr
   const { id, arch, frame, width, height } = opening;
   const at = [...path, 'arch', 'voussoirs'];
   if (arch.voussoirs !== null && arch.madeAs === 'cast')
-    problems.add(
-      'voussoirs-cast',
-      at,
-      `The arch of "${id}" is cast in one and has no voussoirs.`,
-      'Write `made-as: voussoirs`, or remove their number.',
-    );
+    problems.add('voussoirs-cast', at, texts.castArchHasNoVoussoirs(id), texts.writeMadeAsVoussoirs);
   else if (arch.voussoirs !== null && arch.voussoirs % 2 === 0)
     problems.add(
       'voussoirs-even',
       at,
-      `The arch of "${id}" has ${arch.voussoirs} voussoirs; only an odd number has a keystone.`,
-      `Give ${arch.voussoirs - 1} or ${arch.voussoirs + 1}.`,
+      texts.voussoirsMustBeOdd(id, arch.voussoirs),
+      texts.giveOneOf(arch.voussoirs - 1, arch.voussoirs + 1),
     );
   if (2 * frame < width && frame < height) return;
-  const message = `Frames of ${formatLength(frame, units)} leave no clear opening in "${id}" (${formatLength(width, units)} by ${formatLength(height, units)}).`;
-  problems.add('frame-too-wide', [...path, 'frame'], message, 'Make the frame narrower.');
+  const message = texts.framesLeaveNoOpening(
+    formatLength(frame, units),
+    id,
+    formatLength(width, units),
+    formatLength(height, units),
+  );
+  problems.add('frame-too-wide', [...path, 'frame'], message, texts.makeFrameNarrower);
 }
 
 function checkNiche(opening: Opening, thickness: number, path: Path, units: LengthUnit, problems: ProblemList): void {
@@ -104,7 +105,7 @@ function checkNiche(opening: Opening, thickness: number, path: Path, units: Leng
   const most = thickness + (arch.face === 'flush' ? 0 : arch.face) - LEAST_BACK;
   if (depth === null || depth <= most) return;
   const [given, limit] = formatApart(depth, most, units);
-  const message = `The niche "${id}" is ${given} deep; a wall of ${formatLength(LEAST_BACK, units)} must stay behind it, so at most ${limit} is possible.`;
-  const mend = 'Make it shallower, or let its face stand out: `arch: { face: ... }`.';
+  const message = texts.nicheTooDeep(id, given, formatLength(LEAST_BACK, units), limit);
+  const mend = texts.makeItShallower;
   problems.add('niche-too-deep', [...path, 'depth'], message, mend);
 }

@@ -1,3 +1,4 @@
+import * as texts from '../../base/texts/problems-openings.js';
 import { SAME_POINT } from '../../base/tolerances.js';
 import { formatLength } from '../../base/units.js';
 import { alongBearing, bearingOf, DEG, length2, sub2, type Vec2 } from '../../math/vec.js';
@@ -24,8 +25,8 @@ function checkPlace(draft: Draft, dome: Dome, path: Path, partition: Partition, 
   const size = (mm: number) => formatLength(mm, draft.units);
   const length = length2(sub2(to, from));
   if (length < SHORTEST) {
-    const message = `The partition in "${dome.id}" is ${size(length)} long, less than ${size(SHORTEST)}.`;
-    problems.add('partition-short', path, message, 'Set its ends further apart, or remove it.');
+    const message = texts.partitionTooShort(dome.id, size(length), size(SHORTEST));
+    problems.add('partition-short', path, message, texts.setItsEndsFurther);
     return;
   }
   const index = draft.domes.findIndex((d) => d.value === dome);
@@ -36,31 +37,31 @@ function checkPlace(draft: Draft, dome: Dome, path: Path, partition: Partition, 
   ] as const) {
     const over = length2(sub2(end, dome.at)) - dome.radius;
     if (over > SAME_POINT) {
-      const message = `The end "${key}" of the partition lies ${size(over)} outside the room of "${dome.id}", whose inside radius is ${size(dome.radius)}.`;
+      const message = texts.partitionEndOutsideRoom(key, size(over), dome.id, size(dome.radius));
       problems.add(
         'partition-outside',
         [...path, key],
         message,
-        `Move it ${atLeast(over, draft.units)} or more towards the axis of "${dome.id}".`,
+        texts.moveItTowardsAxis(atLeast(over, draft.units), dome.id),
       );
     }
     for (const { value: earlier } of draft.domes.slice(0, index)) {
       const inside = earlier.radius + thickness - length2(sub2(end, earlier.at));
       if (inside <= SAME_POINT) continue;
-      const message = `The end "${key}" of the partition lies ${size(inside)} inside the dome "${earlier.id}", which stands in the room of "${dome.id}".`;
+      const message = texts.partitionEndInsideDome(key, size(inside), earlier.id, dome.id);
       problems.add(
         'partition-outside',
         [...path, key],
         message,
-        `Move it ${atLeast(inside, draft.units)} or more away from "${earlier.id}".`,
+        texts.moveItAwayFrom(atLeast(inside, draft.units), earlier.id),
       );
     }
   }
   for (const way of waysOf(draft, dome)) {
     const gap = segmentsApart(from, to, way.left, way.right);
     if (gap >= partition.thickness / 2) continue;
-    const message = `The partition stands in front of ${way.what} "${way.id}".`;
-    const mend = `Move it ${atLeast(partition.thickness / 2 - gap, draft.units)} or more away, or end it beside it.`;
+    const message = texts.partitionStandsInFront(way.what, way.id);
+    const mend = texts.moveItAwayOrEndIt(atLeast(partition.thickness / 2 - gap, draft.units));
     problems.add('partition-before-opening', path, message, mend);
   }
 }
@@ -79,12 +80,14 @@ function waysOf(draft: Draft, dome: Dome) {
   };
   const openings = draft.openings
     .filter(({ value }) => value.in === dome.id)
-    .map(({ value: o }) => mouth(o.id, o.use === 'door' ? 'the door' : `the ${o.use}`, o.bearingDeg * DEG, o.width));
+    .map(({ value: o }) =>
+      mouth(o.id, o.use === 'door' ? texts.theDoor : texts.theOpening(o.use), o.bearingDeg * DEG, o.width),
+    );
   const passages = draft.passages.flatMap(({ value: p }) => {
     const other = p.between.find((id) => id !== dome.id);
     const end = draft.domes.find((d) => d.value.id === other)?.value;
     if (!p.between.includes(dome.id) || !end) return [];
-    return [mouth(p.id, 'the passage', bearingOf(sub2(end.at, dome.at)), p.width)];
+    return [mouth(p.id, texts.thePassage, bearingOf(sub2(end.at, dome.at)), p.width)];
   });
   return [...openings, ...passages];
 }
@@ -95,15 +98,15 @@ function checkDoor(draft: Draft, path: Path, { from, to, door, height }: Partiti
   const length = length2(sub2(to, from));
   const [start, end] = [door.at - door.width / 2, door.at + door.width / 2];
   if (start < -SAME_POINT || end > length + SAME_POINT) {
-    const message = `The door runs from ${size(start)} to ${size(end)} along a partition that is ${size(length)} long.`;
+    const message = texts.doorRunsPastPartition(size(start), size(end), size(length));
     const mend =
       door.width <= length
-        ? `Give \`at\` from ${atLeast(door.width / 2, draft.units)} to ${atMost(length - door.width / 2, draft.units)}.`
-        : 'A narrower door, or a longer partition.';
+        ? texts.giveDoorPlace(atLeast(door.width / 2, draft.units), atMost(length - door.width / 2, draft.units))
+        : texts.narrowerDoorOrLonger;
     problems.add('partition-door', [...path, 'door'], message, mend);
   }
   if (height !== null && door.height > height) {
-    const message = `The door is ${size(door.height)} high in a partition of ${size(height)}.`;
-    problems.add('partition-door', [...path, 'door', 'height'], message, 'A lower door, or a higher partition.');
+    const message = texts.doorIsHigh(size(door.height), size(height));
+    problems.add('partition-door', [...path, 'door', 'height'], message, texts.lowerDoorOrHigher);
   }
 }

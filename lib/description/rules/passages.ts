@@ -1,3 +1,4 @@
+import * as texts from '../../base/texts/problems-openings.js';
 import { formatLength, type LengthUnit } from '../../base/units.js';
 import type { ProblemList } from '../problem-list.js';
 import type { DomeBody } from './body.js';
@@ -31,8 +32,13 @@ function tellBehindAxis(
 ): boolean {
   const [earlier, later] = orderOf(ends);
   if (earlier.footRadius <= distance - least) return false;
-  const message = `The passage "${passage.id}" doesn't come out in the room of "${later.dome.id}": "${earlier.dome.id}" fills it up to ${formatLength(Math.max(0, distance - earlier.footRadius), units)} from its axis.`;
-  const mend = `Set the two axes ${atLeast(earlier.footRadius + least, units)} or more apart.`;
+  const message = texts.passageFilledByDome(
+    passage.id,
+    later.dome.id,
+    earlier.dome.id,
+    formatLength(Math.max(0, distance - earlier.footRadius), units),
+  );
+  const mend = texts.setAxesApart(atLeast(earlier.footRadius + least, units));
   problems.add('passage-not-through', [...path, 'between'], message, mend);
   return true;
 }
@@ -49,10 +55,10 @@ function tellCrosses(passed: Passed, body: DomeBody, least: number, units: Lengt
   const where = levelOf(z, units);
   const how =
     gap > 0
-      ? `comes within ${formatLength(gap, units)} of the dome "${body.dome.id}" ${where}; at least ${formatLength(least, units)} must stay between them`
-      : `runs into the dome "${body.dome.id}" ${where}`;
-  const mend = `Move "${body.dome.id}" ${atLeast(least - gap, units)} or more away from the passage, make the passage narrower, or join each dome to "${body.dome.id}" instead.`;
-  problems.add('passage-crosses-dome', [...path, 'between'], `The passage "${passage.id}" ${how}.`, mend);
+      ? texts.passageTooNearDome(formatLength(gap, units), body.dome.id, where, formatLength(least, units))
+      : texts.passageRunsIntoDome(body.dome.id, where);
+  const mend = texts.moveDomeNarrowOrJoin(body.dome.id, atLeast(least - gap, units));
+  problems.add('passage-crosses-dome', [...path, 'between'], texts.passageSentence(passage.id, how), mend);
   return true;
 }
 
@@ -67,8 +73,8 @@ function tellHidden(passed: Passed, body: DomeBody, least: number, units: Length
     };
     const { gap } = nearest(passageRun(passed, inRoom), body);
     if (gap >= least) continue;
-    const message = `The passage "${passage.id}" doesn't come out freely in the room of "${end.dome.id}": the dome "${body.dome.id}" stands in front of its end.`;
-    const mend = `Move "${body.dome.id}" ${atLeast(least - gap, units)} or more away from the passage, or make the passage narrower.`;
+    const message = texts.passageEndBlocked(passage.id, end.dome.id, body.dome.id);
+    const mend = texts.moveDomeAwayFromPassage(body.dome.id, atLeast(least - gap, units));
     problems.add('passage-not-through', [...path, 'between'], message, mend);
     return true;
   }

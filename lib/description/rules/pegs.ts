@@ -1,3 +1,4 @@
+import * as texts from '../../base/texts/problems-site.js';
 import { formatApart } from '../../base/units.js';
 import { hypot } from '../../math/elementary.js';
 import type { Draft } from '../draft.js';
@@ -14,13 +15,13 @@ export function checkPegs(draft: Draft, problems: ProblemList): void {
   const apart = hypot(b[0] - a[0], b[1] - a[1]);
   if (apart < LEAST_APART) {
     const [given, least] = formatApart(apart, LEAST_APART, units);
-    const message = `The two pegs are ${given} apart; tapes from pegs less than ${least} apart cross too flat.`;
-    problems.add('pegs-together', ['setting-out', 'pegs'], message, 'Set them further apart, beside the house.');
+    const message = texts.twoPegsAreApart(given, least);
+    problems.add('pegs-together', ['setting-out', 'pegs'], message, texts.setThemFurtherApart);
   }
   for (const [i, peg] of settingOut.pegs.entries())
     for (const { value: dome } of domes) {
       if (hypot(peg[0] - dome.at[0], peg[1] - dome.at[1]) > dome.radius) continue;
-      const message = `The peg stands inside dome "${dome.id}", where its wall and slab will be built.`;
-      problems.add('peg-in-dome', ['setting-out', 'pegs', i], message, 'Move it outside the house.');
+      const message = texts.pegStandsInsideDome(dome.id);
+      problems.add('peg-in-dome', ['setting-out', 'pegs', i], message, texts.moveItOutsideHouse);
     }
 }

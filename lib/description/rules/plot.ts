@@ -1,3 +1,4 @@
+import * as texts from '../../base/texts/problems-site.js';
 import { formatLength, type LengthUnit } from '../../base/units.js';
 import type { Vec2 } from '../../math/vec.js';
 import type { Footing } from '../house.js';
@@ -21,26 +22,26 @@ export function checkPlot(
   problems: ProblemList,
 ): void {
   const margin = footing ? Math.max(0, (footing.width - thickness) / 2) : 0;
-  const withFooting = margin > 0 ? ' with its footing' : '';
+  const withFooting = margin > 0 ? texts.withItsFooting : '';
   for (const { dome, path, at, footRadius } of bodies) {
     const over = footRadius + margin - inside(plot, at);
     if (over <= 0) continue;
-    const message = `The dome "${dome.id}"${withFooting} crosses the boundary of the plot by ${formatLength(over, units)}.`;
-    const mend = `Move it ${atLeast(over, units)} or more inward, make it smaller, or mend the plot.`;
+    const message = texts.domeCrossesBoundary(dome.id, withFooting, formatLength(over, units));
+    const mend = texts.moveItInward(atLeast(over, units));
     problems.add('outside-plot', [...path, 'at'], message, mend);
   }
   for (const barrel of opened) {
     const strip = barrelStrip(barrel);
     if (!strip || holds(plot, strip, margin)) continue;
-    const message = `The barrel of "${barrel.opening.id}"${withFooting} crosses the boundary of the plot.`;
-    const mend = 'Turn the opening, give it a smaller "face", or move its dome.';
+    const message = texts.barrelCrossesBoundary(barrel.opening.id, withFooting);
+    const mend = texts.turnOpeningGive;
     problems.add('outside-plot', [...barrel.path, 'bearing'], message, mend);
   }
   for (const passage of passed) {
     const strip = passageStrip(passage);
     if (!strip || holds(plot, strip, margin)) continue;
-    const message = `The passage "${passage.passage.id}"${withFooting} crosses the boundary of the plot.`;
-    problems.add('outside-plot', [...passage.path, 'between'], message, 'Move its domes, or join others.');
+    const message = texts.passageCrossesBoundary(passage.passage.id, withFooting);
+    problems.add('outside-plot', [...passage.path, 'between'], message, texts.moveItsDomes);
   }
 }
 

@@ -1,3 +1,4 @@
+import * as texts from '../../base/texts/problems-values.js';
 import { WHOLE } from '../../base/tolerances.js';
 import { formatLength, formatNumber, type LengthUnit } from '../../base/units.js';
 
@@ -21,4 +22,4 @@ export const turnOf = (deg: number): string => `${formatNumber(Math.ceil(deg / 0
 
 /** Where in height something happens. */
 export const levelOf = (z: number, units: LengthUnit): string =>
-  z < 0.5 ? 'at the floor' : `at ${formatLength(z, units)} above the floor`;
+  z < 0.5 ? texts.atFloor : texts.atAboveFloor(formatLength(z, units));

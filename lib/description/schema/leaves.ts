@@ -1,7 +1,8 @@
 import { z } from 'zod';
 import { parseNumber, parseQuantity, shown } from '../../base/quantities.js';
-import { formatNumber, formatQuantity, KIND_WORDS, type LengthUnit, type QuantityKind } from '../../base/units.js';
-import type { ProblemCode } from '../codes.js';
+import type { ProblemCode } from '../../base/texts/problem-codes.js';
+import { KIND_WORDS } from '../../base/texts/quantities.js';
+import { formatNumber, formatQuantity, type LengthUnit, type QuantityKind } from '../../base/units.js';
 
 /** What a leaf of the schema knows of itself, for documents; stands in its metadata under `leaf`. */
 export interface LeafDoc {

@@ -1,3 +1,4 @@
+import * as texts from '../../base/texts/problems-file.js';
 import type { ProblemList } from '../problem-list.js';
 import type { Places } from './places.js';
 
@@ -12,15 +13,15 @@ export const DEEPEST = 24;
  */
 export function guardedText(content: string | Uint8Array, places: Places, problems: ProblemList): string | null {
   if (content.length > LARGEST_FILE) {
-    const size = `${(content.length / 1024).toFixed(0)} kB`;
-    const mend = `A description is at most ${LARGEST_FILE / 1024} kB; check that this is the right file.`;
-    problems.add('file-too-large', [], `The file is ${size} large.`, mend);
+    const size = texts.kilobytes((content.length / 1024).toFixed(0));
+    const mend = texts.descriptionIsAtMost(LARGEST_FILE / 1024);
+    problems.add('file-too-large', [], texts.fileIsLarge(size), mend);
     return null;
   }
   const text = typeof content === 'string' ? content.replace(/^\uFEFF/, '') : decoded(content);
   // Control characters, halves of surrogate pairs, and the mark that a decoder sets for bytes that are no text.
   if (text === null || /[^\t\n\r\P{Cc}\x85]|\p{Cs}|\uFFFD|\uFFFE|\uFFFF/u.test(text)) {
-    problems.add('file-not-text', [], 'The file is not plain text.', 'Save it as plain text in UTF-8.');
+    problems.add('file-not-text', [], texts.fileIsNotPlain, texts.saveItAsPlain);
     return null;
   }
   if (text.replace(/^[ \t]*#.*$/gm, '').trim() === '') {
@@ -30,15 +31,15 @@ export function guardedText(content: string | Uint8Array, places: Places, proble
   places.read(text);
   const deep = tooDeepAt(text);
   if (deep !== null) {
-    const mend = `At most ${DEEPEST} levels are read; check the brackets and the indents.`;
-    problems.add('nesting-too-deep', [], 'Lists or keys are nested too deep.', mend, places.at(deep));
+    const mend = texts.atMostLevels(DEEPEST);
+    problems.add('nesting-too-deep', [], texts.listsOrKeys, mend, places.at(deep));
     return null;
   }
   return text;
 }
 
 export function tellEmpty(problems: ProblemList): void {
-  problems.add('file-empty', [], 'The file describes nothing.', 'Start from `ringcourse new house.yaml`.');
+  problems.add('file-empty', [], texts.fileDescribesNothing, texts.startFromRingcourseNew);
 }
 
 function decoded(bytes: Uint8Array): string | null {

@@ -1,6 +1,7 @@
 import type { Where } from '../../base/problems.js';
 import { shown } from '../../base/quantities.js';
 import { nearest } from '../../base/suggest.js';
+import * as texts from '../../base/texts/problems-file.js';
 import { type Path, ProblemList } from '../problem-list.js';
 import { guardedText } from './guard.js';
 import { Places } from './places.js';
@@ -15,7 +16,7 @@ export interface Override {
 
 /** Names joined by dots; an entry of a list is named by its `id`, or by its place from 0 as in `at[0]`. */
 const PATH = /^[A-Za-z_][\w-]*(\.[\w-]+|\[\d{1,4}\])*$/;
-const HOW = 'Write it like `domes.hall.radius=2.5`: keys and ids joined by dots, then = and the value.';
+const HOW = texts.writeItLikeDomes;
 
 /** Sections that are lists of entries with ids. */
 const LISTS = ['domes', 'openings', 'passages', 'rooms'];
@@ -40,9 +41,9 @@ export function withOverrides(tree: unknown, sets: readonly string[], places: Pl
 
 function withOverride(tree: unknown, set: string, places: Places, problems: ProblemList): unknown {
   const override = parseOverride(set);
-  const where: Where = { file: `--set ${shown(set.replace(/=.*/s, ''))}`, line: 1, column: 1 };
+  const where: Where = { file: texts.setOption(shown(set.replace(/=.*/s, ''))), line: 1, column: 1 };
   if (!override) {
-    const message = `\`--set ${shown(set)}\` names no value to put in.`;
+    const message = texts.setNamesNoValue(shown(set));
     problems.add('set-unreadable', [], message, HOW, where);
     return tree;
   }
@@ -77,17 +78,17 @@ class Setter {
     const key = String(step);
     const last = path[path.length - 1];
     if (node === undefined || node === null) {
-      if (LISTS.includes(String(last))) return this.nowhere(node, path, `"${last}" has no entry ${shown(key)}.`, []);
+      if (LISTS.includes(String(last))) return this.nowhere(node, path, texts.hasNoSuchEntry(last, shown(key)), []);
       return this.intoMapping(Object.create(null), key, depth, path);
     }
     if (typeof node === 'object') return this.intoMapping(node as Record<string, unknown>, key, depth, path);
     if (typeof node === 'string' && SHAPED.includes(String(last)))
       return this.intoMapping({ shape: node }, key, depth, path);
-    return this.nowhere(node, path, `"${String(last)}" is a value and has no key ${shown(key)}.`, []);
+    return this.nowhere(node, path, texts.valueHasNoKey(String(last), shown(key)), []);
   }
 
   intoMapping(node: Record<string, unknown>, key: string, depth: number, path: Path): unknown {
-    if (RESERVED_KEYS.has(key)) return this.nowhere(node, path, `The key "${key}" is not allowed.`, []);
+    if (RESERVED_KEYS.has(key)) return this.nowhere(node, path, texts.keyIsNotAllowed(key), []);
     const made: Record<string, unknown> = Object.assign(Object.create(null), node);
     const value = this.into(made[key], depth + 1, [...path, key]);
     if (value !== undefined) made[key] = value;
@@ -99,7 +100,7 @@ class Setter {
     const index = ids.includes(String(step)) ? ids.indexOf(String(step)) : typeof step === 'number' ? step : -1;
     if (index < 0 || index >= node.length) {
       const known = ids.filter((id): id is string => typeof id === 'string');
-      return this.nowhere(node, path, `"${String(path[path.length - 1])}" has no entry ${shown(String(step))}.`, known);
+      return this.nowhere(node, path, texts.hasNoSuchEntry(String(path[path.length - 1]), shown(String(step))), known);
     }
     return node.map((entry, i) => (i === index ? this.into(entry, depth + 1, [...path, i]) : entry));
   }
@@ -107,8 +108,8 @@ class Setter {
   nowhere(node: unknown, path: Path, message: string, known: readonly string[]): unknown {
     const asked = String(this.override.path[path.length] ?? '');
     const near = nearest(asked, known);
-    const list = known.length > 0 ? `There are: ${known.join(', ')}.` : HOW;
-    this.problems.add('set-nowhere', path, message, near === null ? list : `Did you mean "${near}"?`, this.where);
+    const list = known.length > 0 ? texts.thereAreThese(known.join(', ')) : HOW;
+    this.problems.add('set-nowhere', path, message, near === null ? list : texts.didYouMean(near), this.where);
     return node;
   }
 }

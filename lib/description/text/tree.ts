@@ -1,5 +1,6 @@
 import { isAlias, isMap, isScalar, isSeq, type ParsedNode, parseDocument, Scalar } from 'yaml';
 import { shown } from '../../base/quantities.js';
+import * as texts from '../../base/texts/problems-file.js';
 import type { Path, ProblemList } from '../problem-list.js';
 import { expansionOf, MOST_VALUES } from './aliases.js';
 import { DEEPEST, tellEmpty } from './guard.js';
@@ -10,7 +11,7 @@ import { syntaxProblem } from './syntax.js';
 export const RESERVED_KEYS: ReadonlySet<string> = new Set(['__proto__', 'constructor', 'prototype']);
 
 const MOST_SYNTAX_PROBLEMS = 5;
-const TOO_DEEP = 'Lists or keys are nested too deep.';
+const TOO_DEEP = texts.listsOrKeys;
 
 /**
  * Well-formed YAML or JSON, the text that `guardedText` gave, to plain data (objects without prototype, lists, texts,
@@ -31,9 +32,9 @@ export function readTree(text: string, places: Places, problems: ProblemList): u
     for (const error of document.errors.slice(0, MOST_SYNTAX_PROBLEMS)) {
       const where = places.at(error.pos[0]);
       if (error.code === 'MULTIPLE_DOCS')
-        problems.add('file-documents', [], 'A second document begins here.', 'Keep one house in a file.', where);
+        problems.add('file-documents', [], texts.secondDocumentBeginsHere, texts.keepOneHouse, where);
       else if (error.code === 'RESOURCE_EXHAUSTION')
-        problems.add('nesting-too-deep', [], TOO_DEEP, 'Check brackets and indents.', where);
+        problems.add('nesting-too-deep', [], TOO_DEEP, texts.checkBracketsAndIndents, where);
       else {
         const { message, mend } = syntaxProblem(error, json);
         problems.add('file-syntax', [], message, mend, where);
@@ -47,8 +48,8 @@ export function readTree(text: string, places: Places, problems: ProblemList): u
   }
   const { values, at } = expansionOf(document.contents);
   if (values > MOST_VALUES && at > 0) {
-    const message = `The aliases in this file expand too far: written out it would hold more than ${MOST_VALUES} values.`;
-    problems.add('yaml-expansion', [], message, 'Remove the aliases, and write out the few values.', places.at(at));
+    const message = texts.aliasesExpandTooFar(MOST_VALUES);
+    problems.add('yaml-expansion', [], message, texts.removeAliasesAndWrite, places.at(at));
     return undefined;
   }
   return new TreeReader(places, problems).value(document.contents, []);
@@ -64,14 +65,14 @@ class TreeReader {
     this.places.set(path, node && !isBlank(node) ? node.range[0] : (key ?? node?.range[0] ?? 0), key);
     if (node === null) return null;
     if (isAlias(node)) {
-      this.problems.add('yaml-alias', path, `An alias stands here: *${shown(node.source)}.`, 'Write the value out.');
+      this.problems.add('yaml-alias', path, texts.aliasStandsHere(shown(node.source)), texts.writeValueOut);
       return undefined;
     }
     if (node.tag !== undefined)
-      this.problems.add('yaml-tag', path, `A tag stands here: ${shown(node.tag)}.`, 'Remove the tag.');
+      this.problems.add('yaml-tag', path, texts.tagStandsHere(shown(node.tag)), texts.removeTag);
     if (isScalar(node)) return scalar(node);
     if (path.length >= DEEPEST) {
-      this.problems.add('nesting-too-deep', path, TOO_DEEP, 'Check brackets and indents.');
+      this.problems.add('nesting-too-deep', path, TOO_DEEP, texts.checkBracketsAndIndents);
       return undefined;
     }
     if (isSeq(node)) return node.items.map((item, i) => this.value(item as ParsedNode | null, [...path, i]));
@@ -86,26 +87,26 @@ class TreeReader {
       const start = key.range[0];
       const where = this.places.at(start);
       if (!isScalar(key)) {
-        const mend = 'Use a plain word as the key, without brackets, * or ?.';
-        this.problems.add('key-not-text', path, 'A key is not a plain word.', mend, where);
+        const mend = texts.usePlainWord;
+        this.problems.add('key-not-text', path, texts.keyIsNotPlain, mend, where);
         continue;
       }
       const name = String(key.value);
       const here = [...path, name];
       if (seen.has(name)) {
         const first = this.places.locate(here, 'key')?.line;
-        const message = `The key "${shown(name)}" stands already in line ${first}.`;
-        this.problems.add('key-duplicate', here, message, 'Keep one of them.', where);
+        const message = texts.keyStandsAlready(shown(name), first);
+        this.problems.add('key-duplicate', here, message, texts.keepOneOfThem, where);
         continue;
       }
       seen.add(name);
       this.places.set(here, start, start);
       if (name === '<<') {
-        this.problems.add('yaml-merge', here, 'A merge key stands here.', 'Write the keys out where they are needed.');
+        this.problems.add('yaml-merge', here, texts.mergeKeyStandsHere, texts.writeKeysOutWhere);
         continue;
       }
       if (RESERVED_KEYS.has(name)) {
-        this.problems.add('key-unknown', here, `The key "${name}" is not allowed.`, 'Remove it.');
+        this.problems.add('key-unknown', here, texts.keyIsNotAllowed(name), texts.removeIt);
         continue;
       }
       out[name] = this.value(value, here, start);

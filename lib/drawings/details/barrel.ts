@@ -1,4 +1,5 @@
 import { formatLength } from '../../base/measures.js';
+import * as texts from '../../base/texts/drawing-details.js';
 import type { PlainPrimitive } from '../../documents/drawing.js';
 import { hypot } from '../../math/elementary.js';
 import type { Vec2 } from '../../math/vec.js';
@@ -70,47 +71,45 @@ function headDetail(house: HouseSetout, arch: ArchSetout): Draft {
   ];
   return detailDraft(house, {
     id: `detail-head-${arch.id}`,
-    title: `Head of ${arch.id}`,
+    title: texts.headOf(arch.id),
     plane: planeAlong(dome.at, arch.along),
     box,
     extra,
     notes: (_, __, units): DetailNote[] => [
       {
         at: wallAbove(dome, topZ, box.min[0]),
-        text: 'courses cut to the ring, bedded in full mortar',
+        text: texts.coursesCutToRing,
       },
       ...(faceV !== null
         ? [
             {
               at: [dome.outerRadiusAt(Math.min(topZ + FLASH * 0.8, dome.topZ)) + 6, topZ + FLASH * 0.8] as Vec2,
-              text: `flashing ${formatLength(FLASH, units)} up the dome, chased or under the render, sealed`,
+              text: texts.flashingUpDomeChased(formatLength(FLASH, units)),
             },
             {
               at: [wallOut + FILLET * 0.45, topZ + FILLET * 0.5] as Vec2,
-              text: round
-                ? 'fillet of mortar, falls to both sides of the barrel'
-                : 'mortar to fall 1:40 outward over the flat top',
+              text: round ? texts.filletOfMortarFalls : texts.mortarToFall1,
             },
             {
               at: [(wallOut + faceV) / 2 + 60, topZ - ring / 2] as Vec2,
               text: round
-                ? `barrel, ring ${formatLength(ring, units)}`
-                : `reinforced lintel ${formatLength(ring, units)}: the engineer’s`,
+                ? texts.barrelRing(formatLength(ring, units))
+                : texts.reinforcedLintelEngineers(formatLength(ring, units)),
             },
             {
               at: [faceV + house.house.wall.renderOutside, section.crownZ + 30] as Vec2,
-              text: 'render with a drip at the head',
+              text: texts.renderWithDrip,
             },
           ]
         : [
             {
               at: [(inside + end) / 2, topZ - ring / 2] as Vec2,
-              text: `ring ${formatLength(ring, units)}, flush with the wall`,
+              text: texts.ringFlushWithWall(formatLength(ring, units)),
             },
           ]),
       {
         at: [frameV - 20, section.crownZ - opening.frame / 2],
-        text: `frame ${formatLength(opening.frame, units)}, fixed to plugs in the jambs, sealed both sides`,
+        text: texts.frameFixedToPlugs(formatLength(opening.frame, units)),
       },
     ],
     sizes: (layout) => {
@@ -121,8 +120,8 @@ function headDetail(house: HouseSetout, arch: ArchSetout): Draft {
       placeLevels(
         layout,
         [
-          { z: section.crownZ, label: 'head' },
-          { z: topZ, label: 'top of ring' },
+          { z: section.crownZ, label: texts.headLevel },
+          { z: topZ, label: texts.topOfRing },
         ],
         box.min[0],
         () => inside,
@@ -130,11 +129,11 @@ function headDetail(house: HouseSetout, arch: ArchSetout): Draft {
       const columns = rowsFrom(layout, box.min[0], -1, 24);
       placeChain(
         layout,
-        { angleDeg: 90, places: places([section.crownZ, topZ]), from: () => inside, prefix: 'ring ' },
+        { angleDeg: 90, places: places([section.crownZ, topZ]), from: () => inside, prefix: texts.ringSize },
         columns,
       );
     },
-    words: ['Centering stays under the ring until it has its strength.'],
+    words: [texts.centeringStaysUnderRing],
   });
 }
 
@@ -148,34 +147,31 @@ function springingDetail(house: HouseSetout, arch: ArchSetout): Draft {
   };
   return detailDraft(house, {
     id: `detail-springing-${arch.id}`,
-    title: `Springing of ${arch.id}`,
+    title: texts.springingOf(arch.id),
     plane: planeAlong(fromArchFrame(arch, 0, middle), arch.across),
     box,
     extra: () => [],
     notes: (_, __, units): DetailNote[] => [
       {
         at: [half + ring / 2, section.springingZ - 200],
-        text: `jamb ${formatLength(ring, units)}, cast or laid down to the footing`,
+        text: texts.jambCastOrLaid(formatLength(ring, units)),
       },
       {
         at: [half + ring / 2, section.springingZ + 60],
-        text:
-          section.head.shape === 'flat'
-            ? 'bearing of the lintel: the engineer’s'
-            : 'springing: ring and jamb in one, or a rough, clean joint',
+        text: section.head.shape === 'flat' ? texts.bearingOfLintelEngineers : texts.springingRingAndJamb,
       },
-      { at: wallBeside(dome, middle, half + ring, section.springingZ), text: 'courses of blocks cut to the jamb' },
+      { at: wallBeside(dome, middle, half + ring, section.springingZ), text: texts.coursesOfBlocksCut },
       {
         at: [half + ring + house.house.blocks.joint / 2, section.springingZ - 280],
-        text: `joint ${formatLength(house.house.blocks.joint, units)}, filled; ties as the engineer asks`,
+        text: texts.jointFilledTies(formatLength(house.house.blocks.joint, units)),
       },
     ],
     sizes: (layout) => {
       const under = rowsFrom(layout, box.min[1], -1);
       placeChain(layout, { angleDeg: 0, places: places([half, half + ring]), from: () => box.min[1] }, under);
-      placeLevels(layout, [{ z: section.springingZ, label: 'springing of the head' }], box.min[0], () => half);
+      placeLevels(layout, [{ z: section.springingZ, label: texts.springingOfHead }], box.min[0], () => half);
     },
-    words: ['Cut square to the opening’s axis, in the middle of the wall.'],
+    words: [texts.cutSquareToOpenings],
   });
 }
 

@@ -1,4 +1,5 @@
 import { formatLength } from '../../base/measures.js';
+import * as texts from '../../base/texts/drawing-details.js';
 import type { PlainPrimitive } from '../../documents/drawing.js';
 import type { Vec2 } from '../../math/vec.js';
 import type { DomeSetout } from '../../setout/dome.js';
@@ -57,50 +58,50 @@ function curbDetail(house: HouseSetout, dome: DomeSetout): Draft {
   ];
   return detailDraft(house, {
     id: `detail-curb-${dome.id}`,
-    title: `Curb of ${dome.id}`,
+    title: texts.curbOf(dome.id),
     plane: bareSide(house, dome),
     box,
     extra,
     notes: (_, __, units): DetailNote[] => [
       {
         at: [curb.clearRadius - 60, dome.topZ + 66],
-        text: 'skylight by its maker: guarded or safe to fall on, laid to shed water',
+        text: texts.skylightByItsMaker,
       },
       {
         at: [side + 25, dome.topZ + 10],
-        text: `frame screwed to plugs in the curb, flange ${formatLength(FLANGE, units)} down outside, sealed`,
+        text: texts.frameScrewedToPlugs(formatLength(FLANGE, units)),
       },
       {
         at: [(curb.clearRadius + side) / 2, dome.topZ - 60],
-        text: 'curb cast in one ring; its steel is the engineer’s, for it takes the thrust of the crown',
+        text: texts.curbCastInOne,
       },
       {
         at: [side + 8, joint + UPTURN * 0.6],
-        text: `flashing ${formatLength(UPTURN, units)} up the curb, chased and sealed, dressed over the render`,
+        text: texts.flashingUpCurbChased(formatLength(UPTURN, units)),
       },
       {
         at: [side + 120, dome.heightAt(side + 120, dome.thickness / 2)],
-        text: 'last course, its upper bed square to the wall',
+        text: texts.lastCourseItsUpper,
       },
     ],
     sizes: (layout) => {
       const above = rowsFrom(layout, box.max[1], 1);
       const level = (xs: readonly number[], prefix = '') =>
         placeChain(layout, { angleDeg: 0, places: places(xs), from: () => dome.topZ, prefix }, above);
-      level([curb.clearRadius, side], 'curb ');
+      level([curb.clearRadius, side], texts.curbSize);
       const columns = rowsFrom(layout, box.min[0], -1, 24);
       placeChain(layout, { angleDeg: 90, places: places([joint, dome.topZ]), from: () => curb.clearRadius }, columns);
       placeLevels(
         layout,
         [
-          { z: dome.topZ, label: 'top of curb' },
-          { z: crownOf(dome), label: 'edge of oculus' },
+          { z: dome.topZ, label: texts.topOfCurb },
+          { z: crownOf(dome), label: texts.edgeOfOculus },
         ],
         box.min[0],
         () => curb.clearRadius,
       );
     },
-    words: ['The centre line of the dome lies to the left, off the detail.'],
+    words: [texts.centreLineOfDome],
   });
 }
 
@@ -111,39 +112,43 @@ function plugDetail(house: HouseSetout, dome: DomeSetout): Draft {
   const box = { min: [-80, inZ - 200] as Vec2, max: [outR + 420, dome.topZ + 120] as Vec2 };
   return detailDraft(house, {
     id: `detail-plug-${dome.id}`,
-    title: `Crown plug of ${dome.id}`,
+    title: texts.crownPlug(dome.id),
     plane: bareSide(house, dome),
     box,
     extra: () => renderLines(house, dome, box.min[1], dome.topZ + 100),
     notes: (): DetailNote[] => [
       {
         at: [outR * 0.3, (dome.topZ + dome.crownZ) / 2],
-        text: 'crown plug, cast in place on a form or lifted with a hoist',
+        text: texts.crownPlugCast,
       },
       {
         at: [(inR + outR) / 2, (inZ + outZ) / 2],
-        text: 'bed of mortar, square to the wall; the ring below is closed first',
+        text: texts.bedOfMortarSquare,
       },
-      { at: [outR + 150, dome.heightAt(outR + 150, dome.thickness / 2)], text: 'last course of blocks' },
+      { at: [outR + 150, dome.heightAt(outR + 150, dome.thickness / 2)], text: texts.lastCourseOfBlocks },
       {
         at: [outR * 0.7, dome.heightAt(outR * 0.7, dome.thickness + house.house.wall.renderOutside)],
-        text: 'render with mesh carried over the joint without a break',
+        text: texts.renderWithMeshCarried,
       },
     ],
     sizes: (layout) => {
       const above = rowsFrom(layout, box.max[1], 1);
-      placeChain(layout, { angleDeg: 0, places: places([0, inR]), from: () => inZ, prefix: 'intrados ' }, above);
-      placeChain(layout, { angleDeg: 0, places: places([0, outR]), from: () => outZ, prefix: 'extrados ' }, above);
+      placeChain(layout, { angleDeg: 0, places: places([0, inR]), from: () => inZ, prefix: texts.intradosSize }, above);
+      placeChain(
+        layout,
+        { angleDeg: 0, places: places([0, outR]), from: () => outZ, prefix: texts.extradosSize },
+        above,
+      );
       placeLevels(
         layout,
         [
-          { z: dome.topZ, label: 'top of masonry' },
-          { z: dome.crownZ, label: 'crown, intrados' },
+          { z: dome.topZ, label: texts.topOfMasonry },
+          { z: dome.crownZ, label: texts.crownIntrados },
         ],
         box.min[0],
         () => 0,
       );
     },
-    words: ['Sizes are radii from the axis, where the centre line stands.'],
+    words: [texts.sizesAreRadii],
   });
 }

@@ -1,4 +1,5 @@
 import type { WrittenUnits } from '../../base/measures.js';
+import * as texts from '../../base/texts/drawing-details.js';
 import { CUT_POINT } from '../../base/tolerances.js';
 import type { LeaderPrimitive, PlainPrimitive, Primitive } from '../../documents/drawing.js';
 import type { Box, Edge } from '../../math/curves.js';
@@ -38,8 +39,7 @@ export interface DetailSpec {
 }
 
 /** What every detail says of itself. */
-export const PRACTICE =
-  'Common practice of masonry and shell building, no source; local code and licensed practice govern.';
+export const PRACTICE = texts.commonPracticeOfMasonry;
 
 /** Lines of notes beside a detail, and how far out they stand, paper mm. */
 const LINE = 6;

@@ -1,4 +1,5 @@
 import { formatLength, formatLevel } from '../../base/measures.js';
+import * as texts from '../../base/texts/drawing-details.js';
 import type { PlainPrimitive } from '../../documents/drawing.js';
 import type { Vec2 } from '../../math/vec.js';
 import type { HouseSetout } from '../../setout/house.js';
@@ -46,31 +47,26 @@ export function tieDetail(house: HouseSetout, levels: Readonly<Record<string, nu
   ];
   const draft = detailDraft(house, {
     id: `detail-tie-${dome.id}`,
-    title: `Ring tie of ${dome.id}`,
+    title: texts.ringTie(dome.id),
     plane: bareSide(house, dome),
     box,
     extra,
     notes: (_, __, units) => [
       {
         at: bars[bars.length - 1] as Vec2,
-        text: `${tie.bars} bars ${formatLength(tie.diameter, units)}, a closed hoop, ${formatLevel(z, units)}`,
+        text: texts.barsClosedHoop(tie.bars, formatLength(tie.diameter, units), formatLevel(z, units)),
       },
       {
         at: [middle - pitch, z + tie.diameter],
-        text: inFooting
-          ? 'tied into the cage of the footing'
-          : 'bed cut out to take the bars, filled with mortar, bars covered on all sides',
+        text: inFooting ? texts.tiedIntoCage : texts.bedCutOut,
       },
       {
         at: [middle + dome.thickness * 0.3, z - 120],
-        text:
-          tie.lap === null
-            ? 'laps as the engineer gives them, staggered'
-            : `laps ${formatLength(tie.lap, units)}, staggered a quarter of the ring`,
+        text: tie.lap === null ? texts.lapsAsEngineerGives : texts.lapsStaggeredQuarter(formatLength(tie.lap, units)),
       },
       {
         at: bars[0] as Vec2,
-        text: 'against rust: stainless, galvanised or in dense mortar, as the engineer asks',
+        text: texts.againstRustStainlessGalvanised,
       },
     ],
     sizes: (layout) => {
@@ -78,7 +74,7 @@ export function tieDetail(house: HouseSetout, levels: Readonly<Record<string, nu
       const above = rowsFrom(layout, box.max[1], 1);
       placeChain(layout, { angleDeg: 0, places: places(bars.map((b) => b[0])), from: () => z }, above);
     },
-    words: ['The tie crosses no opening and no passage; it is closed before the course over it is laid.'],
+    words: [texts.tieCrossesNoOpening],
   });
   return [draft];
 }

@@ -1,4 +1,5 @@
 import { formatLength } from '../../base/measures.js';
+import * as texts from '../../base/texts/drawing-details.js';
 import type { PlainPrimitive } from '../../documents/drawing.js';
 import { type Box, edgeAt } from '../../math/curves.js';
 import { dot2, length2, scale2, sub2, type Vec2 } from '../../math/vec.js';
@@ -75,7 +76,7 @@ function abutment(house: HouseSetout, earlier: DomeSetout, later: DomeSetout): D
   const up = meet + 0.5 * FLASH;
   return detailDraft(house, {
     id: `detail-valley-${earlier.id}-${later.id}`,
-    title: `Abutment of ${later.id} on ${earlier.id}`,
+    title: texts.abutmentOf(later.id, earlier.id),
     plane: planeAlong(earlier.at, along),
     box,
     extra: (cut) => [
@@ -90,25 +91,25 @@ function abutment(house: HouseSetout, earlier: DomeSetout, later: DomeSetout): D
       ]),
     ],
     notes: (cut, __, units): DetailNote[] => [
-      { at: [inWall(earlier, meet + 150), meet + 150], text: `${earlier.id}: its shell stays whole` },
+      { at: [inWall(earlier, meet + 150), meet + 150], text: texts.itsShellStaysWhole(earlier.id) },
       {
         at: [x, meet + 66],
-        text: `flashing ${formatLength(FLASH, units)} up both shells, under the render, over a fillet of mortar`,
+        text: texts.flashingUpBothShells(formatLength(FLASH, units)),
       },
       {
         at: [x, meet + 30],
-        text: `${onRing ? 'gutter on the passage’s ring' : 'valley'} falls from here both ways, at least 1:40, with no dam at its ends`,
+        text: texts.fallsFromHereBoth(onRing),
       },
-      { at: [distance - inWall(later, meet + 110), meet + 110], text: `${later.id}: cut against it` },
+      { at: [distance - inWall(later, meet + 110), meet + 110], text: texts.cutAgainst(later.id) },
       {
         at: jointAt(cut, box) ?? [x, meet - 60],
-        text: `movement joint ${formatLength(JOINT, units)}: compressible strip, sealed outside on a backing rod`,
+        text: texts.movementJointCompressibleStrip(formatLength(JOINT, units)),
       },
       ...(passage
         ? [
             {
               at: [x - 80, passage.section.crownZ + passage.ring / 2] as Vec2,
-              text: `passage ${passage.id}, ring ${formatLength(passage.ring, units)}`,
+              text: texts.passageRing(passage.id, formatLength(passage.ring, units)),
             },
           ]
         : []),
@@ -117,13 +118,13 @@ function abutment(house: HouseSetout, earlier: DomeSetout, later: DomeSetout): D
       placeLevels(
         layout,
         [
-          { z: meet, label: onRing ? 'top of ring' : 'valley, highest' },
-          ...(passage ? [{ z: passage.section.crownZ, label: 'head of passage' }] : []),
+          { z: meet, label: onRing ? texts.topOfRing : texts.valleyHighest },
+          ...(passage ? [{ z: passage.section.crownZ, label: texts.headOfPassage }] : []),
         ],
         box.min[0],
         () => box.min[0],
       ),
-    words: ['The engineer says whether the domes are tied to one another or kept apart by the joint.'],
+    words: [texts.engineerSaysWhetherDomes],
   });
 }
 
@@ -138,7 +139,7 @@ function passageRoof(house: HouseSetout, passage: PassageSetout): Draft {
   };
   return detailDraft(house, {
     id: `detail-passage-${passage.id}`,
-    title: `Passage ${passage.id} at ${dome.id}`,
+    title: texts.passageAt(passage.id, dome.id),
     plane: planeAlong(dome.at, passage.along),
     box,
     extra: (cut) => [
@@ -153,26 +154,26 @@ function passageRoof(house: HouseSetout, passage: PassageSetout): Draft {
     notes: (_, __, units): DetailNote[] => [
       {
         at: [(dome.outerRadiusAt(Math.min(topZ + 150, dome.topZ)) || 0) + 6, topZ + 150],
-        text: `flashing ${formatLength(FLASH, units)} up the dome and along the passage, under the render`,
+        text: texts.flashingUpDome(formatLength(FLASH, units)),
       },
-      { at: [start + 30, topZ + 25], text: 'fillet of mortar, falls to both sides' },
-      { at: [start + 300, topZ - ring / 2], text: `vault of the passage, ring ${formatLength(ring, units)}` },
-      { at: wallAbove(dome, topZ, box.min[0]), text: `courses of ${dome.id} cut to the ring` },
+      { at: [start + 30, topZ + 25], text: texts.filletFallsToBothSides },
+      { at: [start + 300, topZ - ring / 2], text: texts.vaultOfPassageRing(formatLength(ring, units)) },
+      { at: wallAbove(dome, topZ, box.min[0]), text: texts.coursesOfCut(dome.id) },
       {
         at: [(inside + start) / 2, topZ - 4],
-        text: `movement joint ${formatLength(JOINT, units)} round the ring: compressible strip, sealed both faces`,
+        text: texts.movementJointRoundRing(formatLength(JOINT, units)),
       },
     ],
     sizes: (layout) =>
       placeLevels(
         layout,
         [
-          { z: topZ, label: 'top of ring' },
-          { z: section.crownZ, label: 'head of passage' },
+          { z: topZ, label: texts.topOfRing },
+          { z: section.crownZ, label: texts.headOfPassage },
         ],
         box.min[0],
         () => inside,
       ),
-    words: ['The engineer says where a movement joint serves, and where ring and shell are bonded.'],
+    words: [texts.engineerSaysWhereMovement],
   });
 }

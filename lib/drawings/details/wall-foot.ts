@@ -1,4 +1,5 @@
 import { formatLength } from '../../base/measures.js';
+import * as texts from '../../base/texts/drawing-details.js';
 import type { PlainPrimitive } from '../../documents/drawing.js';
 import { rectangle } from '../../documents/shapes.js';
 import type { Vec2 } from '../../math/vec.js';
@@ -80,19 +81,19 @@ export function wallFoot(house: HouseSetout): Draft | null {
   ];
   return detailDraft(house, {
     id: 'detail-wall-foot',
-    title: 'Wall foot',
+    title: texts.wallFoot,
     plane: bareSide(house, dome),
     box,
     extra,
     notes: (_, __, units) => {
       const size = (mm: number) => formatLength(mm, units);
       return [
-        { at: [inner + dome.thickness / 2, top * 0.7], text: `wall of cast blocks ${size(dome.thickness)}` },
+        { at: [inner + dome.thickness / 2, top * 0.7], text: texts.wallOfCastBlocks(size(dome.thickness)) },
         ...(wall.renderOutside > 0
           ? [
               {
                 at: [outer + wall.renderOutside / 2, top * 0.55] as Vec2,
-                text: `outside render ${size(wall.renderOutside)}, stopped on a bead ${size(SPLASH)} above ground`,
+                text: texts.outsideRenderStopped(size(wall.renderOutside), size(SPLASH)),
               },
             ]
           : []),
@@ -100,28 +101,28 @@ export function wallFoot(house: HouseSetout): Draft | null {
           ? [
               {
                 at: [inner - wall.renderInside / 2, top * 0.4] as Vec2,
-                text: `inside render ${size(wall.renderInside)}`,
+                text: texts.insideRender(size(wall.renderInside)),
               },
             ]
           : []),
         {
           at: [inner + dome.thickness * 0.4, DAMP / 2],
-          text: `damp-proof course over the whole wall, laps ${size(LAP)}, on a smooth bed`,
+          text: texts.dampProofCourseOver(size(LAP)),
         },
-        { at: [skin + 250, site.ground - 12], text: `ground falls 1:20 away from the wall for ${size(FALLING)}` },
+        { at: [skin + 250, site.ground - 12], text: texts.groundFalls120(size(FALLING)) },
         ...(slab
           ? [
               {
                 at: [floorEnd - 200, slab.bottomZ / 2] as Vec2,
-                text: `concrete slab ${size(-slab.bottomZ)}; strip of compressible filler at its edge`,
+                text: texts.concreteSlabStrip(size(-slab.bottomZ)),
               },
               {
                 at: [floorEnd - 260, slab.bottomZ - 2] as Vec2,
-                text: 'sheet against damp, lapped into the damp-proof course',
+                text: texts.sheetAgainstDampLapped,
               },
               {
                 at: [floorEnd - 320, slab.bottomZ - FILL / 2] as Vec2,
-                text: `free-draining fill ${size(FILL)}, compacted`,
+                text: texts.freeDrainingFillCompacted(size(FILL)),
               },
             ]
           : []),
@@ -129,15 +130,15 @@ export function wallFoot(house: HouseSetout): Draft | null {
           ? [
               {
                 at: [(footing.innerRadius + footing.outerRadius) / 2, footing.bottomZ / 2] as Vec2,
-                text: 'concrete footing; bars and laps are the engineer’s',
+                text: texts.concreteFootingBars,
               },
             ]
           : []),
         {
           at: [pipe[0], pipe[1] + PIPE / 4],
-          text: `land drain ${size(PIPE)}, fall 1:100 to an outlet`,
+          text: texts.landDrainFall1(size(PIPE)),
         },
-        { at: [pipe[0] + PIPE + 30, (pipe[1] + site.ground) / 2], text: 'gravel in a filter sheet' },
+        { at: [pipe[0] + PIPE + 30, (pipe[1] + site.ground) / 2], text: texts.gravelInFilterSheet },
       ];
     },
     sizes: (layout) => {
@@ -150,17 +151,15 @@ export function wallFoot(house: HouseSetout): Draft | null {
       placeLevels(
         layout,
         [
-          { z: 0, label: 'finished floor' },
-          { z: site.ground, label: 'ground' },
-          ...(slab ? [{ z: slab.bottomZ, label: 'underside of slab' }] : []),
-          ...(footing ? [{ z: footing.bottomZ, label: 'sole of footing' }] : []),
+          { z: 0, label: texts.finishedFloor },
+          { z: site.ground, label: texts.ground },
+          ...(slab ? [{ z: slab.bottomZ, label: texts.undersideOfSlab }] : []),
+          ...(footing ? [{ z: footing.bottomZ, label: texts.soleOfFooting }] : []),
         ],
         box.min[0],
         () => box.min[0],
       );
     },
-    words: [
-      'The damp-proof course carries the wall: one that the engineer allows for the thrust and slip in it. Where the ground stands higher than the floor, the wall needs tanking, which is not shown.',
-    ],
+    words: [texts.dampProofCourseCarries],
   });
 }

@@ -45,12 +45,19 @@ export function cutFigure(place: CutPlace, side: CutSide): CutFigure {
   const body = blockSurface(house, dome, block);
   const ways = wayOf(side);
   const lay = layer(house, dome, block, body, side);
-  const keptAt = (t: number): Kept => {
+  const keptAtNew = (t: number): Kept => {
     const column = body(...ways(t));
     const reach = (column.high - column.low) / 1e6;
     const runs = columnRuns(column, cutters).filter(([a, b]) => b - a > reach);
     const [low, high] = [column.low + reach, column.high - reach];
     return { runs: keptRuns(cut, runs, low, high), low, high, unit: column.unit };
+  };
+  // Lines to either side and level ones are looked for at the same places.
+  const known = new Map<number, Kept>();
+  const keptAt = (t: number): Kept => {
+    const kept = known.get(t) ?? keptAtNew(t);
+    known.set(t, kept);
+    return kept;
   };
   const endAt = (t: number, stays: 'left' | 'right'): number | null => {
     const { runs, low, high } = keptAt(t);

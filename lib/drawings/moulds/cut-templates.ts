@@ -1,3 +1,4 @@
+import * as texts from '../../base/texts/drawing-moulds.js';
 import type { Anchor, Segment } from '../../documents/drawing.js';
 import { line } from '../../documents/segments.js';
 import { words } from '../../documents/shapes.js';
@@ -52,7 +53,7 @@ export function cutTemplates(plan: Pick<MasonryPlan, 'setout' | 'moulds'>, laid:
   }
   return [...byMould].map(([mould, marked]) => ({
     id: `cuts-${mould === '' ? 'without-mould' : mould}`,
-    title: mould === '' ? 'Cuts of courses without a mould' : `Cuts of ${mould}`,
+    title: mould === '' ? texts.cutsOfCoursesWithout : texts.cutsOf(mould),
     pieces: CUT_SIDES.flatMap((side) =>
       piecesOf(
         mould,
@@ -65,7 +66,7 @@ export function cutTemplates(plan: Pick<MasonryPlan, 'setout' | 'moulds'>, laid:
 
 /** Both beds tell a cut that goes through both; one that ends within the block's height is marked on the faces too. */
 function sidesFor(figureOf: (side: CutSide) => CutFigure): CutFigure[] {
-  const beds = [figureOf('lower bed'), figureOf('upper bed')];
+  const beds = [figureOf(texts.lowerBed), figureOf(texts.upperBed)];
   const [low, high] = beds.map((f) => f.lines) as [readonly CutLine[], readonly CutLine[]];
   const whole = beds.every(
     (f) => f.lines.length > 0 && f.lines.every((l) => l.points.length === low[0]?.points.length),
@@ -154,11 +155,9 @@ function piece(mould: string, side: CutSide, own: readonly Marked[]): TemplatePi
     Vec2,
   ];
   const names = own.map((m) => m.name);
-  const where = side.endsWith('bed')
-    ? `${side}, seen from above, intrados below`
-    : `${side}, first head left, lower bed below`;
+  const where = side.endsWith('bed') ? texts.seenFromAboveIntrados(side) : texts.firstHeadLeftLower(side);
   return {
-    name: `${side} with ${names.join(' ')}`,
+    name: texts.sideWithNames(side, names.join(' ')),
     primitives: [
       outlinePath([
         arcThrough(lowLeft, low, lowRight),
@@ -168,7 +167,7 @@ function piece(mould: string, side: CutSide, own: readonly Marked[]): TemplatePi
       ]),
       ...own.flatMap(({ name, figure }) => figure.lines.flatMap((l) => markedLine(name, l))),
       ...label(
-        [`${mould === '' ? 'cuts' : mould}: ${where}.`, 'First head left. A name stands on the part that stays.'],
+        [`${mould === '' ? 'cuts' : mould}: ${where}.`, texts.firstHeadLeftName],
         [Math.min(lowLeft[0], highLeft[0]), Math.min(lowLeft[1], lowRight[1]) - 6],
         2.5,
       ),

@@ -1,6 +1,7 @@
 import { CAUTION } from '../../base/cautions.js';
 import type { WrittenUnits } from '../../base/measures.js';
 import { formatAngle, formatLength } from '../../base/measures.js';
+import * as texts from '../../base/texts/drawing-moulds.js';
 import type { House } from '../../description/house.js';
 import { type Block, placeBlock, stackBlocks } from '../../documents/block.js';
 import { viewBounds } from '../../documents/drawing-bounds.js';
@@ -51,13 +52,13 @@ export function mouldSheets(plan: Pick<MasonryPlan, 'setout' | 'moulds'>, laid: 
       views,
       paper: [...captions(views), ...belowViews(size, house, form, shape, release, units)],
       titleBlock: {
-        ...titleBlockOf(house.project, `Mould ${form.id}`, {
+        ...titleBlockOf(house.project, texts.mouldTitle(form.id), {
           scale,
           size: size.name,
           sheet: i + 1,
           sheets: forms.length,
         }),
-        documentType: 'Mould drawing, preliminary',
+        documentType: texts.mouldDrawingPreliminary,
       },
     };
   });
@@ -140,17 +141,17 @@ function printed(units: WrittenUnits): { readonly unit: string; readonly decimal
 }
 
 const SIZES: readonly (readonly [string, (f: FaceDimensions) => number])[] = [
-  ['lower edge, arc', (f) => f.edges.lower.arc],
-  ['lower edge, chord', (f) => f.edges.lower.chord],
-  ['mid-height, arc', (f) => f.edges.middle.arc],
-  ['mid-height, chord', (f) => f.edges.middle.chord],
-  ['upper edge, arc', (f) => f.edges.upper.arc],
-  ['upper edge, chord', (f) => f.edges.upper.chord],
-  ['height along the face', (f) => f.height],
+  [texts.lowerEdgeArc, (f) => f.edges.lower.arc],
+  [texts.lowerEdgeChord, (f) => f.edges.lower.chord],
+  [texts.midHeightArc, (f) => f.edges.middle.arc],
+  [texts.midHeightChord, (f) => f.edges.middle.chord],
+  [texts.upperEdgeArc, (f) => f.edges.upper.arc],
+  [texts.upperEdgeChord, (f) => f.edges.upper.chord],
+  [texts.heightAlongFace, (f) => f.height],
   ['diagonal', (f) => f.diagonal],
-  ['sagitta, lower edge', (f) => f.sagittaLower],
-  ['sagitta, upper edge', (f) => f.sagittaUpper],
-  ['sagitta up the face', (f) => f.sagittaUp],
+  [texts.sagittaLowerEdge, (f) => f.sagittaLower],
+  [texts.sagittaUpperEdge, (f) => f.sagittaUpper],
+  [texts.sagittaUpFace, (f) => f.sagittaUp],
 ];
 
 function sizeTable(house: House, { block }: CastForm, units: WrittenUnits): Table {
@@ -159,8 +160,8 @@ function sizeTable(house: House, { block }: CastForm, units: WrittenUnits): Tabl
   const column = (key: string) => ({ key, label: key, kind: 'number', unit, decimals }) as const;
   return {
     id: 'sizes',
-    title: 'Inner sizes of the mould',
-    columns: [{ key: 'size', label: 'size', kind: 'text' }, column('intrados'), column('extrados')],
+    title: texts.innerSizesOfMould,
+    columns: [{ key: 'size', label: texts.size, kind: 'text' }, column('intrados'), column('extrados')],
     rows: SIZES.map(([size, pick]) => ({ size, intrados: of(pick(d.intrados)), extrados: of(pick(d.extrados)) })),
   };
 }
@@ -173,20 +174,20 @@ function bevelTable(house: House, { block }: CastForm, shape: CastShape, units: 
     const { innerRadius, outerRadius } = developedBed(shape, edge);
     const value =
       innerRadius === null || outerRadius === null ? 'straight' : `${length(innerRadius)}; ${length(outerRadius)}`;
-    return { what: `${edge} bed, radii`, value };
+    return { what: texts.bedRadii(edge), value };
   });
   return {
     id: 'bevels',
-    title: 'Bevels and beds',
+    title: texts.bevelsAndBeds,
     columns: [
-      { key: 'what', label: 'what', kind: 'text' },
-      { key: 'value', label: 'value', kind: 'text' },
+      { key: 'what', label: texts.what, kind: 'text' },
+      { key: 'value', label: texts.value, kind: 'text' },
     ],
     rows: [
       { what: 'thickness', value: length(d.thickness) },
-      { what: 'between the beds', value: formatAngle(d.bedAngleRad / DEG) },
-      { what: 'head, across the wall', value: formatAngle(d.headAcrossRad / DEG) },
-      { what: 'head, up the face', value: formatAngle(d.headUpRad / DEG) },
+      { what: texts.betweenBeds, value: formatAngle(d.bedAngleRad / DEG) },
+      { what: texts.headAcrossWall, value: formatAngle(d.headAcrossRad / DEG) },
+      { what: texts.headUpFace, value: formatAngle(d.headUpRad / DEG) },
       ...radii,
     ],
   };
@@ -205,11 +206,11 @@ function ribTable(shape: CastShape, units: WrittenUnits): Table {
   const number = (key: string, label: string) => ({ key, label, kind: 'number', unit, decimals }) as const;
   return {
     id: 'ribs',
-    title: 'Ribs: edge above the straight back',
+    title: texts.ribsEdgeAboveStraight,
     columns: [
-      { key: 'rib', label: 'rib', kind: 'text' },
-      { key: 'stands', label: `off the middle, ${unit}`, kind: 'text' },
-      { key: 'pieces', label: 'no.', kind: 'integer' },
+      { key: 'rib', label: texts.rib, kind: 'text' },
+      { key: 'stands', label: texts.offMiddle(unit), kind: 'text' },
+      { key: 'pieces', label: texts.numberShort, kind: 'integer' },
       number('length', 'length'),
       ...SHARES.map(([share, label]) => number(`at-${share}`, label)),
     ],
@@ -229,10 +230,10 @@ function standing({ pieces, place }: FaceRib, size: (mm: number) => string): str
 }
 
 const PACKED = [
-  ['innerLower', 'at intrados and lower bed'],
-  ['innerUpper', 'at intrados and upper bed'],
-  ['outerLower', 'at extrados and lower bed'],
-  ['outerUpper', 'at extrados and upper bed'],
+  ['innerLower', texts.atIntradosAndLower],
+  ['innerUpper', texts.atIntradosAndUpper],
+  ['outerLower', texts.atExtradosAndLower],
+  ['outerUpper', texts.atExtradosAndUpper],
 ] as const;
 
 const CUBIC_FOOT = 304.8 * 304.8 * 304.8;
@@ -249,13 +250,11 @@ function notesOf(house: House, { block, courses, shapedFor, places }: CastForm, 
     : `${(volume / 1e6).toFixed(2)} L, ${kg.toFixed(1)} kg`;
   return [
     places === 1
-      ? `For courses ${courses.join(' ')}; shaped for ${shapedFor}.`
-      : `For the longer blocks of course ${courses.join(' ')}, each in the place of ${places}; beds and faces of ${shapedFor}.`,
-    `A filling takes ${fresh} of fresh mix.`,
-    `Inner sizes, larger than the dry block by ${Math.round(shrinkage * 1e4) / 100} % shrinkage. Every view is as cast.`,
-    house.blocks.faces === 'flat'
-      ? 'All sides are plane. The sagittas say how far the wall misses its curve.'
-      : `Ribs stand square to the middle of the mould, cut back by the lining of ${size(LINING)}. Beds are cones: bend a sheet cut to the unrolled shape.`,
+      ? texts.forCoursesShaped(courses.join(' '), shapedFor)
+      : texts.forLongerBlocks(courses.join(' '), places, shapedFor),
+    texts.fillingTakesOfFresh(fresh),
+    texts.innerSizesLarger(Math.round(shrinkage * 1e4) / 100),
+    house.blocks.faces === 'flat' ? texts.allSidesArePlane : texts.ribsStandSquare(size(LINING)),
     `${CAUTION.cement} ${CAUTION.lifting}`,
   ];
 }
@@ -269,14 +268,13 @@ function releaseNotes({ casting }: House, { places }: CastForm, release: MouldRe
   const { packing } = release;
   const pack = PACKED.map(([corner, name]) => `${sized(packing[corner], units)} ${name}`).join(', ');
   return [
-    'Parts: floor, forms of intrados and extrados, two bed boards; they part along the edges of the block.',
-    `It stands on one head. The other is open, and level when the floor's corners are packed up by ${pack}. Fill, and strike off level with the edges.`,
-    `After ${days} ${days === 1 ? 'day' : 'days'} take off, in this order: ${release.steps
-      .map((s, i) => `${i + 1} ${s.moves}, ${s.way} (draft ${formatAngle(s.draftRad / DEG)})`)
-      .join('; ')}.`,
-    release.steps.some((s) => s.draftRad < 0)
-      ? 'An undercut holds the block: see the report.'
-      : 'Nothing holds the block on its way.',
+    texts.partsFloorForms,
+    texts.itStandsOnOne(pack),
+    texts.afterTakeOff(
+      days,
+      release.steps.map((s, i) => texts.stepWithDraft(i + 1, s.moves, s.way, formatAngle(s.draftRad / DEG))).join('; '),
+    ),
+    release.steps.some((s) => s.draftRad < 0) ? texts.undercutHoldsBlockSee : texts.nothingHoldsBlock,
     ...(places > 1 ? [LIGHTER] : []),
   ];
 }

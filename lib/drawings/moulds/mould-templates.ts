@@ -1,4 +1,5 @@
 import type { WrittenUnits } from '../../base/measures.js';
+import * as texts from '../../base/texts/drawing-moulds.js';
 import type { Segment } from '../../documents/drawing.js';
 import { segmentAt } from '../../documents/segments.js';
 import type { Template, TemplatePiece, TemplatePrimitive } from '../../documents/template.js';
@@ -41,7 +42,7 @@ export const mouldShapes = (plan: Pick<MasonryPlan, 'setout' | 'moulds'>, laid: 
 
 /** Every mould's pieces at full size. */
 export const mouldTemplates = (all: readonly MouldShapes[]): Template[] =>
-  all.map(({ id, shapes }) => ({ id, title: `Mould ${id}`, pieces: shapes.map((shape) => pieceOf(shape, id)) }));
+  all.map(({ id, shapes }) => ({ id, title: texts.mouldTitle(id), pieces: shapes.map((shape) => pieceOf(shape, id)) }));
 
 /** The same pieces, each once for all moulds that share it. */
 export function sharedPieces(all: readonly MouldShapes[]): TemplatePiece[] {
@@ -67,7 +68,7 @@ const keyOf = ({ what, outline }: Shape): string =>
   ].join(' ');
 
 const pieceOf = ({ what, outline, more }: Shape, names: string): TemplatePiece => ({
-  name: `${what} of ${names}`,
+  name: texts.partOfNames(what, names),
   primitives: [outlinePath(outline), ...more(names)],
 });
 
@@ -87,7 +88,7 @@ function bedShape(shape: CastShape, edge: 'lower' | 'upper'): Shape {
   const low = Math.max(innerLeft[1], inner[1]) + INSIDE;
   const high = Math.min(outerLeft[1], outer[1]) - INSIDE;
   return {
-    what: `${edge} bed`,
+    what: texts.bed(edge),
     outline: bed.outline,
     more: (names) => [
       axisStroke(inner, [inner[0], inner[1] + STUB]),
@@ -95,7 +96,7 @@ function bedShape(shape: CastShape, edge: 'lower' | 'upper'): Shape {
       measure(0, innerLeft, innerRight, [0, low]),
       measure(0, outerLeft, outerRight, [0, high]),
       measure(90, inner, outer, [INSIDE, 0]),
-      ...label(wrapped([`${edge} bed, unrolled`, names, 'intrados below, extrados above'], 0.4 * outerRight[0] * 2), [
+      ...label(wrapped([texts.bedUnrolled(edge), names, texts.intradosBelowExtradosAbove], 0.4 * outerRight[0] * 2), [
         0.9 * innerLeft[0],
         (low + high) / 2 + 2 * LABEL,
       ]),
@@ -118,7 +119,7 @@ function headShape(shape: CastShape): Shape {
       measure(90, lowerOuter, upperOuter, [right, 0]),
       measure(0, lowerInner, lowerOuter, [0, low]),
       measure(0, upperInner, upperOuter, [0, high]),
-      ...label(wrapped(['head', names, 'intrados left, upper bed above'], right - left - 2 * INSIDE), [
+      ...label(wrapped(['head', names, texts.intradosLeftUpperBed], right - left - 2 * INSIDE), [
         left + INSIDE / 2,
         (low + high) / 2 + 3 * LABEL,
       ]),
@@ -126,15 +127,15 @@ function headShape(shape: CastShape): Shape {
   };
 }
 
-const UP_PLACES = { 1: 'up, in the middle', 2: 'up, left and right', 3: 'up, in the middle, left and right' } as const;
+const UP_PLACES = { 1: texts.upInMiddle, 2: texts.upLeftAndRight, 3: texts.upInMiddleLeft } as const;
 
 function ribShape(rib: FaceRib): Shape {
   const { length, face, way } = rib;
   const at = (share: number): Vec2 => rib.edge(share);
   const edge = curveSegments(at, 2);
   const [start, middle, end] = [at(0), at(0.5), at(1)];
-  const where = way === 'along' ? 'along, at mid-height' : UP_PLACES[rib.pieces];
-  const what = `rib of the ${face} ${where}`;
+  const where = way === 'along' ? texts.alongAtMidHeight : UP_PLACES[rib.pieces];
+  const what = texts.ribOf(face, where);
   const upright = (p: Vec2, x: number) => measure(90, [p[0], 0], p, [x, 0]);
   return {
     what,
@@ -150,11 +151,7 @@ function ribShape(rib: FaceRib): Shape {
       upright(middle, length / 2),
       upright(end, length - 8),
       ...label(
-        wrapped(
-          [`rib, ${face}, ${where}${way === 'up' ? ' (left: below)' : ''}: ${names}`],
-          length / 2 - 22,
-          2.5,
-        ).slice(0, 5),
+        wrapped([texts.ribWithWay(face, where, way, names)], length / 2 - 22, 2.5).slice(0, 5),
         [14, Math.min(start[1], end[1], middle[1]) - 6],
         2.5,
       ),

@@ -1,4 +1,5 @@
 import type { WrittenUnits } from '../../base/measures.js';
+import * as texts from '../../base/texts/drawing-moulds.js';
 import type { AlignedDimension, LinearDimension, Primitive, Segment, View } from '../../documents/drawing.js';
 import { boundsOf } from '../../documents/drawing-bounds.js';
 import { extremePoints, line } from '../../documents/segments.js';
@@ -23,11 +24,11 @@ export function mouldViews(shape: CastShape, scale: number, units: WrittenUnits)
   return [
     view('intrados', 'Intrados', faceView(shape, 0, scale)),
     view('extrados', 'Extrados', faceView(shape, 1, scale)),
-    view('section', 'Section in the middle', sectionView(shape, scale)),
-    view('head', 'Head, true shape', headView(shape, scale)),
-    view('lower-bed', 'Lower bed, unrolled', bedView(shape, 'lower', scale)),
-    view('upper-bed', 'Upper bed, unrolled', bedView(shape, 'upper', scale)),
-    view('casting', 'As it is cast', castingView(shape, scale)),
+    view('section', texts.sectionInMiddle, sectionView(shape, scale)),
+    view('head', texts.headTrueShape, headView(shape, scale)),
+    view('lower-bed', texts.lowerBedUnrolled, bedView(shape, 'lower', scale)),
+    view('upper-bed', texts.upperBedUnrolled, bedView(shape, 'upper', scale)),
+    view('casting', texts.asItIsCast, castingView(shape, scale)),
   ];
 }
 
@@ -79,7 +80,7 @@ function faceView(shape: CastShape, depth: 0 | 1, scale: number): Primitive[] {
     { kind: 'path', layer: 'joint', segments: [line(left, right)], closed: false },
     beside(edges, 'below', lowLeft, lowRight, OFF * scale),
     beside(edges, 'above', highLeft, highRight, OFF * scale),
-    { ...beside(edges, 'below', left, right, 2 * OFF * scale), prefix: 'mid-height ' },
+    { ...beside(edges, 'below', left, right, 2 * OFF * scale), prefix: texts.midHeightSize },
     beside(edges, 'left', at(0, 0), at(1, 0), OFF * scale),
     aligned(lowLeft, highRight, lowLeft),
   ];

@@ -1,4 +1,5 @@
 import type { WrittenUnits } from '../../base/measures.js';
+import * as texts from '../../base/texts/drawing-sheets.js';
 import type { SheetKind } from '../../description/house.js';
 import type { Block } from '../../documents/block.js';
 import { plotScales, scaleWords, standardScales } from '../../documents/scales.js';
@@ -69,7 +70,7 @@ function tableBlocks(tables: readonly Table[], size: SheetSize): TableBlock[] {
       const after =
         notes.length === 0
           ? []
-          : [textBlock({ heading: `To ${table.title.toLowerCase()}`, paragraphs: notes }, textWidthOn(size))];
+          : [textBlock({ heading: texts.toNames(table.title.toLowerCase()), paragraphs: notes }, textWidthOn(size))];
       return [...parts, ...after].map((block) => ({ block, whole }));
     });
 }
@@ -119,7 +120,7 @@ function splitGroups(
 
 function notesOf(draft: Draft, scale: number, handed: HandedOver): TextPart {
   const { foot } = draft.draw(scale, handed);
-  return { heading: `${foot.title}: notes`, paragraphs: [...foot.notes, ...foot.general] };
+  return { heading: texts.notes(foot.title), paragraphs: [...foot.notes, ...foot.general] };
 }
 
 const grouped = (maker: PageMaker, size: SheetSize, drafts: readonly Draft[], scale: number): Group[] | null =>
@@ -130,6 +131,6 @@ function numbered(pages: readonly NamedPage[]): NamedPage[] {
   return pages.map((page) => {
     const alike = pages.filter((p) => p.title === page.title);
     if (alike.length === 1) return page;
-    return { ...page, title: `${page.title} (${alike.indexOf(page) + 1} of ${alike.length})` };
+    return { ...page, title: texts.titlePageOf(page.title, alike.indexOf(page) + 1, alike.length) };
   });
 }

@@ -1,3 +1,4 @@
+import * as texts from '../../base/texts/drawing-sheets.js';
 import type { SheetKind } from '../../description/house.js';
 import { closeScales, courseScales, detailScales, partScales, plotScales } from '../../documents/scales.js';
 import type { HouseSetout } from '../../setout/house.js';
@@ -30,17 +31,17 @@ const CHAPTERS: Readonly<
 > = {
   cover: (house) => ({
     ...blank,
-    title: 'Cover sheet',
+    title: texts.coverSheet,
     tables: (handed) => [projectTable(house, handed), loadTable(house), materialTable(house)],
     texts: [generalNotes(house), cautionPart],
   }),
   site(house) {
     const draft = sitePlanDraft(house);
-    return draft && { ...blank, title: 'Site plan', drafts: [draft], scales: plotScales(writtenUnits(house.house)) };
+    return draft && { ...blank, title: texts.sitePlan, drafts: [draft], scales: plotScales(writtenUnits(house.house)) };
   },
   plan: (house, kinds) => ({
     ...blank,
-    title: 'Floor plan',
+    title: texts.floorPlan,
     drafts: [planDraft(house)],
     // The plan of the footing tells it too, where there is one.
     ...(kinds.includes('footing') && house.footings.length + house.slabs.length > 0
@@ -50,18 +51,18 @@ const CHAPTERS: Readonly<
   footing(house) {
     const draft = footingPlanDraft(house);
     return (
-      draft && { ...blank, title: 'Footing and slab plan', drafts: [draft], tables: () => [settingOutSchedule(house)] }
+      draft && { ...blank, title: texts.footingAndSlabPlan, drafts: [draft], tables: () => [settingOutSchedule(house)] }
     );
   },
-  roof: (house) => ({ ...blank, title: 'Roof plan', drafts: [roofPlanDraft(house)] }),
+  roof: (house) => ({ ...blank, title: texts.roofPlan, drafts: [roofPlanDraft(house)] }),
   elevations: (house) => ({
     ...blank,
-    title: 'Elevations',
+    title: texts.elevations,
     drafts: SIDES.map((side) => elevationDraft(house, side)),
   }),
   sections: (house) => ({
     ...blank,
-    title: 'Sections',
+    title: texts.sections,
     drafts: houseSections(house).map((plane) => sectionDraft(house, plane)),
   }),
   openings: (house) =>
@@ -69,14 +70,14 @@ const CHAPTERS: Readonly<
       ? null
       : {
           ...blank,
-          title: 'Opening schedule',
+          title: texts.openingSchedule,
           drafts: openingTypes(house).map((type) => openingView(house, type)),
           scales: partScales(writtenUnits(house.house)),
           tables: ({ clears }) => [openingSchedule(house, clears)],
         },
   courses: (house) => ({
     ...blank,
-    title: 'Block and mould schedule',
+    title: texts.blockAndMouldSchedule,
     drafts: house.domes.flatMap((dome) => HALVES.map((half) => coursesView(house, dome, half))),
     scales: courseScales(writtenUnits(house.house)),
     tables: ({ moulds }) => moulds,
@@ -85,10 +86,10 @@ const CHAPTERS: Readonly<
     const { large, small } = details(house);
     const units = writtenUnits(house.house);
     return [
-      { ...blank, title: 'Details of wall, openings and roof', drafts: large, scales: detailScales(units) },
+      { ...blank, title: texts.detailsOfWallOpenings, drafts: large, scales: detailScales(units) },
       {
         ...blank,
-        title: 'Details of crown and tie',
+        title: texts.detailsOfCrown,
         drafts: small,
         late: ({ ties }) => tieDetail(house, ties) ?? [],
         scales: closeScales(units),
@@ -97,12 +98,12 @@ const CHAPTERS: Readonly<
   },
   structure: (house) => ({
     ...blank,
-    title: 'Structural summary',
+    title: texts.structuralSummary,
     late: ({ statics }) => (statics ? thrustDrafts(house, statics) : []),
     scales: courseScales(writtenUnits(house.house)),
     tables: ({ structure }) => structure,
   }),
-  laying: () => ({ ...blank, title: 'Laying table', tables: ({ laying }) => laying }),
+  laying: () => ({ ...blank, title: texts.layingTable, tables: ({ laying }) => laying }),
 };
 
 export const chaptersOf = (house: HouseSetout, kinds: readonly SheetKind[]): Chapter[] =>

@@ -1,4 +1,5 @@
 import type { WrittenUnits } from '../../base/measures.js';
+import * as texts from '../../base/texts/drawing-sheets.js';
 import { buildingScale, scaleWords, standardScales } from '../../documents/scales.js';
 import { ISO_SHEETS, type SheetSize, US_SHEETS } from '../../documents/sheet-size.js';
 import type { Draft } from '../draft.js';
@@ -55,15 +56,15 @@ export function chooseSize(maker: PageMaker, drafts: readonly Draft[], units: Wr
   }
   const size = asked.size ?? (usual[usual.length - 1] as SheetSize);
   const scale = asked.scale ?? (small[small.length - 1] as number);
-  const because = `the house is larger than ${size.name} at ${scaleWords(scale, units)} and goes on at match lines`;
+  const because = texts.houseIsLarger(size.name, scaleWords(scale, units));
   return { size, scale, split: true, because };
 }
 
 function reason({ size, scale }: Asked, chosen: SheetSize, at: number, units: WrittenUnits): string {
-  if (size && scale !== null) return 'as asked for';
-  if (size) return 'the largest standard scale at which every view fits the sheet that is asked for';
-  if (scale !== null) return 'the smallest sheet that holds every view at the scale that is asked for';
+  if (size && scale !== null) return texts.asAsked;
+  if (size) return texts.largestStandardScale;
+  if (scale !== null) return texts.smallestSheetThatHolds;
   return at <= buildingScale(units)
-    ? `the smallest sheet that holds every view at ${scaleWords(buildingScale(units), units)}, and the largest standard scale that fits it`
-    : `no usual sheet holds every view at a larger standard scale; ${chosen.name} does`;
+    ? texts.smallestSheetThatHoldsEvery(scaleWords(buildingScale(units), units))
+    : texts.noUsualSheetHolds(chosen.name);
 }

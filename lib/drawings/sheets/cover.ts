@@ -1,4 +1,5 @@
 import { CAUTIONS } from '../../base/cautions.js';
+import * as texts from '../../base/texts/drawing-sheets.js';
 import { formatLength, formatQuantity } from '../../base/units.js';
 import type { Column, Table } from '../../documents/table.js';
 import type { HouseSetout } from '../../setout/house.js';
@@ -12,11 +13,11 @@ const column = (key: string, label: string): Column => ({ key, label, kind: 'tex
 const pairs = (id: string, title: string, rows: readonly (readonly [string, string])[]): Table => ({
   id,
   title,
-  columns: [column('what', 'what'), column('value', 'value')],
+  columns: [column('what', texts.what), column('value', texts.value)],
   rows: rows.map(([what, value]) => ({ what, value })),
 });
 
-const NOT_GIVEN = 'not given: to be set by the engineer';
+const NOT_GIVEN = texts.notGiven;
 
 /** Whose house it is, where, and what it consists of. */
 export function projectTable(setout: HouseSetout, handed: HandedOver): Table {
@@ -28,7 +29,7 @@ export function projectTable(setout: HouseSetout, handed: HandedOver): Table {
     ['number', project.number],
     ['address', project.address],
     ['client', project.client],
-    ['drawn by', project.drawnBy],
+    [texts.drawnBy, project.drawnBy],
     ['date', project.date ?? 'undated'],
     ['revision', project.revision],
   ];
@@ -38,11 +39,11 @@ export function projectTable(setout: HouseSetout, handed: HandedOver): Table {
     ['domes', domes.map((d) => `${d.id} (${roomNames(setout, d).join(', ')})`).join('; ')],
     ['openings', arches.length === 0 ? 'none' : String(arches.length)],
     ...(passages.length > 0 ? [['passages', passages.map((p) => p.id).join(', ')] as const] : []),
-    ['height above ground', size(Math.max(...domes.map((d) => d.topZ)) - house.site.ground)],
+    [texts.heightAboveGround, size(Math.max(...domes.map((d) => d.topZ)) - house.site.ground)],
     ...(floors.length > 0
       ? [
           [
-            'net floor, all rooms',
+            texts.netFloorAllRooms,
             areaWords(
               floors.reduce((s, f) => s + f, 0),
               writtenUnits(house),
@@ -50,7 +51,7 @@ export function projectTable(setout: HouseSetout, handed: HandedOver): Table {
           ] as const,
         ]
       : []),
-    ['finished floor above ground', size(-house.site.ground)],
+    [texts.finishedFloorAboveGround, size(-house.site.ground)],
   ]);
 }
 
@@ -59,15 +60,15 @@ export function loadTable({ house }: HouseSetout): Table {
   const { site } = house;
   const pressure = (kpa: number | null) => (kpa === null ? NOT_GIVEN : formatQuantity(kpa, 'pressure', house.units));
   const plain = (value: number | null) => (value === null ? NOT_GIVEN : String(value));
-  return pairs('loads', 'Design loads and ground', [
-    ['snow on the ground', pressure(site.snowKpa)],
-    ['wind pressure', pressure(site.windKpa)],
-    ['wind coefficients', site.windCoefficients === null ? NOT_GIVEN : site.windCoefficients.join(', ')],
-    ['horizontal earthquake, part of the weight', plain(site.seismicCoefficient)],
-    ['combined by', site.combinations],
-    ['soil may carry', pressure(site.bearingCapacityKpa)],
-    ['friction of footing on soil', plain(site.soilFriction)],
-    ['frost depth below ground', site.frostDepth === null ? NOT_GIVEN : formatLength(site.frostDepth, house.units)],
+  return pairs('loads', texts.designLoadsAndGround, [
+    [texts.snowOnGround, pressure(site.snowKpa)],
+    [texts.windPressure, pressure(site.windKpa)],
+    [texts.windCoefficients, site.windCoefficients === null ? NOT_GIVEN : site.windCoefficients.join(', ')],
+    [texts.horizontalEarthquakePart, plain(site.seismicCoefficient)],
+    [texts.combinedBy, site.combinations],
+    [texts.soilMayCarry, pressure(site.bearingCapacityKpa)],
+    [texts.frictionOfFooting, plain(site.soilFriction)],
+    [texts.frostDepthBelowGround, site.frostDepth === null ? NOT_GIVEN : formatLength(site.frostDepth, house.units)],
   ]);
 }
 
@@ -79,45 +80,45 @@ export function materialTable({ house }: HouseSetout): Table {
     units === 'ft' || units === 'in' ? `${(value * 145.0377).toFixed(0)} psi` : `${value} MPa`;
   const density = (value: number) => formatQuantity(value, 'density', units);
   return pairs('materials', 'Materials', [
-    ['blocks, cast cellular concrete', `dry density ${density(m.dryDensity)}`],
+    [texts.blocksCastCellularConcrete, texts.dryDensity(density(m.dryDensity))],
     [
-      'strength of blocks on cubes',
-      m.compressiveStrengthMpa === null
-        ? 'not given: test cubes before building'
-        : `mean ${mpa(m.compressiveStrengthMpa)}`,
+      texts.strengthOfBlocks,
+      m.compressiveStrengthMpa === null ? texts.notGivenTestCubes : texts.meanStrength(mpa(m.compressiveStrengthMpa)),
     ],
-    ['water to cement; sand to cement', `${m.waterCement}; ${m.sandCement}`],
-    ['wall', `${size(wall.thickness)}, courses ${size(blocks.courseHeight)}, joints ${size(blocks.joint)}`],
-    ['mortar', `strength ${mpa(m.mortarStrengthMpa)}, density ${density(m.mortarDensity)}`],
+    [texts.waterToCementSand, `${m.waterCement}; ${m.sandCement}`],
+    ['wall', texts.coursesJoints(size(wall.thickness), size(blocks.courseHeight), size(blocks.joint))],
+    ['mortar', texts.strengthDensity(mpa(m.mortarStrengthMpa), density(m.mortarDensity))],
+    ['render', texts.insideOutsideDensity(size(wall.renderInside), size(wall.renderOutside), density(m.renderDensity))],
+    ['footing', footing ? texts.concreteRingWideBelow(size(footing.width), size(footing.depth)) : 'none'],
+    [texts.floorSlab, slab ? texts.concreteSlab(size(slab.thickness)) : 'none'],
     [
-      'render',
-      `${size(wall.renderInside)} inside, ${size(wall.renderOutside)} outside, density ${density(m.renderDensity)}`,
-    ],
-    ['footing', footing ? `concrete ring ${size(footing.width)} wide, ${size(footing.depth)} below floor` : 'none'],
-    ['floor slab', slab ? `concrete ${size(slab.thickness)}` : 'none'],
-    [
-      'ring tie',
+      texts.ringTie,
       tie === null
-        ? 'not described'
+        ? texts.notDescribed
         : tie === 'none'
           ? 'none'
-          : `closed hoop of ${tie.bars} bars ${size(tie.diameter)}, yield ${mpa(tie.yieldMpa)}${tie.lap === null ? '' : `, lap ${size(tie.lap)}`}`,
+          : texts.closedHoopOfBars(
+              tie.bars,
+              size(tie.diameter),
+              mpa(tie.yieldMpa),
+              tie.lap === null ? '' : texts.lapLength(size(tie.lap)),
+            ),
     ],
   ]);
 }
 
 /** What holds for every sheet of the set. */
 export const generalNotes = ({ house }: HouseSetout): TextPart => ({
-  heading: 'General notes',
+  heading: texts.generalNotes,
   paragraphs: [
-    'Figured dimensions govern over scaled ones. They are of the structure, without render, unless a note says otherwise; levels are from the finished floor.',
-    'Bearings are clockwise from project north, which is up on every plan; the north point tells true north.',
-    'Marks: openings, passages and rooms by their names; a block by dome, course (1 the lowest) and number (clockwise from bearing 0); sections by letters.',
-    `Set out each dome from its axis: see the floor plan for centres and radii${house.rooms.length > 0 ? ', names and net floors of rooms' : ''}. Check diagonals and distances between axes before digging.`,
-    'Details follow the common practice of masonry and shell building, which has no single source; local code and licensed practice govern where they ask for more.',
-    'Courses are laid ring by ring; what holds each course until its ring is closed stands on the laying sheet. Centering stays until its arch has its strength.',
-    'Where a drawing and a table differ, ask before building.',
+    texts.figuredDimensionsGovernOver,
+    texts.bearingsAreClockwise,
+    texts.marksOpeningsPassages,
+    texts.setOutEachDome(house.rooms.length),
+    texts.detailsFollowCommonPractice,
+    texts.coursesAreLaidRing,
+    texts.whereDrawingAndTable,
   ],
 });
 
-export const cautionPart: TextPart = { heading: 'Cautions', paragraphs: CAUTIONS };
+export const cautionPart: TextPart = { heading: texts.cautions, paragraphs: CAUTIONS };

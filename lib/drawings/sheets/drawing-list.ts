@@ -1,3 +1,4 @@
+import * as texts from '../../base/texts/drawing-sheets.js';
 import type { Column, Table } from '../../documents/table.js';
 import type { NamedPage } from './chapter-pages.js';
 
@@ -7,7 +8,7 @@ const count = (key: string, label: string): Column => ({ key, label, kind: 'inte
 /** The sheets of a set as its cover lists them. */
 export const drawingList = (pages: readonly NamedPage[]): Table => ({
   id: 'drawing-list',
-  title: 'Drawings',
+  title: texts.drawings,
   columns: [count('sheet', 'sheet'), text('title', 'title'), text('scale', 'scale')],
   rows: pages.map(({ title, scale }, i) => ({ sheet: i + 1, title, scale })),
 });

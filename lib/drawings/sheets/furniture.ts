@@ -1,5 +1,6 @@
 import { CAUTION } from '../../base/cautions.js';
 import type { WrittenUnits } from '../../base/measures.js';
+import * as texts from '../../base/texts/drawing-sheets.js';
 import { type Block, placeBlock, stackBlocks } from '../../documents/block.js';
 import type { HatchPattern } from '../../documents/drawing.js';
 import { scaleWords } from '../../documents/scales.js';
@@ -40,7 +41,7 @@ export function furnitureOf(
       ? feet.flatMap((f) => f.notes)
       : feet.filter((f) => f.notes.length > 0).map((f) => `${f.title}: ${f.notes.join(' ')}`);
   const signs = [...new Set(scales)].map((scale) =>
-    stackBlocks([captionBlock(`Scale ${scaleWords(scale, units)}`), scaleBar(scale, units)], 2),
+    stackBlocks([captionBlock(texts.scaleText(scaleWords(scale, units))), scaleBar(scale, units)], 2),
   );
   return {
     signs: [...signs, ...(north === undefined ? [] : [northPoint(north)])],

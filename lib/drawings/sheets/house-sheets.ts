@@ -1,3 +1,4 @@
+import * as texts from '../../base/texts/drawing-sheets.js';
 import type { DrawingChoice } from '../../description/house.js';
 import { SHEET_KINDS } from '../../description/schema/drawings.js';
 import { scaleWords } from '../../documents/scales.js';
@@ -85,9 +86,9 @@ function sheetsOf(
       }),
     };
   });
-  const drawn = shared.length > 0 ? `; plans, elevations and sections at ${scaleWords(chosen.scale, units)}` : '';
+  const drawn = shared.length > 0 ? texts.plansElevationsAndSections(scaleWords(chosen.scale, units)) : '';
   return {
     sheets,
-    summary: `${sheets.length} ${sheets.length === 1 ? 'sheet' : 'sheets'} of ${chosen.size.name}${drawn}: ${chosen.because}`,
+    summary: texts.scaleNote(sheets.length, chosen.size.name, drawn, chosen.because),
   };
 }

@@ -1,3 +1,4 @@
+import * as texts from '../../base/texts/drawing-sheets.js';
 import type { PlainPrimitive, Primitive } from '../../documents/drawing.js';
 import { rectangle, words } from '../../documents/shapes.js';
 import { drawingSpace, type SheetSize } from '../../documents/sheet-size.js';
@@ -90,10 +91,8 @@ function partDraft(
       return {
         layout,
         foot: {
-          title: `${whole.foot.title}, part ${part.name}`,
-          notes: [
-            `Part ${part.name} of ${parts.length}; it goes on at the match lines on ${others === 1 ? 'the other part' : 'the other parts'}. What crosses a match line is measured on the key.`,
-          ],
+          title: texts.partTitle(whole.foot.title, part.name),
+          notes: [texts.partOfItGoes(part.name, parts.length, others)],
           general: [],
           patterns: whole.foot.patterns,
           ...(whole.foot.northDeg === undefined ? {} : { northDeg: whole.foot.northDeg }),
@@ -125,7 +124,7 @@ function matchLines({ row, column, box }: Part, parts: readonly Part[], scale: n
     if (!next) return [];
     return [
       { kind: 'path', layer: 'ground', segments: [lineEdge(from, to)], closed: false },
-      { ...words('text', `match line: part ${next.name}`, at, LABEL, 'centre'), rotationDeg },
+      { ...words('text', texts.matchLinePart(next.name), at, LABEL, 'centre'), rotationDeg },
     ];
   });
 }
@@ -149,7 +148,7 @@ export function keyDraft(draft: Draft, size: SheetSize, scale: number): Draft {
       }
       return {
         layout,
-        foot: { ...foot, title: `${foot.title}, key`, notes: ['Boxes: the parts on the sheets that follow.'] },
+        foot: { ...foot, title: texts.keyTitle(foot.title), notes: [texts.boxesPartsOnSheets] },
       };
     },
   };

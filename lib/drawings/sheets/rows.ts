@@ -1,3 +1,4 @@
+import { remembered } from '../../base/remembered.js';
 import type { View } from '../../documents/drawing.js';
 import { type PlacedView, placedBounds } from '../../documents/sheet.js';
 
@@ -103,16 +104,10 @@ export function spreadRows({ rows, height }: PackedRows, area: Area): SpreadView
 }
 
 /** Many ways are tried to share the same views out to sheets. */
-const known = new WeakMap<View, Extent>();
-
-function extentOf(view: View): Extent {
-  const before = known.get(view);
-  if (before) return before;
+const extentOf = remembered((view: View): Extent => {
   const { min, max } = placedBounds({ view, at: [0, 0] });
-  const extent = { view, left: -min[0], right: max[0], down: -min[1], up: max[1] };
-  known.set(view, extent);
-  return extent;
-}
+  return { view, left: -min[0], right: max[0], down: -min[1], up: max[1] };
+});
 
 const rowHeight = (row: Row): number => row.up + row.down + CAPTION;
 

@@ -1,4 +1,5 @@
 import { CAUTION } from '../../base/cautions.js';
+import * as texts from '../../base/texts/drawing-sheets.js';
 import type { Project } from '../../description/house.js';
 import type { Sheet } from '../../documents/sheet.js';
 
@@ -12,7 +13,7 @@ export function titleBlockOf(
     project: project.title,
     address: project.address,
     title,
-    documentType: 'General arrangement drawing, preliminary',
+    documentType: texts.generalArrangementDrawingPreliminary,
     owner: project.client,
     creator: project.drawnBy,
     approvedBy: '',

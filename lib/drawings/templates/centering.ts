@@ -1,4 +1,5 @@
 import { formatLength, type WrittenUnits } from '../../base/measures.js';
+import * as texts from '../../base/texts/drawing-moulds.js';
 import type { Segment } from '../../documents/drawing.js';
 import { line } from '../../documents/segments.js';
 import type { Template, TemplatePiece } from '../../documents/template.js';
@@ -35,7 +36,7 @@ export function centeringTemplates(house: HouseSetout): Template[] {
     const names = form.centres.map((c) => c.id).join(' ');
     return {
       id: `centering-${form.centres[0]?.id}`,
-      title: `Centering: ${names}`,
+      title: texts.centeringOf(names),
       pieces: [ribPiece(house, form, names)],
     };
   });
@@ -47,10 +48,10 @@ function ribPiece(house: HouseSetout, { section, arc, centres }: Form, names: st
   const [first] = centres as [Centre, ...Centre[]];
   const [half, crown] = [first.ribWidth / 2, first.ribRise];
   const size = (mm: number) => sized(mm, units);
-  const apart = centres.map((c) => `${c.id}: ${c.ribs} ribs, ${size(c.spacing)} apart`);
+  const apart = centres.map((c) => texts.ribsApart(c.id, c.ribs, size(c.spacing)));
   const pointed = arc.past > 0;
   return {
-    name: `rib of ${names}`,
+    name: texts.ribOfNames(names),
     primitives: [
       outlinePath([...headSegments(arc, section.springingZ, lagging), line([-half, 0], [half, 0])]),
       {
@@ -68,11 +69,11 @@ function ribPiece(house: HouseSetout, { section, arc, centres }: Form, names: st
         : []),
       ...label(
         [
-          `rib of ${names}`,
-          `${first.shape}, radius ${size(arc.radius - lagging)}`,
+          texts.ribOfNames(names),
+          texts.withRadius(first.shape, size(arc.radius - lagging)),
           ...apart,
-          `under lagging of ${size(lagging)}`,
-          'chain line: centre of a bent tube',
+          texts.underLagging(size(lagging)),
+          texts.chainLineCentre,
         ],
         [-0.45 * half, Math.max(0.45 * crown, DIMENSION + 12 + 5 * 4)],
         Math.min(4, crown / 32),

@@ -1,3 +1,4 @@
+import * as texts from '../../base/texts/drawing-moulds.js';
 import { line } from '../../documents/segments.js';
 import { stroke } from '../../documents/shapes.js';
 import type { Template, TemplatePiece } from '../../documents/template.js';
@@ -19,7 +20,7 @@ export const meridianTemplates = (house: HouseSetout): Template[] =>
       const boards = templateBoards(dome, house.house.settingOut.board);
       return {
         id: `meridian-${dome.id}`,
-        title: `Meridian template: ${dome.id}`,
+        title: texts.meridianTemplate(dome.id),
         pieces: boards.map((board) => boardPiece(dome, board, boards.length)),
       };
     });
@@ -50,7 +51,7 @@ function boardPiece(dome: DomeSetout, board: TemplateBoard, count: number): Temp
   };
   const beds = dome.courses.filter((c) => c.part === 'shell' && c.bed > from && c.bed < to);
   return {
-    name: `board ${number} of ${count}, ${dome.id}`,
+    name: texts.boardOf(number, count, dome.id),
     primitives: [
       outlinePath([
         ...curveSegments(share, ARCS),
@@ -68,10 +69,7 @@ function boardPiece(dome: DomeSetout, board: TemplateBoard, count: number): Temp
         const x = (chord * (i + 1)) / 4;
         return measure(90, [x, 0], [x, rise], [x + 4, 0]);
       }),
-      ...label(
-        [`${dome.id}: board ${number} of ${count}, lower end left; marks: lower beds of courses`],
-        [40, back + 16 + LABEL],
-      ),
+      ...label([texts.boardOfLowerEnd(dome.id, number, count)], [40, back + 16 + LABEL]),
     ],
   };
 }

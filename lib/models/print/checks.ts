@@ -1,4 +1,5 @@
 import { type Check, givenFigure } from '../../base/figures.js';
+import * as texts from '../../base/texts/print.js';
 import type { HouseSetout } from '../../setout/house.js';
 import { planPrint, workableScale } from './plan.js';
 
@@ -10,7 +11,7 @@ export function printChecks(setout: HouseSetout): Check[] {
 function scaleCheck(setout: HouseSetout): Check {
   const { scale } = setout.house.print;
   const { obstacles } = planPrint(setout);
-  const base = { id: 'print-scale', source: 'derived', statement: `The model can be printed at 1:${scale}.` };
+  const base = { id: 'print-scale', source: texts.derived, statement: texts.modelCanBePrinted(scale) };
   if (obstacles.length === 0) return { ...base, state: 'ok', advice: '' };
   const why = obstacles.map(({ message }) => message).join('; ');
   const other = workableScale(setout);
@@ -18,10 +19,7 @@ function scaleCheck(setout: HouseSetout): Check {
     ...base,
     statement: `${base.statement.slice(0, -1)}: ${why}.`,
     state: 'fails',
-    advice:
-      other === null
-        ? 'No usual scale works with this bed, nozzle and thinnest wall: change `print.bed`, `print.nozzle` or `print.thinnest`.'
-        : `Set \`print.scale: ${other}\`, the nearest usual scale that works; or change \`print.bed\`, \`print.nozzle\` or \`print.thinnest\`.`,
+    advice: other === null ? texts.noUsualScaleWorks : texts.setPrintScaleNearest(other),
   };
 }
 
@@ -29,17 +27,17 @@ function wallCheck({ house: { print, wall } }: HouseSetout): Check {
   const atScale = wall.thickness / print.scale;
   return {
     id: 'print-thickness',
-    statement: `The wall is thick enough to print at 1:${print.scale} as it is.`,
+    statement: texts.wallIsThickEnough(print.scale),
     state: atScale >= print.thinnest ? 'ok' : 'attention',
-    demand: givenFigure('print-thickness.least', 'thinnest printed wall', print.thinnest, 'mm'),
-    capacity: givenFigure('print-thickness.wall', 'wall at print scale', atScale, 'mm', {
-      formula: 'wall thickness / scale',
-      source: 'derived',
+    demand: givenFigure('print-thickness.least', texts.thinnestPrintedWall, print.thinnest, 'mm'),
+    capacity: givenFigure('print-thickness.wall', texts.wallAtPrintScale, atScale, 'mm', {
+      formula: texts.wallThicknessScale,
+      source: texts.derived,
       inputs: { 'thickness (mm)': wall.thickness, scale: print.scale },
     }),
     ratio: print.thinnest / atScale,
-    source: 'the description',
-    advice: `The model’s wall is thickened outward. At 1:${Math.max(1, Math.floor(wall.thickness / print.thinnest))} or larger it would not be.`,
+    source: texts.description,
+    advice: texts.modelsWallIsThickened(Math.max(1, Math.floor(wall.thickness / print.thinnest))),
   };
 }
 
@@ -50,10 +48,10 @@ function looseCheck({ house, domes }: HouseSetout): Check[] {
   return [
     {
       id: 'print-loose-blocks',
-      statement: `${dome.id} has a course ${wanted.course} to print as loose blocks.`,
+      statement: texts.hasCourseToPrint(dome.id, wanted.course),
       state: 'attention',
-      source: 'the description',
-      advice: `Set \`print.loose-blocks.course\` from 1 to ${dome.courses.length}.`,
+      source: texts.description,
+      advice: texts.setPrintLooseBlocks(dome.courses.length),
     },
   ];
 }

@@ -1,4 +1,5 @@
 import type { Figure } from '../../base/figures.js';
+import * as texts from '../../base/texts/print.js';
 import type { Mesh } from '../../documents/mesh.js';
 import { meshVolume, triangleNormal } from '../../documents/mesh-measure.js';
 
@@ -16,13 +17,13 @@ export function filamentVolume(mesh: Mesh, nozzle: number): number {
 /** The filament of all parts together, cm³. */
 export const filamentFigure = (mm3: number, nozzle: number, scale: number): Figure => ({
   id: 'print.filament',
-  label: 'filament of the printed model, without supports',
+  label: texts.filamentOfPrintedModel,
   value: mm3 / 1000,
   unit: 'cm3',
-  formula: 'for each part: skin + 20 % of (volume − skin), skin = surface · 3 nozzle widths, at most the volume',
-  source: 'common practice, no source',
+  formula: texts.forEachPartSkin,
+  source: texts.commonPracticeNoSource,
   inputs: { 'nozzle (mm)': nozzle, scale },
-  limit: 'an estimate for 3 lines along faces and 20 % infill; the slicer tells what it uses',
+  limit: texts.estimateFor3Lines,
 });
 
 function areaOf(mesh: Mesh): number {

@@ -1,3 +1,4 @@
+import * as texts from '../../base/texts/print.js';
 import { hypot } from '../../math/elementary.js';
 import { alongBearing, type Vec2, type Vec3 } from '../../math/vec.js';
 import type { DomeSetout } from '../../setout/dome.js';
@@ -71,9 +72,9 @@ export function planPrint(house: HouseSetout, scale = house.house.print.scale): 
 
   const obstacles: PrintObstacle[] = [...nozzleObstacles(house, scale), ...pierObstacles(house, sizes)];
   if (!base || domes.some(({ level, roof }) => level && !roof))
-    obstacles.push({ code: 'bed', message: 'a part is larger than the bed wherever it is cut' });
+    obstacles.push({ code: 'bed', message: texts.partLargerThanBed });
   if (!standing || domes.some(({ roofCuts: cuts }) => cuts === null)) {
-    const message = `a part is higher than the printer reaches, ${mm(sizes.bed[2], scale)}, wherever a joint parts it`;
+    const message = texts.partHigherThanPrinter(mm(sizes.bed[2], scale));
     obstacles.push({ code: 'height', message });
   }
   if (obstacles.length > 0 || !base || !standing) return { plan: null, obstacles };
@@ -132,7 +133,7 @@ function nozzleObstacles({ house }: HouseSetout, scale: number): PrintObstacle[]
   const { wall, print } = house;
   const printed = wall.thickness / scale;
   if (printed >= print.nozzle) return [];
-  const message = `the wall is ${printed.toFixed(2)} mm thick, less than the nozzle's ${print.nozzle} mm`;
+  const message = texts.wallThinnerThanNozzle(printed.toFixed(2), print.nozzle);
   return [{ code: 'nozzle', message }];
 }
 
@@ -154,7 +155,7 @@ function pierObstacles({ arches, passages, domes }: HouseSetout, { thin, scale }
           ...one.points.flatMap((a) => other.points.map((b) => hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]))),
         );
         if (gap >= thin) return [];
-        const message = `the pier between ${one.id} and ${other.id} is ${mm(gap, scale)} wide, less than ${mm(thin, scale)}`;
+        const message = texts.pierBetween(one.id, other.id, mm(gap, scale), mm(thin, scale));
         return [{ code: 'pier' as const, message }];
       }),
     );

@@ -1,13 +1,14 @@
+import * as texts from '../../base/texts/print.js';
 import type { Group, Instance, Material, Scene } from '../../documents/scene.js';
 import { IN_PLACE } from '../../documents/scene.js';
 import { type PartKind, type PrintModel, placeOnPlate } from './print-model.js';
 
 /** Colours that the parts show in a slicer; what they are printed in is for the printer to say. */
 const MATERIALS: Readonly<Record<PartKind, Material>> = {
-  base: { name: 'walls and ground', colour: [222, 206, 178] },
+  base: { name: texts.wallsAndGround, colour: [222, 206, 178] },
   roof: { name: 'roofs', colour: [178, 112, 82] },
   peg: { name: 'pegs', colour: [110, 124, 142] },
-  block: { name: 'loose blocks', colour: [150, 148, 144] },
+  block: { name: texts.looseBlocks, colour: [150, 148, 144] },
 };
 const KINDS = Object.keys(MATERIALS) as PartKind[];
 
@@ -30,7 +31,7 @@ export function plateScenes(model: PrintModel): Scene[] {
       };
     });
     return {
-      title: `${title}, plate ${k + 1} of ${plates}`,
+      title: texts.plateOf(title, k + 1, plates),
       facts: factsOf(model),
       materials: KINDS.map((kind) => MATERIALS[kind]),
       meshes: used.map((part) => (parts[part] as (typeof parts)[number]).mesh),

@@ -1,3 +1,4 @@
+import * as texts from '../../base/texts/print.js';
 import type { Column, Table } from '../../documents/table.js';
 import { filamentFigure } from './filament.js';
 import type { HeightCut } from './height-cuts.js';
@@ -25,17 +26,17 @@ export function partTable(model: PrintModel): Table {
     [...new Set(places.filter((place) => place.part === part).map((place) => place.plate))].sort((a, b) => a - b);
   return {
     id: 'parts',
-    title: `Parts of the model at 1:${print.scale}`,
+    title: texts.partsOfModel(print.scale),
     columns: [
       text('part', 'part'),
-      { key: 'count', label: 'count', kind: 'integer' },
+      { key: 'count', label: texts.count, kind: 'integer' },
       text('plate', 'plate'),
-      number('x', 'along the bed', 'mm', 1),
-      number('y', 'across the bed', 'mm', 1),
+      number('x', texts.alongBed, 'mm', 1),
+      number('y', texts.acrossBed, 'mm', 1),
       number('z', 'height', 'mm', 1),
-      number('volume', 'volume of one', 'cm3', 2),
-      number('filament', 'filament for one', 'cm3', 2),
-      number('overhang', 'widest overhang', 'mm', 1),
+      number('volume', texts.volumeOfOne, 'cm3', 2),
+      number('filament', texts.filamentForOne, 'cm3', 2),
+      number('overhang', texts.widestOverhang, 'mm', 1),
       text('support', 'support'),
     ],
     rows: parts.map((part, k) => ({
@@ -51,8 +52,8 @@ export function partTable(model: PrintModel): Table {
       support: part.supported ? 'yes' : 'no',
     })),
     notes: [
-      `${plates} ${plates === 1 ? 'plate' : 'plates'}; ${figure.label}: about ${figure.value.toFixed(0)} ${figure.unit} (${figure.formula}; ${figure.limit}).`,
-      'Support is wanted where faces lean out by more than 45 degrees over a stretch too wide to bridge; the widest overhang is four times a face’s area over its rim. Common practice, no source.',
+      texts.filamentNote(plates, figure.label, figure.value.toFixed(0), figure.unit, figure.formula, figure.limit),
+      texts.supportIsWantedWhere,
       ...tellings(model),
     ],
   };
@@ -63,13 +64,13 @@ export function changeTable({ plan }: PrintModel): Table {
   const { sizes, thickened } = plan;
   return {
     id: 'thickened',
-    title: 'What the model has thicker than the house',
+    title: texts.whatModelHasThicker,
     columns: [
       text('what', 'what'),
-      number('house', 'in the house', 'mm', 0),
-      number('model-house', 'in the model, at full size', 'mm', 0),
-      number('house-scaled', 'the house at scale', 'mm', 2),
-      number('model', 'in the model', 'mm', 2),
+      number('house', texts.inHouse, 'mm', 0),
+      number('model-house', texts.inModelAtFull, 'mm', 0),
+      number('house-scaled', texts.houseAtScale, 'mm', 2),
+      number('model', texts.inModel, 'mm', 2),
     ],
     rows: thickened.map(({ what, from, to }) => ({
       what,
@@ -78,24 +79,25 @@ export function changeTable({ plan }: PrintModel): Table {
       'house-scaled': from / sizes.scale,
       model: to / sizes.scale,
     })),
-    notes: [
-      `Nothing is thinner than ${plan.setout.house.print.thinnest} mm in the model: walls, rings and curbs grow outward, niches become shallower.`,
-    ],
+    notes: [texts.nothingIsThinner(plan.setout.house.print.thinnest)],
   };
 }
 
 /** Where parts too high for the printer are parted, in lines. */
 function partings({ domes, setout, baseCuts, sizes }: PrintPlan): string[] {
-  const lines = (what: string, cuts: readonly HeightCut[]) =>
-    cuts.map(({ z, joint: { dome, course }, pegs }) => {
+  const lines = (part: string, cuts: readonly HeightCut[]) =>
+    cuts.flatMap(({ z, joint: { dome, course }, pegs }) => {
       const count = pegs.reduce((n, own) => n + (own?.at.length ?? 0), 0);
-      const joint = course === null ? `under the crown of ${dome}` : `above course ${course} of ${dome}`;
+      const joint = course === null ? texts.underCrown(dome) : texts.aboveCourse(course, dome);
       const loose = setout.domes.filter((_, i) => pegs[i]?.at.length === 0).map(({ id }) => id);
-      return `The ${what} is higher than the printer reaches and is parted at the joint ${joint}, ${(z / sizes.scale).toFixed(1)} mm above the floor of the model; what stands on it sits on ${count} pegs${loose.length > 0 ? `, none of them in ${loose.join(', ')}, where there is no place for any` : ''}.`;
+      return [
+        texts.partedAtJoint(part, joint, (z / sizes.scale).toFixed(1), count),
+        ...(loose.length > 0 ? [texts.noPegsOn(part, loose.join(', '))] : []),
+      ];
     });
   return [
-    ...lines('base', baseCuts),
-    ...setout.domes.flatMap(({ id }, i) => lines(`roof of ${id}`, domes[i]?.roofCuts ?? [])),
+    ...lines(texts.theBase, baseCuts),
+    ...setout.domes.flatMap(({ id }, i) => lines(texts.roofOf(id), domes[i]?.roofCuts ?? [])),
   ];
 }
 
@@ -112,10 +114,8 @@ export function tellings({ plan, plain }: PrintModel): string[] {
   });
   return [
     ...partings(plan),
-    ...(fixed.length > 0 ? [`The roof stays on where openings reach too high to look in: ${fixed.join(', ')}.`] : []),
-    ...(loose.length > 0 ? [`No place for pegs between the openings, the roof lies loose: ${loose.join(', ')}.`] : []),
-    ...(fine.length > 0
-      ? [`Joints are too close together for the nozzle, and left out, in these courses: ${fine.join('; ')}.`]
-      : []),
+    ...(fixed.length > 0 ? [texts.roofStaysOnWhere(fixed.join(', '))] : []),
+    ...(loose.length > 0 ? [texts.noPlaceForPegs(loose.join(', '))] : []),
+    ...(fine.length > 0 ? [texts.jointsAreTooClose(fine.join('; '))] : []),
   ];
 }

@@ -1,3 +1,4 @@
+import * as texts from '../../base/texts/print.js';
 import type { House, Opening } from '../../description/house.js';
 import { setOutArch } from '../../setout/arch.js';
 import { type DomeSetout, setOutDome } from '../../setout/dome.js';
@@ -35,7 +36,7 @@ export function printSetout(setout: HouseSetout, sizes: PrintSizes): PrintSetout
   const domes = setout.domes.map((dome, i): DomeSetout => {
     const described = house.domes[i] as House['domes'][number];
     const { oculus } = described;
-    const curb = oculus && atLeast(`curb of ${dome.id}`, oculus.curb, plain);
+    const curb = oculus && atLeast(texts.curbOf(dome.id), oculus.curb, plain);
     const made = setOutDome(
       { ...described, oculus: oculus && { ...oculus, curb: curb as number } },
       { ...house.wall, thickness },
@@ -49,18 +50,18 @@ export function printSetout(setout: HouseSetout, sizes: PrintSizes): PrintSetout
 
   const opening = (described: Opening): Opening => {
     const { id, depth, arch } = described;
-    const ring = arch.face === 'flush' ? arch.ring : atLeast(`ring of ${id}`, arch.ring, plain);
+    const ring = arch.face === 'flush' ? arch.ring : atLeast(texts.ringOf(id), arch.ring, plain);
     if (depth === null) return { ...described, arch: { ...arch, ring } };
     if (arch.face === 'flush') {
       const most = thickness - plain - sizes.groove.depth;
-      if (depth > most) thickened.push({ what: `depth of ${id}`, from: depth, to: most });
+      if (depth > most) thickened.push({ what: texts.depthOf(id), from: depth, to: most });
       return { ...described, depth: Math.min(depth, most) };
     }
-    const face = atLeast(`face of ${id}`, arch.face, depth + plain - thickness);
+    const face = atLeast(texts.faceOf(id), arch.face, depth + plain - thickness);
     return { ...described, arch: { ...arch, ring, face } };
   };
   const passages = setout.passages.map((passage) => {
-    const ring = atLeast(`ring of ${passage.id}`, passage.ring, plain);
+    const ring = atLeast(texts.ringOf(passage.id), passage.ring, plain);
     return setOutPassage({ ...passage.passage, ring }, [own(passage.domes[0]), own(passage.domes[1])], passage.later);
   });
   return {

@@ -1,4 +1,5 @@
 import { type Check, givenFigure } from '../../base/figures.js';
+import * as texts from '../../base/texts/statics-footing.js';
 import { formatLength } from '../../base/units.js';
 import type { DomeSetout } from '../../setout/dome.js';
 import type { HouseSetout } from '../../setout/house.js';
@@ -7,7 +8,7 @@ import type { DomeStatics, FootingForces } from '../results.js';
 import { steelArea } from '../tie.js';
 import { computed, missing, NO_THRUST, ratioOf } from './judge.js';
 
-const BEARING = 'resultant in the middle of the width that counts, after Meyerhof 1953 (from memory)';
+const BEARING = texts.resultantInMiddle;
 /** From the concrete's face to the middle of a bar in the ground, mm; common practice, no source. */
 const COVER = 75;
 const USUAL_YIELD = 500;
@@ -22,7 +23,7 @@ function bearingCheck(setout: HouseSetout, dome: DomeSetout, footing: FootingFor
   const { bearingCapacityKpa } = setout.house.site;
   const width = setout.house.footing?.width ?? 0;
   const id = `bearing.${dome.id}`;
-  const statement = `The soil bears the footing of dome ${dome.id}.`;
+  const statement = texts.soilBearsFooting(dome.id);
   if (footing.pressureKpa === null || footing.eccentricity === null) {
     return {
       id,
@@ -34,10 +35,10 @@ function bearingCheck(setout: HouseSetout, dome: DomeSetout, footing: FootingFor
   }
   const demand = computed(
     `${id}.pressure`,
-    'pressure on the soil',
+    texts.pressureOnSoil,
     footing.pressureKpa,
     'kPa',
-    'line load, dead and snow, gathered by piers, over the width less twice the eccentricity',
+    texts.soilPressureFormula,
     BEARING,
     {
       'line load (kN/m)': footing.lineLoad,
@@ -54,25 +55,25 @@ function bearingCheck(setout: HouseSetout, dome: DomeSetout, footing: FootingFor
     statement,
     state: footing.pressureKpa <= bearingCapacityKpa ? 'ok' : 'fails',
     demand,
-    capacity: givenFigure(`${id}.capacity`, 'bearing capacity', bearingCapacityKpa, 'kPa'),
+    capacity: givenFigure(`${id}.capacity`, texts.bearingCapacity, bearingCapacityKpa, 'kPa'),
     ratio: ratioOf(footing.pressureKpa, bearingCapacityKpa),
     source: BEARING,
-    advice: `Make \`footing.width\` at least ${formatLength(Math.ceil(needed / 10) * 10, setout.house.units)}, or have the soil investigated.`,
+    advice: texts.makeFootingWidth(formatLength(Math.ceil(needed / 10) * 10, setout.house.units)),
   };
 }
 
 function slidingCheck(setout: HouseSetout, dome: DomeSetout, { thrust, lineLoad }: FootingForces): Check[] {
   const { soilFriction } = setout.house.site;
   const id = `footing-sliding.${dome.id}`;
-  const statement = `The footing of dome ${dome.id} doesn't slide outward.`;
-  const source = 'statics; a closed ring footing holds part of it, which is left out';
+  const statement = texts.footingDoesNotSlide(dome.id);
+  const source = texts.staticsClosedRingFooting;
   if (thrust === null) return [{ id, statement, state: 'attention', source, advice: NO_THRUST }];
   const demand = computed(
     `${id}.needed`,
-    'friction needed',
+    texts.frictionNeeded,
     thrust / lineLoad,
     '1',
-    'least thrust / load, dead and snow',
+    texts.slidingFormula,
     'derived',
     {
       'thrust (kN/m)': thrust,
@@ -87,10 +88,10 @@ function slidingCheck(setout: HouseSetout, dome: DomeSetout, { thrust, lineLoad 
       statement,
       state: demand.value <= soilFriction ? 'ok' : 'fails',
       demand,
-      capacity: givenFigure(`${id}.friction`, 'friction on the soil', soilFriction, '1'),
+      capacity: givenFigure(`${id}.friction`, texts.frictionOnSoil, soilFriction, '1'),
       ratio: ratioOf(demand.value, soilFriction),
       source,
-      advice: 'A closed ring tie in the footing (`tie`) takes the thrust.',
+      advice: texts.closedRingTie,
     },
   ];
 }
@@ -105,18 +106,18 @@ export function footingConcreteChecks(setout: HouseSetout, domes: readonly DomeS
 
 function projectionCheck(depth: number, projection: number): Check {
   const id = 'footing-projection';
-  const source = 'EN 1992-1-1:2004, 12.9.3 (from memory)';
+  const source = texts.plainFootingSource;
   return {
     id,
-    statement: 'The footing is deep enough to carry its projection beyond walls and jambs without steel.',
+    statement: texts.footingIsDeepEnough,
     state: depth >= 2 * projection ? 'ok' : 'attention',
-    demand: computed(`${id}.needed`, 'depth needed', 2 * projection, 'mm', 'twice the projection', source, {
+    demand: computed(`${id}.needed`, texts.depthNeeded, 2 * projection, 'mm', texts.twiceProjection, source, {
       'projection (mm)': projection,
     }),
-    capacity: givenFigure(`${id}.depth`, 'depth', depth, 'mm'),
+    capacity: givenFigure(`${id}.depth`, texts.depth, depth, 'mm'),
     ratio: ratioOf(2 * projection, depth),
     source,
-    advice: 'Deepen it, narrow it, or have an engineer reinforce it across.',
+    advice: texts.deepenItNarrow,
   };
 }
 
@@ -136,19 +137,19 @@ function steelCheck(setout: HouseSetout, domes: readonly DomeStatics[], depth: n
   return [
     {
       id,
-      statement: 'The footing is reinforced to span under openings.',
+      statement: texts.footingIsReinforced,
       state: 'attention',
       demand: computed(
         `${id}.area`,
-        'steel area at top and bottom each',
+        texts.steelAreaAtTop,
         steelArea((moment * 1000) / (0.9 * deep), USUAL_YIELD),
         'mm2',
         'M / (0.9 d f), M = w L² / 8, f = 500 MPa / 1.15',
-        `EN 1992-1-1:2004 (from memory); ${combinationSource(combinations)}`,
+        texts.reinforcedFootingSource(combinationSource(combinations)),
         { 'moment M (kN m)': moment, 'line load w (kN/m)': load, 'widest opening L (mm)': wide, 'depth d (mm)': deep },
       ),
-      source: 'statics of a beam on two supports',
-      advice: 'Least reinforcement of the code governs small footings: an engineer must give bars, links and laps.',
+      source: texts.staticsOfBeam,
+      advice: texts.leastReinforcementOfCode,
     },
   ];
 }

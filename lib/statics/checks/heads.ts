@@ -1,4 +1,5 @@
 import { type Check, givenFigure } from '../../base/figures.js';
+import * as texts from '../../base/texts/statics-footing.js';
 import type { HouseSetout } from '../../setout/house.js';
 import { combinationSource, designEffect, designFormula } from '../loads.js';
 import type { HeadStatics, Statics } from '../results.js';
@@ -20,15 +21,15 @@ function ringCheck({ id, of, arch }: HeadStatics): Check[] {
     factorCheck(
       {
         id: name,
-        statement: `The arch ring of ${of} ${id} keeps its thrust inside under the wall and dome above it.`,
-        advice: arch.factor < 2 ? 'A thicker ring, or a higher rise of the head.' : '',
+        statement: texts.archRingOfKeeps(of, id),
+        advice: arch.factor < 2 ? texts.thickerRingOrHigher : '',
       },
       arch.factor,
       {
         'load of half the arch (kN)': arch.weight,
-        'least thrust (kN)': arch.least ?? 'none fits',
-        'greatest thrust (kN)': arch.greatest ?? 'not limited, or none fits',
-        load: `all that comes down the wall over its whole width, dead and snow${of === 'niche' ? ', on the depth of the niche alone' : ''}`,
+        'least thrust (kN)': arch.least ?? texts.noneFits,
+        'greatest thrust (kN)': arch.greatest ?? texts.notLimitedOrNone,
+        load: texts.allThatComesDown(of),
       },
     ),
   ];
@@ -39,9 +40,8 @@ function freeCheck({ id, free }: HeadStatics): Check[] {
   const check = factorCheck(
     {
       id: `passage-walls.${id}`,
-      statement: `Between its domes the vault of passage ${id} stands on its own walls.`,
-      advice:
-        'An estimate that leaves out the domes at both ends, which hold short walls: an engineer must confirm it. Thicker walls (`ring`) or a steeper head raise it.',
+      statement: texts.betweenItsDomesVault(id),
+      advice: texts.estimateThatLeavesOut,
     },
     free.factor,
     { kind: 'estimate', 'load of half the vault (kN)': free.weight },
@@ -63,22 +63,25 @@ function lintelCheck(setout: HouseSetout, head: HeadStatics): Check[] {
   return [
     {
       id: name,
-      statement: `The flat head of ${of} ${id} is a reinforced lintel.`,
+      statement: texts.flatHead(of, id),
       state: 'attention',
       demand:
         area === null
-          ? givenFigure(`${name}.moment`, 'bending moment', moment, 'kN m', { formula: 'w L² / 8', source: 'statics' })
+          ? givenFigure(`${name}.moment`, texts.bendingMoment, moment, 'kN m', {
+              formula: 'w L² / 8',
+              source: texts.statics,
+            })
           : computed(
               `${name}.steel`,
-              'steel area in its lower face',
+              texts.steelArea,
               area,
               'mm2',
               `M / (0.9 d f), M = w L² / 8, f = 500 MPa / 1.15; ${designFormula(combinations)}`,
-              `EN 1992-1-1:2004 (from memory); ${combinationSource(combinations)}`,
+              texts.reinforcedFootingSource(combinationSource(combinations)),
               { 'moment M (kN m)': moment, 'span L (mm)': bending.span, 'depth d (mm)': deep },
             ),
-      source: 'statics of a beam on two supports',
-      advice: 'Cast it of reinforced concrete, not of block mix; an engineer must design bars, links and bearings.',
+      source: texts.staticsOfBeam,
+      advice: texts.castItOfReinforced,
     },
   ];
 }

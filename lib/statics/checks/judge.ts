@@ -1,4 +1,5 @@
 import { type Check, type CheckState, type Figure, givenFigure } from '../../base/figures.js';
+import * as texts from '../../base/texts/statics-shell.js';
 
 /** Geometric factors from which a shape counts as sound, and below which it fails: common practice after Heyman. */
 export const SOUND_FACTOR = 2;
@@ -37,17 +38,15 @@ export const missing = (
   statement,
   state: 'attention',
   source,
-  advice: `Missing input: \`${input}\`.`,
+  advice: texts.missingInputNamed(input),
   ...more,
 });
 
 /** Advice where a figure hangs on a line of thrust, and there is none. */
-export const NO_THRUST = 'No thrust fits into the wall, so nothing tells where the load stands: change the wall first.';
+export const NO_THRUST = texts.noThrustFitsSoNothing;
 
-export const SAFE_THEOREM =
-  'Heyman, The stone skeleton, International Journal of Solids and Structures 2, 1966 (from memory)';
-const FACTOR_FORMULA =
-  'thickness over the thickness that a thrust in equilibrium with the loads needs to fit; loads without load factors';
+export const SAFE_THEOREM = texts.safeTheoremSource;
+const FACTOR_FORMULA = texts.factorFormula;
 
 /** A geometric factor against the one asked for. */
 export function factorCheck(
@@ -59,11 +58,11 @@ export function factorCheck(
   return {
     ...base,
     state,
-    demand: givenFigure(`${base.id}.wanted`, 'geometric factor asked for', SOUND_FACTOR, '1', {
-      formula: 'a constant: the thrust stays in the middle half',
-      source: 'Heyman, The Stone Skeleton, 1995 (from memory)',
+    demand: givenFigure(`${base.id}.wanted`, texts.geometricFactorAsked, SOUND_FACTOR, '1', {
+      formula: texts.soundFactorFormula,
+      source: texts.soundFactorSource,
     }),
-    capacity: computed(`${base.id}.factor`, 'geometric factor', factor, '1', FACTOR_FORMULA, SAFE_THEOREM, inputs),
+    capacity: computed(`${base.id}.factor`, texts.geometricFactor, factor, '1', FACTOR_FORMULA, SAFE_THEOREM, inputs),
     ratio: ratioOf(SOUND_FACTOR, factor),
     source: SAFE_THEOREM,
   };

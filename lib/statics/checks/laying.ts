@@ -1,4 +1,5 @@
 import { type Check, givenFigure } from '../../base/figures.js';
+import * as texts from '../../base/texts/statics-laying.js';
 import { tan } from '../../math/elementary.js';
 import { DEG } from '../../math/vec.js';
 import type { HouseSetout } from '../../setout/house.js';
@@ -8,7 +9,7 @@ import { HIGH_RISK_KG, LAYING_LIFT, recommendedLiftKg } from '../lifting.js';
 import type { Strength } from '../strength.js';
 import { computed, missing, ratioOf } from './judge.js';
 
-const FRICTION = 'statics of a block on a leaning bed; fresh mortar holds by friction alone';
+const FRICTION = texts.staticsOfBlock;
 
 /** Checks of courses while they are laid: never `ok` where anything must be held. */
 export function layingChecks(
@@ -41,7 +42,7 @@ export function runsOf(numbers: readonly number[]): string {
     if (last && n === last[1] + 1) last[1] = n;
     else runs.push([n, n]);
   }
-  return runs.map(([a, b]) => (a === b ? `${a}` : `${a} to ${b}`)).join(', ');
+  return runs.map(([a, b]) => (a === b ? `${a}` : texts.fromTo(a, b))).join(', ');
 }
 
 const listed = (courses: readonly CourseLaying[]): string => runsOf(courses.map((c) => c.course));
@@ -58,33 +59,23 @@ function freshCheck(setout: HouseSetout, domeId: string, courses: readonly Cours
   const loose = weight.length + prop.length + centering.length > 0;
   return {
     id,
-    statement: loose
-      ? `Fresh blocks of dome ${domeId} don't stay by themselves in every course: hold them as the laying table says.`
-      : `Fresh blocks of dome ${domeId} stay by themselves in every course.`,
+    statement: loose ? texts.freshBlocksMustBeHeld(domeId) : texts.freshBlocksStay(domeId),
     state: loose ? 'attention' : 'ok',
-    demand: computed(
-      `${id}.slope`,
-      'steepest bed, slope',
-      slope,
-      '1',
-      'tangent of the bed dip; a block slides where it is over the friction, tips where its weight passes inside the chord of its lower inner corners',
-      FRICTION,
-      {
-        'bed dip (deg)': tilt / DEG,
-        'steepest course': steepest?.course ?? 'none',
-        'courses in which a block slides': listed(courses.filter((c) => c.slides)) || 'none',
-        'courses in which a block tips': listed(tipping) || 'none',
-      },
-    ),
-    capacity: givenFigure(`${id}.friction`, 'friction of a bed joint', friction, '1', {
-      limit: 'fresh mortar: 0.4, never above 0.5; common practice, no source',
+    demand: computed(`${id}.slope`, texts.steepestBedSlope, slope, '1', texts.bedSlopeFormula, FRICTION, {
+      'bed dip (deg)': tilt / DEG,
+      'steepest course': steepest?.course ?? 'none',
+      'courses in which a block slides': listed(courses.filter((c) => c.slides)) || 'none',
+      'courses in which a block tips': listed(tipping) || 'none',
+    }),
+    capacity: givenFigure(`${id}.friction`, texts.frictionOfBedJoint, friction, '1', {
+      limit: texts.freshMortarSource,
     }),
     ratio: ratioOf(slope, friction),
     source: FRICTION,
     advice: [
-      weight.length > 0 ? `Courses ${listed(weight)}: a weight on a rope for each block.` : '',
-      prop.length > 0 ? `Courses ${listed(prop)}: a prop or a form under each block.` : '',
-      centering.length > 0 ? `Courses ${listed(centering)}: centering, because their rings can't close.` : '',
+      weight.length > 0 ? texts.coursesWithWeights(listed(weight)) : '',
+      prop.length > 0 ? texts.coursesWithProps(listed(prop)) : '',
+      centering.length > 0 ? texts.coursesWithCentering(listed(centering)) : '',
     ]
       .filter((part) => part !== '')
       .join(' '),
@@ -99,33 +90,32 @@ function hangingCheck(domeId: string, courses: readonly CourseLaying[]): Check[]
   if (!worst) return [];
   const id = `hung-weight.${domeId}`;
   const count = Math.max(...courses.map((c) => c.weights));
-  const source = 'statics: rope over the finished courses, e^(μ angle) for its friction';
+  const source = texts.staticsRopeOverFinished;
   return [
     {
       id,
-      statement: `Weights on ropes hold the blocks of dome ${domeId} in courses ${listed(courses.filter((c) => c.hold === 'weight'))} until each ring closes; ${count} are in use at once.`,
+      statement: texts.weightsOnRopesHold(domeId, listed(courses.filter((c) => c.hold === 'weight')), count),
       state: 'attention',
       demand: computed(
         `${id}.weight`,
-        `weight to hang for each block, course ${worst.course}`,
+        texts.weightToHang(worst.course),
         worst.hangKg ?? 0,
         'kg',
-        `${HANGING_FACTOR} × block × max(overhang / arm, (sin λ − μ cos λ) / μ) × e^(μ rope × λ)`,
-        'derived: block and rope together feel the pull normal to the bed, at the lower outer edge; the factor is common practice, no source',
+        texts.hangingWeightFormula(HANGING_FACTOR),
+        texts.hangingWeightSource,
         { 'bed dip λ (deg)': worst.bedRad / DEG, 'μ rope': ROPE_FRICTION, 'weights at once': count },
       ),
       capacity: computed(
         `${id}.block`,
-        'weight of the block itself',
+        texts.weightOfBlockItself,
         worst.dryKg,
         'kg',
-        'volume × dry density; a prop takes over from there',
+        texts.volumeDryDensityProp,
         'derived',
       ),
       ratio: ratioOf(worst.hangKg ?? 0, worst.dryKg),
       source,
-      advice:
-        'Fasten each rope to the upper outer edge, hang the weight before the block is let go, take it off when the ring is closed and wedged.',
+      advice: texts.fastenEachRope,
     },
   ];
 }
@@ -140,27 +130,30 @@ function ringsCheck(domeId: string, courses: readonly CourseLaying[]): Check {
     id,
     statement:
       broken.length === 0
-        ? `Every ring of dome ${domeId} closes and then carries itself.`
+        ? texts.everyRingOfDome(domeId)
         : held.length === 0
-          ? `Openings keep the rings of courses ${listed(broken)} of dome ${domeId} from closing; their piers stand by themselves.`
-          : `Openings keep the rings of courses ${listed(broken)} of dome ${domeId} from closing; courses ${listed(held)} would fall inward without centering.`,
+          ? texts.openRingsStand(listed(broken), domeId)
+          : texts.openRingsFall(listed(broken), domeId, listed(held)),
     state: held.length > 0 ? 'attention' : 'ok',
     demand: computed(
       `${id}.courses`,
-      'courses that need centering',
+      texts.coursesThatNeedCentering,
       held.length,
       'courses',
-      'courses of an open ring whose fresh block slides or tips, or whose pier down to the last closed ring has its weight inside an edge',
-      'statics; a thin pier, mortar without strength',
+      texts.coursesOfOpenRing,
+      texts.staticsThinPierMortar,
       {
         'courses of open rings': broken.length,
         'broken by': [...new Set(broken.flatMap((c) => c.brokenBy))].join(', ') || 'none',
       },
     ),
-    source: 'statics; OSHA 29 CFR 1926.706 for unsupported masonry',
+    source: texts.openRingSource,
     advice:
       held.length > 0
-        ? `Keep the centering under courses ${listed(held)} until ${above === null ? 'the crown or curb is set' : `course ${above}, the first closed ring over them, is closed`} and the arches' own centering is struck after its days.`
+        ? texts.keepCenteringUnderCourses(
+            listed(held),
+            above === null ? texts.crownOrCurb : texts.courseFirstClosedRing(above),
+          )
         : '',
   };
 }
@@ -172,17 +165,17 @@ function pushCheck(domeId: string, courses: readonly CourseLaying[], strength: S
   );
   if (!worst) return [];
   const id = `ring-push.${domeId}`;
-  const statement = `A freshly closed ring of dome ${domeId} bears the push between its blocks.`;
+  const statement = texts.freshlyClosedRing(domeId);
   const demand = computed(
     `${id}.stress`,
-    `greatest push, course ${worst.course}`,
+    texts.greatestPushCourse(worst.course),
     worst.ringMpa ?? 0,
     'MPa',
-    'w tan λ / (thickness × block height); w weight of the ring a radian',
-    'statics of a ring on a cone, without friction',
+    texts.ringPushFormula,
+    texts.staticsOfRingWithoutFriction,
     { 'bed dip λ (deg)': worst.bedRad / DEG },
   );
-  const source = 'statics of a ring on a cone';
+  const source = texts.staticsOfRing;
   if (!strength) return [missing(id, statement, 'material.compressive-strength', source, { demand })];
   const holds = (worst.ringMpa ?? 0) <= strength.designMpa;
   return [
@@ -191,22 +184,19 @@ function pushCheck(domeId: string, courses: readonly CourseLaying[], strength: S
       statement,
       state: holds ? (strength.from === 'table' ? 'attention' : 'ok') : 'fails',
       demand,
-      capacity: givenFigure(`${id}.strength`, 'design strength of the masonry', strength.designMpa, 'MPa', {
-        formula: '0.55 fb^0.7 fm^0.3 / partial factor',
-        source: 'EN 1996-1-1:2005, 3.6.1.2 and Table 3.3, by analogy (from memory)',
+      capacity: givenFigure(`${id}.strength`, texts.designStrengthOfMasonry, strength.designMpa, 'MPa', {
+        formula: texts.masonryStrengthFormula,
+        source: texts.masonryStrengthSource,
         inputs: { 'block strength fb (MPa)': strength.blockMpa },
       }),
       ratio: ratioOf(worst.ringMpa ?? 0, strength.designMpa),
       source,
-      advice: holds
-        ? 'The strength is a table value: give `material.compressive-strength` from test cubes.'
-        : 'Stronger blocks; keep the ring held until the next is closed.',
+      advice: holds ? texts.strengthIsTableValue : texts.strongerBlocksKeepRing,
     },
   ];
 }
 
-const NIOSH =
-  'NIOSH 94-110, rev. 2021, RWL = 23 (25/H)(1 − 0.003|V − 75|)(0.82 + 4.5/D)(1 − 0.0032 A) FM CM (twist, frequency and coupling from memory)';
+const NIOSH = texts.nioshSource;
 
 function liftingChecks(courses: readonly CourseLaying[]): Check[] {
   const laid = most(courses, (c) => c.dryKg);
@@ -214,7 +204,7 @@ function liftingChecks(courses: readonly CourseLaying[]): Check[] {
   if (!laid || !fresh) return [];
   return [
     liftingCheck('lifting-dry', 'laid', 'dry', laid.dryKg),
-    liftingCheck('lifting-wet', 'freshly demoulded', 'wet', fresh.wetKg),
+    liftingCheck('lifting-wet', texts.freshlyDemoulded, 'wet', fresh.wetKg),
   ];
 }
 
@@ -222,41 +212,29 @@ function liftingCheck(id: string, when: string, how: string, kg: number): Check 
   const limit = recommendedLiftKg(LAYING_LIFT);
   const { horizontal, vertical, travel, twistDeg, frequency, coupling } = LAYING_LIFT;
   const advice =
-    kg > HIGH_RISK_KG
-      ? `Over ${HIGH_RISK_KG} kg lifted again and again by one person is high risk (HSE CIS 37): a hoist, or smaller blocks; two people laying such blocks is no longer advised.`
-      : kg > limit
-        ? 'Smaller blocks, fewer lifts an hour, no twist, blocks at waist height close to the body; or two people or a hoist.'
-        : '';
+    kg > HIGH_RISK_KG ? texts.liftIsHighRisk(HIGH_RISK_KG) : kg > limit ? texts.smallerBlocksFewerLifts : '';
   return {
     id,
-    statement: `The heaviest block, ${when}, is one person's lift.`,
+    statement: texts.heaviestBlockIsOne(when),
     state: kg <= limit ? 'ok' : 'attention',
     demand: computed(
       `${id}.mass`,
-      `${how} mass of the heaviest block`,
+      texts.massOfHeaviestBlock(how),
       kg,
       'kg',
-      how === 'wet' ? 'volume before cutting / (1 − shrinkage)³ × wet density' : 'volume × dry density',
+      how === 'wet' ? texts.wetLiftFormula : texts.dryLiftFormula,
       'derived',
     ),
-    capacity: computed(
-      `${id}.limit`,
-      'recommended for one person, lift after lift',
-      limit,
-      'kg',
-      '23 (25/H)(1 − 0.003|V − 75|)(0.82 + 4.5/D)(1 − 0.0032 A) FM CM',
-      NIOSH,
-      {
-        'hands from the ankles H (cm)': horizontal,
-        'hands above the ground V (cm)': vertical,
-        'travel D (cm)': travel,
-        'twist A (deg)': twistDeg,
-        'frequency FM (2 a minute, 2 hours)': frequency,
-        'grip CM (fair)': coupling,
-      },
-    ),
+    capacity: computed(`${id}.limit`, texts.recommendedForOnePerson, limit, 'kg', texts.nioshFormula, NIOSH, {
+      'hands from the ankles H (cm)': horizontal,
+      'hands above the ground V (cm)': vertical,
+      'travel D (cm)': travel,
+      'twist A (deg)': twistDeg,
+      'frequency FM (2 a minute, 2 hours)': frequency,
+      'grip CM (fair)': coupling,
+    }),
     ratio: kg / limit,
-    source: `${NIOSH}; HSE CIS 37: more than ${HIGH_RISK_KG} kg again and again is high risk`,
+    source: texts.nioshAndHse(NIOSH, HIGH_RISK_KG),
     advice,
   };
 }

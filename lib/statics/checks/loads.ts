@@ -1,4 +1,5 @@
 import { type Check, givenFigure } from '../../base/figures.js';
+import * as texts from '../../base/texts/statics-footing.js';
 import { WEIGHT_BALANCE } from '../../base/tolerances.js';
 import type { HouseSetout } from '../../setout/house.js';
 import type { Statics } from '../results.js';
@@ -17,19 +18,19 @@ function materialChecks({ house: { material } }: HouseSetout): Check[] {
   if (!(material.dryDensity >= least && material.dryDensity <= most)) {
     checks.push({
       id: 'dry-density',
-      statement: `The dry density lies between ${least} and ${most} kg/m3, where these formulas hold.`,
+      statement: texts.dryDensityLiesBetween(least, most),
       state: 'fails',
-      source: 'BCA 46.042, 1994; ACI 523.3R (both from memory)',
-      advice: 'Change `material.dry-density`: the figures below mean nothing.',
+      source: texts.densityRangeSource,
+      advice: texts.changeMaterialDryDensity,
     });
   }
   const strength = material.compressiveStrengthMpa;
-  const statement = 'The strength of the blocks is known from test cubes.';
+  const statement = texts.strengthOfBlocks;
   if (strength === null) {
-    const table = 'Until then a value from a table by density stands in its place.';
+    const table = texts.untilThenValue;
     checks.push(
-      missing('block-strength', statement, 'material.compressive-strength', 'common practice, no source', {
-        advice: `Missing input: \`material.compressive-strength\`, the mean of your own test cubes. ${table}`,
+      missing('block-strength', statement, 'material.compressive-strength', texts.commonPracticeNoSource, {
+        advice: texts.missingInputMaterialCompressive(table),
       }),
     );
   } else if (!(strength > 0)) {
@@ -37,8 +38,8 @@ function materialChecks({ house: { material } }: HouseSetout): Check[] {
       id: 'block-strength',
       statement,
       state: 'fails',
-      source: 'the description',
-      advice: 'Give `material.compressive-strength` as the mean of your own test cubes: more than 0.',
+      source: texts.description,
+      advice: texts.giveMaterialCompressiveStrength,
     });
   }
   return checks;
@@ -49,27 +50,27 @@ function balanceCheck({ domes }: Statics): Check[] {
   return [
     {
       id: 'load-balance',
-      statement: 'The weights that the thrust carries add up to the masonry’s volume, integrated otherwise.',
+      statement: texts.weightsThatThrustCarries,
       state: error <= WEIGHT_BALANCE ? 'ok' : 'fails',
       demand: computed(
         'load-balance.error',
-        'relative difference',
+        texts.relativeDifference,
         error,
         '1',
-        '|lunes / level slices − 1|',
+        texts.weightBalanceFormula,
         'derived',
         {
           'masonry of all domes (kN)': domes.reduce((sum, d) => sum + d.weights.masonry, 0),
           'render (kN)': domes.reduce((sum, d) => sum + d.weights.render, 0),
         },
       ),
-      capacity: givenFigure('load-balance.limit', 'greatest difference', WEIGHT_BALANCE, '1', {
-        formula: 'a constant of this program',
-        source: 'accuracy of both quadratures',
+      capacity: givenFigure('load-balance.limit', texts.greatestDifference, WEIGHT_BALANCE, '1', {
+        formula: texts.constantOfThisProgram,
+        source: texts.accuracyOfBothQuadratures,
       }),
       ratio: error / WEIGHT_BALANCE,
-      source: 'derived',
-      advice: 'Nothing to change in the description: report this as a fault of the program.',
+      source: texts.derived,
+      advice: texts.nothingToChange,
     },
   ];
 }
@@ -80,18 +81,18 @@ function siteChecks(setout: HouseSetout): Check[] {
   const snow = site.combinations === 'EN 1990' ? 'EN 1991-1-3:2003' : 'ASCE 7-16, chapter 7';
   const wind = site.combinations === 'EN 1990' ? 'EN 1991-1-4:2005, 7.2.8' : 'ASCE 7-16, chapter 27';
   const quake = site.combinations === 'EN 1990' ? 'EN 1998-1:2004' : 'ASCE 7-16, chapter 12';
-  if (site.snowKpa === null) checks.push(missing('snow', 'The domes are checked under snow.', 'site.snow', snow));
-  if (site.windKpa === null) checks.push(missing('wind', 'The domes are checked under wind.', 'site.wind', wind));
+  if (site.snowKpa === null) checks.push(missing('snow', texts.checkedUnderSnow, 'site.snow', snow));
+  if (site.windKpa === null) checks.push(missing('wind', texts.checkedUnderWind, 'site.wind', wind));
   const unknown = setout.domes.filter((dome) => windCoefficientsOf(setout, dome) === null).map(({ id }) => id);
   if (site.windKpa !== null && unknown.length > 0) {
     checks.push(
-      missing('wind', 'The domes are checked under wind.', 'site.wind-coefficients', wind, {
-        advice: `Missing input: \`site.wind-coefficients\`, read by an engineer from the standard's figure, for ${unknown.join(', ')}: the one set known here is that of a hemisphere on the ground.`,
+      missing('wind', texts.checkedUnderWind, 'site.wind-coefficients', wind, {
+        advice: texts.missingInputSiteWind(unknown.join(', ')),
       }),
     );
   }
   if (site.seismicCoefficient === null) {
-    checks.push(missing('earthquake', 'The domes are checked under earthquake.', 'site.seismic-coefficient', quake));
+    checks.push(missing('earthquake', texts.checkedUnderEarthquake, 'site.seismic-coefficient', quake));
   }
   return checks;
 }
@@ -103,21 +104,20 @@ function shrinkageCheck({ house, domes }: HouseSetout): Check {
   const opening = shrinkage * round;
   return {
     id: 'shrinkage',
-    statement: 'Blocks have shrunk before they are laid.',
+    statement: texts.blocksHaveShrunkBefore,
     state: 'attention',
     demand: computed(
       'shrinkage.round',
-      `shortening of the ring of dome ${widest.id} by drying`,
+      texts.shorteningOfRing(widest.id),
       opening,
       'mm',
-      'drying shrinkage times the circumference at mid-thickness',
+      texts.dryingShrinkageTimesCircumference,
       'derived',
       { 'shrinkage (1)': shrinkage, 'circumference (mm)': round },
     ),
-    capacity: givenFigure('shrinkage.joint', 'joint', house.blocks.joint, 'mm'),
+    capacity: givenFigure('shrinkage.joint', texts.joint, house.blocks.joint, 'mm'),
     ratio: ratioOf(opening, house.blocks.joint),
-    source: 'common practice, no source',
-    advice:
-      'Lay no block before it is dry: what still shrinks in the wall opens as cracks through rings and over openings.',
+    source: texts.commonPracticeNoSource,
+    advice: texts.layNoBlockBefore,
   };
 }

@@ -1,4 +1,5 @@
 import type { Check } from '../../base/figures.js';
+import * as texts from '../../base/texts/statics-footing.js';
 import { LEAST_DEPTH } from '../../base/tolerances.js';
 import { formatLength, type LengthUnit } from '../../base/units.js';
 import type { DomeSetout } from '../../setout/dome.js';
@@ -16,7 +17,7 @@ export function pierChecks(setout: HouseSetout, dome: DomeSetout, found: DomeSta
 }
 
 const nameOf = ({ between: [one, next], z }: Pier, units: LengthUnit): string =>
-  `${one === next ? `beside ${one}` : `between ${one} and ${next}`}, ${formatLength(z, units)} above the floor`;
+  texts.aboveFloor(one === next ? texts.besideOne(one) : texts.betweenAnd(one, next), formatLength(z, units));
 
 /** Where the thrust crosses the wall at a height, 0 inside to 1 outside. */
 function placeAt(line: readonly ThrustPoint[], z: number): number {
@@ -31,9 +32,9 @@ function stressCheck(setout: HouseSetout, dome: DomeSetout, found: DomeStatics, 
   if (found.thrust.factor < 1) {
     return {
       id,
-      statement: `The piers of dome ${dome.id} bear what they gather.`,
+      statement: texts.piersBear(dome.id),
       state: 'attention',
-      source: 'statics',
+      source: texts.statics,
       advice: NO_THRUST,
     };
   }
@@ -45,9 +46,9 @@ function stressCheck(setout: HouseSetout, dome: DomeSetout, found: DomeStatics, 
   const worst = found.piers.reduce((a, b) => (stressOf(b) > stressOf(a) ? b : a));
   const narrowest = found.piers.reduce((a, b) => (b.width < a.width ? b : a));
   const stress = stressOf(worst);
-  const statement = `The piers of dome ${dome.id} bear what they gather; the worst stands ${nameOf(worst, units)}.`;
-  const formula = `load of its own width and half of each void beside it, over its width and twice the thrust's distance from the nearer face; ${designFormula(combinations)}`;
-  const demand = computed(`${id}.stress`, 'compression', stress, 'MPa', formula, combinationSource(combinations), {
+  const statement = texts.piersBearWorst(dome.id, nameOf(worst, units));
+  const formula = texts.pierFormula(designFormula(combinations));
+  const demand = computed(`${id}.stress`, texts.compression, stress, 'MPa', formula, combinationSource(combinations), {
     'width (mm)': worst.width,
     'gathered width (mm)': worst.gathered,
     'load, dead and snow (kN)': worst.dead + worst.snow,
@@ -63,18 +64,16 @@ function stressCheck(setout: HouseSetout, dome: DomeSetout, found: DomeStatics, 
     demand,
     capacity: computed(
       `${id}.strength`,
-      'design strength of the masonry',
+      texts.designStrengthOfMasonry,
       strength.designMpa,
       'MPa',
-      '0.55 fb^0.7 fm^0.3 / partial factor',
-      'EN 1996-1-1:2005, 3.6.1.2 and Table 3.3, by analogy (from memory)',
+      texts.masonryStrengthFormula,
+      texts.masonryStrengthSource,
       { 'block strength fb (MPa)': strength.blockMpa, 'fb from': strength.from },
     ),
     ratio: ratioOf(stress, strength.designMpa),
-    source: 'statics; the load follows the meridians down to the openings and then the piers',
-    advice: holds
-      ? 'The strength is a table value: give `material.compressive-strength` from test cubes.'
-      : 'Wider piers, stronger blocks, or a tie that brings the thrust to the middle of the wall.',
+    source: texts.staticsLoadFollowsMeridians,
+    advice: holds ? texts.strengthIsTableValue : texts.widerPiersStrongerBlocks,
   };
 }
 
@@ -95,8 +94,8 @@ function archCheck(found: DomeStatics, { heads }: Statics, units: LengthUnit): C
   const check = factorCheck(
     {
       id: `pier-thrust.${found.id}`,
-      statement: `The arches of dome ${found.id} don't push over the piers beside them; the worst is ${worst.head.id} on the pier ${nameOf(worst.pier, units)}.`,
-      advice: 'A wider pier, a higher rise of the head, or a tie at its springing.',
+      statement: texts.archesDoNotPushOver(found.id, worst.head.id, nameOf(worst.pier, units)),
+      advice: texts.widerPierHigherRise,
     },
     Math.min(100, worst.factor),
     {
@@ -110,10 +109,8 @@ function archCheck(found: DomeStatics, { heads }: Statics, units: LengthUnit): C
   return [
     {
       ...check,
-      source: 'statics of a block on its edge',
-      ...(capacity
-        ? { capacity: { ...capacity, formula: 'half width / (thrust · height / load)', source: 'statics' } }
-        : {}),
+      source: texts.staticsOfBlock,
+      ...(capacity ? { capacity: { ...capacity, formula: texts.pierTiltFormula, source: texts.statics } } : {}),
     },
   ];
 }

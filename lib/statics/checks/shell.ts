@@ -1,4 +1,5 @@
 import type { Check } from '../../base/figures.js';
+import * as texts from '../../base/texts/statics-shell.js';
 import { LEAST_DEPTH } from '../../base/tolerances.js';
 import { formatLength, type LengthUnit } from '../../base/units.js';
 import { square } from '../../math/elementary.js';
@@ -9,7 +10,7 @@ import type { DomeStatics, Statics } from '../results.js';
 import type { ThrustPoint } from '../thrust.js';
 import { atBest, computed, factorCheck, factorState, missing, NO_THRUST, ratioOf } from './judge.js';
 
-const MEMBRANE = 'Timoshenko & Woinowsky-Krieger, Theory of Plates and Shells, 2nd ed. 1959, ch. 14 (from memory)';
+const MEMBRANE = texts.shellTheorySource;
 
 /** Checks of one dome as a shell and as lunes. */
 export function shellChecks(setout: HouseSetout, dome: DomeSetout, found: DomeStatics, statics: Statics): Check[] {
@@ -45,7 +46,7 @@ export function designShare(setout: HouseSetout, found: DomeStatics): number {
 function stressCheck(setout: HouseSetout, dome: DomeSetout, found: DomeStatics, { strength }: Statics): Check[] {
   const { combinations } = setout.house.site;
   const id = `wall-stress.${dome.id}`;
-  const statement = `Compression in the wall of dome ${dome.id} stays within its strength.`;
+  const statement = texts.compressionInWall(dome.id);
   const membrane = Math.max(
     0,
     ...found.shell.points.map((p) =>
@@ -59,21 +60,21 @@ function stressCheck(setout: HouseSetout, dome: DomeSetout, found: DomeStatics, 
   const stress = Math.max(membrane / dome.thickness, byThrust * designShare(setout, found));
   const demand = computed(
     `${id}.stress`,
-    'greatest compression',
+    texts.greatestCompression,
     stress,
     'MPa',
-    `membrane force over thickness, or thrust over twice its distance from the nearer face; ${designFormula(combinations)}`,
+    texts.membraneForceOverThickness(designFormula(combinations)),
     `${MEMBRANE}; ${combinationSource(combinations)}`,
     { 'membrane force (kN/m)': membrane, 'thickness (mm)': dome.thickness },
   );
   if (!strength) return [missing(id, statement, 'material.compressive-strength', MEMBRANE, { demand })];
   const capacity = computed(
     `${id}.strength`,
-    'design strength of the masonry',
+    texts.designStrengthOfMasonry,
     strength.designMpa,
     'MPa',
-    '0.55 fb^0.7 fm^0.3 / partial factor',
-    'EN 1996-1-1:2005, 3.6.1.2 and Table 3.3 for autoclaved aerated units, by analogy (from memory)',
+    texts.masonryStrengthFormula,
+    texts.masonryStrengthSource,
     {
       'block strength fb (MPa)': strength.blockMpa,
       'fb from': strength.from,
@@ -84,7 +85,7 @@ function stressCheck(setout: HouseSetout, dome: DomeSetout, found: DomeStatics, 
   const holds = stress <= strength.designMpa;
   const sure = strength.from === 'test cubes' && found.thrust.factor >= 1;
   const state = holds ? (sure ? 'ok' : 'attention') : 'fails';
-  const cubes = 'The strength is a table value: give `material.compressive-strength` from test cubes.';
+  const cubes = texts.strengthIsTableValue;
   return [
     {
       id,
@@ -94,7 +95,7 @@ function stressCheck(setout: HouseSetout, dome: DomeSetout, found: DomeStatics, 
       capacity,
       ratio: ratioOf(stress, strength.designMpa),
       source: capacity.source,
-      advice: holds ? (found.thrust.factor < 1 ? NO_THRUST : cubes) : 'Stronger blocks or mortar, or a thicker wall.',
+      advice: holds ? (found.thrust.factor < 1 ? NO_THRUST : cubes) : texts.strongerBlocksOrMortar,
     },
   ];
 }
@@ -106,50 +107,38 @@ function hoopCheck(found: DomeStatics, units: LengthUnit): Check[] {
   return [
     {
       id,
-      statement: `Rings of dome ${found.id} below ${formatLength(hoopTurnZ, units)} are in tension as long as it isn't cracked.`,
+      statement: texts.ringsOfDomeBelow(found.id, formatLength(hoopTurnZ, units)),
       state: 'attention',
-      demand: computed(
-        `${id}.pull`,
-        'hoop tension under dead load, all rings together',
-        hoopTension,
-        'kN',
-        'sum of the membrane hoop forces along the meridian where they pull',
-        MEMBRANE,
-        { 'height where tension begins (m)': hoopTurnZ / 1000 },
-      ),
+      demand: computed(`${id}.pull`, texts.hoopTensionUnderDead, hoopTension, 'kN', texts.sumOfMembraneHoop, MEMBRANE, {
+        'height where tension begins (m)': hoopTurnZ / 1000,
+      }),
       source: MEMBRANE,
-      advice:
-        'Masonry counts as without tension: it cracks into lunes there, and the thrust of the lunes is what must be held.',
+      advice: texts.masonryCountsAsWithout,
     },
   ];
 }
 
-const GOOD_SHAPE =
-  'a thicker wall, a lower stem wall, a higher rise, or a closed ring tie (`tie`) at the springing or over the openings';
+const GOOD_SHAPE = texts.thickerWallLowerStem;
 
 function thrustCheck(setout: HouseSetout, dome: DomeSetout, found: DomeStatics): Check {
   const { thrust, tie, untiedFactor } = found;
   const cut = found.cutZ > dome.springingZ || earlierThan(setout, dome).length > 0;
-  const held = tie
-    ? tie.strength > 0
-      ? ' with its tie'
-      : ', its tie left out because it is no closed hoop,'
-    : ' without a tie';
-  const nothing = thrust.factor === 0 ? 'No thrust fits into this wall, however thick. ' : '';
-  const estimate = cut ? 'An estimate, since openings or other domes cut its rings: an engineer must confirm it. ' : '';
+  const held = tie ? (tie.strength > 0 ? texts.withItsTie : texts.itsTieLeftOut) : texts.withoutTie;
+  const nothing = thrust.factor === 0 ? texts.noThrustFits : '';
+  const estimate = cut ? texts.estimateSinceOpenings : '';
   const state = cut ? atBest(factorState(thrust.factor)) : factorState(thrust.factor);
   return factorCheck(
     {
       id: `thrust.${dome.id}`,
-      statement: `Dome ${dome.id}${held} keeps its thrust well inside shell, stem wall and footing.`,
-      advice: `${nothing}${estimate}${thrust.factor < 2 ? `To raise it: ${GOOD_SHAPE}.` : ''}`.trim(),
+      statement: texts.domeKeepsItsThrust(dome.id, held),
+      advice: `${nothing}${estimate}${thrust.factor < 2 ? texts.toRaiseIt(GOOD_SHAPE) : ''}`.trim(),
     },
     thrust.factor,
     {
       load: thrust.loads,
       'factor without tie': untiedFactor,
-      'least thrust at the foot (kN per radian)': thrust.least ?? 'none fits',
-      'greatest thrust, crown alone (kN per radian)': thrust.greatest ?? 'not limited, or none fits',
+      'least thrust at the foot (kN per radian)': thrust.least ?? texts.noneFits,
+      'greatest thrust, crown alone (kN per radian)': thrust.greatest ?? texts.notLimitedOrNone,
       'rings closed above (m)': found.cutZ / 1000,
       ...(cut ? { kind: 'estimate' } : {}),
     },
@@ -161,53 +150,40 @@ function slidingCheck(setout: HouseSetout, found: DomeStatics): Check[] {
   const { friction } = found.thrust;
   const allowed = setout.house.material.friction;
   const id = `joint-sliding.${found.id}`;
-  const statement = `No bed joint of dome ${found.id} slides under the thrust.`;
-  const source = 'derived; thrust programme with |shear| <= friction times compression';
-  const held = 'A closed ring tie takes the thrust off the lower joints; or a steeper springing.';
+  const statement = texts.noBedJoint(found.id);
+  const source = texts.derivedThrustProgramme;
+  const held = texts.closedRingTieTakes;
   if (friction === null) {
     return found.thrust.factor < 1
       ? [{ id, statement, state: 'attention', source, advice: NO_THRUST }]
-      : [{ id, statement, state: 'fails', source, advice: `Not even joints as rough as 1 hold it. ${held}` }];
+      : [{ id, statement, state: 'fails', source, advice: texts.notEvenJoints(held) }];
   }
   return [
     {
       id,
       statement,
       state: friction <= allowed ? 'ok' : 'fails',
-      demand: computed(
-        `${id}.needed`,
-        'friction needed',
-        friction,
-        '1',
-        'least greatest shear over compression of all thrusts that fit',
-        source,
-        { load: found.thrust.loads },
-      ),
-      capacity: computed(
-        `${id}.allowed`,
-        'friction counted on',
-        allowed,
-        '1',
-        'as given',
-        'the description; 0.4 in EN 1996-1-1:2005, 3.6.2 (from memory)',
-      ),
+      demand: computed(`${id}.needed`, texts.frictionNeeded, friction, '1', texts.leastGreatestShearOver, source, {
+        load: found.thrust.loads,
+      }),
+      capacity: computed(`${id}.allowed`, texts.frictionCounted, allowed, '1', texts.asGiven, texts.frictionSource),
       ratio: ratioOf(friction, allowed),
-      source: 'derived',
+      source: texts.derived,
       advice: held,
     },
   ];
 }
 
-const EARTHQUAKE = 'equivalent horizontal load, common practice';
+const EARTHQUAKE = texts.equivalentHorizontalLoadCommon;
 const SOURCES = {
   'EN 1990': {
-    'drifted snow': 'EN 1991-1-3:2003, 5.3.5 case (ii), written for cylinders (from memory)',
-    wind: 'EN 1991-1-4:2005, 7.2.8 (from memory)',
+    'drifted snow': texts.driftSource,
+    wind: texts.windSource,
     earthquake: EARTHQUAKE,
   },
   'ASCE 7': {
-    'drifted snow': 'ASCE 7-16, 7.6.4 and Figure 7.4-2: downwind sector alone (from memory)',
-    wind: 'ASCE 7-16, Figure 27.3-2, case A (from memory)',
+    'drifted snow': texts.driftSourceAsce,
+    wind: texts.windSourceAsce,
     earthquake: EARTHQUAKE,
   },
 } as const;
@@ -219,13 +195,16 @@ function oneSidedChecks({ house }: HouseSetout, found: DomeStatics): Check[] {
     const check = factorCheck(
       {
         id: `${IDS[one.load]}.${found.id}`,
-        statement: `Dome ${found.id} stands under ${one.load} from one side, as an opposite pair of lunes.`,
-        advice: `An estimate that leaves out what the rings carry: an engineer must confirm it.${one.load === 'wind' && house.site.combinations === 'ASCE 7' ? ' Case B of the figure is left out: an engineer must look at it too.' : ''}${one.factor < 2 ? ` To raise it: ${GOOD_SHAPE}.` : ''}`,
+        statement: texts.domeStandsUnder(found.id, one.load),
+        advice: texts.estimateThatLeavesOut(
+          one.load === 'wind' && house.site.combinations === 'ASCE 7',
+          one.factor < 2 ? texts.toRaiseSentence(GOOD_SHAPE) : '',
+        ),
       },
       one.factor,
       {
         kind: 'estimate',
-        load: `dead load and ${one.load}`,
+        load: texts.deadLoadAnd(one.load),
         ...(one.peakKpa === null ? {} : { 'greatest snow on the plan (kPa)': one.peakKpa }),
         ...(one.capacity === null ? {} : { 'part of its weight that may push it (1)': one.capacity }),
       },
@@ -242,10 +221,10 @@ function openingsCheck(setout: HouseSetout, dome: DomeSetout, found: DomeStatics
   return [
     {
       id: `shell-theory.${dome.id}`,
-      statement: `Shell theory holds for dome ${dome.id} only above ${formatLength(found.cutZ, setout.house.units)}, where all rings are closed.`,
+      statement: texts.shellTheoryHolds(dome.id, formatLength(found.cutZ, setout.house.units)),
       state: 'attention',
-      source: 'common practice, no source',
-      advice: `Below, an engineer must follow the forces round ${inShell ? 'the openings in the shell' : 'the openings in the stem wall'}${abuts.length > 0 ? ` and into ${abuts.join(', ')}` : ''}: arch rings, piers, and the steel that closes the rings.`,
+      source: texts.commonPracticeNoSource,
+      advice: texts.belowEngineerMustFollow(inShell, abuts.length > 0 ? texts.andIntoDomes(abuts.join(', ')) : ''),
     },
   ];
 }

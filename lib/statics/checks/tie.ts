@@ -1,4 +1,5 @@
 import type { Check } from '../../base/figures.js';
+import * as texts from '../../base/texts/statics-shell.js';
 import { formatLength } from '../../base/units.js';
 import type { DomeSetout } from '../../setout/dome.js';
 import type { HouseSetout } from '../../setout/house.js';
@@ -29,16 +30,15 @@ export function tieChecks(setout: HouseSetout, dome: DomeSetout, found: DomeStat
   const id = `tie.${dome.id}`;
   const pull = designPull(setout, found);
   if (described === null) return found.thrust.factor >= SOUND_FACTOR ? [] : [missingTie(setout, id, dome, found, pull)];
-  const statement = `The tie of dome ${dome.id} is a closed hoop that takes its thrust.`;
+  const statement = texts.tieOfDome(dome.id);
   if (!found.tie) {
     return [
       {
         id,
         statement,
         state: 'fails',
-        source: 'common practice, no source',
-        advice:
-          'No bed of the shell above the openings is left for it: lower the openings, or lay it in the footing (`tie.level: footing`).',
+        source: texts.commonPracticeNoSource,
+        advice: texts.noBedOfShell,
       },
     ];
   }
@@ -49,8 +49,8 @@ export function tieChecks(setout: HouseSetout, dome: DomeSetout, found: DomeStat
         id,
         statement,
         state: 'fails',
-        source: 'common practice, no source',
-        advice: `It would run through ${crosses.join(', ')}: lay it above them (\`tie.level: above openings\`) or in the footing.`,
+        source: texts.commonPracticeNoSource,
+        advice: texts.itWouldRunThrough(crosses.join(', ')),
       },
     ];
   }
@@ -60,22 +60,21 @@ export function tieChecks(setout: HouseSetout, dome: DomeSetout, found: DomeStat
 const pullFigure = (setout: HouseSetout, id: string, z: number, pull: number, yieldMpa: number) =>
   computed(
     `${id}.needed`,
-    'steel area needed',
+    texts.steelAreaNeeded,
     steelArea(pull, yieldMpa),
     'mm2',
-    `pull / (yield strength / 1.15); pull the greater of the least thrust of lunes and the membrane's thrust, times the radius; ${designFormula(setout.house.site.combinations)}`,
-    `${SAFE_THEOREM}; EN 1992-1-1:2004, 2.4.2.4 (from memory); ${combinationSource(setout.house.site.combinations)}`,
+    texts.tieFormula(designFormula(setout.house.site.combinations)),
+    texts.tieSource(SAFE_THEOREM, combinationSource(setout.house.site.combinations)),
     { 'pull (kN)': pull, 'yield strength (MPa)': yieldMpa, 'height above the floor (m)': z / 1000 },
   );
 
 function missingTie(setout: HouseSetout, id: string, dome: DomeSetout, found: DomeStatics, pull: number | null): Check {
   const base: Check = {
     id,
-    statement: `Dome ${dome.id} has a ring tie, or does without.`,
+    statement: texts.domeHasRingTie(dome.id),
     state: 'attention',
     source: SAFE_THEOREM,
-    advice:
-      'Missing input: `tie`, a closed hoop of steel; or write `tie: none` if piers and footing alone take the thrust.',
+    advice: texts.missingInputTieClosed,
   };
   return pull === null ? base : { ...base, demand: pullFigure(setout, id, found.pull.z, pull, USUAL_YIELD) };
 }
@@ -83,7 +82,7 @@ function missingTie(setout: HouseSetout, id: string, dome: DomeSetout, found: Do
 function steelCheck(setout: HouseSetout, id: string, statement: string, placed: PlacedTie, pull: number | null): Check {
   const { bars, diameter, yieldMpa } = placed.tie;
   const area = barArea(bars, diameter);
-  const capacity = computed(`${id}.area`, 'steel area', area, 'mm2', 'bars π d² / 4', 'derived', {
+  const capacity = computed(`${id}.area`, texts.steelArea, area, 'mm2', 'bars π d² / 4', 'derived', {
     bars,
     'diameter (mm)': diameter,
   });
@@ -94,7 +93,7 @@ function steelCheck(setout: HouseSetout, id: string, statement: string, placed: 
       state: 'fails',
       capacity,
       source: SAFE_THEOREM,
-      advice: 'No thrust fits into the wall above it, so nothing tells its pull: change the wall first.',
+      advice: texts.noThrustFitsIntoWall,
     };
   }
   const demand = pullFigure(setout, id, placed.z, pull, yieldMpa);
@@ -107,30 +106,29 @@ function steelCheck(setout: HouseSetout, id: string, statement: string, placed: 
     capacity,
     ratio: ratioOf(demand.value, area),
     source: demand.source,
-    advice: `Take at least ${Math.max(1, Math.ceil(demand.value / barArea(1, diameter)))} bars of ${formatLength(diameter, setout.house.units)}.`,
+    advice: texts.takeAtLeastBars(
+      Math.max(1, Math.ceil(demand.value / barArea(1, diameter))),
+      formatLength(diameter, setout.house.units),
+    ),
   };
 }
 
 function lapCheck(dome: DomeSetout, { tie }: PlacedTie): Check[] {
   const id = `tie-lap.${dome.id}`;
-  const statement = `The bars of the tie of dome ${dome.id} lap far enough.`;
-  const source = 'EN 1992-1-1:2004, 8.4 and 8.7 (from memory)';
+  const statement = texts.barsOfTieLap(dome.id);
+  const source = texts.lapSource;
   const lacks = [...(tie.bondMpa === null ? ['`tie.bond-strength`'] : []), ...(tie.lap === null ? ['`tie.lap`'] : [])];
   if (tie.bondMpa === null) {
-    return [{ id, statement, state: 'attention', source, advice: `Missing input: ${lacks.join(', ')}.` }];
+    return [{ id, statement, state: 'attention', source, advice: texts.missingInput(lacks.join(', ')) }];
   }
   const needed = lapLength(tie.diameter, steelStrength(tie.yieldMpa), tie.bondMpa);
-  const demand = computed(
-    `${id}.needed`,
-    'lap needed',
-    needed,
-    'mm',
-    '1.5 (d / 4) (yield strength / 1.15) / bond strength, at least 15 d and 200 mm',
-    source,
-    { 'diameter d (mm)': tie.diameter, 'yield strength (MPa)': tie.yieldMpa, 'bond strength (MPa)': tie.bondMpa },
-  );
+  const demand = computed(`${id}.needed`, texts.lapNeeded, needed, 'mm', texts.lapFormula, source, {
+    'diameter d (mm)': tie.diameter,
+    'yield strength (MPa)': tie.yieldMpa,
+    'bond strength (MPa)': tie.bondMpa,
+  });
   if (tie.lap === null) {
-    return [{ id, statement, state: 'attention', demand, source, advice: `Missing input: ${lacks.join(', ')}.` }];
+    return [{ id, statement, state: 'attention', demand, source, advice: texts.missingInput(lacks.join(', ')) }];
   }
   return [
     {
@@ -138,10 +136,10 @@ function lapCheck(dome: DomeSetout, { tie }: PlacedTie): Check[] {
       statement,
       state: tie.lap >= needed ? 'ok' : 'fails',
       demand,
-      capacity: computed(`${id}.lap`, 'lap', tie.lap, 'mm', 'as given', 'the description'),
+      capacity: computed(`${id}.lap`, texts.lap, tie.lap, 'mm', texts.asGiven, texts.description),
       ratio: ratioOf(needed, tie.lap),
       source,
-      advice: 'Lap further, take thinner bars, or weld or couple them.',
+      advice: texts.lapFurtherTakeThinner,
     },
   ];
 }

@@ -1,4 +1,5 @@
 import TagsManager from 'dxf-writer/src/TagsManager.js';
+import * as texts from '../../base/texts/writers.js';
 
 /** One tag: group code and value. */
 export type Tag = readonly [code: number, value: string | number];
@@ -23,11 +24,11 @@ export class GuardedTags extends TagsManager {
 function formatted(code: number, value: string | number): string {
   const kind = kindOf(code);
   if (kind === 'real')
-    return Number.isFinite(value) ? realText(value as number) : refuse(code, value, 'a finite number');
-  if (kind === 'whole') return Number.isSafeInteger(value) ? String(value) : refuse(code, value, 'a whole number');
+    return Number.isFinite(value) ? realText(value as number) : refuse(code, value, texts.finiteNumber);
+  if (kind === 'whole') return Number.isSafeInteger(value) ? String(value) : refuse(code, value, texts.wholeNumber);
   if (kind === 'handle')
     return /^[0-9A-F]{1,16}$/.test(String(value)) ? String(value) : refuse(code, value, 'a handle');
-  return typeof value === 'string' && !/\p{Cc}/u.test(value) ? value : refuse(code, value, 'a text on one line');
+  return typeof value === 'string' && !/\p{Cc}/u.test(value) ? value : refuse(code, value, texts.textOnOneLine);
 }
 
 function refuse(code: number, value: unknown, wanted: string): never {
@@ -35,11 +36,18 @@ function refuse(code: number, value: unknown, wanted: string): never {
   throw new RangeError(`Group ${code} of a DXF file can't be ${shown}: it must be ${wanted}.`);
 }
 
+const NOUGHT = '0'.charCodeAt(0);
+const POINT = '.'.charCodeAt(0);
+
 /** To 1e-9 without an exponent, which not every reader takes. */
 function realText(value: number): string {
   if (Number.isInteger(value) && Math.abs(value) < 1e15) return `${value === 0 ? 0 : value}.0`;
-  const text = value.toFixed(9).replace(/0+$/, '').replace(/\.$/, '.0');
-  return text === '-0.0' ? '0.0' : text;
+  const text = value.toFixed(9);
+  let end = text.length;
+  // One nought stays after the point.
+  while (text.charCodeAt(end - 1) === NOUGHT && text.charCodeAt(end - 2) !== POINT) end--;
+  const short = text.slice(0, end);
+  return short === '-0.0' ? '0.0' : short;
 }
 
 /** Kinds of values by group code, as far as this writer uses them. */

@@ -1,3 +1,4 @@
+import * as texts from '../../base/texts/writers.js';
 import { SAME_WIDTH } from '../../base/tolerances.js';
 import { DocumentError } from '../../documents/document-error.js';
 import type { EllipsePrimitive, LayerStyle, Segment } from '../../documents/drawing.js';
@@ -125,11 +126,7 @@ export class PdfPen implements Pen {
     document.fontSize(size);
     const width = document.widthOfString(box.text, TEXT);
     if (Math.abs(width - this.length(box.width)) > SAME_WIDTH * size)
-      throw new DocumentError(
-        'other-font',
-        box.text,
-        'The font that was handed in gives this text another width than DejaVu Sans; hand in DejaVu Sans.',
-      );
+      throw new DocumentError('other-font', box.text, texts.fontThatWasHanded);
     const [x, y] = this.at(box.at);
     const before = box.anchor === 'left' ? 0 : box.anchor === 'right' ? width : width / 2;
     if (box.rotationDeg === 0) {

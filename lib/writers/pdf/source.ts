@@ -2,7 +2,7 @@
 export interface PdfDocument {
   readonly outline: PdfOutline;
   /** The font at hand; not a part of PDFKit's declared interface, so it may be missing. */
-  readonly _font?: { layout?: (text: string, features: object | undefined, onlyWidth?: boolean) => object };
+  readonly _font?: PdfFont;
   on(event: 'data', listener: (chunk: Uint8Array) => void): unknown;
   on(event: 'end', listener: () => void): unknown;
   on(event: 'error', listener: (error: unknown) => void): unknown;
@@ -25,6 +25,14 @@ export interface PdfDocument {
   stroke(): unknown;
   fill(rule: 'even-odd'): unknown;
   clip(rule: 'even-odd'): unknown;
+}
+
+/** A font as PDFKit holds it. */
+export interface PdfFont {
+  layout?: (text: string, features: object | undefined, onlyWidth?: boolean) => object;
+  /** Thousandths of an em in a unit of the font. */
+  readonly scale?: number;
+  readonly font?: { glyphsForString?: (text: string) => readonly { readonly advanceWidth: number }[] };
 }
 
 export interface PdfTextOptions {

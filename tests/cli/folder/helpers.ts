@@ -1,7 +1,7 @@
 import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, relative } from 'node:path';
-import { afterEach, beforeEach } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach } from 'vitest';
 import type { Delivery } from '../../../cli/folder/carry.js';
 
 /** A temporary folder for each test of the file that calls it. */
@@ -11,6 +11,16 @@ export function temporaryFolder(): { readonly path: string } {
     state.path = mkdtempSync(join(tmpdir(), 'ringcourse-'));
   });
   afterEach(() => rmSync(state.path, { recursive: true, force: true }));
+  return state;
+}
+
+/** A temporary folder that all tests of the file share. */
+export function lastingFolder(): { readonly path: string } {
+  const state = { path: '' };
+  beforeAll(() => {
+    state.path = mkdtempSync(join(tmpdir(), 'ringcourse-'));
+  });
+  afterAll(() => rmSync(state.path, { recursive: true, force: true }));
   return state;
 }
 

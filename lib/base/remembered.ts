@@ -1,0 +1,16 @@
+/**
+ * A function of something that never changes, made once for each. What is remembered goes when its key goes.
+ *
+ * @param make gives the same for the same key; it must not give `undefined`.
+ */
+export function remembered<K extends object, V extends object>(make: (key: K) => V): (key: K) => V {
+  const known = new WeakMap<K, V>();
+  return (key) => {
+    let value = known.get(key);
+    if (value === undefined) {
+      value = make(key);
+      known.set(key, value);
+    }
+    return value;
+  };
+}

@@ -1,0 +1,37 @@
+/** What each table is for. */
+
+export const everySheetOfDrawings = 'every sheet of the drawings';
+export const whereEachPegGoes = 'where each peg goes, with tapes from two datum pegs';
+export const circlesOfFootingWall = 'circles of footing, wall and slab to scribe';
+export const openingsAndPassages = 'openings and passages by chord from a mark';
+export const sizesOfOpeningsRings = 'sizes of openings, rings and faces';
+export const floorHeadroomLight = 'floor, headroom, light and air of each room';
+export const rulesOfLiving = 'rules of living in it, and what the house gives';
+export const weightsThrustTie = 'weights, thrust, tie and footing of each dome';
+export const whatMustHold = 'what must hold for it to stand, the worst first';
+export const whatToWeigh = 'what to weigh for a cubic metre, a batch, the house';
+export const foamForNextBatch = 'foam for the next batch, from a weighed bucket';
+export const innerSizesOfEach = 'inner sizes of each mould, and where it serves';
+export const innerSizesOfMoulds = 'inner sizes of the moulds of longer blocks';
+export const mouldsAgainstBond = 'moulds against bond and joints: what each choice costs';
+export const howManyCopies = 'how many copies of each mould to make';
+export const everyBlockPlaceSizes = 'every block: place, sizes, mass';
+export const whereBlocksAreCut = 'where blocks are cut, and which cuts are alike';
+export const whatCutsLeave = 'what cuts leave that is too small to lay';
+export const stonesOfArches = 'stones of the arches, and rings cast in one';
+export const segmentsOfSkewbackRings = 'segments of skewback rings and curbs, crown plugs';
+export const whatIsCastStruck = 'what is cast, struck and laid on each day';
+export const whichArchesShareForm = 'which arches share a form, and when each stands';
+export const ribsToCut = 'ribs to cut for each arch';
+export const sameRibsOfBent = 'the same ribs of bent tube';
+export const laggingStripsToCut = 'lagging strips to cut for each arch';
+export const levelsRadiiAndLaps = 'levels, radii and laps of each course';
+export const whatHoldsEachBlock = 'what holds each block till its ring is closed';
+export const howPoleIsSet = 'how the pole is set for each course';
+export const ordinatesOfTemplateWhere = 'ordinates of the template where no pole reaches';
+export const boardsToCut = 'boards to cut for that template';
+export const volumesOfMasonry = 'volumes of the masonry by part';
+export const whatHouseTakesWaste = 'what the house takes, waste apart';
+export const whatMaterialsCost = 'what the materials cost';
+export const layersOfShell = 'layers of the shell';
+export const transmittancesAndHeatLoss = 'transmittances and heat loss';

@@ -1,0 +1,34 @@
+/** Wording about warmth and moisture. */
+
+export const renderInside = 'render inside';
+export const renderOutside = 'render outside';
+export const shellSteepPartTransmittance = 'shell, steep part, transmittance';
+export const normalUpTo30 = 'normal up to 30 degrees over level; plane layers';
+export const shellFlatPartTransmittance = 'shell, flat part, transmittance';
+export const normalMoreThan30 = 'normal more than 30 degrees over level; plane layers';
+export const slabOnGroundTransmittance = 'slab on the ground, transmittance';
+export const slabTransmittanceFormula = 'from B′ = 2 area / perimeter and the equivalent thickness';
+export const iso13370FromMemory = 'ISO 13370 (from memory)';
+export const levelGroundNoEdge = 'level ground, no edge insulation; domes that overlap are counted whole';
+export const heatLossOfShells = 'heat loss of the shells';
+export const ringsOfIntradosLayers = 'rings of the intrados, layers in series with their own areas';
+export const iso6946CurvedLayers = 'ISO 6946, curved layers derived';
+export const heatLossOfPassages = 'heat loss of the passages';
+export const outsideOfVaultTransmittance = 'outside of the vault × transmittance of its ring';
+export const heatLossOfOpenings = 'heat loss of openings and oculi';
+export const clearAreaTransmittance = 'clear area × transmittance as given';
+export const description = 'the description';
+export const heatLossOfFloor = 'heat loss of the floor';
+export const transmittanceFloorArea = 'transmittance × floor area';
+export const heatLossByChange = 'heat loss by change of air';
+export const airChangeFormula = '0.335 × air changes × volume';
+export const heatLossCoefficient = 'heat loss coefficient of the house';
+export const sumOfLosses = 'sum of the losses';
+export const noThermalBridges = 'no thermal bridges, no gains of sun and people';
+export const volumeOfRooms = 'volume of the rooms';
+export const figureOfRevolutionInside = 'figure of revolution inside the intrados';
+export const domesThatOverlap = 'domes that overlap are counted whole';
+export const floorAreaInsideWalls = 'floor area inside the walls';
+export const floorAreaFormula = 'π r² at the floor';
+export const insideSurfaceOverFloor = 'inside surface over floor area';
+export const sameOfSquareBox = 'the same of a square box with flat roof, as large and as high on average';
