@@ -3,11 +3,8 @@ import type { ExitCode } from './exit.js';
 import type { Terminal } from './terminal.js';
 import * as texts from './texts/options.js';
 
-/** One command: how it is called, and what it does. `run` may throw what `cli/trouble.ts` turns into an exit code. */
+/** One command: what its call takes, and what it does. `run` may throw what `cli/trouble.ts` turns into an exit code. */
 export interface Command<Arguments> {
-  /** As yargs reads it, `build <file>`. */
-  readonly usage: string;
-  readonly describe: string;
   /** Calls that work as they stand, with what each does; help begins with them. */
   readonly examples: readonly (readonly [call: string, does: string])[];
   readonly names: Readonly<Record<string, PositionalOptions>>;

@@ -1,29 +1,88 @@
 import type { Argv } from 'yargs';
 import type { Command } from './command.js';
-import { build } from './commands/build.js';
-import { check } from './commands/check.js';
-import { compare } from './commands/compare.js';
-import { completion } from './commands/completion.js';
-import { start } from './commands/new.js';
-import { picture } from './commands/picture.js';
-import { schema } from './commands/schema.js';
-import { table } from './commands/table.js';
-import { tables } from './commands/tables.js';
-import { vary } from './commands/vary.js';
-import { watch } from './commands/watch.js';
 import type { ExitCode } from './exit.js';
-import { TABLES } from './library.js';
-import { type Completed, SHELLS } from './shells/completion.js';
+import type { Completed } from './shells/completion.js';
 import { showStdio } from './stdio.js';
 import { quietly, type Terminal } from './terminal.js';
+import * as buildTexts from './texts/build.js';
+import * as firstStepsTexts from './texts/first-steps.js';
+import * as housesTexts from './texts/houses.js';
+import * as lookTexts from './texts/look.js';
 
 export type Run = (terminal: Terminal) => Promise<ExitCode>;
 
-/** A command as the program knows it. */
-export interface Entry {
-  readonly name: string;
+/** A command as the list of all tells of it; what it takes and does is loaded when it is called. */
+export interface Listed {
+  /** As yargs reads it, `build <file>`. */
   readonly usage: string;
   readonly describe: string;
+  readonly load: () => Promise<Command<never>>;
+}
+
+/** Every command, in the order in which they are met. */
+export const LISTED: readonly Listed[] = [
+  {
+    usage: 'new <file>',
+    describe: firstStepsTexts.writeCommentedDescription,
+    load: async () => (await import('./commands/new.js')).start,
+  },
+  {
+    usage: 'check <file>',
+    describe: lookTexts.readDescriptionAndRun,
+    load: async () => (await import('./commands/check.js')).check,
+  },
+  {
+    usage: 'build <file>',
+    describe: buildTexts.computeHouseAndWrite,
+    load: async () => (await import('./commands/build.js')).build,
+  },
+  {
+    usage: 'watch <file>',
+    describe: buildTexts.buildAndBuildAgain,
+    load: async () => (await import('./commands/watch.js')).watch,
+  },
+  {
+    usage: 'vary <file>',
+    describe: housesTexts.computeRowOfHouses,
+    load: async () => (await import('./commands/vary.js')).vary,
+  },
+  {
+    usage: 'compare <before> <after>',
+    describe: housesTexts.tellWhatChangedBetween,
+    load: async () => (await import('./commands/compare.js')).compare,
+  },
+  {
+    usage: 'tables',
+    describe: lookTexts.listTablesOfHouse,
+    load: async () => (await import('./commands/tables.js')).tables,
+  },
+  {
+    usage: 'table <file> <name>',
+    describe: lookTexts.printOneTable,
+    load: async () => (await import('./commands/table.js')).table,
+  },
+  {
+    usage: 'picture <file>',
+    describe: lookTexts.drawHouseAsPng,
+    load: async () => (await import('./commands/picture.js')).picture,
+  },
+  {
+    usage: 'schema',
+    describe: firstStepsTexts.printJsonSchema,
+    load: async () => (await import('./commands/schema.js')).schema,
+  },
+  {
+    usage: 'completion <shell>',
+    describe: firstStepsTexts.printScriptThatTeaches,
+    load: async () => (await import('./commands/completion.js')).completion,
+  },
+];
+
+export const nameOf = ({ usage }: Listed): string => usage.replace(/ .*/, '');
+
+/** A command as the program knows it once it is loaded. */
+export interface Entry extends Listed {
+  readonly name: string;
   readonly examples: Command<never>['examples'];
   readonly options: readonly string[];
   /** Those that may be given many times. */
@@ -33,28 +92,27 @@ export interface Entry {
   readonly addTo: (argv: Argv, choose: (run: Run) => void) => Argv;
 }
 
-/** Words that may stand in the place of a name; every other name is a file's. */
-const WORDS: Readonly<Record<string, readonly string[]>> = { name: TABLES.map(({ id }) => id), shell: SHELLS };
-
 /** Calls under one another, what each does beside it. */
 export function exampleLines(examples: Command<never>['examples']): string {
   const width = Math.max(...examples.map(([call]) => call.length));
   return examples.map(([call, does]) => `ringcourse ${call.padEnd(width)}  ${does}`).join('\n');
 }
 
-const entry = <A>(command: Command<A>): Entry => {
-  const name = command.usage.replace(/ .*/, '');
+/** Loads what a command takes and does. */
+export async function entryOf(listed: Listed): Promise<Entry> {
+  const command = await listed.load();
+  const name = nameOf(listed);
+  const words = await wordsOf(command);
   const aliases = Object.values(command.options).flatMap(({ alias }) => (alias === undefined ? [] : [alias].flat()));
   return {
+    ...listed,
     name,
-    usage: command.usage,
-    describe: command.describe,
     examples: command.examples,
     options: [...Object.keys(command.options), ...(aliases as string[])],
     manyTimes: Object.keys(command.options).filter((option) => command.options[option]?.array === true),
     completed: {
       name,
-      describe: command.describe,
+      describe: listed.describe,
       options: Object.entries(command.options).flatMap(([option, { type, describe, alias }]) =>
         [option, ...((alias === undefined ? [] : [alias].flat()) as string[])].map((one) => ({
           name: one.length === 1 ? `-${one}` : `--${one}`,
@@ -62,38 +120,29 @@ const entry = <A>(command: Command<A>): Entry => {
           takesValue: type !== 'boolean',
         })),
       ),
-      names: Object.keys(command.names).map((own) => WORDS[own] ?? null),
+      names: words,
     },
     addTo: (argv, choose) =>
       argv.command({
-        command: command.usage,
-        describe: command.describe,
+        command: listed.usage,
+        describe: listed.describe,
         builder: (argv: Argv) =>
           Object.entries(command.names)
             .reduce((argv, [own, kind]) => argv.positional(own, kind), argv)
-            .usage(
-              `${exampleLines(command.examples)}\n\n${command.describe}\n\n  ringcourse ${command.usage} [options]`,
-            )
+            .usage(`${exampleLines(command.examples)}\n\n${listed.describe}\n\n  ringcourse ${listed.usage} [options]`)
             .options(command.options),
         handler: (given) => {
-          const shown = showStdio(given) as unknown as A & { readonly quiet?: boolean };
-          choose((terminal) => command.run(shown, shown.quiet ? quietly(terminal) : terminal));
+          const shown = showStdio(given);
+          choose((terminal) => command.run(shown as never, shown.quiet === true ? quietly(terminal) : terminal));
         },
       }),
   };
-};
+}
 
-/** Every command, in the order in which they are met. */
-export const COMMANDS: readonly Entry[] = [
-  entry(start),
-  entry(check),
-  entry(build),
-  entry(watch),
-  entry(vary),
-  entry(compare),
-  entry(tables),
-  entry(table),
-  entry(picture),
-  entry(schema),
-  entry(completion(() => COMMANDS.map(({ completed }) => completed))),
-];
+/** Words that may stand in the place of each name; every other name is a file's, `null`. */
+async function wordsOf({ names }: Command<never>): Promise<(readonly string[] | null)[]> {
+  const tables = 'name' in names ? (await (await import('./library.js')).listing()).TABLES.map(({ id }) => id) : [];
+  const shells = 'shell' in names ? (await import('./shells/completion.js')).SHELLS : [];
+  const words: Readonly<Record<string, readonly string[]>> = { name: tables, shell: shells };
+  return Object.keys(names).map((own) => words[own] ?? null);
+}

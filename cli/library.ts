@@ -1,6 +1,6 @@
 /**
- * Where the command line meets the library, and here alone. It comes in by the doors behind the public one, so that
- * a command loads no more than it uses.
+ * Where the command line meets the library, and here alone. What is small comes in at once; the rest by doors that a
+ * command opens when it runs, so that help and completion load nothing of it, and a command no more than it uses.
  */
 
 export { feetAndInches } from '../lib/base/measures.js';
@@ -8,23 +8,10 @@ export { DescriptionError } from '../lib/base/problems.js';
 export { parseQuantity } from '../lib/base/quantities.js';
 export { figureText } from '../lib/base/reader-units.js';
 export { nearest } from '../lib/base/suggest.js';
-export { compareHouses } from '../lib/deliver/compare.js';
-export { comparisonTables } from '../lib/deliver/compare-tables.js';
-export {
-  buildPackage,
-  checkHouse,
-  houseTable,
-  OUTPUT_GROUPS,
-  type OutputGroup,
-  type Tools,
-} from '../lib/deliver/package.js';
-export { housePicture, PICTURE_COLOURS } from '../lib/deliver/picture.js';
-export { TABLES } from '../lib/deliver/tables.js';
-export { variantsOf } from '../lib/deliver/vary.js';
-export { variantTable } from '../lib/deliver/vary-table.js';
-export { descriptionJsonSchema } from '../lib/description/json-schema.js';
-export { descriptionUnits, readDescription } from '../lib/description/read.js';
-export { STARTER_QUESTIONS, type StarterAnswers, starterDescription } from '../lib/description/starter.js';
+export { OUTPUT_GROUPS, type OutputGroup } from '../lib/deliver/groups.js';
+export type { Tools } from '../lib/deliver/package.js';
+export { PICTURE_COLOURS } from '../lib/deliver/picture.js';
+export type { StarterAnswers } from '../lib/description/starter.js';
 export type {
   Cell,
   Check,
@@ -42,5 +29,30 @@ export type {
   VariantResult,
   Verdict,
 } from '../lib/index.js';
-export { writeCsv } from '../lib/writers/csv.js';
-export { zipFiles } from '../lib/writers/zip.js';
+
+/** Reads descriptions. */
+export const reading = () => import('../lib/description/read.js');
+/** The schema of descriptions. */
+export const describing = () => import('../lib/description/json-schema.js');
+/** A description to start from. */
+export const starting = () => import('../lib/description/starter.js');
+/** Checks, tables by name, whole packages. */
+export const packing = () => import('../lib/deliver/package.js');
+/** The list of tables. */
+export const listing = () => import('../lib/deliver/tables.js');
+/** Pictures of a house. */
+export const picturing = () => import('../lib/deliver/picture.js');
+/** Two houses side by side. */
+export const comparing = async () => ({
+  ...(await import('../lib/deliver/compare.js')),
+  ...(await import('../lib/deliver/compare-tables.js')),
+});
+/** Rows of variants. */
+export const varying = async () => ({
+  ...(await import('../lib/deliver/vary.js')),
+  ...(await import('../lib/deliver/vary-table.js')),
+});
+/** Tables as CSV. */
+export const csv = () => import('../lib/writers/csv.js');
+/** Files in one archive. */
+export const archiving = () => import('../lib/writers/zip.js');

@@ -15,10 +15,9 @@ for (const stream of [process.stdout, process.stderr]) {
 }
 
 /** Questions need a person on both sides. */
-async function ask(question: string): Promise<string> {
+async function ask(question: string): Promise<string | null> {
   const lines = createInterface({ input: process.stdin, output: process.stderr });
-  // The end of input is the answer to this question and all that follow: take what is usual.
-  const ended = new Promise<string>((resolve) => lines.once('close', () => resolve('')));
+  const ended = new Promise<null>((resolve) => lines.once('close', () => resolve(null)));
   // Whoever stops the questions wants no file either.
   lines.once('SIGINT', () => {
     lines.close();

@@ -4,7 +4,7 @@ import { startDrawingThread } from './drawing-thread.js';
 import { UsageError } from './exit.js';
 import type { Delivery } from './folder/carry.js';
 import { type Input, readInput } from './input.js';
-import { buildPackage, type HousePackage, OUTPUT_GROUPS, type OutputGroup, readDescription } from './library.js';
+import { type HousePackage, OUTPUT_GROUPS, type OutputGroup, packing, reading } from './library.js';
 import { didYouMean } from './suggest.js';
 import * as texts from './texts/build.js';
 import { tools } from './tools.js';
@@ -81,6 +81,7 @@ async function buildBeside(
   const beside = (groups ?? OUTPUT_GROUPS).length > 1 ? startDrawingThread() : null;
   try {
     progress('reading');
+    const [{ readDescription }, { buildPackage }] = await Promise.all([reading(), packing()]);
     const house = readDescription(input.text, input.name, { set });
     return await buildPackage(
       house,

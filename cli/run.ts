@@ -1,5 +1,5 @@
-import yargs from 'yargs';
-import { COMMANDS, exampleLines, type Run } from './commands.js';
+import yargs, { type Argv } from 'yargs';
+import { entryOf, exampleLines, LISTED, nameOf, type Run } from './commands.js';
 import { EXIT, type ExitCode } from './exit.js';
 import { hideStdio } from './stdio.js';
 import type { Terminal } from './terminal.js';
@@ -22,9 +22,13 @@ interface Parsed {
   readonly text: string;
 }
 
-function parse(args: readonly string[]): Parsed {
+async function parse(args: readonly string[]): Promise<Parsed> {
   const parsed: { run: Run | undefined; text: string } = { run: undefined, text: '' };
-  const called = COMMANDS.find(({ name }) => name === args[0]);
+  // What the others take and do isn't loaded: their names and lines are enough to list them.
+  const name = args[0] === 'help' ? args[1] : args[0];
+  const listed = LISTED.find((one) => nameOf(one) === name);
+  const called = listed && (await entryOf(listed));
+  const manyTimes = called?.manyTimes ?? [];
   const bare = yargs([])
     .scriptName('ringcourse')
     .usage(texts.firstHelp(exampleLines(FIRST_CALLS)))
@@ -41,7 +45,7 @@ function parse(args: readonly string[]): Parsed {
       'parse-numbers': false,
       'parse-positional-numbers': false,
     })
-    .middleware(lastOfEach, true)
+    .middleware((argv) => lastOfEach(argv, manyTimes), true)
     .strict()
     .help()
     .version(version)
@@ -49,12 +53,15 @@ function parse(args: readonly string[]): Parsed {
       if (error !== undefined && error.name !== 'YError') throw error;
       throw usageError(message ?? error.message, args, called);
     });
-  const argv = COMMANDS.reduce(
-    (argv, { addTo }) =>
-      addTo(argv, (run) => {
-        parsed.run = run;
-      }),
-    bare,
+  const choose = (run: Run) => {
+    parsed.run = run;
+  };
+  const argv = LISTED.reduce(
+    (argv, one) =>
+      one === listed && called
+        ? called.addTo(argv, choose)
+        : argv.command({ command: one.usage, describe: one.describe, handler: () => undefined }),
+    bare as Argv,
   );
   argv.parse(hideStdio(args), {}, (_error: unknown, _argv: unknown, output: string) => {
     parsed.text = output;
@@ -62,12 +69,10 @@ function parse(args: readonly string[]): Parsed {
   return parsed;
 }
 
-/** Options that may be given many times; of any other the last counts. */
-const MANY = new Set(COMMANDS.flatMap(({ manyTimes }) => manyTimes));
-
-function lastOfEach(argv: Record<string, unknown>): void {
+/** Of an option that may not be given many times the last counts. */
+function lastOfEach(argv: Record<string, unknown>, manyTimes: readonly string[]): void {
   for (const [name, value] of Object.entries(argv)) {
-    if (Array.isArray(value) && name !== '_' && !MANY.has(name)) argv[name] = value[value.length - 1];
+    if (Array.isArray(value) && name !== '_' && !manyTimes.includes(name)) argv[name] = value[value.length - 1];
   }
 }
 
@@ -76,12 +81,12 @@ export async function run(args: readonly string[], terminal: Terminal): Promise<
   try {
     const [first] = args;
     if (first === undefined) {
-      terminal.err(parse(['--help']).text);
+      terminal.err((await parse(['--help'])).text);
       return EXIT.usage;
     }
-    const names = COMMANDS.map(({ name }) => name);
+    const names = LISTED.map(nameOf);
     if (!first.startsWith('-') && first !== 'help' && !names.includes(first)) throw unknownCommand(first, names);
-    const { run, text } = parse(args);
+    const { run, text } = await parse(args);
     if (text !== '') terminal.out(text);
     return run === undefined ? EXIT.fine : await run(terminal);
   } catch (error) {

@@ -22,8 +22,8 @@ export interface Terminal {
   raw(content: string | Uint8Array): void;
   /** Whether progress is read by a person at a terminal. */
   readonly live: boolean;
-  /** Asks a question of a person at a terminal; `null` where there is none. */
-  readonly ask: ((question: string) => Promise<string>) | null;
+  /** Asks a question of a person at a terminal, `null` where there is none; answered with `null` where the input ends. */
+  readonly ask: ((question: string) => Promise<string | null>) | null;
 }
 
 // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for

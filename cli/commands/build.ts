@@ -16,8 +16,6 @@ interface Arguments extends MakingArguments, CommonArguments {
 }
 
 export const build: Command<Arguments> = {
-  usage: 'build <file>',
-  describe: texts.computeHouseAndWrite,
   examples: [
     ['build house.yaml -o house', texts.everythingIntoFolderHouse],
     ['build house.yaml -o house --only tables,report', texts.someGroupsAloneOthers],
@@ -91,7 +89,7 @@ async function toOutput(given: Arguments, terminal: Terminal) {
   const progress = progressOn(terminal);
   const { made, delivery } = await makePackage(given, progress.stage);
   progress.end();
-  terminal.raw(packageZip(delivery));
+  terminal.raw(await packageZip(delivery));
   const beside = besideOutput(terminal);
   printSummary(beside, made.summary);
   printChecks(beside, made, ['fails', 'attention']);

@@ -1,7 +1,7 @@
 import { COMMON, type Command, type CommonArguments, FILE, SET } from '../command.js';
 import { EXIT } from '../exit.js';
 import { readInput } from '../input.js';
-import { checkHouse, readDescription } from '../library.js';
+import { packing, reading } from '../library.js';
 import { printJson } from '../print/json.js';
 import { printCautions, printChecks, printSummary } from '../print/results.js';
 import { progressOn } from '../progress.js';
@@ -14,8 +14,6 @@ interface Arguments extends CommonArguments {
 }
 
 export const check: Command<Arguments> = {
-  usage: 'check <file>',
-  describe: texts.readDescriptionAndRun,
   examples: [
     ['check house.yaml', texts.everyCheckWorstFirst],
     ['check house.yaml --set wall.thickness=0.25', texts.withAnotherValueFile],
@@ -25,6 +23,7 @@ export const check: Command<Arguments> = {
   options: { ...SET, ...COMMON },
   run: async ({ file, json, quiet, set = [] }, terminal) => {
     const { name, text } = readInput(file);
+    const [{ readDescription }, { checkHouse }] = await Promise.all([reading(), packing()]);
     const progress = progressOn(terminal);
     progress.stage('reading');
     const house = readDescription(text, name, { set });

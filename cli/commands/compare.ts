@@ -1,7 +1,7 @@
 import { COMMON, type Command, type CommonArguments, SET } from '../command.js';
 import { EXIT } from '../exit.js';
 import { readInput } from '../input.js';
-import { compareHouses, comparisonTables, type House, readDescription } from '../library.js';
+import { comparing, type House, reading } from '../library.js';
 import { printJson } from '../print/json.js';
 import { printTable } from '../print/table.js';
 import { progressOn } from '../progress.js';
@@ -14,8 +14,6 @@ interface Arguments extends CommonArguments {
 }
 
 export const compare: Command<Arguments> = {
-  usage: 'compare <before> <after>',
-  describe: texts.tellWhatChangedBetween,
   examples: [
     ['compare house.yaml larger.yaml', texts.twoFiles],
     ['compare house.yaml house.yaml --set domes.room.radius=2.4', texts.fileAndSame],
@@ -26,6 +24,7 @@ export const compare: Command<Arguments> = {
   },
   options: { ...SET, ...COMMON },
   run: async ({ before, after, set = [], json }, terminal) => {
+    const [{ readDescription }, { compareHouses, comparisonTables }] = await Promise.all([reading(), comparing()]);
     const progress = progressOn(terminal);
     progress.stage('comparing');
     const read = (file: string, set: readonly string[]): House => {

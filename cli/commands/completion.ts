@@ -1,13 +1,10 @@
 import type { Command } from '../command.js';
 import { EXIT, UsageError } from '../exit.js';
-import { type Completed, completionScript, SHELLS } from '../shells/completion.js';
+import { completionScript, SHELLS } from '../shells/completion.js';
 import { didYouMean } from '../suggest.js';
 import * as texts from '../texts/first-steps.js';
 
-/** @param commands asked for when the command runs, since it is one of them */
-export const completion = (commands: () => readonly Completed[]): Command<{ shell: string }> => ({
-  usage: 'completion <shell>',
-  describe: texts.printScriptThatTeaches,
+export const completion: Command<{ shell: string }> = {
   examples: [
     ['completion bash > ringcourse.bash', texts.thenSourceRingcourseBash],
     ['completion zsh > _ringcourse', texts.inFolderOfYour],
@@ -22,7 +19,10 @@ export const completion = (commands: () => readonly Completed[]): Command<{ shel
         texts.thereIsNoCompletion(JSON.stringify(shell)),
         didYouMean(shell, SHELLS, texts.thereIsOne(SHELLS.join(', '))),
       );
-    terminal.raw(completionScript(known, commands()));
+    // The list of commands names this one too.
+    const { entryOf, LISTED } = await import('../commands.js');
+    const commands = await Promise.all(LISTED.map(async (listed) => (await entryOf(listed)).completed));
+    terminal.raw(completionScript(known, commands));
     return EXIT.fine;
   },
-});
+};

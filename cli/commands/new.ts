@@ -2,11 +2,13 @@ import { writeFileSync } from 'node:fs';
 import type { Options } from 'yargs';
 import { COMMON, type Command, type CommonArguments } from '../command.js';
 import { EXIT, FileError, fileTrouble, UsageError } from '../exit.js';
-import { STARTER_QUESTIONS, type StarterAnswers, starterDescription } from '../library.js';
+import { type StarterAnswers, starting } from '../library.js';
 import { printJson } from '../print/json.js';
 import { STDIO } from '../stdio.js';
 import type { Terminal } from '../terminal.js';
 import * as texts from '../texts/first-steps.js';
+
+const { STARTER_QUESTIONS, starterDescription } = await starting();
 
 interface Arguments extends CommonArguments {
   file: string;
@@ -23,8 +25,6 @@ const ANSWERS: Readonly<Record<string, Options>> = Object.fromEntries(
 );
 
 export const start: Command<Arguments> = {
-  usage: 'new <file>',
-  describe: texts.writeCommentedDescription,
   examples: [
     ['new first.yaml', texts.asksForRadiusProfile],
     ['new second.yaml --radius 3 --profile pointed --windows 2', texts.asksForRest],
@@ -88,17 +88,24 @@ async function answersFrom(
     } else {
       const ask = silent ? null : terminal.ask;
       const text = `${question(units)} [${standard(units)}]: `;
-      for (let found = ask && read((await ask(text)).trim() || standard(units), units); found; ) {
+      const asked = async () => ask && read(answered(await ask(text)) || standard(units), units);
+      for (let found = await asked(); found; ) {
         if ('value' in found) {
           answers[key] = found.value;
           break;
         }
         terminal.err('  ', found.wrong);
-        found = ask && read((await ask(text)).trim() || standard(units), units);
+        found = await asked();
       }
       // Without questions the radius is the round one of its units.
       if (ask === null) answers[key] = (read(standard(units), units) as { value: unknown }).value;
     }
   }
   return answers;
+}
+
+/** @throws UsageError where the input ends: who goes away before the last question wants no file */
+function answered(said: string | null): string {
+  if (said !== null) return said.trim();
+  throw new UsageError(texts.inputEnded, texts.answerAll);
 }

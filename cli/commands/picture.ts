@@ -2,7 +2,7 @@ import { renameSync, rmSync, writeFileSync } from 'node:fs';
 import { COMMON, type Command, type CommonArguments, FILE, SET } from '../command.js';
 import { EXIT, fileTrouble, UsageError } from '../exit.js';
 import { readInput } from '../input.js';
-import { housePicture, PICTURE_COLOURS, parseQuantity, readDescription } from '../library.js';
+import { PICTURE_COLOURS, parseQuantity, picturing, reading } from '../library.js';
 import { printJson } from '../print/json.js';
 import { didYouMean } from '../suggest.js';
 import * as texts from '../texts/look.js';
@@ -33,8 +33,6 @@ function numberIn(name: string, written: string, [low, high]: readonly [number, 
 }
 
 export const picture: Command<Arguments> = {
-  usage: 'picture <file>',
-  describe: texts.drawHouseAsPng,
   examples: [
     ['picture house.yaml -o house.png', texts.fromSouthWestLittle],
     ['picture house.yaml -o rooms.png --level 1.2 --above 60', texts.intoRooms],
@@ -88,6 +86,7 @@ export const picture: Command<Arguments> = {
     };
     const cutRad = cut === undefined ? null : numberIn('cut', cut, [-360, 360]) * DEG;
     const input = readInput(file);
+    const [{ readDescription }, { housePicture }] = await Promise.all([reading(), picturing()]);
     const house = readDescription(input.text, input.name, { set });
     const [x, y] = house.domes[0]?.at ?? [0, 0];
     terminal.note('drawing');

@@ -1,7 +1,7 @@
 import { COMMA, COMMON, type Command, type CommonArguments, FILE, SET } from '../command.js';
 import { EXIT, UsageError } from '../exit.js';
 import { readInput } from '../input.js';
-import { houseTable, readDescription, TABLES } from '../library.js';
+import { listing, packing, reading } from '../library.js';
 import { formatOf, PRINTED, printOneTable, type TableArguments } from '../print/tables.js';
 import { didYouMean } from '../suggest.js';
 import * as texts from '../texts/look.js';
@@ -13,8 +13,6 @@ interface Arguments extends CommonArguments, TableArguments {
 }
 
 export const table: Command<Arguments> = {
-  usage: 'table <file> <name>',
-  describe: texts.printOneTable,
   examples: [
     ['table house.yaml moulds', texts.inColumns],
     ['table house.yaml blocks --format csv > blocks.csv', texts.forSpreadsheet],
@@ -24,15 +22,17 @@ export const table: Command<Arguments> = {
   options: { ...PRINTED, ...COMMA, ...SET, ...COMMON },
   run: async (given, terminal) => {
     const { file, name, set = [] } = given;
+    const { TABLES } = await listing();
     const names = TABLES.map(({ id }) => id);
     if (!names.includes(name)) {
       throw new UsageError(texts.thereIsNoTable(name), didYouMean(name, names, texts.thereAre(names.join(', '))));
     }
     const format = formatOf(given);
     const input = readInput(file);
+    const [{ readDescription }, { houseTable }] = await Promise.all([reading(), packing()]);
     const found = await houseTable(readDescription(input.text, input.name, { set }), name);
     if (found === undefined) throw new Error(`the table ${name} is listed and can't be made`);
-    printOneTable(terminal, found, format, given['decimal-comma']);
+    await printOneTable(terminal, found, format, given['decimal-comma']);
     return EXIT.fine;
   },
 };

@@ -1,16 +1,15 @@
 import { COMMON, type Command, type CommonArguments } from '../command.js';
 import { EXIT } from '../exit.js';
-import { TABLES } from '../library.js';
+import { listing } from '../library.js';
 import { printJson } from '../print/json.js';
 import * as texts from '../texts/look.js';
 
 export const tables: Command<CommonArguments> = {
-  usage: 'tables',
-  describe: texts.listTablesOfHouse,
   examples: [['tables', texts.inOrder]],
   names: {},
   options: COMMON,
   run: async ({ json }, terminal) => {
+    const { TABLES } = await listing();
     if (json) {
       printJson(
         terminal,

@@ -1,7 +1,7 @@
 import { COMMA, COMMON, type Command, type CommonArguments, FILE, SET } from '../command.js';
 import { EXIT, UsageError } from '../exit.js';
 import { readInput } from '../input.js';
-import { descriptionUnits, type Table, type VariantResult, variantsOf, variantTable } from '../library.js';
+import { reading, type Table, type VariantResult, varying } from '../library.js';
 import { printChart } from '../print/chart.js';
 import { printJson } from '../print/json.js';
 import { formatOf, PRINTED, printOneTable, type TableArguments } from '../print/tables.js';
@@ -21,8 +21,6 @@ interface Arguments extends CommonArguments, TableArguments {
 }
 
 export const vary: Command<Arguments> = {
-  usage: 'vary <file>',
-  describe: texts.computeRowOfHouses,
   examples: [
     ['vary house.yaml --set domes.room.radius=2.25..2.75/0.25', texts.fromOneSize],
     ['vary house.yaml --set "domes.room.profile=catenary|pointed"', texts.oneOfSomeWords],
@@ -53,6 +51,7 @@ export const vary: Command<Arguments> = {
       throw new UsageError(texts.chartKnowsNot(JSON.stringify(chart)), mend);
     }
     const format = formatOf(given);
+    const [{ descriptionUnits }, { variantsOf, variantTable }] = await Promise.all([reading(), varying()]);
     const variants = variantsOf(set);
     const { name, text } = readInput(file);
     const progress = progressOn(terminal);
@@ -64,7 +63,7 @@ export const vary: Command<Arguments> = {
     const table = variantTable(results, descriptionUnits(text, set));
     if (format === 'json') printJson(terminal, { variants: results, table });
     else {
-      printOneTable(terminal, table, format, given['decimal-comma']);
+      await printOneTable(terminal, table, format, given['decimal-comma']);
       if (format === 'text') chartOf(terminal, table, results, charted);
     }
     return results.some((result) => 'figures' in result) ? EXIT.fine : EXIT.description;

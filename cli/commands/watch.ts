@@ -14,8 +14,6 @@ import { build } from './build.js';
 const QUIET_AFTER = 80;
 
 export const watch: Command<MakingArguments & CommonArguments> = {
-  usage: 'watch <file>',
-  describe: texts.buildAndBuildAgain,
   examples: [
     ['watch house.yaml -o house', texts.keepFolderUp],
     ['watch house.yaml -o house --only drawings', texts.someGroupsAlone],

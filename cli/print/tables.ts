@@ -1,5 +1,5 @@
 import { UsageError } from '../exit.js';
-import { type Table, writeCsv } from '../library.js';
+import { csv as csvWriter, type Table } from '../library.js';
 import { didYouMean } from '../suggest.js';
 import type { Terminal } from '../terminal.js';
 import * as texts from '../texts/look.js';
@@ -44,8 +44,13 @@ export function formatOf({ format: asked, json, csv, 'decimal-comma': comma }: T
 }
 
 /** One table in columns, as CSV or as JSON. */
-export function printOneTable(terminal: Terminal, table: Table, format: Format, decimalComma: boolean): void {
+export async function printOneTable(
+  terminal: Terminal,
+  table: Table,
+  format: Format,
+  decimalComma: boolean,
+): Promise<void> {
   if (format === 'json') printJson(terminal, tableObject(table));
-  else if (format === 'csv') terminal.raw(writeCsv(table, { decimalComma }));
+  else if (format === 'csv') terminal.raw((await csvWriter()).writeCsv(table, { decimalComma }));
   else printTable(terminal, table);
 }

@@ -26,3 +26,6 @@ export const inFolderOfYour = 'in a folder of your $fpath';
 export const whichShell = (shells: string): string => `Which: ${shells}`;
 export const thereIsNoCompletion = (shell: string): string => `There is no completion for ${shell}.`;
 export const thereIsOne = (shells: string): string => `There is one for ${shells}.`;
+export const inputEnded = 'The input ended before all questions were answered; nothing was written.';
+export const answerAll =
+  'Press return to take what stands in brackets, or answer in the call, as "ringcourse new --help" tells.';

@@ -43,7 +43,7 @@ export const compareRowOfSizes = 'compare a row of sizes';
 export const firstHelp = (firstCalls: string): string =>
   `${firstCalls}\n\nCast-block dome houses: one description in; solids, drawings, tables and checks out.\n"ringcourse <command> --help" begins with examples of that command.`;
 export const exitCodes =
-  'Exit codes: 0 fine, 1 our fault, 2 usage, 3 description wrong, 4 a check fails, 5 file trouble.';
+  'Exit codes: 0 fine, 1 our fault, 2 usage, 3 description wrong, 4 a check fails, 5 file trouble; 130 stopped by Ctrl-C.';
 export const unexpectedError = (message: string): string => `: unexpected error: ${message}`;
 export const faultOfOurs =
   '    This is a fault of ringcourse and not of your description. Please report it with this line and';

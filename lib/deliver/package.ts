@@ -10,15 +10,10 @@ import type { PageSource } from '../writers/html-model.js';
 import type { PdfSource } from '../writers/pdf/source.js';
 import { DRAWN_GROUPS, type DrawnGroup, drawGroup } from './drawn.js';
 import type { DrawnSet, PackageFile } from './file.js';
+import { OUTPUT_GROUPS, type OutputGroup } from './groups.js';
 import { handedOver } from './handed.js';
 import { type Judgement, judged } from './judged.js';
 import { once, type Study, study } from './study.js';
-import { TABLES, tablesOf } from './tables.js';
-
-/** Groups of outputs, each a folder of the package; `report` is the file `report.html`. */
-export const OUTPUT_GROUPS = ['drawings', 'model', 'moulds', 'templates', 'tables', 'report'] as const;
-/** One group of outputs. */
-export type OutputGroup = (typeof OUTPUT_GROUPS)[number];
 
 /** What the library can't make itself and takes from its caller. */
 export interface Tools {
@@ -61,6 +56,8 @@ export interface PackageOptions {
   readonly progress?: (stage: string) => void;
 }
 
+export { OUTPUT_GROUPS, type OutputGroup };
+
 /** Checks a house without making anything; needs no geometry kernel. */
 export function checkHouse(house: House): Verdict {
   const known = study(house);
@@ -68,11 +65,12 @@ export function checkHouse(house: House): Verdict {
 }
 
 /** Every table of the house, in the order of `TABLES`. */
-export const houseTables = (house: House): Promise<Table[]> => tablesOf(study(house));
+export const houseTables = async (house: House): Promise<Table[]> =>
+  (await import('./tables.js')).tablesOf(study(house));
 
 /** One table of the house by its id; `undefined` where there is none of that id. */
 export const houseTable = async (house: House, id: string): Promise<Table | undefined> =>
-  TABLES.find((table) => table.id === id)?.of(study(house));
+  (await import('./tables.js')).TABLES.find((table) => table.id === id)?.of(study(house));
 
 /**
  * The whole walk: description to every output. Pure apart from the kernel's bytes: the same house gives the same bytes.

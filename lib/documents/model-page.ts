@@ -45,6 +45,8 @@ export interface ColourEntry {
   readonly label: string;
   /** Red, green, blue as a screen shows them (sRGB), 0 to 255. */
   readonly colour: readonly [number, number, number];
+  /** Number of the lines across it, where a colour stands for several entries; plain when missing. */
+  readonly hatch?: number;
 }
 
 export interface PlaceName {

@@ -1,7 +1,9 @@
 import * as texts from '../base/texts/model-scene.js';
-import type { Colouring } from '../documents/model-page.js';
-import { alongScale, colouringOf, DISTINCT, manyColours, STUFF } from './page-colours.js';
+import type { ColourEntry, Colouring } from '../documents/model-page.js';
+import { alongScale, colouringOf, DISTINCT, manyLooks, STUFF } from './page-colours.js';
 import { type BuiltHouse, stuffOf } from './page-scene.js';
+
+type Rgb = ColourEntry['colour'];
 
 /** The colourings of a house's pieces: as the stuff looks, by part, by course, by mould. */
 export function colouringsOf({ setout, blocks, mouldOf }: BuiltHouse, cast: readonly string[]): Colouring[] {
@@ -21,25 +23,23 @@ export function colouringsOf({ setout, blocks, mouldOf }: BuiltHouse, cast: read
   const moulds = [...new Set(mouldNames)];
   const most = Math.max(...setout.domes.map((d) => d.courses.length));
   const courses = Array.from({ length: most }, (_, i) => texts.courseNumber(i + 1));
-  const partColours = kinds.map((kind, i) =>
-    kind === 'block'
-      ? (STUFF.block as [number, number, number])
-      : (DISTINCT[i % DISTINCT.length] as [number, number, number]),
-  );
+  const partColours = kinds.map((kind, i) => ({
+    colour: (kind === 'block' ? STUFF.block : DISTINCT[i % DISTINCT.length]) as Rgb,
+  }));
   return [
     colouringOf(
       'as built',
       kinds.map(word),
-      kinds.map((kind) => STUFF[kind] as [number, number, number]),
+      kinds.map((kind) => ({ colour: STUFF[kind] as Rgb })),
       ofParts,
     ),
     colouringOf('part', kinds.map(word), partColours, ofParts),
     colouringOf(
       'course',
       courses,
-      courses.map((_, i) => alongScale(most > 1 ? i / (most - 1) : 0.5)),
+      courses.map((_, i) => ({ colour: alongScale(most > 1 ? i / (most - 1) : 0.5) })),
       [...blocks.map((b) => texts.courseNumber(b.course)), ...beside],
     ),
-    colouringOf('mould', moulds, manyColours(moulds.length), [...mouldNames, ...beside]),
+    colouringOf('mould', moulds, manyLooks(moulds.length), [...mouldNames, ...beside]),
   ];
 }

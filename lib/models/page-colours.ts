@@ -2,6 +2,7 @@ import * as texts from '../base/texts/model-scene.js';
 import type { ColourEntry, Colouring } from '../documents/model-page.js';
 
 type Rgb = ColourEntry['colour'];
+type Look = Omit<ColourEntry, 'label'>;
 
 /**
  * Colours that people with any one kind of cone missing tell apart: they differ in lightness or from blue to yellow.
@@ -17,14 +18,14 @@ export const DISTINCT: readonly Rgb[] = [
   [204, 121, 167],
 ];
 
-/** Of the stuff itself: what the model shows at first. */
+/** Of the stuff itself: what the model shows at first; apart as told by people with any one kind of cone missing. */
 export const STUFF: Readonly<Record<string, Rgb>> = {
   block: [222, 206, 178],
   arch: [178, 112, 82],
-  passage: [156, 98, 92],
-  crown: [110, 124, 142],
-  skewback: [136, 140, 152],
-  ground: [150, 148, 144],
+  passage: [130, 70, 78],
+  crown: [104, 134, 170],
+  skewback: [80, 84, 112],
+  ground: [150, 148, 140],
 };
 
 /** Ends of the scale along which courses are coloured; lightness alone tells them apart. */
@@ -43,19 +44,31 @@ const mixed = (a: Rgb, b: Rgb, part: number): Rgb => {
   return [one(0), one(1), one(2)];
 };
 
-/** Colours for a row of any length: the distinct ones, then paler and darker forms of them. */
-export function manyColours(count: number): Rgb[] {
-  const forms: ((c: Rgb) => Rgb)[] = [
-    (c) => c,
-    (c) => mixed(c, [255, 255, 255], 0.55),
-    (c) => mixed(c, [0, 0, 0], 0.45),
-    (c) => mixed(c, [255, 255, 255], 0.78),
-  ];
-  return Array.from({ length: count }, (_, k) => {
-    const form = forms[Math.floor(k / DISTINCT.length) % forms.length] as (c: Rgb) => Rgb;
-    return form(DISTINCT[k % DISTINCT.length] as Rgb);
-  });
-}
+/**
+ * Found by a search over the colours of a screen for the widest least CIEDE2000 difference, as seen with all cones and
+ * with any one kind missing, from each other and from the grey beside them.
+ */
+const MANY: readonly Rgb[] = [
+  [34, 136, 119],
+  [153, 0, 0],
+  [0, 0, 238],
+  [255, 153, 0],
+  [204, 119, 255],
+  [102, 102, 0],
+  [170, 255, 170],
+  [119, 34, 102],
+  [68, 85, 68],
+  [119, 85, 187],
+  [255, 187, 255],
+  [136, 136, 85],
+];
+
+/** Looks for a row of any length, each another: colours, then the same with lines across. */
+export const manyLooks = (count: number): Look[] =>
+  Array.from({ length: count }, (_, k) => ({
+    colour: MANY[k % MANY.length] as Rgb,
+    hatch: Math.floor(k / MANY.length),
+  }));
 
 /** What is no block, where blocks are told apart. */
 const BESIDE: ColourEntry = { label: texts.castPartsAndGround, colour: [190, 190, 188] };
@@ -64,10 +77,10 @@ const BESIDE: ColourEntry = { label: texts.castPartsAndGround, colour: [190, 190
 export function colouringOf(
   name: string,
   labels: readonly string[],
-  colours: readonly Rgb[],
+  looks: readonly Look[],
   of: readonly (string | null)[],
 ): Colouring {
-  const entries = labels.map((label, i) => ({ label, colour: colours[i] as Rgb }));
+  const entries = labels.map((label, i): ColourEntry => ({ label, ...(looks[i] as Look) }));
   const indexOf = new Map(labels.map((label, i) => [label, i]));
   return {
     name,

@@ -1,4 +1,5 @@
 import type { PagePayload } from '../documents/page-payload.js';
+import { swatchOf } from './hatches.js';
 import * as texts from './texts.js';
 import { type CutKind, findMarks, type View } from './view.js';
 
@@ -115,11 +116,11 @@ export function startBoard(payload: PagePayload, controls: Controls): (view: Vie
   function drawLegend(colouring: number): void {
     const { entries, of } = payload.colourings[colouring] as PagePayload['colourings'][number];
     part('legend').replaceChildren(
-      ...entries.map(({ label, colour }, k) => {
+      ...entries.map(({ label, colour, hatch = 0 }, k) => {
         const made = button(label, () => change({ only: view().only === k ? null : k }));
         const swatch = document.createElement('span');
         swatch.className = 'swatch';
-        swatch.style.backgroundColor = `rgb(${colour.join(',')})`;
+        swatch.style.background = swatchOf(colour, hatch);
         const count = document.createElement('small');
         count.textContent = String(of.filter((e) => e === k).length);
         made.prepend(swatch);

@@ -34,9 +34,15 @@ const PULL_PIXELS = 0.6;
 /** Edges are faint where a course is only so many pixels high, and full at four times that. */
 const FAINT = 7;
 
+/** Red, green, blue from 0 to 255, and the number of the lines across; plain when missing. */
+export interface Look {
+  readonly colour: Rgb;
+  readonly hatch?: number;
+}
+
 export interface Graphics {
-  /** Colours of the pieces, red, green, blue from 0 to 255. */
-  paint(colours: readonly Rgb[]): void;
+  /** Looks of the pieces. */
+  paint(pieces: readonly Look[]): void;
   draw(shown: Shown): void;
   /** The piece at a pixel of the canvas, from the upper left. */
   pick(shown: Shown, x: number, y: number): number | null;
@@ -127,8 +133,8 @@ export function startGraphics(canvas: HTMLCanvasElement, payload: PagePayload, s
   }
 
   return {
-    paint(colours) {
-      for (const [i, colour] of colours.entries()) looks.set(colour, 4 * i);
+    paint(pieces) {
+      for (const [i, { colour, hatch = 0 }] of pieces.entries()) looks.set([...colour, hatch], 4 * i);
       gl.activeTexture(gl.TEXTURE1);
       gl.bindTexture(gl.TEXTURE_2D, look);
       gl.texSubImage2D(gl.TEXTURE_2D, 0, 0, 0, ROW, rows, gl.RGBA, gl.UNSIGNED_BYTE, looks);

@@ -3,7 +3,7 @@ import { atan2, hypot } from '../math/elementary.js';
 import type { Vec3 } from '../math/vec.js';
 import { part, startBoard } from './board.js';
 import { unpackPage } from './data.js';
-import { type Graphics, type Rgb, type Shown, startGraphics } from './graphics.js';
+import { type Graphics, type Look, type Rgb, type Shown, startGraphics } from './graphics.js';
 import { watchHands } from './hands.js';
 import { drawOverlay } from './overlay.js';
 import { middleOf, placeSolids } from './solids.js';
@@ -23,11 +23,12 @@ function start(): void {
   const whole = boxOf(solids, payload, 0);
   const middle = middleOf({ boxes: [whole] }, 0);
   const reach = distanceTo(middle, whole[1]);
-  const screen = () => [canvas.clientWidth || 1, canvas.clientHeight || 1] as const;
+  let drawn: readonly [number, number] = ON_PAPER;
+  /** Size of the picture on the page; as it was last while paper hides it. */
+  const screen = () => (canvas.clientWidth > 0 ? ([canvas.clientWidth, canvas.clientHeight || 1] as const) : drawn);
   let view = firstView(solids, payload, screen());
   let graphics = startGraphics(canvas, payload, solids);
   let waiting = false;
-  let drawn: readonly number[] = [];
   let painted = '';
 
   const bringInLine = startBoard(payload, {
@@ -114,10 +115,9 @@ function start(): void {
     painted = key;
     const { entries, of } = payload.colourings[view.colouring] as (typeof payload.colourings)[number];
     to.paint(
-      of.map((entry, piece): Rgb => {
-        if (piece === view.chosen) return CHOSEN;
-        const { colour } = entries[entry] as (typeof entries)[number];
-        return view.only === null || view.only === entry ? colour : PALE;
+      of.map((entry, piece): Look => {
+        if (piece === view.chosen) return { colour: CHOSEN };
+        return view.only === null || view.only === entry ? (entries[entry] as Look) : { colour: PALE };
       }),
     );
   }
@@ -224,13 +224,18 @@ function start(): void {
     if (wide !== drawn[0] || high !== drawn[1]) change({});
   }).observe(canvas);
   matchMedia('(prefers-color-scheme: dark)').addEventListener('change', () => change({}));
-  addEventListener('beforeprint', print);
-  addEventListener('afterprint', () => {
+  const backOnScreen = () => {
     document.documentElement.classList.remove('on-paper');
     draw();
-  });
+  };
+  addEventListener('beforeprint', print);
+  addEventListener('afterprint', backOnScreen);
+  // Where a page is only shown as if printed, no event goes before.
+  const paper = matchMedia('print');
+  paper.addEventListener('change', () => (paper.matches ? print() : backOnScreen()));
   bringInLine(view);
-  draw();
+  if (paper.matches) print();
+  else draw();
 }
 
 const distanceTo = (a: Vec3, b: Vec3): number => hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
@@ -242,6 +247,8 @@ function colourOf(name: string): Rgb {
   return [part(1), part(3), part(5)];
 }
 
+/** Size of a picture that was never on a screen, in its pixels. */
+const ON_PAPER = [900, 600] as const;
 /** Pixels across a printed page, some 250 to the inch. */
 const PRINTED = 1900;
 const CHOSEN: Rgb = [255, 214, 10];

@@ -1,3 +1,5 @@
+import { HATCHED } from './hatches.js';
+
 /** Pieces move apart, lines come a little nearer, and those of later steps collapse to nothing. */
 export const CORNER = `#version 300 es
 in vec3 aAt;
@@ -38,7 +40,7 @@ uniform vec3 uEye;
 uniform vec3 uRight;
 uniform float uPixels;
 uniform bool uPick;
-out vec4 colour;
+out vec4 colour;${HATCHED}
 void main() {
   if (dot(uCut.xyz, vCut) > uCut.w) discard;
   if (uPick) {
@@ -46,7 +48,7 @@ void main() {
     colour = vec4(mod(id, 256.0), mod(floor(id / 256.0), 256.0), floor(id / 65536.0), 255.0) / 255.0;
     return;
   }
-  vec3 base = vLook.rgb;
+  vec3 base = hatched(vLook.rgb, int(vLook.a * 255.0 + 0.5), gl_FragCoord.xy, uPixels);
   if (!gl_FrontFacing) {
     float stripe = mod(gl_FragCoord.x + gl_FragCoord.y, 7.0 * uPixels) / uPixels;
     colour = vec4(mix(mix(base, vec3(1.0), 0.45), base * 0.35, stripe < 1.1 ? 1.0 : 0.0), 1.0);

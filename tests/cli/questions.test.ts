@@ -30,6 +30,14 @@ describe('questions of new at a terminal', () => {
     expect(existsSync(join(folder, 'stopped.yaml'))).toBe(false);
   });
 
+  it('end without a file where the input ends', async () => {
+    // Ctrl-D at the second question.
+    const said = await asked('ended.yaml', ['\r', '\u0004', '\r', '\r', '\r']);
+    expect(said).toContain('nothing was written');
+    expect(said).not.toContain('Wrote');
+    expect(existsSync(join(folder, 'ended.yaml'))).toBe(false);
+  });
+
   it('take what is usual for return', async () => {
     expect(await asked('usual.yaml', Array(5).fill('\r'))).toContain('Wrote');
     expect(existsSync(join(folder, 'usual.yaml'))).toBe(true);

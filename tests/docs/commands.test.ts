@@ -3,7 +3,7 @@ import { mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'n
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { COMMANDS } from '../../cli/commands.js';
+import { entryOf, LISTED } from '../../cli/commands.js';
 import { changed } from '../cli/houses.js';
 import { callBytes } from '../cli/in-process.js';
 import { MAIN } from '../cli/program.js';
@@ -36,7 +36,9 @@ const shellLines = DOCUMENTS.flatMap(fencesOf)
   .map((line) => line.trim())
   .filter((line) => line !== '' && !line.startsWith('#'));
 const inlineLines = DOCUMENTS.flatMap(inlineOf);
-const examples = COMMANDS.flatMap((command) => command.examples.map(([call]) => `ringcourse ${call}`));
+const examples = (await Promise.all(LISTED.map(entryOf))).flatMap((command) =>
+  command.examples.map(([call]) => `ringcourse ${call}`),
+);
 
 const calls = new Map<string, Call>();
 for (const line of [...shellLines, ...inlineLines, ...examples]) {

@@ -6,22 +6,28 @@ import { auditMesh } from '../../lib/documents/mesh-audit.js';
 import { meshBounds, meshVolume } from '../../lib/documents/mesh-measure.js';
 import { planMasonry } from '../../lib/masonry/plan.js';
 import { assemble } from '../../lib/models/print/assemble.js';
+import { bedJoints } from '../../lib/models/print/bands.js';
 import { cutPieces, loosePeg } from '../../lib/models/print/pieces.js';
 import { type PrintPlan, planPrint, workableScale } from '../../lib/models/print/plan.js';
 import { type PrintModel, type PrintPart, printModel } from '../../lib/models/print/print-model.js';
 import { plateScenes } from '../../lib/models/print/scenes.js';
+import { partTable } from '../../lib/models/print/tables.js';
+import type { DomeSetout } from '../../lib/setout/dome.js';
 import { setOutHouse } from '../../lib/setout/house.js';
+import type { Solid, SolidScope } from '../../lib/solids/kernel.js';
 import { outlineOf } from '../../lib/solids/outline.js';
 import { writeStl } from '../../lib/writers/stl.js';
 import { writeThreeMf } from '../../lib/writers/threemf.js';
 import { readByAdmesh } from '../readers/admesh.js';
 import { sliceBySlic3r } from '../readers/slicer.js';
 import { readByLib3mf, requireSchema } from '../readers/threemf.js';
+import { passageOf } from '../solids/clusters.js';
 import { domeOf, houseOf, openingOf, PRINT } from '../tools/house.js';
 import { nodeKernel } from '../tools/kernel.js';
 import { thicknessOf } from './thickness.js';
 
 const kernel = await nodeKernel();
+const FLUSH = { ring: 200, face: 'flush', madeAs: 'cast', voussoirs: null } as const;
 const sample = (name: string, print: Partial<Print> = {}): House => {
   const house = readDescription(readFileSync(`samples/${name}.yaml`, 'utf8'), name);
   return { ...house, print: { ...house.print, ...print } };
@@ -32,11 +38,26 @@ const planOf = (house: House): PrintPlan => {
   return plan;
 };
 
-/** Four domes at their own scale; one small, thin and with fine joints; one cut into pieces; one with its roof fixed. */
+/** Two domes that abut, with a way between them and openings of both kinds. */
+const PAIR = houseOf({
+  domes: [domeOf({ id: 'a', radius: 2000 }), domeOf({ id: 'b', at: [3500, 0], radius: 1700 })],
+  passages: [passageOf(['a', 'b'], { width: 900 })],
+  openings: [
+    openingOf({ in: 'a', bearingDeg: 200, height: 1900 }),
+    openingOf({ id: 'bay', in: 'b', bearingDeg: 40, use: 'window', sill: 700, height: 900, arch: FLUSH }),
+  ],
+  print: { ...PRINT, scale: 50, bed: [220, 220, 30] },
+});
+
+/**
+ * Four domes at their own scale; one small, thin and with fine joints; one cut into pieces, in plan and in height; two
+ * domes and a roof in layers; one with its roof fixed.
+ */
 const CASES: readonly (readonly [name: string, house: House])[] = [
   ['family house', sample('family-house')],
   ['thin', sample('garden-studio', { scale: 180 })],
-  ['in pieces', sample('creek-cabin', { scale: 32, bed: [200, 200, 200] })],
+  ['in pieces', sample('creek-cabin', { scale: 32, bed: [200, 200, 60] })],
+  ['in layers', PAIR],
   ['fixed', sample('low-store', { scale: 100, roof: 'fixed' })],
 ];
 const models = new Map(CASES.map(([name, house]) => [name, printModel(kernel, planOf(house))]));
@@ -118,32 +139,68 @@ describe.each(CASES)('the printed model, %s', (name, { print }) => {
   });
 });
 
+/** A peg alone, from just above its joint to its end, taken from what it stands on by a box round it. */
+function pegOf(scope: SolidScope, standing: Solid, [x, y]: readonly [number, number], z: number, { sizes }: PrintPlan) {
+  const r = sizes.peg.across;
+  const corners = [
+    [x - r, y - r],
+    [x + r, y - r],
+    [x + r, y + r],
+    [x - r, y + r],
+  ] as const;
+  const box = scope.slab('box', outlineOf(['box', corners]), [z + 0.1 * sizes.scale, z + sizes.peg.length]);
+  return scope.intersect('peg', [standing, box]);
+}
+
 describe('pegs', () => {
   test('a roof sits on its pegs with the clearance asked for', () => {
     const plan = planOf(sample('family-house'));
-    const { scale, peg } = plan.sizes;
+    const { scale } = plan.sizes;
     kernel.scope((scope) => {
       const { base, roofs } = assemble(scope, plan);
       expect(roofs).toHaveLength(4);
-      for (const { dome, roof } of roofs) {
+      const [standing] = base as [Solid];
+      for (const { dome, layers } of roofs) {
+        const [roof] = layers as [Solid];
         const { level, pegs } = plan.domes[dome] as (typeof plan.domes)[number];
         if (!level || !pegs) throw new Error('no roof');
         expect(pegs.at.length).toBe(3);
-        for (const [x, y] of pegs.at) {
-          // The peg alone, from just above the joint to its end, taken from the base by a box round it.
-          const r = peg.across;
-          const corners = [
-            [x - r, y - r],
-            [x + r, y - r],
-            [x + r, y + r],
-            [x - r, y + r],
-          ] as const;
-          const box = scope.slab('box', outlineOf(['box', corners]), [level.z + 0.1 * scale, level.z + 10 * scale]);
-          const alone = scope.intersect('peg', [base, box]);
+        for (const middle of pegs.at) {
+          const alone = pegOf(scope, standing, middle, level.z, plan);
           expect(scope.between(alone, roof, 10 * scale) / scale).toBeCloseTo(0.15, 3);
         }
       }
     });
+  });
+
+  test('what is too high is parted at joints, and each layer sits on pegs with the clearance asked for', () => {
+    const plan = planOf(PAIR);
+    const { scale } = plan.sizes;
+    expect(plan.baseCuts.length).toBeGreaterThan(0);
+    kernel.scope((scope) => {
+      const { base, roofs } = assemble(scope, plan);
+      const stacks = [
+        { layers: base, cuts: plan.baseCuts },
+        ...roofs.map(({ dome, layers }) => ({ layers, cuts: plan.domes[dome]?.roofCuts ?? [] })),
+      ];
+      for (const { layers, cuts } of stacks) {
+        expect(layers).toHaveLength(cuts.length + 1);
+        for (const [i, { z, joint, pegs }] of cuts.entries()) {
+          const dome = plan.setout.domes.find(({ id }) => id === joint.dome) as DomeSetout;
+          expect(
+            bedJoints(dome, plan.sizes).some((bed) => Math.abs(bed.z - z) < 1e-3 && bed.course === joint.course),
+          ).toBe(true);
+          const places = pegs.flatMap((own) => own?.at ?? []);
+          expect(places.length).toBeGreaterThanOrEqual(3);
+          for (const middle of places) {
+            const alone = pegOf(scope, layers[i] as Solid, middle, z, plan);
+            expect(scope.between(alone, layers[i + 1] as Solid, 10 * scale) / scale).toBeCloseTo(0.15, 3);
+          }
+        }
+      }
+    });
+    const told = partTable(model('in layers')).notes?.join(' ');
+    expect(told).toContain(`above course ${plan.baseCuts[0]?.joint.course} of ${plan.baseCuts[0]?.joint.dome}`);
   });
 
   test('loose pegs fit both sides of a cut with the clearance asked for', () => {
@@ -183,10 +240,10 @@ describe('pegs', () => {
 });
 
 describe('a Debian slicer', () => {
-  // Two samples: a roof and a base whole, and the four roofs of the family house.
-  const small = printModel(kernel, planOf(sample('garden-studio', { scale: 100 })));
-  const roofs = model('family house').parts.filter((p) => p.kind === 'roof');
-  test.each([...small.parts, ...roofs].map((part) => [part.name, part] as const))(
+  // The base of four domes and two of its roofs, at half their size: a quarter of the slicer's work.
+  const { parts } = printModel(kernel, planOf(sample('family-house', { scale: 150 })));
+  const sliced = parts.filter(({ name }) => ['base', 'living-roof', 'bath-roof'].includes(name));
+  test.each(sliced.map((part) => [part.name, part] as const))(
     'slices %s without repair, with about the filament told',
     (_, part) => {
       const { filament, layers, said } = sliceBySlic3r(writeStl([part.mesh], { title: part.name }), [220, 220], 0.3);

@@ -65,6 +65,13 @@ async function open(options: Parameters<Browser['newPage']>[0] = {}): Promise<Pa
   return page;
 }
 
+/** What of a canvas the tests use. */
+interface PictureElement {
+  readonly width: number;
+  readonly height: number;
+  getContext(kind: '2d'): { getImageData(...box: number[]): { readonly data: ArrayLike<number> } };
+}
+
 const heading = (page: Page) => page.locator('#about h3').textContent();
 const facts = async (page: Page) => {
   const [names, values] = await Promise.all(['dt', 'dd'].map((tag) => page.locator(`#about ${tag}`).allTextContents()));
@@ -203,6 +210,12 @@ describe('the model page in a browser', () => {
       counts.set(mould, (counts.get(mould) ?? 0) + 1);
     }
     for (const [mould, count] of counts) expect(moulds).toContain(`${mould}${count}`);
+    // More moulds than colours: each has a sign of its own in the list.
+    const signs = await page
+      .locator('#legend .swatch')
+      .evaluateAll((all) => (all as unknown as { style: { background: string } }[]).map((s) => s.style.background));
+    expect(signs.length).toBe(counts.size + 1);
+    expect(new Set(signs).size).toBe(signs.length);
 
     await page.click('#openings button:has-text("bench-window")');
     const { width, height, sill } = built.setout.house.openings.find(
@@ -357,6 +370,31 @@ describe('the model page in a browser', () => {
     // The width of the picture in pixels.
     const images = readWith(program('pdfimages', ['-list']), file);
     expect(Math.max(...[...images.matchAll(/image\s+(\d+)/g)].map((m) => Number(m[1])))).toBeGreaterThanOrEqual(1800);
+    expect(troubles).toEqual([]);
+    await page.close();
+  });
+
+  it('shows the picture where paper is only shown, with no printing', async () => {
+    const page = await open();
+    const { width, height } = (await page.locator('#view').boundingBox()) ?? { width: 0, height: 1 };
+    const picture = page.locator('#print');
+    /** Once it is there: its shape, and how many colours it has at places spread over it. */
+    const shown = async () => {
+      await expect.poll(() => picture.evaluate((canvas: PictureElement) => canvas.width)).toBeGreaterThanOrEqual(1800);
+      return picture.evaluate((canvas: PictureElement) => {
+        const { data } = canvas.getContext('2d').getImageData(0, 0, canvas.width, canvas.height);
+        const colours = new Set<number>();
+        for (let i = 0; i < data.length; i += 404) colours.add((data[i] ?? 0) * 256 + (data[i + 1] ?? 0));
+        return { shape: canvas.width / canvas.height, colours: colours.size };
+      });
+    };
+    await page.emulateMedia({ media: 'print' });
+    const seen = await shown();
+    expect(seen.colours).toBeGreaterThan(50);
+    expect(seen.shape).toBeCloseTo(width / height, 2);
+    // On paper from the start.
+    await page.reload();
+    expect((await shown()).colours).toBeGreaterThan(50);
     expect(troubles).toEqual([]);
     await page.close();
   });

@@ -24,8 +24,16 @@ export const estimateFor3Lines = 'an estimate for 3 lines along faces and 20 % i
 export const wholeOfForm = (form: string): string => `whole, ${form}`;
 export const bed = 'bed';
 export const partLargerThanBed = 'a part is larger than the bed wherever it is cut';
-export const partHigherThanPrinter = (tallest: string, bed: string): string =>
-  `a part is ${tallest} high, the printer reaches ${bed}`;
+export const partHigherThanPrinter = (bed: string): string =>
+  `a part is higher than the printer reaches, ${bed}, wherever a joint parts it`;
+export const theBase = 'base';
+export const roofOf = (dome: string): string => `roof of ${dome}`;
+export const underCrown = (dome: string): string => `under the crown of ${dome}`;
+export const aboveCourse = (course: number, dome: string): string => `above course ${course} of ${dome}`;
+export const partedAtJoint = (part: string, joint: string, height: string, pegs: number): string =>
+  `The ${part} is higher than the printer reaches and is parted at the joint ${joint}, ${height} mm above the floor of the model; what stands on it sits on ${pegs} pegs.`;
+export const noPegsOn = (part: string, domes: string): string =>
+  `No place for pegs on the parted ${part}, where the upper piece lies loose: ${domes}.`;
 export const wallThinnerThanNozzle = (printed: string, nozzle: number): string =>
   `the wall is ${printed} mm thick, less than the nozzle's ${nozzle} mm`;
 export const pierBetween = (id: string, otherId: string, gap: string, thin: string): string =>

@@ -4,8 +4,8 @@ import type { Opening, Passage } from '../house.js';
 import type { Path } from '../problem-list.js';
 import { type Arch, openingArch, passageArch } from './arch.js';
 import type { DomeBody } from './body.js';
-import { turnsOf } from './fit.js';
 import { chordAt, type Run, type Strip } from './runs.js';
+import { turnsOf } from './seat.js';
 
 /** An opening in its dome's body. */
 export interface Opened {

@@ -1,12 +1,14 @@
 import type { Solid, SolidScope } from '../../solids/kernel.js';
 import { archBodies, bluntEdge, clearSpaces, lowerBody, printDomes, roofBody, roomOf } from './bodies.js';
+import { layersOf } from './layers.js';
 import type { PrintPlan } from './plan.js';
 import { plateBodies } from './plate.js';
 
 /** The model in its pieces before the bed is looked at: what stands on the plate, and the roofs that come off it. */
 export interface Assembly {
-  readonly base: Solid;
-  readonly roofs: readonly { readonly dome: number; readonly roof: Solid }[];
+  /** In layers from below, where it is higher than the printer reaches; so are roofs. */
+  readonly base: readonly Solid[];
+  readonly roofs: readonly { readonly dome: number; readonly layers: readonly Solid[] }[];
   /** All of it in one, roofs on and without pegs. */
   readonly whole: Solid;
   /** Courses whose joints are too fine for the nozzle, by dome. */
@@ -17,7 +19,7 @@ export interface Assembly {
 export function assemble(scope: SolidScope, plan: PrintPlan): Assembly {
   const { setout, sizes, plate, domes: planned } = plan;
   const bottom = plate.bottom + (Math.min(0, plate.top) - plate.bottom) / 2;
-  const domes = printDomes(scope, setout, planned, sizes, bottom);
+  const domes = printDomes(scope, setout, plan, bottom);
   const sites = domes.map((dome) => dome.site);
   const rooms = domes.map((dome) => roomOf(scope, dome.site));
   const roofs = domes.map((dome, i) => roofBody(scope, dome, rooms[i] as Solid, sizes));
@@ -33,9 +35,13 @@ export function assemble(scope: SolidScope, plan: PrintPlan): Assembly {
   const rims = domes.flatMap((dome) => bluntEdge(scope, dome, sizes));
   const hollow = scope.subtract(part, pierced, [...rooms, ...rims]);
   const made = roofs.flatMap((roof, dome) => (roof ? [{ dome, ...roof }] : []));
+  const base = scope.union(part, [hollow, ...made.flatMap(({ pegs }) => pegs)]);
   return {
-    base: scope.union(part, [hollow, ...made.flatMap(({ pegs }) => pegs)]),
-    roofs: made.map(({ dome, roof }) => ({ dome, roof })),
+    base: layersOf(scope, base, plan.baseCuts, sites, sizes),
+    roofs: made.map(({ dome, roof }) => ({
+      dome,
+      layers: layersOf(scope, roof, planned[dome]?.roofCuts ?? [], sites, sizes),
+    })),
     whole: scope.union('whole', [hollow, ...made.map(({ shell }) => shell)]),
     plain: domes.map(({ grooved }) => grooved.plain),
   };

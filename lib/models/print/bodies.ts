@@ -1,17 +1,17 @@
 import { dot2, sub2, type Vec3 } from '../../math/vec.js';
 import type { ArchSetout } from '../../setout/arch.js';
-import type { DomeSetout } from '../../setout/dome.js';
 import type { HouseSetout } from '../../setout/house.js';
 import { barrelPrism, OVERRUN } from '../../solids/arch-bodies.js';
-import { filledTo, roomBody } from '../../solids/dome-outlines.js';
+import { roomBody } from '../../solids/dome-outlines.js';
 import { disc } from '../../solids/ground-bodies.js';
 import type { Solid, SolidScope } from '../../solids/kernel.js';
 import { linkOf, passageClear, passagePrism } from '../../solids/passage-bodies.js';
 import { boreTop, type Site, sitesOf } from '../../solids/site.js';
 import { type Covered, type Grooved, groovedDome } from './grooved.js';
+import { pegsOn } from './layers.js';
 import type { RoofLevel } from './levels.js';
-import { type RoofPegs, roofPegBodies, socketDepth } from './pegs.js';
-import type { PlannedDome } from './plan.js';
+import type { StandingPegs } from './peg-places.js';
+import type { PlannedDome, PrintPlan } from './plan.js';
 import type { PrintSizes } from './sizes.js';
 import { type Ring, skinOf } from './skin.js';
 
@@ -20,20 +20,22 @@ export interface PrintDome {
   readonly site: Site;
   readonly grooved: Grooved;
   readonly level: RoofLevel | null;
-  readonly pegs: RoofPegs | null;
+  readonly pegs: StandingPegs | null;
 }
 
 /** The domes of a model; `bottom` is the level in the plate down to which walls run. */
 export function printDomes(
   scope: SolidScope,
   setout: HouseSetout,
-  planned: readonly PlannedDome[],
-  sizes: PrintSizes,
+  { domes: planned, baseCuts, sizes }: PrintPlan,
   bottom: number,
 ): PrintDome[] {
+  const below = baseCuts.map(({ z }) => z);
   return sitesOf(scope, setout, sizes.surface).map((site, i): PrintDome => {
-    const { level, pegs } = planned[i] as PlannedDome;
-    return { site, level, pegs, grooved: groovedDome(site.facets, sizes, bottom, coveredBy(site.arches, sizes)) };
+    const { level, pegs, roofCuts } = planned[i] as PlannedDome;
+    const cuts = [...below.filter((z) => z < (level?.z ?? Infinity)), ...roofCuts.map(({ z }) => z)];
+    const grooved = groovedDome(site.facets, sizes, { bottom, cuts }, coveredBy(site.arches, sizes));
+    return { site, level, pegs, grooved };
   });
 }
 
@@ -110,13 +112,12 @@ export function roofBody(
 ): { readonly roof: Solid; readonly shell: Solid; readonly pegs: readonly Solid[] } | null {
   const { site, level, pegs } = print;
   if (!level || !pegs) return null;
-  const { dome, facets } = site;
+  const { dome } = site;
   const part = `${dome.id}: roof`;
   const { positions, triangles } = skinOf(roofRings(print, sizes), dome.at, [level.z, print.grooved.ends[1]]);
   const outer = scope.solid(part, positions, triangles, () => 'extrados');
   const shell = scope.subtract(part, outer, [room]);
-  const within = innerHalf(scope, dome, facets, level.z - socketDepth(sizes) - dome.thickness);
-  const bodies = roofPegBodies(scope, dome, pegs, sizes, within);
+  const bodies = pegsOn(scope, site, pegs, sizes);
   return {
     roof: scope.subtract(part, scope.union(part, [shell, ...bodies.pads]), bodies.sockets),
     shell,
@@ -142,10 +143,4 @@ export function bluntEdge(scope: SolidScope, { site, level }: PrintDome, { thin 
   const names = { bottom: 'rim', side: 'rim', top: 'rim' };
   const outline = disc(dome.radiusAt(level.z - thin), level.z - thin - OVERRUN, level.z + OVERRUN, names);
   return [scope.revolve(`${dome.id}: rim`, outline, facets.segments, dome.at)];
-}
-
-/** All inside the middle of the wall: pads and corbels grow out of it and don't come through. */
-function innerHalf(scope: SolidScope, dome: DomeSetout, facets: Site['facets'], bottom: number): Solid {
-  const outline = filledTo(facets, dome.thickness / 2, Math.min(0, bottom), 'pad');
-  return scope.revolve(`${dome.id}: pads`, outline, facets.segments, dome.at);
 }

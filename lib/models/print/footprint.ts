@@ -26,8 +26,18 @@ export function hullOf(points: readonly Vec2[]): Vec2[] {
 
 /** The plan of a mesh. */
 export function planOf({ positions }: Mesh): Vec2[] {
+  // Most corners lie well within the four-sided figure of the farthest ones: they can't be on the outline.
+  const [x, y] = [(i: number) => positions[i] as number, (i: number) => positions[i + 1] as number];
+  const ways = [x, y, (i: number) => -x(i), (i: number) => -y(i)];
+  const far = ways.map((away) => {
+    let most = 0;
+    for (let i = 3; i < positions.length; i += 3) if (away(i) > away(most)) most = i;
+    return [x(most), y(most)] as const;
+  }) as [Vec2, Vec2, Vec2, Vec2];
+  const sides = far.map((a, k) => [a, sub2(far[(k + 1) % 4] as Vec2, a)] as const);
   const points: Vec2[] = [];
-  for (let i = 0; i < positions.length; i += 3) points.push([positions[i] as number, positions[i + 1] as number]);
+  for (let i = 0; i < positions.length; i += 3)
+    if (sides.some(([a, along]) => cross2(along, [x(i) - a[0], y(i) - a[1]]) <= 0)) points.push([x(i), y(i)]);
   return hullOf(points);
 }
 

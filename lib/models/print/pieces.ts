@@ -4,7 +4,7 @@ import { dot2, perp2, scale2, type Vec2, type Vec3 } from '../../math/vec.js';
 import type { Solid, SolidScope } from '../../solids/kernel.js';
 import { outlineOf, rectangle } from '../../solids/outline.js';
 import type { CutLine, CutTree } from './cut-lines.js';
-import { octagonAcross, socketHalf } from './pegs.js';
+import { octagonAcross, socketHalf } from './peg-places.js';
 import type { PrintSizes } from './sizes.js';
 
 /** A part cut to the bed: its pieces, and how many loose pegs join them. */
@@ -39,6 +39,10 @@ export function cutPieces(
 ): Pieces {
   if (!tree.cut) return { pieces: [{ solid: part, faces }], pegs: [] };
   const { line, sides } = tree.cut;
+  const [low, high] = spreadOf(scope.plainMesh(part.part, part), line);
+  // A layer may stand on one side of a cut alone.
+  if (low > -sizes.thin || high < sizes.thin)
+    return cutPieces(scope, { solid: part, faces }, sides[low > -sizes.thin ? 0 : 1], lines, sizes);
   const far = 4 * hypot(...spanOf(tree.hull)) + Math.max(...sizes.bed);
   const half = halfSpace(scope, line, tree.hull, far);
   const [front, back] = [scope.intersect(part.part, [part, half]), scope.subtract(part.part, part, [half])];
@@ -53,6 +57,17 @@ export function cutPieces(
     pieces: made.flatMap((m) => m.pieces),
     pegs: [...places.map((at) => ({ at, line })), ...made.flatMap((m) => m.pegs)],
   };
+}
+
+/** How far a mesh reaches to both sides of a line. */
+function spreadOf({ positions }: Mesh, { normal, offset }: CutLine): Vec2 {
+  let [low, high] = [Infinity, -Infinity];
+  for (let i = 0; i < positions.length; i += 3) {
+    const away = (positions[i] as number) * normal[0] + (positions[i + 1] as number) * normal[1] - offset;
+    low = Math.min(low, away);
+    high = Math.max(high, away);
+  }
+  return [low, high];
 }
 
 function spanOf(hull: readonly Vec2[]): Vec2 {

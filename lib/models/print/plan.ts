@@ -3,9 +3,10 @@ import { hypot } from '../../math/elementary.js';
 import { alongBearing, type Vec2, type Vec3 } from '../../math/vec.js';
 import type { DomeSetout } from '../../setout/dome.js';
 import type { HouseSetout } from '../../setout/house.js';
-import { axisLines, type CutTree, cutToFit, houseLines } from './cut-lines.js';
+import { axisLines, type CutLine, type CutTree, cutToFit, houseLines, linesOf } from './cut-lines.js';
+import { baseCuts, type HeightCut, roofCuts } from './height-cuts.js';
 import { type RoofLevel, roofLevels } from './levels.js';
-import { type RoofPegs, roofPegs, socketSize } from './pegs.js';
+import { roofPegs, type StandingPegs, socketSize } from './peg-places.js';
 import { type Plate, plateOf } from './plate.js';
 import { type PrintSizes, printSizes } from './sizes.js';
 import { printSetout, type Thickened } from './thicken.js';
@@ -13,8 +14,10 @@ import { printSetout, type Thickened } from './thicken.js';
 /** One dome: where its roof comes off, on which pegs it sits, and how it is cut. */
 export interface PlannedDome {
   readonly level: RoofLevel | null;
-  readonly pegs: RoofPegs | null;
+  readonly pegs: StandingPegs | null;
   readonly roof: CutTree | null;
+  /** Levels at which a roof too high for the printer is parted. */
+  readonly roofCuts: readonly HeightCut[];
 }
 
 /** What is printed, before anything is made: the same walls, levels and cuts that the solids then have. */
@@ -25,6 +28,8 @@ export interface PrintPlan {
   readonly domes: readonly PlannedDome[];
   readonly plate: Plate;
   readonly base: CutTree;
+  /** Levels at which a base too high for the printer is parted. */
+  readonly baseCuts: readonly HeightCut[];
 }
 
 /** Why a house can't be printed at a scale, in words for whoever asked. */
@@ -57,26 +62,24 @@ export function planPrint(house: HouseSetout, scale = house.house.print.scale): 
   const thickness = whole ? first.plate.thickness : Math.max(first.plate.thickness, socketSize(first) + 2 * first.thin);
   const sizes: PrintSizes = { ...first, plate: { ...first.plate, thickness } };
   const plate = plateOf(setout, sizes);
-  const domes = setout.domes.map((dome) => planDome(setout, dome, sizes));
-  const levels = domes.map(({ level }) => level?.z ?? null);
-  const base = whole ?? cutToFit(cornersOf(plate), houseLines(setout, levels, sizes), bed);
+  const uncut = setout.domes.map((dome) => planDome(setout, dome, sizes));
+  const levels = uncut.map(({ level }) => level);
+  const heights = levels.map((level) => level?.z ?? null);
+  const base = whole ?? cutToFit(cornersOf(plate), houseLines(setout, heights, sizes), bed);
+  const lines = base ? linesOf(base) : [];
+  const domes = uncut.map((planned, i) => cutDome(setout, setout.domes[i] as DomeSetout, planned, lines, sizes));
+  const standing = baseCuts(setout, levels, plate, lines, sizes);
 
   const obstacles: PrintObstacle[] = [...nozzleObstacles(house, scale), ...pierObstacles(house, sizes)];
   if (!base || domes.some(({ level, roof }) => level && !roof))
-    obstacles.push({ code: texts.bed, message: texts.partLargerThanBed });
-  const tallest = Math.max(
-    ...domes.map(
-      ({ level }, i) => (level?.z ?? (setout.domes[i] as DomeSetout).topZ) - plate.bottom + sizes.peg.length,
-    ),
-    ...setout.arches.map((arch) => arch.topZ - plate.bottom),
-    ...domes.map(({ level }, i) => (level ? (setout.domes[i] as DomeSetout).topZ - level.z : 0)),
-  );
-  if (tallest > sizes.bed[2]) {
-    const message = texts.partHigherThanPrinter(mm(tallest, scale), mm(sizes.bed[2], scale));
+    obstacles.push({ code: 'bed', message: texts.partLargerThanBed });
+  if (!standing || domes.some(({ roofCuts: cuts }) => cuts === null)) {
+    const message = texts.partHigherThanPrinter(mm(sizes.bed[2], scale));
     obstacles.push({ code: 'height', message });
   }
-  if (obstacles.length > 0 || !base) return { plan: null, obstacles };
-  return { plan: { sizes, setout, thickened, domes, plate, base }, obstacles: [] };
+  if (obstacles.length > 0 || !base || !standing) return { plan: null, obstacles };
+  const planned = domes.map((dome) => ({ ...dome, roofCuts: dome.roofCuts ?? [] }));
+  return { plan: { sizes, setout, thickened, domes: planned, plate, base, baseCuts: standing }, obstacles: [] };
 }
 
 /** The scale nearest to the described one at which the house can be printed; `null` where there is none. */
@@ -88,8 +91,10 @@ export function workableScale(house: HouseSetout): number | null {
   return nearest.find((scale) => planPrint(house, scale).plan !== null) ?? null;
 }
 
-function planDome(setout: HouseSetout, dome: DomeSetout, sizes: PrintSizes): PlannedDome {
-  let best: { level: RoofLevel; pegs: RoofPegs } | null = null;
+type UncutDome = Omit<PlannedDome, 'roofCuts'>;
+
+function planDome(setout: HouseSetout, dome: DomeSetout, sizes: PrintSizes): UncutDome {
+  let best: { level: RoofLevel; pegs: StandingPegs } | null = null;
   for (const level of roofLevels(setout, dome, sizes)) {
     const pegs = roofPegs(setout, dome, level.z, sizes);
     if (!best || pegs.at.length > best.pegs.at.length) best = { level, pegs };
@@ -102,6 +107,24 @@ function planDome(setout: HouseSetout, dome: DomeSetout, sizes: PrintSizes): Pla
     return [dome.at[0] + radius * x, dome.at[1] + radius * y];
   });
   return { ...best, roof: cutToFit(round, axisLines(dome), [sizes.bed[0], sizes.bed[1]]) };
+}
+
+/** Where a dome's roof is parted, and its pegs away from all upright cuts. */
+function cutDome(
+  setout: HouseSetout,
+  dome: DomeSetout,
+  { level, pegs, roof }: UncutDome,
+  lines: readonly CutLine[],
+  sizes: PrintSizes,
+): UncutDome & { readonly roofCuts: readonly HeightCut[] | null } {
+  if (!level) return { level, pegs, roof, roofCuts: [] };
+  const all = [...lines, ...(roof ? linesOf(roof) : [])];
+  return {
+    level,
+    pegs: all.length === 0 ? pegs : roofPegs(setout, dome, level.z, sizes, all),
+    roof,
+    roofCuts: roofCuts(setout, dome, level, all, sizes),
+  };
 }
 
 const cornersOf = ({ min, max }: Plate): Vec2[] => [min, [max[0], min[1]], max, [min[0], max[1]]];

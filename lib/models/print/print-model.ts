@@ -2,15 +2,16 @@ import type { Mesh } from '../../documents/mesh.js';
 import { meshBounds, meshVolume, transformMesh } from '../../documents/mesh-measure.js';
 import { IN_PLACE, type Placement } from '../../documents/scene.js';
 import type { Vec2, Vec3 } from '../../math/vec.js';
-import type { Kernel, SolidScope } from '../../solids/kernel.js';
+import type { Kernel, Solid, SolidScope } from '../../solids/kernel.js';
 import { arrange, type Spot } from './arrange.js';
 import { assemble } from './assemble.js';
-import { linesOf } from './cut-lines.js';
+import { type CutTree, linesOf } from './cut-lines.js';
 import { filamentVolume } from './filament.js';
 import { layFlat } from './lay-flat.js';
 import { BRIDGE } from './overhang.js';
-import { cutPieces, loosePeg, type Piece } from './pieces.js';
+import { cutPieces, loosePeg, type Piece, type Pieces } from './pieces.js';
 import type { PrintPlan } from './plan.js';
+import type { PrintSizes } from './sizes.js';
 
 export type PartKind = 'base' | 'roof' | 'peg' | 'block';
 
@@ -80,7 +81,7 @@ export function printModel(kernel: Kernel, plan: PrintPlan, loose: readonly Loos
     const raw = rawParts(scope, plan, assembly);
     return {
       raw: [...raw, ...loose.map(blockPart)].map((r) => ({ ...r, mesh: scaled(r.mesh) })),
-      whole: scaled(scope.mesh('model', assembly.whole)),
+      whole: scaled(scope.plainMesh('model', assembly.whole)),
       plain: assembly.plain,
     };
   });
@@ -110,26 +111,42 @@ export function printModel(kernel: Kernel, plan: PrintPlan, loose: readonly Loos
 
 function rawParts(scope: SolidScope, plan: PrintPlan, { base, roofs }: ReturnType<typeof assemble>): Raw[] {
   const { sizes, setout, domes } = plan;
-  const lines = linesOf(plan.base);
-  const standing = cutPieces(scope, { solid: base, faces: [] }, plan.base, lines, sizes);
-  const lids = roofs.map(({ dome, roof }) => {
+  const standing = piecesOf(scope, base, plan.base, sizes);
+  const lids = roofs.map(({ dome, layers }) => {
     const tree = domes[dome]?.roof as NonNullable<(typeof domes)[number]['roof']>;
-    const name = `${setout.domes[dome]?.id}-roof`;
-    return { name, ...cutPieces(scope, { solid: roof, faces: [] }, tree, linesOf(tree), sizes) };
+    return { name: `${setout.domes[dome]?.id}-roof`, ...piecesOf(scope, layers, tree, sizes) };
   });
   const named = (kind: PartKind, name: string, pieces: readonly Piece[]): Raw[] =>
     pieces.map(({ solid, faces }, i) => {
       const own = pieces.length === 1 ? name : `${name}-${i + 1}`;
-      return { name: own, kind, mesh: scope.mesh(own, solid), faces, count: 1 };
+      return { name: own, kind, mesh: scope.plainMesh(own, solid), faces, count: 1 };
     });
   const pegs = standing.pegs.length + lids.reduce((n, lid) => n + lid.pegs.length, 0);
   return [
     ...named('base', 'base', standing.pieces),
     ...lids.flatMap(({ name, pieces }) => named('roof', name, pieces)),
     ...(pegs > 0
-      ? [{ name: 'peg', kind: 'peg' as const, mesh: scope.mesh('peg', loosePeg(scope, sizes)), faces: [], count: pegs }]
+      ? [
+          {
+            name: 'peg',
+            kind: 'peg' as const,
+            mesh: scope.plainMesh('peg', loosePeg(scope, sizes)),
+            faces: [],
+            count: pegs,
+          },
+        ]
       : []),
   ];
+}
+
+/** The pieces of a part, layer by layer; above the lowest, what doesn't hang together is a piece each. */
+function piecesOf(scope: SolidScope, layers: readonly Solid[], tree: CutTree, sizes: PrintSizes): Pieces {
+  const cut = layers.map((solid, i) => {
+    const { pieces, pegs } = cutPieces(scope, { solid, faces: [] }, tree, linesOf(tree), sizes);
+    const apart = ({ solid: piece, faces }: Piece) => scope.pieces(piece).map((one) => ({ solid: one, faces }));
+    return { pieces: i === 0 ? pieces : pieces.flatMap(apart), pegs };
+  });
+  return { pieces: cut.flatMap((c) => c.pieces), pegs: cut.flatMap((c) => c.pegs) };
 }
 
 const blockPart = ({ mesh, count, faces }: LooseBlock): Raw => ({

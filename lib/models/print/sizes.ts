@@ -8,8 +8,9 @@ const PEG_WIDTHS = 4;
 const PEG_LENGTH = 1.25;
 /** A joint is engraved where blocks are so many groove widths high and long. */
 const GROOVES_APART = 3;
+/** Facets come as near to their surface: an edge of a fifth of a line's width doesn't show. */
+const FACET_WIDTHS = 0.2;
 /** Common practice of extruding printers, no source; model mm. */
-const FACET = 0.05;
 const SOCKET_DEEPER = 0.3;
 const PLATE = 2;
 const MARGIN = 4;
@@ -43,7 +44,7 @@ export function printSizes({ print, blocks }: House, scale = print.scale): Print
     bed: [bed[0] * scale, bed[1] * scale, bed[2] * scale],
     thin: thinnest * scale,
     nozzle: nozzle * scale,
-    surface: FACET * scale,
+    surface: FACET_WIDTHS * nozzle * scale,
     groove: { width, depth: GROOVE_DEPTHS * nozzle * scale, apart: GROOVES_APART * width },
     peg: { across, length: PEG_LENGTH * across, clearance: clearance * scale, end: SOCKET_DEEPER * scale },
     plate: { thickness: Math.max(PLATE, thinnest) * scale, margin: MARGIN * scale, mark: MARK * scale },

@@ -1,6 +1,8 @@
 import * as texts from '../../base/texts/print.js';
 import type { Column, Table } from '../../documents/table.js';
 import { filamentFigure } from './filament.js';
+import type { HeightCut } from './height-cuts.js';
+import type { PrintPlan } from './plan.js';
 import type { PrintModel } from './print-model.js';
 
 const text = (key: string, label: string): Column => ({ key, label, kind: 'text' });
@@ -81,6 +83,24 @@ export function changeTable({ plan }: PrintModel): Table {
   };
 }
 
+/** Where parts too high for the printer are parted, in lines. */
+function partings({ domes, setout, baseCuts, sizes }: PrintPlan): string[] {
+  const lines = (part: string, cuts: readonly HeightCut[]) =>
+    cuts.flatMap(({ z, joint: { dome, course }, pegs }) => {
+      const count = pegs.reduce((n, own) => n + (own?.at.length ?? 0), 0);
+      const joint = course === null ? texts.underCrown(dome) : texts.aboveCourse(course, dome);
+      const loose = setout.domes.filter((_, i) => pegs[i]?.at.length === 0).map(({ id }) => id);
+      return [
+        texts.partedAtJoint(part, joint, (z / sizes.scale).toFixed(1), count),
+        ...(loose.length > 0 ? [texts.noPegsOn(part, loose.join(', '))] : []),
+      ];
+    });
+  return [
+    ...lines(texts.theBase, baseCuts),
+    ...setout.domes.flatMap(({ id }, i) => lines(texts.roofOf(id), domes[i]?.roofCuts ?? [])),
+  ];
+}
+
 /** What else of the model isn't as one might expect, in lines. */
 export function tellings({ plan, plain }: PrintModel): string[] {
   const { domes, setout } = plan;
@@ -93,6 +113,7 @@ export function tellings({ plan, plain }: PrintModel): string[] {
     return courses.length > 0 ? [`${dome.id} ${courses.join(', ')}`] : [];
   });
   return [
+    ...partings(plan),
     ...(fixed.length > 0 ? [texts.roofStaysOnWhere(fixed.join(', '))] : []),
     ...(loose.length > 0 ? [texts.noPlaceForPegs(loose.join(', '))] : []),
     ...(fine.length > 0 ? [texts.jointsAreTooClose(fine.join('; '))] : []),
