@@ -1,7 +1,6 @@
 import type { Table } from '../documents/table.js';
 import type { HandedOver } from '../drawings/handed.js';
 import type { LaidHouse } from '../masonry/block.js';
-import { staticsChecks } from '../statics/checks.js';
 import { courseTable } from '../tables/courses.js';
 import { layingTable } from '../tables/laying.js';
 import { mouldTable } from '../tables/moulds.js';
