@@ -1,4 +1,6 @@
+import { twoMoulds } from '../base/texts/table-courses.js';
 import type { Table } from '../documents/table.js';
+import { SECOND } from '../drawings/courses-view.js';
 import type { HandedOver } from '../drawings/handed.js';
 import type { LaidHouse } from '../masonry/block.js';
 import { courseTable } from '../tables/courses.js';
@@ -74,7 +76,10 @@ export function handedOver(known: Study): HandedOver {
     clears: Object.fromEntries(dwelling.openings.map(({ id, clear: { width, height } }) => [id, { width, height }])),
     ties: Object.fromEntries(statics.domes.flatMap((d) => (d.tie ? [[d.id, d.tie.z] as const] : []))),
     mouldOf: Object.fromEntries(
-      plan.moulds.courses.flatMap((c) => (c.laid ? [[`${c.domeId} ${c.course}`, c.laid.id] as const] : [])),
+      plan.moulds.courses.flatMap(({ domeId, course, laid: own, second }) => {
+        const name = own && second ? twoMoulds(own.id, second.id + SECOND) : own?.id;
+        return name ? [[`${domeId} ${course}`, name] as const] : [];
+      }),
     ),
     laidIn: numbersByCourse(laid),
   };

@@ -7,7 +7,7 @@ import { textWidth } from '../documents/text-size.js';
 import { lineEdge } from '../math/curves.js';
 import { rangesWhere } from '../math/curves-ranges.js';
 import { DEG, length2, sub2, turnSigned, type Vec2 } from '../math/vec.js';
-import { type Course, perpendBearings } from '../setout/courses.js';
+import { blockPlaces, type Course, isSecond, perpendBearings, placesFrom, turnTo } from '../setout/courses.js';
 import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
 import { Developed, developedPoint, type Gap } from './developed.js';
@@ -23,6 +23,8 @@ const MARK = 1.8;
 /** Room that a mark needs beyond its own size, paper mm. */
 const MARK_AIR = 0.6;
 const NAME = 2.5;
+/** Follows what is of the second mould of a course. */
+export const SECOND = '*';
 
 /** A dome's courses unrolled on the middle of the wall, seen from outside: every block with its number, every opening. */
 export function coursesView(house: HouseSetout, dome: DomeSetout, sector: Sector): Draft {
@@ -124,6 +126,8 @@ type Line = readonly [Place, Place];
 
 interface BlockPlace {
   readonly number: number;
+  /** From the second mould of its course. */
+  readonly second: boolean;
   readonly bearing: number;
   /** Places up its middle where its number may stand, the best first. */
   readonly heights: readonly ReturnType<Developed['at']>[];
@@ -138,12 +142,12 @@ const UP = [0, 0.2, -0.2] as const;
 
 /** A block's number level, else turned, at the places in it where it may be read; none where the block has no room. */
 function* numbersOf(
-  { number, bearing, heights, width, height }: BlockPlace,
+  { number, second, bearing, heights, width, height }: BlockPlace,
   developed: Developed,
   put: (r: number, y: number, bearing: number) => Vec2,
   layout: Layout,
 ): Generator<Primitive[]> {
-  const text = String(number);
+  const text = `${number}${second ? SECOND : ''}`;
   const long = layout.mm(textWidth(text, MARK) + MARK_AIR);
   const tall = layout.mm(MARK + MARK_AIR);
   for (const turned of [false, true]) {
@@ -209,20 +213,18 @@ function rowOf(developed: Developed, course: Course, sector: Sector, closed: boo
         ];
       });
     });
-  const module = (2 * Math.PI) / course.count;
-  const numbers = Array.from({ length: course.count }, (_, k) => k).filter((k) => !course.leftOut.includes(k));
   const heights = UP.map((v) => developed.at(course.part, (course.bed + course.to) / 2 + v * (course.to - course.bed)));
-  const blocks = numbers.flatMap((k): BlockPlace[] => {
-    let modules = 1;
-    while (course.leftOut.includes((k + modules) % course.count)) modules++;
-    const start = course.startRad + k * module;
-    const left = free(mid, start, start + modules * module, 8);
+  const blocks = blockPlaces(course).flatMap((k): BlockPlace[] => {
+    const places = placesFrom(course, k);
+    const at = (place: number) => course.startRad + turnTo(course, place);
+    const left = free(mid, at(k), at(k + places), 8);
     // Of some blocks a corner is left, above or below the middle of their course.
-    const middle = start + (modules * module) / 2;
+    const middle = (at(k) + at(k + places)) / 2;
     const [a, b] = left.reduce((x, y) => (y[1] - y[0] > x[1] - x[0] ? y : x), [middle, middle]);
     const bearing = into((a + b) / 2, sector);
     if (bearing < sector.from || bearing >= sector.to) return [];
-    return [{ number: k + 1, bearing, heights, width: (b - a) * mid.r, height: high.y - low.y }];
+    const second = places === 1 && isSecond(course, k);
+    return [{ number: k + 1, second, bearing, heights, width: (b - a) * mid.r, height: high.y - low.y }];
   });
   return { course, r: mid.r, y: mid.y, bedLine: level(low), topLine: closed ? level(high) : [], perpends, blocks };
 }

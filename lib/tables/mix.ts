@@ -58,6 +58,7 @@ export function mixTable(house: House, litres: number): Table {
         WET_WINDOW,
         (WET_WINDOW * 0.0624).toFixed(0),
       ),
+      texts.wholeHouseAsPoured,
       ...(casting.mixerLitresPerMinute === null ? [texts.mixerMinutesNeedCasting] : []),
       texts.absoluteVolumes,
       CAUTION.cubes,
