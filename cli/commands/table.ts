@@ -16,7 +16,7 @@ export const table: Command<Arguments> = {
   usage: 'table <file> <name>',
   describe: texts.printOneTable,
   examples: [
-    ['table house.yaml moulds', 'in columns'],
+    ['table house.yaml moulds', texts.inColumns],
     ['table house.yaml blocks --format csv > blocks.csv', texts.forSpreadsheet],
     ['table house.yaml blocks --decimal-comma > blocks.csv', texts.forSpreadsheetThatWrites],
   ],

@@ -50,18 +50,24 @@ export function coursesView(house: HouseSetout, dome: DomeSetout, sector: Sector
   const top = Math.max(...dome.courses.map((c) => developed.at(c.part, c.to).y));
   const half = (widest * (sector.to - sector.from)) / 2;
 
-  const draw = (scale: number, { mouldOf } = NOTHING_HANDED): DraftedView => {
+  const draw = (scale: number, { mouldOf, laidIn } = NOTHING_HANDED): DraftedView => {
     const layout = new Layout(scale, units);
     layout.add(
       ...beds.map((e): Primitive => ({ kind: 'path', layer: 'joint', segments: [e], closed: false })),
       ...outlines,
     );
-    for (const { blocks } of rows)
-      for (const block of blocks) layout.placeFree(numbersOf(block, developed, put, layout));
+    const unwritten = rows.map(({ course, blocks }) => {
+      const laid = laidIn === null ? null : (laidIn[`${dome.id} ${course.index}`] ?? []);
+      // What is too small to lay is no block; nor is what nothing says of that it is one.
+      const own = blocks.filter(({ number, width }) => (laid ? laid.includes(number) : width > 0));
+      return own.filter((block) => !layout.placeFree(numbersOf(block, developed, put, layout)));
+    });
     // The course, its mould and its number of blocks at the side where its bearings begin.
-    for (const { course, r, y } of rows) {
+    for (const [i, { course, r, y }] of rows.entries()) {
       const mould = mouldOf[`${dome.id} ${course.index}`];
-      const text = `${course.index}: ${course.count}${mould ? texts.ofMould(mould) : ''}`;
+      const without = rangeWords((unwritten[i] ?? []).map((block) => block.number));
+      const told = [mould ? texts.ofMould(mould) : '', without ? texts.noRoomFor(without) : ''];
+      const text = `${course.index}: ${course.count}${told.join('')}`;
       const [x] = put(r, y, sector.from);
       layout.add(words('text', text, [x + layout.mm(5), y - layout.mm(MARK / 2)], MARK, 'left'));
     }
@@ -102,6 +108,17 @@ export function coursesView(house: HouseSetout, dome: DomeSetout, sector: Sector
   };
 }
 
+/** Numbers in words, those that follow one another told by the first and the last. */
+function rangeWords(numbers: readonly number[]): string {
+  const runs: [number, number][] = [];
+  for (const n of [...numbers].sort((a, b) => a - b)) {
+    const open = runs[runs.length - 1];
+    if (open && n === open[1] + 1) open[1] = n;
+    else runs.push([n, n]);
+  }
+  return runs.map(([a, b]) => (a === b ? `${a}` : b === a + 1 ? `${a}, ${b}` : texts.rangeTo(a, b))).join(', ');
+}
+
 type Place = readonly [r: number, y: number, bearing: number];
 type Line = readonly [Place, Place];
 
@@ -110,6 +127,7 @@ interface BlockPlace {
   readonly bearing: number;
   /** Places up its middle where its number may stand, the best first. */
   readonly heights: readonly ReturnType<Developed['at']>[];
+  /** None where openings take the middle of the course. */
   readonly width: number;
   readonly height: number;
 }
@@ -199,8 +217,9 @@ function rowOf(developed: Developed, course: Course, sector: Sector, closed: boo
     while (course.leftOut.includes((k + modules) % course.count)) modules++;
     const start = course.startRad + k * module;
     const left = free(mid, start, start + modules * module, 8);
-    if (left.length === 0) return [];
-    const [a, b] = left.reduce((x, y) => (y[1] - y[0] > x[1] - x[0] ? y : x));
+    // Of some blocks a corner is left, above or below the middle of their course.
+    const middle = start + (modules * module) / 2;
+    const [a, b] = left.reduce((x, y) => (y[1] - y[0] > x[1] - x[0] ? y : x), [middle, middle]);
     const bearing = into((a + b) / 2, sector);
     if (bearing < sector.from || bearing >= sector.to) return [];
     return [{ number: k + 1, bearing, heights, width: (b - a) * mid.r, height: high.y - low.y }];

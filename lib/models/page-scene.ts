@@ -97,7 +97,7 @@ function blockFacts({ setout, mouldOf }: BuiltHouse): (block: LaidBlock) => Fact
       mould: longerFormId(dome, block) ?? mouldOf(block) ?? texts.noneFits,
       dome: dome.id,
       course: texts.courseOfDome(block.course, dome.courses.length),
-      state: block.cutBy.length > 0 ? texts.cutAtNames(block.cutBy.join(', ')) : 'whole',
+      state: block.cutBy.length > 0 ? texts.cutAtNames(block.cutBy.join(', ')) : texts.wholeBlock,
       'dry mass': mass(massKg(block.volume, material.dryDensity)),
       'wet mass': mass(freshKg(block.volume, house)),
       ...sizesOf(dome, block),

@@ -1,4 +1,4 @@
-import { CAUTIONS } from '../base/cautions.js';
+import { CAUTIONS } from '../base/texts/cautions.js';
 import * as texts from '../base/texts/table-pieces.js';
 import type { Table } from '../documents/table.js';
 import type { LaidBlock, LaidHouse } from '../masonry/block.js';

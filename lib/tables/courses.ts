@@ -1,4 +1,4 @@
-import { CAUTION } from '../base/cautions.js';
+import { CAUTION } from '../base/texts/cautions.js';
 import * as texts from '../base/texts/table-courses.js';
 import type { Table } from '../documents/table.js';
 import type { LaidHouse } from '../masonry/block.js';
@@ -28,7 +28,7 @@ export function courseTable(plan: MasonryPlan, laid: LaidHouse): Table {
       return {
         dome: dome.id,
         course: course.index,
-        part: course.part === 'stem' ? texts.stemWallPart : 'shell',
+        part: course.part === 'stem' ? texts.stemWallPart : texts.shellPart,
         count: course.count,
         ...cast,
         mould: mould?.id ?? texts.noneFits,

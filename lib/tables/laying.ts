@@ -1,5 +1,5 @@
-import { CAUTION } from '../base/cautions.js';
 import { figureText } from '../base/reader-units.js';
+import { CAUTION } from '../base/texts/cautions.js';
 import * as texts from '../base/texts/table-courses.js';
 import type { Table } from '../documents/table.js';
 import { DEG } from '../math/vec.js';
@@ -70,9 +70,9 @@ export function layingTable(house: HouseSetout, courses: readonly CourseLaying[]
 const roundedUp = (kg: number): number => Math.ceil(kg * 2) / 2;
 
 function freshText({ slides, tips, stackTips }: CourseLaying): string {
-  const does = [slides ? 'slides' : '', tips ? 'tips' : ''].filter((t) => t !== '').join(texts.andBetween);
+  const does = [slides ? texts.slides : '', tips ? texts.tips : ''].filter((t) => t !== '').join(texts.andBetween);
   if (does !== '') return does;
-  return stackTips ? texts.staysItsPierTips : 'stays';
+  return stackTips ? texts.staysItsPierTips : texts.stays;
 }
 
 function untilText({ hold, closedAbove, brokenBy }: CourseLaying): string {

@@ -1,4 +1,4 @@
-import { CAUTION } from '../base/cautions.js';
+import { CAUTION } from '../base/texts/cautions.js';
 import * as texts from '../base/texts/table-moulds.js';
 import type { House } from '../description/house.js';
 import type { Column, Table } from '../documents/table.js';

@@ -98,7 +98,7 @@ export function quantitiesOf({ house, laid, balance, centres, calendar, ringStee
     ...lost(texts.waterproofingOutside, 'waterproofing', 'm2', outside),
     {
       part: texts.ringTies,
-      stuff: texts.ringSteel,
+      stuff: 'ring steel',
       measure: 'kg',
       net: ringSteelKg,
       waste: (ringSteelKg ?? 0) * waste,

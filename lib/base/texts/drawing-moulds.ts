@@ -85,3 +85,6 @@ export const meridianTemplate = (id: string): string => `Meridian template: ${id
 export const boardOf = (number: number, count: number, id: string): string => `board ${number} of ${count}, ${id}`;
 export const boardOfLowerEnd = (id: string, number: number, count: number): string =>
   `${id}: board ${number} of ${count}, lower end left; marks: lower beds of courses`;
+export const intrados = 'Intrados';
+export const extrados = 'Extrados';
+export const headLabel = 'head';

@@ -86,3 +86,7 @@ export const betweenCoursesOfN =
   'Between courses of n and m equal blocks no start laps more than π r / lcm(n, m) everywhere: laps are kept where numbers of blocks are, and lost where moulds are shared.';
 export const blocksCutsAndWaste =
   'Blocks, cuts and waste are counted by the longest runs of pieces at mid-thickness; laps over whole rings.';
+export const shellPart = 'shell';
+export const slides = 'slides';
+export const tips = 'tips';
+export const stays = 'stays';

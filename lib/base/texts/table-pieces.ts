@@ -110,3 +110,8 @@ export const masonryEnvelopeShellsLess = 'masonry envelope: shells less voids, p
 export const eachPartIsComputed = (error: string): string =>
   `Each part is computed by itself; their sum misses the envelope by ${error} %.`;
 export const volumesAreNet = 'Volumes are net: no waste is added.';
+export const nothingOfBlock = 'nothing';
+export const springer = 'springer';
+export const voussoir = 'voussoir';
+export const keystone = 'keystone';
+export const skewback = 'skewback';

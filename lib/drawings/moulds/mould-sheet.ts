@@ -1,7 +1,8 @@
-import { CAUTION } from '../../base/cautions.js';
 import type { WrittenUnits } from '../../base/measures.js';
 import { formatAngle, formatLength } from '../../base/measures.js';
+import { CAUTION } from '../../base/texts/cautions.js';
 import * as texts from '../../base/texts/drawing-moulds.js';
+import { CUBIC_FOOT_MM3 } from '../../base/units.js';
 import type { House } from '../../description/house.js';
 import { type Block, placeBlock, stackBlocks } from '../../documents/block.js';
 import { viewBounds } from '../../documents/drawing-bounds.js';
@@ -236,7 +237,6 @@ const PACKED = [
   ['outerUpper', texts.atExtradosAndUpper],
 ] as const;
 
-const CUBIC_FOOT = 304.8 * 304.8 * 304.8;
 const POUND = 0.45359237;
 
 function notesOf(house: House, { block, courses, shapedFor, places }: CastForm, units: WrittenUnits): string[] {
@@ -246,7 +246,7 @@ function notesOf(house: House, { block, courses, shapedFor, places }: CastForm, 
   const feet = units === 'feet-inches';
   const kg = massKg(volume, wetDensity(house.material));
   const fresh = feet
-    ? `${(volume / CUBIC_FOOT).toFixed(3)} ft3, ${(kg / POUND).toFixed(1)} lb`
+    ? `${(volume / CUBIC_FOOT_MM3).toFixed(3)} ft3, ${(kg / POUND).toFixed(1)} lb`
     : `${(volume / 1e6).toFixed(2)} L, ${kg.toFixed(1)} kg`;
   return [
     places === 1

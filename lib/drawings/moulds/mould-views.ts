@@ -22,8 +22,8 @@ export function mouldViews(shape: CastShape, scale: number, units: WrittenUnits)
     primitives,
   });
   return [
-    view('intrados', 'Intrados', faceView(shape, 0, scale)),
-    view('extrados', 'Extrados', faceView(shape, 1, scale)),
+    view('intrados', texts.intrados, faceView(shape, 0, scale)),
+    view('extrados', texts.extrados, faceView(shape, 1, scale)),
     view('section', texts.sectionInMiddle, sectionView(shape, scale)),
     view('head', texts.headTrueShape, headView(shape, scale)),
     view('lower-bed', texts.lowerBedUnrolled, bedView(shape, 'lower', scale)),
