@@ -90,7 +90,7 @@ function combinedCheck(house: House, found: DomeStatics, one: OneSided): Check[]
         {
           kind: 'estimate',
           'worst combination': worst.formula,
-          ...Object.fromEntries(combined.map(({ formula, factor }) => [`factor under ${formula} (1)`, factor])),
+          ...Object.fromEntries(combined.map(({ formula, factor }) => [texts.factorUnder(formula), factor])),
         },
       ),
       ratio: ratioOf(1, worst.factor),
