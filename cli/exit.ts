@@ -1,5 +1,6 @@
 import * as texts from './texts/trouble.js';
 
+/** Exit codes of every command. */
 export const EXIT = {
   fine: 0,
   /** Our own fault. */

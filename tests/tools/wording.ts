@@ -67,7 +67,7 @@ export function wordingIn(source: string, file: string): Wording[] {
     if (IGNORED.test(node.type)) return;
     if (node.type === 'NewExpression' && FAULTS.has((node.callee as { name?: string }).name ?? '')) return;
     // Keys of objects are keys of the JSON that is written.
-    if (key === 'key' && parent?.type === 'Property' && parent.computed !== true) return;
+    if (key === 'key' && parent?.type === 'Property' && textOf(node) !== undefined) return;
     const text = textOf(node);
     if (text !== undefined) {
       const name = parent?.type === 'Property' && key === 'value' ? (parent.key as { name?: string }).name : undefined;
