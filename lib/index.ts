@@ -19,6 +19,7 @@ export {
 export { comparisonTables } from './deliver/compare-tables.js';
 export { type DrawnGroup, drawHouse } from './deliver/drawn.js';
 export type { DrawnSet, PackageFile } from './deliver/file.js';
+export { OUTPUT_GROUPS, type OutputGroup } from './deliver/groups.js';
 export { type HouseFigures, houseFigures, type WorstCheck } from './deliver/house-figures.js';
 export {
   buildPackage,
@@ -26,8 +27,6 @@ export {
   type HousePackage,
   houseTable,
   houseTables,
-  OUTPUT_GROUPS,
-  type OutputGroup,
   type PackageOptions,
   type Tools,
   type Verdict,

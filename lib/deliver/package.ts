@@ -56,8 +56,6 @@ export interface PackageOptions {
   readonly progress?: (stage: string) => void;
 }
 
-export { OUTPUT_GROUPS, type OutputGroup };
-
 /** Checks a house without making anything; needs no geometry kernel. */
 export function checkHouse(house: House): Verdict {
   const known = study(house);

@@ -105,4 +105,3 @@ export const geometricFactorAsked = 'geometric factor asked for';
 export const soundFactorFormula = 'a constant: the thrust stays in the middle half';
 export const soundFactorSource = 'Heyman, The Stone Skeleton, 1995 (from memory)';
 export const geometricFactor = 'geometric factor';
-export const factorUnder = (formula: string): string => `factor under ${formula} (1)`;
