@@ -51,6 +51,11 @@ const ALLOWED: readonly { readonly files: RegExp; readonly texts: RegExp; readon
     why: 'what the page allows its browser, and attributes of its elements',
   },
   { files: /^lib\/page\/shaders\.ts$/, texts: /^#version 300 es\n/, why: 'a program for the graphics card' },
+  {
+    files: /^lib\/page\/hatches\.ts$/,
+    texts: /^(\n\w+ [\s\S]*if \(hatch == 0\)|repeating-linear-gradient\()/,
+    why: 'the same hatch for the graphics card and for a style sheet',
+  },
   { files: /^lib\/page\/main\.ts$/, texts: /^\(prefers-color-scheme: dark\)$/, why: 'a question to the browser' },
   {
     files: /^cli\/(commands|commands\/\w+|run)\.ts$/,
