@@ -2,10 +2,11 @@
  * ringcourse: cast-block dome houses from one description.
  * Every stage can be used alone: read, set out, lay blocks, make solids, draw, write.
  */
-export { CAUTIONS } from './base/cautions.js';
+
 export type { Check, CheckState, Figure } from './base/figures.js';
 export { DescriptionError, type Problem, type Where } from './base/problems.js';
 export { nearest } from './base/suggest.js';
+export { CAUTIONS } from './base/texts/cautions.js';
 export { CODES, type CodeDoc, type ProblemCode } from './base/texts/problem-codes.js';
 export {
   type BlockChanges,

@@ -28,7 +28,7 @@ const MOST_PIXELS = 8000;
 function numberIn(name: string, written: string, [low, high]: readonly [number, number], whole = false): number {
   const value = written.trim() === '' ? Number.NaN : Number(written);
   if (value >= low && value <= high && (!whole || Number.isInteger(value))) return value;
-  const kind = whole ? texts.wholeNumber : 'a number';
+  const kind = whole ? texts.wholeNumber : texts.aNumber;
   throw new UsageError(texts.optionCannotBe(name, JSON.stringify(written)), texts.giveFrom(kind, low, high));
 }
 

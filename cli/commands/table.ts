@@ -14,7 +14,7 @@ interface Arguments extends CommonArguments, TableArguments {
 
 export const table: Command<Arguments> = {
   examples: [
-    ['table house.yaml moulds', 'in columns'],
+    ['table house.yaml moulds', texts.inColumns],
     ['table house.yaml blocks --format csv > blocks.csv', texts.forSpreadsheet],
     ['table house.yaml blocks --decimal-comma > blocks.csv', texts.forSpreadsheetThatWrites],
   ],

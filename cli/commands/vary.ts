@@ -55,7 +55,7 @@ export const vary: Command<Arguments> = {
     const variants = variantsOf(set);
     const { name, text } = readInput(file);
     const progress = progressOn(terminal);
-    progress.stage(variants.length === 1 ? '1 house' : texts.housesCount(variants.length));
+    progress.stage(texts.housesCount(variants.length));
     const results = await varyBeside({ text, name }, variants, (done) => {
       if (done < variants.length) progress.stage(texts.doneOf(done, variants.length));
     });

@@ -2,7 +2,7 @@ import type { Problem } from '../library.js';
 import type { Terminal } from '../terminal.js';
 import * as texts from '../texts/trouble.js';
 
-const count = (n: number): string => (n === 1 ? '1 problem' : texts.problemsCount(n));
+const count = (n: number): string => texts.problemsCount(n);
 
 /** All problems of a description, in the form editors and terminals turn into links, each with how to mend it. */
 export function printProblems(terminal: Terminal, problems: readonly Problem[]): void {

@@ -5,7 +5,7 @@ import * as texts from '../texts/build.js';
 
 const inMegabytes = (bytes: number): string => texts.megabytes((bytes / 1e6).toFixed(1));
 
-const inFiles = (count: number): string => (count === 1 ? '1 file' : texts.filesCount(count));
+const inFiles = (count: number): string => texts.filesCount(count);
 
 /** What stands in the folder now, group by group. */
 export function printWritten(terminal: Terminal, output: string, { files, carried }: Omit<Written, 'notes'>): void {

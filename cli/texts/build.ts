@@ -32,7 +32,7 @@ export const moveFolderThatHolds = 'Move a folder that holds files of others asi
 export const onlyKnowsNot = (group: string): string => `--only doesn't know ${group}.`;
 export const itKnows = (outputGroups: string): string => `It knows: ${outputGroups}.`;
 export const megabytes = (bytes: string): string => `${bytes} MB`;
-export const filesCount = (files: number): string => `${files} files`;
+export const filesCount = (files: number): string => (files === 1 ? '1 file' : `${files} files`);
 export const writtenTo = (output: string): string => `Written to ${output}`;
 export const asBefore = ', as before';
 export const leftOut = (because: string, dropped: string): string => `  Left out, ${because}: ${dropped}.`;

@@ -8,7 +8,7 @@ export const whatToVaryPath = 'What to vary: PATH=FROM..TO/STEP or PATH=A|B; sev
 export const figureOfChart = (charts: string): string => `Figure of the chart: ${charts}`;
 export const itKnows = (charts: string): string => `It knows: ${charts}.`;
 export const chartKnowsNot = (chart: string): string => `--chart doesn't know ${chart}.`;
-export const housesCount = (count: number): string => `${count} houses`;
+export const housesCount = (count: number): string => (count === 1 ? '1 house' : `${count} houses`);
 export const doneOf = (done: number, count: number): string => `${done} of ${count} done`;
 export const tellWhatChangedBetween =
   'Tell what changed between two descriptions: figures, blocks, moulds, costs and checks.';

@@ -43,3 +43,5 @@ export const shortForFormatCsv = 'Short for --format csv, for spreadsheets';
 export const formatKnowsNot = (asked: string): string => `--format doesn't know ${asked}.`;
 export const andAreTwoWays = (way: string, other: string): string => `${way} and ${other} are two ways to print.`;
 export const askForOne = 'Ask for one of them.';
+export const aNumber = 'a number';
+export const inColumns = 'in columns';

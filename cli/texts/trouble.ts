@@ -49,5 +49,5 @@ export const faultOfOurs =
   '    This is a fault of ringcourse and not of your description. Please report it with this line and';
 export const faultWithDebug =
   '    the description; RINGCOURSE_DEBUG=1 in the environment adds where in the program it happened.';
-export const problemsCount = (n: number): string => `${n} problems`;
+export const problemsCount = (n: number): string => (n === 1 ? '1 problem' : `${n} problems`);
 export const nothingWasWritten = (count: string): string => `${count}; nothing was written.`;

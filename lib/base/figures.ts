@@ -1,5 +1,6 @@
 import * as texts from './texts/quantities.js';
 
+/** A number that leaves the program, with all that is needed to trace it. */
 export interface Figure {
   readonly id: string;
   readonly label: string;

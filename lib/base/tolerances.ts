@@ -36,6 +36,8 @@ export const NO_CUT = 1e-6;
 export const BALANCE_LIMIT = 1e-4;
 /** Coefficients and prices of a linear programme under this are 0; its limits are scaled to be near 1. */
 export const PROGRAMME = 1e-11;
+/** Limits whose part across those taken before them is smaller start no search: they are nearly the same limit. */
+export const PROGRAMME_START = 1e-7;
 /** So near above and below a ring tie sections are cut, mm: its pull is a step in the thrust. */
 export const BESIDE_TIE = 0.01;
 /** A thrust that misses a section by less than this part of load times size still passes it. */

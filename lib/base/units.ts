@@ -30,16 +30,19 @@ export interface Unit {
   readonly factor: number;
 }
 
-const FOOT_MM = 304.8;
+export const FOOT_MM = 304.8;
 const INCH_MM = 25.4;
 const POUND_KG = 0.45359237;
 /** Standard gravity, m/s2. */
 export const GRAVITY = 9.80665;
+/** In m2 and mm3, exact. */
+export const SQUARE_FOOT_M2 = 0.09290304;
+export const CUBIC_FOOT_MM3 = 28316846.592;
 const PSI_KPA = (POUND_KG * GRAVITY * 1000) / (INCH_MM * INCH_MM);
 const PSF_KPA = PSI_KPA / 144;
-const POUND_PER_CUBIC_FOOT = POUND_KG / ((FOOT_MM * FOOT_MM * FOOT_MM) / 1e9);
+const POUND_PER_CUBIC_FOOT = POUND_KG / (CUBIC_FOOT_MM3 / 1e9);
 const GALLON_LITRES = (231 * INCH_MM * INCH_MM * INCH_MM) / 1e6;
-const CUBIC_FOOT_LITRES = (FOOT_MM * FOOT_MM * FOOT_MM) / 1e6;
+const CUBIC_FOOT_LITRES = CUBIC_FOOT_MM3 / 1e6;
 
 const unit = (name: string, factor: number, ...aliases: string[]): Unit => ({ name, factor, aliases });
 

@@ -1,5 +1,5 @@
 import * as texts from '../base/texts/comparison.js';
-import { formatNumber, type LengthUnit } from '../base/units.js';
+import type { LengthUnit } from '../base/units.js';
 import type { Cell, Table } from '../documents/table.js';
 import { countColumn, numberColumn, tableUnits, textColumn } from '../tables/units.js';
 import type { Comparison } from './compare.js';
@@ -16,11 +16,16 @@ export function comparisonTables(comparison: Comparison, units: LengthUnit): Tab
   ];
 }
 
+/** Safety factors are told so wherever houses are weighed against one another. */
+export const SAFETY_DECIMALS = 2;
+
 function figureTable({ before, after }: Comparison, units: LengthUnit): Table {
   const { area, volume } = tableUnits(units);
-  const row = (figure: string, unit: string, of: (figures: HouseFigures) => number | null) => {
-    const [first, second] = [of(before), of(after)];
-    const said = (value: number | null) => (value === null ? 'unknown' : formatNumber(value, 5));
+  const row = (figure: string, unit: string, decimals: number, of: (figures: HouseFigures) => number | null) => {
+    // Told to the same decimal, and so the change: the columns add up.
+    const told = (value: number | null) => (value === null ? null : Number(value.toFixed(decimals)));
+    const [first, second] = [told(of(before)), told(of(after))];
+    const said = (value: number | null) => (value === null ? 'unknown' : value.toFixed(decimals));
     const change = first === null || second === null ? null : second - first;
     const sign = change !== null && change > 0 ? '+' : '';
     return { figure, unit, before: said(first), after: said(second), change: `${sign}${said(change)}` };
@@ -37,14 +42,14 @@ function figureTable({ before, after }: Comparison, units: LengthUnit): Table {
       textColumn('change', texts.change),
     ],
     rows: [
-      row('floor', area.unit, (f) => area.of(f.floor)),
-      row('blocks', '', (f) => f.blocks),
-      row(texts.mouldsColumn, '', (f) => f.moulds),
-      row('masonry', volume.unit, (f) => volume.of(f.masonry * 1e9)),
-      row(texts.costOfMaterials, currency, (f) => f.cost),
-      row(texts.leastGeometricFactor, '', (f) => f.safety),
-      row(texts.checksThatFail, '', (f) => f.fails),
-      row(texts.checksThatNeedAttention, '', (f) => f.attention),
+      row('floor', area.unit, area.decimals, (f) => area.of(f.floor)),
+      row('blocks', '', 0, (f) => f.blocks),
+      row(texts.mouldsColumn, '', 0, (f) => f.moulds),
+      row('masonry', volume.unit, volume.decimals, (f) => volume.of(f.masonry * 1e9)),
+      row(texts.costOfMaterials, currency, 2, (f) => f.cost),
+      row(texts.leastGeometricFactor, '', SAFETY_DECIMALS, (f) => f.safety),
+      row(texts.checksThatFail, '', 0, (f) => f.fails),
+      row(texts.checksThatNeedAttention, '', 0, (f) => f.attention),
     ],
     notes:
       before.currency === after.currency

@@ -1,4 +1,4 @@
-import type { CheckState } from '../base/figures.js';
+import type { Check, CheckState } from '../base/figures.js';
 import type { House } from '../description/house.js';
 import type { LaidBlock } from '../masonry/block.js';
 import { mouldDimensions } from '../masonry/moulds/dimensions.js';
@@ -55,13 +55,14 @@ export interface Comparison {
 /** Compares two houses in blocks, moulds, cost and checks. */
 export function compareHouses(before: House, after: House): Comparison {
   const [a, b] = [study(before), study(after)];
+  const [was, is] = [judged(a).checks, judged(b).checks];
   return {
-    before: figuresOf(a),
-    after: figuresOf(b),
+    before: figuresOf(a, was),
+    after: figuresOf(b, is),
     blocks: blockChanges(a, b),
     moulds: mouldChanges(a, b),
     costs: costChanges(a, b),
-    checks: checkChanges(a, b),
+    checks: checkChanges(was, is),
   };
 }
 
@@ -133,8 +134,8 @@ function costChanges(a: Study, b: Study): CostChange[] {
   return [...items].map((item) => ({ item, before: cost(first, item), after: cost(second, item) }));
 }
 
-function checkChanges(a: Study, b: Study): CheckChange[] {
-  const [first, second] = [a, b].map((known) => new Map(judged(known).checks.map((check) => [check.id, check])));
+function checkChanges(before: readonly Check[], after: readonly Check[]): CheckChange[] {
+  const [first, second] = [before, after].map((checks) => new Map(checks.map((check) => [check.id, check])));
   const ids = new Set([...(first?.keys() ?? []), ...(second?.keys() ?? [])]);
   return [...ids].flatMap((id) => {
     const [was, is] = [first?.get(id), second?.get(id)];

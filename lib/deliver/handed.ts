@@ -1,6 +1,8 @@
+import { twoMoulds } from '../base/texts/table-courses.js';
 import type { Table } from '../documents/table.js';
+import { SECOND } from '../drawings/courses-view.js';
 import type { HandedOver } from '../drawings/handed.js';
-import { staticsChecks } from '../statics/checks.js';
+import type { LaidHouse } from '../masonry/block.js';
 import { courseTable } from '../tables/courses.js';
 import { layingTable } from '../tables/laying.js';
 import { mouldTable } from '../tables/moulds.js';
@@ -65,17 +67,31 @@ export function handedOver(known: Study): HandedOver {
   const { plan, setout, laid, statics, dwelling, laying } = known;
   return {
     statics,
-    structure: [
-      structureTable(setout, statics),
-      structuralCheckTable(staticsChecks(setout, statics), setout.house.units),
-    ].map((table) => without(table, LEFT_OUT)),
+    structure: [structureTable(setout, statics), structuralCheckTable(known.stands, setout.house.units)].map((table) =>
+      without(table, LEFT_OUT),
+    ),
     laying: [layingTable(setout, laying)],
     moulds: [only(mouldTable(plan, laid), MOULD_COLUMNS), only(courseTable(plan, laid), COURSE_COLUMNS)],
     floors: Object.fromEntries(dwelling.rooms.map((r) => [r.room.id, r.floor])),
     clears: Object.fromEntries(dwelling.openings.map(({ id, clear: { width, height } }) => [id, { width, height }])),
     ties: Object.fromEntries(statics.domes.flatMap((d) => (d.tie ? [[d.id, d.tie.z] as const] : []))),
     mouldOf: Object.fromEntries(
-      plan.moulds.courses.flatMap((c) => (c.laid ? [[`${c.domeId} ${c.course}`, c.laid.id] as const] : [])),
+      plan.moulds.courses.flatMap(({ domeId, course, laid: own, second }) => {
+        const name = own && second ? twoMoulds(own.id, second.id + SECOND) : own?.id;
+        return name ? [[`${domeId} ${course}`, name] as const] : [];
+      }),
     ),
+    laidIn: numbersByCourse(laid),
   };
+}
+
+function numbersByCourse({ blocks }: LaidHouse): Record<string, number[]> {
+  const all: Record<string, number[]> = {};
+  for (const { domeId, course, number } of blocks) {
+    const key = `${domeId} ${course}`;
+    all[key] ??= [];
+    // Pieces of a block that a cut divides share its number.
+    if (!all[key].includes(number)) all[key].push(number);
+  }
+  return all;
 }

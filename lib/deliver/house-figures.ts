@@ -33,11 +33,13 @@ export interface WorstCheck {
 }
 
 /** The figures of one house. Takes what its checks take: everything but drawings and solids. */
-export const houseFigures = (house: House): HouseFigures => figuresOf(study(house));
+export function houseFigures(house: House): HouseFigures {
+  const known = study(house);
+  return figuresOf(known, judged(known).checks);
+}
 
 /** The same of what is known already. */
-export function figuresOf(known: Study): HouseFigures {
-  const { checks } = judged(known);
+export function figuresOf(known: Study, checks: readonly Check[]): HouseFigures {
   const { plan, laid, balance, works, setout } = known;
   // A geometric factor is the capacity of the check that asks for it.
   const factors = checks.flatMap(({ id, capacity }) => (capacity?.id === `${id}.factor` ? [capacity.value] : []));

@@ -1,5 +1,5 @@
-import { CAUTIONS } from '../base/cautions.js';
 import type { Check } from '../base/figures.js';
+import { CAUTIONS } from '../base/texts/cautions.js';
 import * as texts from '../base/texts/description-checks.js';
 import { dwellingChecks } from '../dwelling/checks.js';
 import { masonryChecks } from '../masonry/checks.js';
@@ -7,14 +7,15 @@ import { longerCheck } from '../masonry/longer-check.js';
 import { planChecks } from '../masonry/plan-checks.js';
 import type { CheckGroup, HouseVerdict } from '../report/house-report.js';
 import { layingChecks } from '../statics/checks/laying.js';
-import { staticsChecks } from '../statics/checks.js';
 import { releaseCheck } from '../works/mould-release.js';
 import { worksChecks } from '../works/works.js';
 import { setoutChecks } from './checks.js';
 import type { Study } from './study.js';
 
+export type Judgement = HouseVerdict & { readonly checks: readonly Check[] };
+
 /** Every check of a house by subject, and in one list. */
-export function judged(known: Study): HouseVerdict & { readonly checks: readonly Check[] } {
+export function judged(known: Study): Judgement {
   const { setout, plan, laid, balance, statics, laying, dwelling, works } = known;
   const groups: CheckGroup[] = [
     {
@@ -22,7 +23,7 @@ export function judged(known: Study): HouseVerdict & { readonly checks: readonly
       title: texts.blocks,
       checks: [...masonryChecks(setout, laid, balance, known.pieces), ...longerCheck(plan, laid), ...planChecks(plan)],
     },
-    { id: 'statics', title: texts.willItStand, checks: staticsChecks(setout, statics) },
+    { id: 'statics', title: texts.willItStand, checks: known.stands },
     { id: 'laying', title: texts.whileItIsBuilt, checks: layingChecks(setout, laying, statics.strength) },
     { id: 'dwelling', title: texts.toLiveInIt, checks: dwellingChecks(setout, dwelling) },
     { id: 'works', title: texts.castingAndCosts, checks: [...releaseCheck(plan, laid), ...worksChecks(works)] },

@@ -1,5 +1,5 @@
-import { CAUTIONS } from '../base/cautions.js';
 import type { Check } from '../base/figures.js';
+import { CAUTIONS } from '../base/texts/cautions.js';
 import * as texts from '../base/texts/package.js';
 import type { House, LengthUnit } from '../description/house.js';
 import type { Table } from '../documents/table.js';
@@ -12,8 +12,8 @@ import { DRAWN_GROUPS, type DrawnGroup, drawGroup } from './drawn.js';
 import type { DrawnSet, PackageFile } from './file.js';
 import { OUTPUT_GROUPS, type OutputGroup } from './groups.js';
 import { handedOver } from './handed.js';
-import { judged } from './judged.js';
-import { type Study, study } from './study.js';
+import { type Judgement, judged } from './judged.js';
+import { once, type Study, study } from './study.js';
 
 /** What the library can't make itself and takes from its caller. */
 export interface Tools {
@@ -57,7 +57,10 @@ export interface PackageOptions {
 }
 
 /** Checks a house without making anything; needs no geometry kernel. */
-export const checkHouse = (house: House): Verdict => verdict(study(house));
+export function checkHouse(house: House): Verdict {
+  const known = study(house);
+  return verdict(known, judged(known));
+}
 
 /** Every table of the house, in the order of `TABLES`. */
 export const houseTables = async (house: House): Promise<Table[]> =>
@@ -87,18 +90,19 @@ export async function buildPackage(house: House, tools: Tools, options: PackageO
   tell(texts.layingCourses);
   const known = study(house, register);
   if (register) handOver(handedOver(known));
+  const judgement = once(() => judged(known));
   const made = new Map<OutputGroup, Made>();
   // Tables come last, for they may wait for the register.
   for (const group of [...wanted].sort((a, b) => Number(a === 'tables') - Number(b === 'tables'))) {
     if (aside && drawn.some((one) => one === group)) continue;
     tell(STAGES[group]);
-    made.set(group, await make(known, group, tools, options));
+    made.set(group, await make(known, judgement, group, tools, options));
   }
   if (aside) {
     tell(drawn.map((group) => STAGES[group]).join(', '));
     for (const [group, set] of await aside) made.set(group, told(group, set));
   }
-  const { summary, ...rest } = verdict(known);
+  const { summary, ...rest } = verdict(known, judgement());
   const parts = wanted.flatMap((group) => made.get(group) ?? []);
   return {
     ...rest,
@@ -114,7 +118,7 @@ interface Made {
 }
 
 const STAGES: Readonly<Record<OutputGroup, string>> = {
-  drawings: 'drawing',
+  drawings: texts.drawing,
   model: texts.makingSolids,
   moulds: texts.drawingMoulds,
   templates: texts.drawingTemplates,
@@ -123,13 +127,20 @@ const STAGES: Readonly<Record<OutputGroup, string>> = {
 };
 
 /** Drawings, solids and workbooks bring much code with them, which only those wait for who ask for them. */
-async function make(known: Study, group: OutputGroup, tools: Tools, { csv }: PackageOptions): Promise<Made> {
+async function make(
+  known: Study,
+  judgement: () => Judgement,
+  group: OutputGroup,
+  tools: Tools,
+  { csv }: PackageOptions,
+): Promise<Made> {
   if (isDrawn(group)) return told(group, await drawGroup(group, known, await tools.pdf?.()));
   if (group === 'model') {
     const [{ modelFiles }, kernel, page] = await Promise.all([import('./model.js'), tools.kernel(), tools.page?.()]);
     return modelFiles(known, kernel, page);
   }
-  if (group === 'report') return { files: await (await import('./report-file.js')).reportFiles(known), summary: [] };
+  if (group === 'report')
+    return { files: await (await import('./report-file.js')).reportFiles(known, judgement()), summary: [] };
   return { files: await (await import('./table-files.js')).tableFiles(known, csv), summary: [] };
 }
 
@@ -146,7 +157,6 @@ const isDrawn = (group: OutputGroup): group is DrawnGroup => DRAWN_GROUPS.some((
 
 const told = (group: DrawnGroup, { files, summary }: DrawnSet): Made => ({ files, summary: [`${group}: ${summary}`] });
 
-function verdict(known: Study): Verdict {
-  const { checks, summary } = judged(known);
+function verdict(known: Study, { checks, summary }: Judgement): Verdict {
   return { checks, summary, cautions: CAUTIONS, units: known.setout.house.units };
 }

@@ -1,10 +1,9 @@
-import * as texts from '../base/texts/package.js';
 import type { House } from '../description/house.js';
 import type { PictureOptions } from '../writers/picture.js';
 import type { Tools } from './package.js';
 
 /** What the colours of a picture can tell. */
-export const PICTURE_COLOURS = [texts.asBuilt, 'part', 'course', 'mould'] as const;
+export const PICTURE_COLOURS = ['as built', 'part', 'course', 'mould'] as const;
 
 /** How a picture of a house is made: size, view, what is cut away, what its colours tell. */
 export interface HousePictureOptions extends Omit<PictureOptions, 'colours'> {

@@ -1,3 +1,4 @@
+import type { Check } from '../base/figures.js';
 import type { House } from '../description/house.js';
 import type { Table } from '../documents/table.js';
 import type { SheetSet } from '../drawings/sheets/house-sheets.js';
@@ -9,6 +10,7 @@ import { layBlocks } from '../masonry/lay.js';
 import { formNames } from '../masonry/longer.js';
 import { type MasonryPlan, planMasonry } from '../masonry/plan.js';
 import { type HouseSetout, setOutHouse } from '../setout/house.js';
+import { staticsChecks } from '../statics/checks.js';
 import { type CourseLaying, layingOf } from '../statics/laying-courses.js';
 import type { Statics } from '../statics/results.js';
 import { staticsOf } from '../statics/statics.js';
@@ -33,6 +35,8 @@ export interface Study {
   readonly pieces: CastPieces;
   readonly balance: Balance;
   readonly statics: Statics;
+  /** What must hold for the house to stand. */
+  readonly stands: readonly Check[];
   readonly laying: readonly CourseLaying[];
   readonly dwelling: Dwelling;
   readonly works: Works;
@@ -50,6 +54,7 @@ export function study(house: House, drawn?: Promise<Table>): Study {
   const pieces = once(() => castPieces(setout));
   const balance = once(() => balanceOf(setout, laid(), pieces()));
   const statics = once(() => staticsOf(setout));
+  const stands = once(() => staticsChecks(setout, statics()));
   const works = once(() => worksOf(setout, laid(), balance(), { ringSteelKg: tieSteelKg(setout), mouldOf }));
   const laying = once(() => layingOf(setout, laid()));
   const dwelling = once(() => dwellingOf(setout));
@@ -76,6 +81,9 @@ export function study(house: House, drawn?: Promise<Table>): Study {
     },
     get statics() {
       return statics();
+    },
+    get stands() {
+      return stands();
     },
     get laying() {
       return laying();

@@ -1,6 +1,5 @@
 import * as texts from '../base/texts/table-list.js';
 import type { Table } from '../documents/table.js';
-import { staticsChecks } from '../statics/checks.js';
 import { billTable, quantityTable } from '../tables/bill.js';
 import { blockTable } from '../tables/blocks.js';
 import { bondTable } from '../tables/bonds.js';
@@ -43,9 +42,7 @@ export const TABLES: readonly TableEntry[] = [
   entry('rooms', texts.floorHeadroomLight, (s) => roomTable(s.setout, s.dwelling)),
   entry('dwelling', texts.rulesOfLiving, (s) => dwellingTable(s.setout, s.dwelling)),
   entry('structure', texts.weightsThrustTie, (s) => structureTable(s.setout, s.statics)),
-  entry('structural-checks', texts.whatMustHold, (s) =>
-    structuralCheckTable(staticsChecks(s.setout, s.statics), s.setout.house.units),
-  ),
+  entry('structural-checks', texts.whatMustHold, (s) => structuralCheckTable(s.stands, s.setout.house.units)),
   entry('mix', texts.whatToWeigh, (s) => mixTable(s.setout.house, s.works.mixLitres)),
   entry('foam-correction', texts.foamForNextBatch, (s) => foamTable(s.setout.house)),
   entry('moulds', texts.innerSizesOfEach, (s) => mouldTable(s.plan, s.laid)),

@@ -1,4 +1,4 @@
-import { CAUTION } from '../base/cautions.js';
+import { CAUTION } from '../base/texts/cautions.js';
 import * as texts from '../base/texts/package.js';
 import type { PageWords } from '../documents/page-strip.js';
 import { type SheetSize, TEMPLATE_PAGES } from '../documents/sheet-size.js';

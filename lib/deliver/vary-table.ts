@@ -2,6 +2,7 @@ import * as texts from '../base/texts/variants.js';
 import type { LengthUnit } from '../base/units.js';
 import type { Cell, Column, Table } from '../documents/table.js';
 import { countColumn, numberColumn, tableUnits, textColumn } from '../tables/units.js';
+import { SAFETY_DECIMALS } from './compare-tables.js';
 import type { VariantResult } from './vary.js';
 
 /** A row of variants as a table: what was varied, the figures of each, and its worst check or what is wrong with it. */
@@ -19,7 +20,7 @@ export function variantTable(results: readonly VariantResult[], units: LengthUni
       countColumn('moulds', texts.moulds),
       numberColumn('masonry', texts.masonry, volume),
       numberColumn('cost', texts.materials, { unit: currency ?? texts.noCurrency, decimals: 2 }),
-      { key: 'safety', label: texts.safetyFactor, kind: 'number', decimals: 2 },
+      { key: 'safety', label: texts.safetyFactor, kind: 'number', decimals: SAFETY_DECIMALS },
       countColumn('fails', texts.fails),
       countColumn('attention', texts.attention),
       textColumn('worst', texts.worstCheck),

@@ -87,6 +87,8 @@ export interface BlockRules {
   readonly faceStep: number;
   readonly faces: 'curved' | 'flat';
   readonly bond: Bond;
+  /** 1, or 2 that a course may mix. */
+  readonly mouldsInCourse: number;
   readonly shortestPiece: number;
   readonly leastLap: number;
   readonly heaviestKg: number;

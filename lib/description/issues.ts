@@ -90,16 +90,16 @@ class Teller {
     else if (value === null)
       this.add('value-missing', path, texts.hasNoValue(subjectOf(path)), texts.giveValueOrRemove);
     else if (issue.code === 'invalid_value') this.choice(issue.values.map(String), value, path);
-    else if (issue.code === 'too_small') this.count(value, texts.atLeast(entries(Number(issue.minimum))), path);
-    else if (issue.code === 'too_big') this.count(value, texts.atMost(entries(Number(issue.maximum))), path);
+    else if (issue.code === 'too_small') this.count(value, texts.atLeast(texts.entries(Number(issue.minimum))), path);
+    else if (issue.code === 'too_big') this.count(value, texts.atMost(texts.entries(Number(issue.maximum))), path);
     else if (issue.code === 'invalid_union' && typeof value === 'string' && wordsOf(issue).length > 0) {
-      const other = issue.errors.flat().some((i) => i.code === 'custom') ? 'a quantity' : texts.keysWithValues;
+      const other = issue.errors.flat().some((i) => i.code === 'custom') ? texts.aQuantity : texts.keysWithValues;
       this.choice(wordsOf(issue), value, path, texts.orOther(other));
     } else this.kind(expectation(issue), value, path);
   }
 
   count(value: unknown, needed: string, path: Path): void {
-    const given = entries(Array.isArray(value) ? value.length : 0);
+    const given = texts.entries(Array.isArray(value) ? value.length : 0);
     this.add('list-length', path, texts.hasGiven(subjectOf(path), given), texts.giveThis(needed));
   }
 
@@ -162,18 +162,16 @@ const isKindIssue = (issue: Issue): boolean =>
 const wordsOf = (issue: z.core.$ZodIssueInvalidUnion): string[] =>
   issue.errors.flat().flatMap((i) => (i.code === 'invalid_value' ? i.values.map(String) : []));
 
-const entries = (n: number): string => (n === 1 ? '1 entry' : texts.entries(n));
-
 function expectation(issue: Issue): string {
   // Leaves carry their own word for what they are.
   if (!/^Invalid|^Too/.test(issue.message)) return issue.message;
   if (issue.code === 'invalid_union') return texts.wordOrKeys;
   if (issue.code !== 'invalid_type') return texts.anotherValue;
-  return issue.expected === 'array' || issue.expected === 'tuple' ? 'a list' : texts.keysWithValues;
+  return issue.expected === 'array' || issue.expected === 'tuple' ? texts.aList : texts.keysWithValues;
 }
 
 function kindOf(value: unknown): string {
-  if (Array.isArray(value)) return 'a list';
+  if (Array.isArray(value)) return texts.aList;
   if (typeof value === 'string') return texts.theText(shown(value));
   if (typeof value === 'number') return texts.theNumber(value);
   return typeof value === 'boolean' ? texts.theWord(value) : texts.groupOfKeys;

@@ -135,7 +135,8 @@ function kindText(node: JsonSchema): string {
   if (node.const !== undefined) return String(node.const);
   if (node.enum) return texts.oneOf(node.enum.join(', '));
   if (node.anyOf) return node.anyOf.map(kindText).join(texts.orInList);
-  if (node.type === 'array') return node.items && isList(node.items) ? texts.listOf(node.items.length) : 'list';
+  if (node.type === 'array')
+    return node.items && isList(node.items) ? texts.listOf(node.items.length) : texts.plainList;
   return node.type === 'object' ? 'keys' : 'text';
 }
 

@@ -69,6 +69,7 @@ export function blocksFrom(blocks: Output<'blocks'>): BlockRules {
     faceStep: blocks['face-step'],
     faces: blocks.faces,
     bond: blocks.bond,
+    mouldsInCourse: blocks['moulds-in-course'],
     shortestPiece: blocks['shortest-piece'],
     leastLap: blocks['least-lap'],
     heaviestKg: blocks.heaviest,

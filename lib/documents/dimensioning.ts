@@ -1,4 +1,5 @@
 import { formatAngle, formatLength, type WrittenUnits } from '../base/measures.js';
+import * as texts from '../base/texts/sheet-frame.js';
 import { atan2 } from '../math/elementary.js';
 import { DEG, dot2, length2, lerp2, perp2, sub2, type Vec2 } from '../math/vec.js';
 import { expandTurn, turnOf, turnRadius } from './dimension-arcs.js';
@@ -47,7 +48,7 @@ function prefixOf(dim: Exclude<DimensionPrimitive, { type: 'angle' }>): string {
       return 'Ø';
     case 'arc':
       // ISO 129-1 has a sign for it, which the drawings' font and those of many readers lack.
-      return 'arc ';
+      return texts.arcLength;
     default:
       return dim.prefix ?? '';
   }

@@ -1,4 +1,4 @@
-import { CAUTION } from '../base/cautions.js';
+import { CAUTION } from '../base/texts/cautions.js';
 import * as texts from '../base/texts/drawing-plans.js';
 import type { Anchor, Primitive, View } from '../documents/drawing.js';
 import { rectangleLoop } from '../documents/shapes.js';

@@ -7,7 +7,7 @@ import { textWidth } from '../documents/text-size.js';
 import { lineEdge } from '../math/curves.js';
 import { rangesWhere } from '../math/curves-ranges.js';
 import { DEG, length2, sub2, turnSigned, type Vec2 } from '../math/vec.js';
-import { type Course, perpendBearings } from '../setout/courses.js';
+import { blockPlaces, type Course, isSecond, perpendBearings, placesFrom, turnTo } from '../setout/courses.js';
 import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
 import { Developed, developedPoint, type Gap } from './developed.js';
@@ -23,6 +23,8 @@ const MARK = 1.8;
 /** Room that a mark needs beyond its own size, paper mm. */
 const MARK_AIR = 0.6;
 const NAME = 2.5;
+/** Follows what is of the second mould of a course. */
+export const SECOND = '*';
 
 /** A dome's courses unrolled on the middle of the wall, seen from outside: every block with its number, every opening. */
 export function coursesView(house: HouseSetout, dome: DomeSetout, sector: Sector): Draft {
@@ -50,18 +52,24 @@ export function coursesView(house: HouseSetout, dome: DomeSetout, sector: Sector
   const top = Math.max(...dome.courses.map((c) => developed.at(c.part, c.to).y));
   const half = (widest * (sector.to - sector.from)) / 2;
 
-  const draw = (scale: number, { mouldOf } = NOTHING_HANDED): DraftedView => {
+  const draw = (scale: number, { mouldOf, laidIn } = NOTHING_HANDED): DraftedView => {
     const layout = new Layout(scale, units);
     layout.add(
       ...beds.map((e): Primitive => ({ kind: 'path', layer: 'joint', segments: [e], closed: false })),
       ...outlines,
     );
-    for (const { blocks } of rows)
-      for (const block of blocks) layout.placeFree(numbersOf(block, developed, put, layout));
+    const unwritten = rows.map(({ course, blocks }) => {
+      const laid = laidIn === null ? null : (laidIn[`${dome.id} ${course.index}`] ?? []);
+      // What is too small to lay is no block; nor is what nothing says of that it is one.
+      const own = blocks.filter(({ number, width }) => (laid ? laid.includes(number) : width > 0));
+      return own.filter((block) => !layout.placeFree(numbersOf(block, developed, put, layout)));
+    });
     // The course, its mould and its number of blocks at the side where its bearings begin.
-    for (const { course, r, y } of rows) {
+    for (const [i, { course, r, y }] of rows.entries()) {
       const mould = mouldOf[`${dome.id} ${course.index}`];
-      const text = `${course.index}: ${course.count}${mould ? texts.ofMould(mould) : ''}`;
+      const without = rangeWords((unwritten[i] ?? []).map((block) => block.number));
+      const told = [mould ? texts.ofMould(mould) : '', without ? texts.noRoomFor(without) : ''];
+      const text = `${course.index}: ${course.count}${told.join('')}`;
       const [x] = put(r, y, sector.from);
       layout.add(words('text', text, [x + layout.mm(5), y - layout.mm(MARK / 2)], MARK, 'left'));
     }
@@ -102,14 +110,28 @@ export function coursesView(house: HouseSetout, dome: DomeSetout, sector: Sector
   };
 }
 
+/** Numbers in words, those that follow one another told by the first and the last. */
+function rangeWords(numbers: readonly number[]): string {
+  const runs: [number, number][] = [];
+  for (const n of [...numbers].sort((a, b) => a - b)) {
+    const open = runs[runs.length - 1];
+    if (open && n === open[1] + 1) open[1] = n;
+    else runs.push([n, n]);
+  }
+  return runs.map(([a, b]) => (a === b ? `${a}` : b === a + 1 ? `${a}, ${b}` : texts.rangeTo(a, b))).join(', ');
+}
+
 type Place = readonly [r: number, y: number, bearing: number];
 type Line = readonly [Place, Place];
 
 interface BlockPlace {
   readonly number: number;
+  /** From the second mould of its course. */
+  readonly second: boolean;
   readonly bearing: number;
   /** Places up its middle where its number may stand, the best first. */
   readonly heights: readonly ReturnType<Developed['at']>[];
+  /** None where openings take the middle of the course. */
   readonly width: number;
   readonly height: number;
 }
@@ -120,12 +142,12 @@ const UP = [0, 0.2, -0.2] as const;
 
 /** A block's number level, else turned, at the places in it where it may be read; none where the block has no room. */
 function* numbersOf(
-  { number, bearing, heights, width, height }: BlockPlace,
+  { number, second, bearing, heights, width, height }: BlockPlace,
   developed: Developed,
   put: (r: number, y: number, bearing: number) => Vec2,
   layout: Layout,
 ): Generator<Primitive[]> {
-  const text = String(number);
+  const text = `${number}${second ? SECOND : ''}`;
   const long = layout.mm(textWidth(text, MARK) + MARK_AIR);
   const tall = layout.mm(MARK + MARK_AIR);
   for (const turned of [false, true]) {
@@ -191,19 +213,18 @@ function rowOf(developed: Developed, course: Course, sector: Sector, closed: boo
         ];
       });
     });
-  const module = (2 * Math.PI) / course.count;
-  const numbers = Array.from({ length: course.count }, (_, k) => k).filter((k) => !course.leftOut.includes(k));
   const heights = UP.map((v) => developed.at(course.part, (course.bed + course.to) / 2 + v * (course.to - course.bed)));
-  const blocks = numbers.flatMap((k): BlockPlace[] => {
-    let modules = 1;
-    while (course.leftOut.includes((k + modules) % course.count)) modules++;
-    const start = course.startRad + k * module;
-    const left = free(mid, start, start + modules * module, 8);
-    if (left.length === 0) return [];
-    const [a, b] = left.reduce((x, y) => (y[1] - y[0] > x[1] - x[0] ? y : x));
+  const blocks = blockPlaces(course).flatMap((k): BlockPlace[] => {
+    const places = placesFrom(course, k);
+    const at = (place: number) => course.startRad + turnTo(course, place);
+    const left = free(mid, at(k), at(k + places), 8);
+    // Of some blocks a corner is left, above or below the middle of their course.
+    const middle = (at(k) + at(k + places)) / 2;
+    const [a, b] = left.reduce((x, y) => (y[1] - y[0] > x[1] - x[0] ? y : x), [middle, middle]);
     const bearing = into((a + b) / 2, sector);
     if (bearing < sector.from || bearing >= sector.to) return [];
-    return [{ number: k + 1, bearing, heights, width: (b - a) * mid.r, height: high.y - low.y }];
+    const second = places === 1 && isSecond(course, k);
+    return [{ number: k + 1, second, bearing, heights, width: (b - a) * mid.r, height: high.y - low.y }];
   });
   return { course, r: mid.r, y: mid.y, bedLine: level(low), topLine: closed ? level(high) : [], perpends, blocks };
 }

@@ -1,5 +1,4 @@
 import type { WrittenUnits } from '../base/measures.js';
-import * as texts from '../base/texts/drawing-plans.js';
 import type { View } from '../documents/drawing.js';
 import { viewBounds } from '../documents/drawing-bounds.js';
 import { siteScales, standardScales } from '../documents/scales.js';
@@ -56,7 +55,7 @@ export function fittedTogether(drawables: readonly Drawable[]): View[] {
 function atScale(drawable: Drawable, scale: number): View {
   const below = drawable.build(scale, 'below');
   if (fitsA3(below)) return below;
-  for (const place of ['beside', texts.besideWide] as const) {
+  for (const place of ['beside', 'beside, wide'] as const) {
     const beside = drawable.build(scale, place);
     if (fitsA3(beside)) return beside;
   }

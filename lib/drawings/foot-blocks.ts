@@ -1,5 +1,6 @@
 import { formatLength, type WrittenUnits } from '../base/measures.js';
 import * as texts from '../base/texts/drawing-plans.js';
+import { FOOT_MM } from '../base/units.js';
 import type { Block } from '../documents/block.js';
 import type { HatchPattern } from '../documents/drawing.js';
 import { rectangle, rectangleLoop, words } from '../documents/shapes.js';
@@ -18,7 +19,6 @@ const MEANING: Readonly<Record<HatchPattern, string>> = {
   solid: '',
 };
 
-const FOOT = 304.8;
 const BAR = 1.5;
 
 /** A bar of four parts, every other one filled, 40 to 100 mm long on paper. */
@@ -26,7 +26,7 @@ export function scaleBar(scale: number, units: WrittenUnits): Block {
   const steps =
     units !== 'feet-inches'
       ? [50, 100, 250, 500, 1000, 2500, 5000, 10000]
-      : [0.25, 0.5, 1, 2, 4, 5, 10, 20, 40].map((n) => n * FOOT);
+      : [0.25, 0.5, 1, 2, 4, 5, 10, 20, 40].map((n) => n * FOOT_MM);
   const step = (steps.find((s) => (4 * s) / scale >= 40) ?? (steps[steps.length - 1] as number)) / scale;
   const bottom = -2 * TEXT;
   const parts = [0, 1, 2, 3].flatMap((i): PaperPrimitive[] => {

@@ -1,5 +1,5 @@
-import { CAUTION } from '../base/cautions.js';
 import type { WrittenUnits } from '../base/measures.js';
+import { CAUTION } from '../base/texts/cautions.js';
 import * as texts from '../base/texts/drawing-plans.js';
 import { placeBlock } from '../documents/block.js';
 import type { HatchPattern } from '../documents/drawing.js';

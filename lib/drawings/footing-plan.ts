@@ -9,6 +9,7 @@ import type { ArchSetout } from '../setout/arch.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { archesOf, type HouseSetout, passagesOf } from '../setout/house.js';
 import { baseHalf } from '../setout/material.js';
+import { onRadius } from './arch-edges.js';
 import { fromArchFrame, inArchFrame } from './arch-places.js';
 import { axisPrimitives } from './axes.js';
 import { cutOf, cutPrimitives } from './cut.js';
@@ -143,15 +144,18 @@ function addRadii(house: HouseSetout, dome: DomeSetout, layout: Layout): void {
   });
 }
 
-/** Width of the footing under a barrel, and how far from the axis it reaches. */
+/** Width of the footing under a barrel, else of the slab's edge, and how far it projects there beyond the round. */
 function addBarrelFooting(house: HouseSetout, arch: ArchSetout, layout: Layout): void {
   const footing = house.footings.find((f) => f.domeId === arch.dome.id);
-  if (arch.faceV === null || !footing) return;
-  const half = baseHalf(arch, footing.projection);
-  const end = arch.faceV + footing.projection;
+  const radius = footing?.outerRadius ?? house.slabs.find((s) => s.domeId === arch.dome.id)?.radius;
+  if (arch.faceV === null || radius === undefined) return;
+  const more = footing?.projection ?? 0;
+  const half = baseHalf(arch, more);
+  const end = arch.faceV + more;
   const at = (u: number, v: number) => fromArchFrame(arch, u, v);
+  const offs = [6, 10, 14, 19];
   layout.placeFree(
-    [6, 10, 14, 19].map((off) => [
+    offs.map((off) => [
       {
         kind: 'dimension',
         type: 'aligned',
@@ -160,6 +164,24 @@ function addBarrelFooting(house: HouseSetout, arch: ArchSetout, layout: Layout):
         line: at(0, end + layout.mm(off)),
       } as const,
     ]),
+  );
+  const start = onRadius(radius, half);
+  if (!(end - start > ONE_SIZE)) return;
+  layout.placeFree(
+    offs.flatMap((off) =>
+      [1, -1].flatMap((side) =>
+        (['to', 'out-to'] as const).map((spill): Primitive[] => [
+          {
+            kind: 'dimension',
+            type: 'aligned',
+            from: at(side * half, start),
+            to: at(side * half, end),
+            line: at(side * (half + layout.mm(off)), (start + end) / 2),
+            spill,
+          },
+        ]),
+      ),
+    ),
   );
 }
 

@@ -12,8 +12,12 @@ import type { Layout } from './layout.js';
 const BUBBLE = 4.5;
 const LETTERS = 2.5;
 const CLEAR = 3;
-/** Length of a line that is cut short, paper mm. */
+/** Least length of a line, and that of one that is cut short, paper mm. */
 const STUB = 2;
+/** The first place of a bubble beyond the whole plan, the steps outward, paper mm, and how many. */
+const FIRST = 8;
+const PLACE_STEP = 3;
+const PLACES = 30;
 
 /** One line of the setting-out grid through axes of domes: `E1` runs north at an easting, `N1` runs east at a northing. */
 export interface GridLine {
@@ -49,11 +53,8 @@ export function addGrid(house: HouseSetout, reach: readonly [Vec2, Vec2], layout
     const across = reach[line.axis === 0 ? 1 : 0];
     const put = (along: number): Vec2 => (line.axis === 0 ? [line.at, along] : [along, line.at]);
     // Eastings stand above the plan, northings to its right: dimensions come to the other sides first.
-    const group = (side: number, i: number, whole: boolean): { bubble: Vec2; parts: Primitive[] } => {
-      const edge = side > 0 ? across[1] : across[0];
-      const centre = edge + side * layout.mm(8 + 3 * i);
+    const group = (side: number, centre: number, start: number): { bubble: Vec2; parts: Primitive[] } => {
       const near = centre - side * layout.mm(BUBBLE);
-      const start = whole ? houseEdge(house, put, edge, side) + side * layout.mm(CLEAR) : near - side * layout.mm(STUB);
       const [x, y] = put(centre);
       const parts: Primitive[] = [
         { kind: 'circle', layer: 'axis', centre: [x, y], radius: layout.mm(BUBBLE) },
@@ -62,10 +63,26 @@ export function addGrid(house: HouseSetout, reach: readonly [Vec2, Vec2], layout
       ];
       return { bubble: [x, y], parts };
     };
-    // Where words stand in the way, the line is cut short before them.
-    const tries = [true, false].flatMap((whole) =>
-      [1, -1].flatMap((side) => Array.from({ length: 30 }, (_, i) => group(side, i, whole))),
+    const sides = [1, -1].map((side) => {
+      const edge = side > 0 ? across[1] : across[0];
+      return { side, edge, start: houseEdge(house, put, edge, side) + side * layout.mm(CLEAR) };
+    });
+    const steps = Array.from({ length: PLACES }, (_, i) => layout.mm(PLACE_STEP * i));
+    const beyond = sides.flatMap(({ side, edge, start }) =>
+      steps.map((step) => group(side, edge + side * (layout.mm(FIRST) + step), start)),
     );
+    // Else as near as there is room to where the line leaves the house.
+    const close = steps.flatMap((step) =>
+      sides.map(({ side, start }) => group(side, start + side * (layout.mm(STUB + BUBBLE) + step), start)),
+    );
+    // Where words stand in the way, the line is cut short before them.
+    const short = steps.flatMap((step) =>
+      sides.map(({ side, start }) => {
+        const centre = start + side * (layout.mm(STUB + BUBBLE) + step);
+        return group(side, centre, centre - side * layout.mm(BUBBLE + STUB));
+      }),
+    );
+    const tries = [...beyond, ...close, ...short];
     const clear = tries.filter(({ bubble }) => layout.isClear(squareAbout(bubble, layout.mm(BUBBLE))));
     if (!layout.placeFree(clear.map(({ parts }) => parts))) layout.place(tries.map(({ parts }) => parts));
   }

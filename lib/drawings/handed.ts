@@ -22,8 +22,10 @@ export interface HandedOver {
   readonly clears: Readonly<Record<string, ClearOpening>>;
   /** Level of the ring tie in each dome that has one, by the dome's id, mm above the floor. */
   readonly ties: Readonly<Record<string, number>>;
-  /** Mould of each course by dome and course: `hall 3`. */
+  /** Mould of each course, or its two, by dome and course: `hall 3`. */
   readonly mouldOf: Readonly<Record<string, string>>;
+  /** Numbers of the blocks that are laid in each course, by dome and course; `null`: not known yet. */
+  readonly laidIn: Readonly<Record<string, readonly number[]>> | null;
 }
 
 export const NOTHING_HANDED: HandedOver = {
@@ -35,4 +37,5 @@ export const NOTHING_HANDED: HandedOver = {
   clears: {},
   ties: {},
   mouldOf: {},
+  laidIn: null,
 };

@@ -132,9 +132,12 @@ export class Layout {
   }
 
   /** Whether nothing at all lies in a box. */
-  isClear({ min, max }: Box): boolean {
-    const figure = bounded([min, [max[0], min[1]], max, [min[0], max[1]]]);
-    return this.texts.count(figure) + this.lines.count(figure) === 0;
+  isClear(box: Box): boolean {
+    return !this.hasTextIn(box) && this.lines.count(boundedBox(box)) === 0;
+  }
+
+  hasTextIn(box: Box): boolean {
+    return this.texts.count(boundedBox(box)) > 0;
   }
 
   bounds(): Bounds2 {
@@ -151,6 +154,8 @@ const count = (all: readonly Bounded[], one: Bounded): number => {
   for (const other of all) if (meet(other, one)) n++;
   return n;
 };
+
+const boundedBox = ({ min, max }: Box): Bounded => bounded([min, [max[0], min[1]], max, [min[0], max[1]]]);
 
 const middle = ({ corners }: Bounded): Vec2 => {
   const sum = corners.reduce<Vec2>((s, p) => [s[0] + p[0], s[1] + p[1]], [0, 0]);

@@ -1,6 +1,8 @@
 import { ONE_SIZE } from '../base/tolerances.js';
-import type { Primitive } from '../documents/drawing.js';
-import { lineEdge } from '../math/curves.js';
+import type { LevelPrimitive, Primitive } from '../documents/drawing.js';
+import { boxCorners } from '../documents/expansion.js';
+import { expandLevel } from '../documents/marks.js';
+import { type Box, boxOf, lineEdge } from '../math/curves.js';
 import type { Layout } from './layout.js';
 
 export interface LevelNote {
@@ -14,10 +16,15 @@ export interface LevelNote {
 const FIRST_COLUMN = 5;
 const COLUMN_STEP = 2.5;
 const COLUMNS = 110;
+/** Columns in which a mark is tried with air round it, and that air above and below and to both sides, paper mm. */
+const AIRY_COLUMNS = 70;
+const MARK_AIR = 0.8;
+const MARK_ASIDE = 2;
 
 /**
  * Level marks to the left of a figure, from `edge` outward, each on a narrow line at its level that begins at the
- * figure. The uppermost stands nearest; a mark that finds no place goes a column out. Levels told twice are marked
+ * figure. The uppermost stands nearest; a mark that finds no place goes a column out, with
+ * air between it and others where the nearer columns have that room. Levels told twice are marked
  * once, with both labels.
  */
 export function placeLevels(
@@ -27,21 +34,28 @@ export function placeLevels(
   begin: (z: number) => number,
 ): void {
   for (const { z, label } of joined(notes)) {
-    layout.place(
-      Array.from({ length: COLUMNS }, (_, i): Primitive[] => {
-        const x = edge - layout.mm(FIRST_COLUMN + i * COLUMN_STEP);
-        return [
-          {
-            kind: 'path',
-            layer: 'dimension',
-            segments: [lineEdge([begin(z) - layout.mm(1.5), z], [x, z])],
-            closed: false,
-          },
-          { kind: 'level', at: [x, z], level: z, side: 'left', label },
-        ];
-      }),
-    );
+    const columns = Array.from({ length: COLUMNS }, (_, i): readonly [Primitive, LevelPrimitive] => {
+      const x = edge - layout.mm(FIRST_COLUMN + i * COLUMN_STEP);
+      return [
+        {
+          kind: 'path',
+          layer: 'dimension',
+          segments: [lineEdge([begin(z) - layout.mm(1.5), z], [x, z])],
+          closed: false,
+        },
+        { kind: 'level', at: [x, z], level: z, side: 'left', label },
+      ];
+    });
+    const airy = columns.slice(0, AIRY_COLUMNS).filter(([, mark]) => !layout.hasTextIn(roundMark(mark, layout)));
+    if (!layout.placeFree(airy)) layout.place(columns);
   }
+}
+
+/** What a mark takes up, with air round it. */
+function roundMark(mark: LevelPrimitive, layout: Layout): Box {
+  const { min, max } = boxOf(expandLevel(mark, layout.scale, layout.units).texts.flatMap(boxCorners));
+  const [aside, air] = [layout.mm(MARK_ASIDE), layout.mm(MARK_AIR)];
+  return { min: [min[0] - aside, min[1] - air], max: [max[0] + aside, max[1] + air] };
 }
 
 function joined(notes: readonly LevelNote[]): LevelNote[] {

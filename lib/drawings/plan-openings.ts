@@ -3,8 +3,8 @@ import * as texts from '../base/texts/drawing-plans.js';
 import type { AlignedDimension, Anchor, TagPrimitive, TextPrimitive } from '../documents/drawing.js';
 import { boxCorners, textBox } from '../documents/expansion.js';
 import { tagRadius } from '../documents/marks.js';
-import { type Edge, lineEdge } from '../math/curves.js';
-import { atan2, square } from '../math/elementary.js';
+import { type Box, boxOf, type Edge, lineEdge } from '../math/curves.js';
+import { atan2, hypot, square } from '../math/elementary.js';
 import { cross2, dot2, sub2, type Vec2 } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
 import type { HouseSetout } from '../setout/house.js';
@@ -51,6 +51,8 @@ const SHORT_AXIS = 3;
 const TAG_ASIDE = 6;
 /** Longest leader from an opening to its name. */
 const LONGEST = 44;
+/** Room round a name that stands without a leader among others, paper mm. */
+const NAME_AIR = 1.5;
 /** The same where another dome stands nearer than `YARD` before the opening. */
 const SHORT_LEADER = 18;
 const YARD = 70;
@@ -114,7 +116,10 @@ export function addOpeningName(
     steps
       .filter((more) => outer + layout.mm(from + more) < limit)
       .flatMap((more) => namesBeside(fromArchFrame(arch, 0, outer + layout.mm(from + more)), arch.along, words, layout))
-      .filter((group) => !group.some((text) => cornersOf(text, layout).some(inside)));
+      .filter((group) => {
+        const corners = group.flatMap((text) => cornersOf(text, layout));
+        return !corners.some(inside) && (house.domes.length === 1 || readsAsOwn(house, arch, boxOf(corners), layout));
+      });
   // In a yard names would stand nearer to other openings than to their own.
   const enclosed = limit - outer < layout.mm(YARD);
   if (!enclosed && layout.placeFree(beside(lines, NAME_AT))) return;
@@ -137,6 +142,18 @@ export function addOpeningName(
   );
   const inYard = tags.filter(([tag]) => tag && !inside(tag.at));
   layout.place([...inYard, ...leadersOut({ ...leader, text: `(${text})`, across: true, longest: 100 }, layout)]);
+}
+
+/** Whether a name stands apart from others, and nearer to its own opening than to another: else it reads as that one's. */
+function readsAsOwn(house: HouseSetout, arch: ArchSetout, { min, max }: Box, layout: Layout): boolean {
+  const air = layout.mm(NAME_AIR);
+  if (layout.hasTextIn({ min: [min[0] - air, min[1] - air], max: [max[0] + air, max[1] + air] })) return false;
+  const away = (other: ArchSetout): number => {
+    const [x, y] = fromArchFrame(other, 0, outermost(house, other));
+    return hypot(Math.max(min[0] - x, 0, x - max[0]), Math.max(min[1] - y, 0, y - max[1]));
+  };
+  const own = away(arch);
+  return house.arches.every((other) => other === arch || away(other) > own);
 }
 
 const cornersOf = (text: TextPrimitive, layout: Layout): Vec2[] =>

@@ -95,9 +95,11 @@ export function roofPlanDraft(house: HouseSetout): Draft {
       const level = `${a.id} ${formatLevel(a.topZ, units)}`;
       const text = `${level}, ${bearingWords(a.opening.bearingDeg)}`;
       const first = atan2(a.along[1], a.along[0]);
-      const outside = leadersOut({ at, text, first, longest: NEAR, inside, across: false }, layout);
+      const outside = (words: string, longest: number) =>
+        layout.placeFree(leadersOut({ at, text: words, first, longest, inside, across: false }, layout));
       // In a crowded yard the floor plan alone tells the bearing.
-      if (!layout.placeFree(outside) && !onRoof(at, text) && !onRoof(at, level)) note(at, text);
+      if (outside(text, NEAR) || outside(level, ACROSS_YARD)) continue;
+      if (!onRoof(at, text) && !onRoof(at, level)) note(at, text);
     }
     for (const p of house.passages) {
       const stretch = openStretch(p);
@@ -134,8 +136,9 @@ function crownWords({ at: [x, y], id, curb }: DomeSetout, level: string, layout:
   ];
 }
 
-/** Longest line to a note on the roof itself, paper mm. */
+/** Longest line to a note on the roof itself, and to a short one off it, paper mm. */
 const NEAR = 29;
+const ACROSS_YARD = 53;
 
 /** An arrow of one length on paper, its tail at the origin. */
 const arrow = (length: number): PlainPrimitive[] => [

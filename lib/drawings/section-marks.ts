@@ -1,6 +1,6 @@
 import type { PlainPrimitive, Primitive } from '../documents/drawing.js';
 import { words } from '../documents/shapes.js';
-import { lineEdge } from '../math/curves.js';
+import { type Box, boxOf, lineEdge } from '../math/curves.js';
 import { atan2 } from '../math/elementary.js';
 import { DEG, type Vec2 } from '../math/vec.js';
 import type { Layout } from './layout.js';
@@ -35,21 +35,25 @@ export function addSectionMarks(plane: SectionPlane, reach: Vec2, layout: Layout
     [reach[0], -1, 'section-mark-left'],
   ] as const) {
     const parts = sectionMark(sign);
-    layout.place(
-      Array.from({ length: PLACES }, (_, i): Primitive[] => {
-        const at = (along: number, aside: number): Vec2 => {
-          const x = end + sign * layout.mm(4 + 3 * i + along);
-          return [
-            through[0] + x * right[0] + layout.mm(aside) * look[0],
-            through[1] + x * right[1] + layout.mm(aside) * look[1],
-          ];
-        };
-        const letter = at(7, 9);
+    const tries = Array.from({ length: PLACES }, (_, i): { group: Primitive[]; box: Box } => {
+      const at = (along: number, aside: number): Vec2 => {
+        const x = end + sign * layout.mm(4 + 3 * i + along);
         return [
+          through[0] + x * right[0] + layout.mm(aside) * look[0],
+          through[1] + x * right[1] + layout.mm(aside) * look[1],
+        ];
+      };
+      const letter = at(7, 9);
+      return {
+        group: [
           { kind: 'symbol', name, at: at(0, 0), rotationDeg, parts },
           words('text', mark, [letter[0], letter[1] - layout.mm(LETTER / 2)], LETTER, 'centre'),
-        ];
-      }),
-    );
+        ],
+        box: boxOf([at(-1, -1), at(8.5, -1), at(8.5, 9 + LETTER), at(-1, 9)]),
+      };
+    });
+    // Between the lines of a name a mark would be free, and read as one of them.
+    if (!layout.placeFree(tries.filter(({ box }) => !layout.hasTextIn(box)).map(({ group }) => group)))
+      layout.place(tries.map(({ group }) => group));
   }
 }

@@ -64,7 +64,7 @@ export function houseSections(house: HouseSetout): SectionPlane[] {
     if (!best) break;
     planes.push(best);
   }
-  for (const dome of missing()) planes.push(sectionPlane(house, { domeId: dome.id }));
+  for (let [dome] = missing(); dome; [dome] = missing()) planes.push(sectionPlane(house, { domeId: dome.id }));
   // A passage whose pair no plane passes yet has one of its own.
   for (const { domes } of house.passages)
     if (!planes.some((p) => domes.every((d) => p.domes.includes(d)))) planes.push(eastward(house, ...domes));

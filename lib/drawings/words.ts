@@ -1,6 +1,7 @@
 import { formatAngle, formatLength, type WrittenUnits } from '../base/measures.js';
 import * as texts from '../base/texts/drawing-plans.js';
 import { ONE_SIZE } from '../base/tolerances.js';
+import { SQUARE_FOOT_M2 } from '../base/units.js';
 import type { House } from '../description/house.js';
 import type { ArchSetout } from '../setout/arch.js';
 import type { DomeSetout } from '../setout/dome.js';
@@ -8,15 +9,13 @@ import type { DomeSetout } from '../setout/dome.js';
 export const writtenUnits = (house: House): WrittenUnits =>
   house.units === 'ft' || house.units === 'in' ? 'feet-inches' : 'metric';
 
-const SQUARE_FOOT = 0.09290304;
-
 /** An area of so many m2, in the drawing's units. */
 export const areaWords = (m2: number, units: WrittenUnits): string =>
-  units === 'metric' ? `${m2.toFixed(1)} m²` : `${(m2 / SQUARE_FOOT).toFixed(0)} ft²`;
+  units === 'metric' ? `${m2.toFixed(1)} m²` : `${(m2 / SQUARE_FOOT_M2).toFixed(0)} ft²`;
 
 /** The area of an opening: a tenth of a square foot counts. */
 export const smallAreaWords = (m2: number, units: WrittenUnits): string =>
-  units === 'feet-inches' ? `${(m2 / SQUARE_FOOT).toFixed(1)} ft²` : `${m2.toFixed(2)} m²`;
+  units === 'feet-inches' ? `${(m2 / SQUARE_FOOT_M2).toFixed(1)} ft²` : `${m2.toFixed(2)} m²`;
 
 /** What an opening is called beside its axis. */
 export function openingName(arch: ArchSetout): string {

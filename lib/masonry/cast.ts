@@ -1,5 +1,6 @@
 import type { Course } from '../setout/courses.js';
 import type { LaidHouse } from './block.js';
+import { formIn } from './placed.js';
 
 /** Blocks of one course to cast. A block that a cut parts in two is cast once. */
 export interface CastCount {
@@ -9,13 +10,15 @@ export interface CastCount {
   readonly longer: number;
 }
 
-/** What a course needs of its mould. */
-export function castCount(laid: LaidHouse, domeId: string, course: Course): CastCount {
-  const own = laid.blocks.filter((b) => b.domeId === domeId && b.course === course.index);
-  const block = (2 * Math.PI) / course.count;
-  const long = own.filter((b) => b.endRad - b.startRad > block);
-  const ordinary = own.filter((b) => b.endRad - b.startRad <= block);
-  const numbers = (list: typeof own) => new Set(list.map((b) => b.number)).size;
-  const cut = numbers(ordinary.filter((b) => b.cutBy.length > 0));
+/** What a course needs of its moulds, or of one of them. */
+export function castCount(laid: LaidHouse, domeId: string, course: Course, second?: boolean): CastCount {
+  const own = laid.blocks
+    .filter((b) => b.domeId === domeId && b.course === course.index)
+    .map((block) => ({ block, form: formIn(course, block.number) }))
+    .filter(({ form }) => second === undefined || form.second === second);
+  const long = own.filter(({ form }) => form.places > 1);
+  const ordinary = own.filter(({ form }) => form.places === 1);
+  const numbers = (list: typeof own) => new Set(list.map(({ block }) => block.number)).size;
+  const cut = numbers(ordinary.filter(({ block }) => block.cutBy.length > 0));
   return { whole: numbers(ordinary) - cut, cut, longer: numbers(long) };
 }

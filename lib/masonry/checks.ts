@@ -143,7 +143,8 @@ function flatBedCheck(house: HouseSetout): Check[] {
   const misses = house.domes.flatMap((dome) =>
     dome.courses.map((course) => {
       const [r] = spanPoint(dome[course.part], course.to, dome.thickness);
-      const sagitta = r * (1 - cos(Math.PI / course.count));
+      const widest = Math.max(...(course.mix?.angles ?? [(2 * Math.PI) / course.count]));
+      const sagitta = r * (1 - cos(widest / 2));
       return {
         mark: `${dome.id}-${course.index}`,
         miss: sagitta * dome[course.part].at(course.to).normal[1],

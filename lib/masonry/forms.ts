@@ -2,6 +2,7 @@ import type { LaidHouse } from './block.js';
 import { longerForms } from './longer.js';
 import { blockAtHome, type PlacedBlock } from './placed.js';
 import type { MasonryPlan } from './plan.js';
+import type { Stop } from './stops.js';
 
 /** Something to build and to cast blocks in: a mould, or what longer blocks are cast in. */
 export interface CastForm {
@@ -13,6 +14,8 @@ export interface CastForm {
   readonly shapedFor: string;
   /** Equal blocks that one of its blocks takes the place of. */
   readonly places: number;
+  /** Stop boards for blocks that will be cut. */
+  readonly stops: readonly Stop[];
 }
 
 /** Every form of a house: the moulds, then those of longer blocks in laying order. */
@@ -24,13 +27,15 @@ export function castForms(plan: Pick<MasonryPlan, 'setout' | 'moulds'>, laid: La
       courses: courses.map((c) => `${c.domeId}-${c.course}`),
       shapedFor: `${parent.domeId}-${parent.course.index}`,
       places: 1,
+      stops: [],
     })),
-    ...longerForms(plan, laid).map(({ id, domeId, course, modules, mould, placed }) => ({
+    ...longerForms(plan, laid).map(({ id, domeId, course, modules, mould, form, stops }) => ({
       id,
-      block: placed,
+      block: form,
       courses: [`${domeId}-${course}`],
       shapedFor: mould ?? `${domeId}-${course}`,
       places: modules,
+      stops,
     })),
   ];
 }

@@ -1,5 +1,5 @@
 import { sub2 } from '../math/vec.js';
-import type { Course } from '../setout/courses.js';
+import { blockPlaces, type Course, turnTo } from '../setout/courses.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { archesOf, earlierThan, type HouseSetout, passagesOf } from '../setout/house.js';
 import { seenFrom } from '../setout/passage.js';
@@ -10,7 +10,7 @@ import { type ColumnBody, comesNear, footOf, reaching } from './column.js';
 import { blockBodies, cutBlock, uncutVolume } from './cut.js';
 import { type Cutter, sectionCutter, shellCutter } from './cutter.js';
 import { wholeVolume } from './measure.js';
-import { headAngle, perpendHalf, placedBlock } from './placed.js';
+import { formIn, formKey, headAngle, perpendHalf, placedBlock } from './placed.js';
 import { type Reach, reachLeft, reachLines } from './reach.js';
 
 /** Lays every course with its blocks and cuts them at the arches. */
@@ -39,14 +39,15 @@ function layCourse(house: HouseSetout, dome: DomeSetout, course: Course): LaidHo
   const bodyOf = blockBodies(house, dome, { part: course.part, bed: course.bed, top: course.to });
   const met = meetingIn(house, dome, course, cutters);
   const ring = ringOf(house, dome, course);
-  // Blocks of one length are equal: what is measured of one stands for all.
-  const measured = new Map<number, ReturnType<typeof measureWhole>>();
+  // Blocks of one form are equal: what is measured of one stands for all.
+  const measured = new Map<string, ReturnType<typeof measureWhole>>();
   const blocks: LaidBlock[] = [];
   const slivers: Sliver[] = [];
   const reach = { beds: 0, faces: 0 };
-  for (const { modules, block } of ring) {
-    const known = measured.get(modules) ?? measureWhole(house, dome, block, bodyOf(block));
-    measured.set(modules, known);
+  for (const block of ring) {
+    const key = formKey(formIn(course, block.number));
+    const known = measured.get(key) ?? measureWhole(house, dome, block, bodyOf(block));
+    measured.set(key, known);
     const laid = {
       ...block,
       volume: known.volume,
@@ -102,29 +103,24 @@ function measureWhole(house: HouseSetout, dome: DomeSetout, block: Block, body: 
  * The whole ring's blocks, numbered clockwise from the first past bearing 0. Where perpends are left out, one block
  * takes the place of several and the number of its first.
  */
-function ringOf(house: HouseSetout, dome: DomeSetout, course: Course): { modules: number; block: Block }[] {
-  const { count, leftOut } = course;
-  const module = (2 * Math.PI) / count;
+function ringOf(house: HouseSetout, dome: DomeSetout, course: Course): Block[] {
   const middle = spanPoint(dome[course.part], (course.bed + course.to) / 2, dome.thickness / 2);
-  const margin = perpendHalf(house, dome, course)(...middle);
-  return Array.from({ length: count }, (_, k) => k)
-    .filter((k) => !leftOut.includes(k))
-    .map((k) => {
-      let modules = 1;
-      while (leftOut.includes((k + modules) % count)) modules++;
-      const block = {
-        mark: `${dome.id}-${course.index}-${k + 1}`,
-        domeId: dome.id,
-        course: course.index,
-        number: k + 1,
-        part: course.part,
-        bed: course.bed,
-        top: course.to,
-        startRad: course.startRad + k * module + margin,
-        endRad: course.startRad + (k + modules) * module - margin,
-        cutBy: [],
-        seed: null,
-      };
-      return { modules, block };
-    });
+  const margins = [false, true].map((second) => perpendHalf(house, dome, course, second && !!course.mix)(...middle));
+  return blockPlaces(course).map((k) => {
+    const { second, places } = formIn(course, k + 1);
+    const margin = margins[second ? 1 : 0] as number;
+    return {
+      mark: `${dome.id}-${course.index}-${k + 1}`,
+      domeId: dome.id,
+      course: course.index,
+      number: k + 1,
+      part: course.part,
+      bed: course.bed,
+      top: course.to,
+      startRad: course.startRad + turnTo(course, k) + margin,
+      endRad: course.startRad + turnTo(course, k + places) - margin,
+      cutBy: [],
+      seed: null,
+    };
+  });
 }

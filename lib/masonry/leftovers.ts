@@ -19,10 +19,18 @@ export interface NamedCut {
 /**
  * Names cuts and shares leftovers out: of one mould, what one cut leaves with its head is enough for a piece that keeps
  * that head, or for its mirror image. The longest piece comes first and takes the shortest leftover that does.
+ * @param stopped whether a block is cast no farther than its cut, and leaves nothing
  */
-export function nameCuts(cuts: readonly BlockCut[], mouldOf: (cut: BlockCut) => string): NamedCut[] {
+export function nameCuts(
+  cuts: readonly BlockCut[],
+  mouldOf: (cut: BlockCut) => string,
+  stopped: (cut: BlockCut) => boolean = () => false,
+): NamedCut[] {
   const names = new Map<string, { name: string; keeps: BlockCut['keeps'] }>();
-  const sources = shareLeftovers(cuts, mouldOf);
+  const sources = shareLeftovers(
+    cuts.filter((cut) => !stopped(cut)),
+    mouldOf,
+  );
   return cuts.map((cut) => {
     const mould = mouldOf(cut);
     const sides = cut.keeps === 'start' || cut.keeps === 'end' ? 'head' : cut.keeps;

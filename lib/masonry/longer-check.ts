@@ -6,15 +6,15 @@ import { massKg, wetDensity } from './mass.js';
 import { formDimensions } from './moulds/dimensions.js';
 import type { MasonryPlan } from './plan.js';
 
-/** How to have less to lift than the whole form holds. */
+/** How far longer blocks are cast. */
 export const LIGHTER = texts.stopBoard;
 
 /** Longer blocks are light enough as they are laid; as they leave their forms they still have what will be cut off. */
 export function longerCheck(plan: Pick<MasonryPlan, 'setout' | 'moulds'>, laid: LaidHouse): Check[] {
   const { blocks, material } = plan.setout.house;
   const fresh = wetDensity(material);
-  const forms = longerForms(plan, laid).map(({ id, placed }) => {
-    const { volume } = formDimensions(placed, blocks);
+  const forms = longerForms(plan, laid).map(({ id, form }) => {
+    const { volume } = formDimensions(form, blocks);
     return { id, volume, kg: massKg(volume, fresh) };
   });
   const [first] = forms;

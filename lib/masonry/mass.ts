@@ -11,8 +11,12 @@ export const wetDensity = (material: Material): number => freshMix(material).wet
 /** Mass in kg of a volume in mm³. */
 export const massKg = (volume: number, density: number): number => (volume / 1e9) * density;
 
-/** Mass in kg, freshly demoulded, of what is `volume` mm³ when dry: its mould is larger by the drying shrinkage. */
-export function freshKg(volume: number, { material, blocks }: Pick<House, 'material' | 'blocks'>): number {
-  const grow = 1 / (1 - blocks.shrinkage);
-  return massKg(volume * grow * grow * grow, wetDensity(material));
+/** What is poured for a piece that is `volume` mm³ when dry: its mould is larger by the drying shrinkage; mm³. */
+export function pouredVolume(volume: number, { shrinkage }: Pick<House['blocks'], 'shrinkage'>): number {
+  const grow = 1 / (1 - shrinkage);
+  return volume * grow * grow * grow;
 }
+
+/** Mass in kg, freshly demoulded, of what is `volume` mm³ when dry. */
+export const freshKg = (volume: number, { material, blocks }: Pick<House, 'material' | 'blocks'>): number =>
+  massKg(pouredVolume(volume, blocks), wetDensity(material));

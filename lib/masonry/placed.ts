@@ -1,7 +1,7 @@
 import { acos, asin, atan2, cos, hypot, sin } from '../math/elementary.js';
 import { integrate } from '../math/quadrature.js';
 import type { Vec2 } from '../math/vec.js';
-import type { BlockSeat, Course, CourseCast } from '../setout/courses.js';
+import { type BlockSeat, type Course, type CourseCast, isSecond, placesFrom, turnTo } from '../setout/courses.js';
 import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
 import { type MeridianSpan, spanPoint } from '../setout/span.js';
@@ -71,13 +71,33 @@ export interface PlacedBlock {
   readonly parentHead: Head;
 }
 
-/** Blocks of a course that take the place of 1, 2 … , by the course. */
-const known = new WeakMap<Course, PlacedBlock[]>();
-
-/** How many equal blocks of its ring a block takes the place of. */
-export function modulesOf(course: Course, { startRad, endRad }: Pick<Block, 'startRad' | 'endRad'>): number {
-  return Math.ceil(((endRad - startRad) * course.count) / (2 * Math.PI));
+/** What a course's blocks differ in: of which of its moulds they have the heads, and how much of the ring they take. */
+export interface BlockForm {
+  readonly second: boolean;
+  readonly places: number;
+  /** Of the ring, with the joint; radians. */
+  readonly angle: number;
 }
+
+/** What a block of one place is, of a course's first mould or of its second. */
+export function singleForm(course: Course, second = false): BlockForm {
+  const angle = course.mix ? course.mix.angles[second ? 1 : 0] : (2 * Math.PI) / course.count;
+  return { second, places: 1, angle };
+}
+
+/** What the block of a course is that has a number. A longer one has heads of the first mould, if any of its places has. */
+export function formIn(course: Course, number: number): BlockForm {
+  const k = number - 1;
+  const places = placesFrom(course, k);
+  const second = Array.from({ length: places }, (_, i) => isSecond(course, k + i)).every((own) => own);
+  return { second, places, angle: turnTo(course, k + places) - turnTo(course, k) };
+}
+
+/** The same for blocks of one course that differ in nothing but their place. */
+export const formKey = ({ second, places, angle }: BlockForm): string => `${second} ${places} ${angle.toFixed(9)}`;
+
+/** Blocks of a course by their form. */
+const known = new WeakMap<Course, Map<string, PlacedBlock>>();
 
 /**
  * The block uncut, in its place.
@@ -87,7 +107,7 @@ export function placedBlock(house: HouseSetout, dome: DomeSetout, block: Block):
   const course = dome.courses[block.course - 1];
   // A block that no course has set out fills its own place.
   return course?.cast && course.bed === block.bed && course.to === block.top
-    ? placedInCourse(house, dome, course, modulesOf(course, block))
+    ? placedInCourse(house, dome, course, formIn(course, block.number))
     : wedge(dome, block, (block.endRad - block.startRad) / 2);
 }
 
@@ -102,24 +122,37 @@ export function blockAtHome(
   return { span, bed, top: to, thickness, motion: STILL, atHome: true, head, parentHead: head };
 }
 
-/** The block of a course that takes the place of so many equal ones. */
-export function placedInCourse(house: HouseSetout, dome: DomeSetout, course: Course, modules = 1): PlacedBlock {
-  const made = known.get(course) ?? [];
+/** The block of a course that has some form. */
+export function placedInCourse(
+  house: HouseSetout,
+  dome: DomeSetout,
+  course: Course,
+  form: BlockForm = singleForm(course),
+): PlacedBlock {
+  const made = known.get(course) ?? new Map<string, PlacedBlock>();
   known.set(course, made);
-  const half = (modules * Math.PI) / course.count - course.perpend / 2 / course.midRadius;
+  const key = formKey(form);
+  const cast = form.second && course.mix ? course.mix.cast : course.cast;
+  const half = form.angle / 2 - course.perpend / 2 / course.midRadius;
   const found =
-    made[modules] ??
-    (course.cast
-      ? placed(house, dome, course, course.cast, modules)
+    made.get(key) ??
+    (cast
+      ? placed(house, dome, course, cast, form)
       : wedge(dome, { part: course.part, bed: course.bed, top: course.to }, half));
-  made[modules] = found;
+  made.set(key, found);
   return found;
 }
 
-/** Half the angle that a course's perpend takes at a point (r, z), radians. */
-export function perpendHalf(house: HouseSetout, dome: DomeSetout, course: Course): (r: number, z: number) => number {
-  const { head } = placedInCourse(house, dome, course);
-  return (r, z) => Math.PI / course.count - headAngle(head, r, z);
+/** Half the angle that a course's perpend takes at a point (r, z) beside a block of its first or second mould, radians. */
+export function perpendHalf(
+  house: HouseSetout,
+  dome: DomeSetout,
+  course: Course,
+  second = false,
+): (r: number, z: number) => number {
+  const form = singleForm(course, second);
+  const { head } = placedInCourse(house, dome, course, form);
+  return (r, z) => form.angle / 2 - headAngle(head, r, z);
 }
 
 function wedge(dome: DomeSetout, { part, bed, top }: Pick<Block, 'part' | 'bed' | 'top'>, half: number): PlacedBlock {
@@ -136,7 +169,13 @@ function wedge(dome: DomeSetout, { part, bed, top }: Pick<Block, 'part' | 'bed' 
   };
 }
 
-function placed(house: HouseSetout, dome: DomeSetout, course: Course, cast: CourseCast, modules: number): PlacedBlock {
+function placed(
+  house: HouseSetout,
+  dome: DomeSetout,
+  course: Course,
+  cast: CourseCast,
+  { second, places, angle }: BlockForm,
+): PlacedBlock {
   const parentDome = house.domes.find((d) => d.id === cast.parent.domeId);
   const parent = parentDome?.courses[cast.parent.course - 1];
   if (!parentDome || !parent) throw new RangeError(`course ${dome.id}-${course.index} has a mould of no course`);
@@ -144,11 +183,11 @@ function placed(house: HouseSetout, dome: DomeSetout, course: Course, cast: Cour
   const own = single.rad === 0 && single.out === 0 && single.up === 0;
   const one = headOf(cast, middleOf(parentDome, parent), single);
   // The heads of a longer block are those that its two outermost would have.
-  const head = { ...one, turnRad: one.turnRad + ((modules - 1) * Math.PI) / course.count };
-  const seat = modules === 1 ? cast.seats[0] : (cast.seats[modules - 1] ?? null);
+  const head = { ...one, turnRad: one.turnRad + (angle - singleForm(course, second).angle) / 2 };
+  const seat = cast.seats[places - 1] ?? null;
   const home = own || !seat;
   const from = home ? { dome, course } : { dome: parentDome, course: parent };
-  const motion = home ? STILL : modules === 1 ? single : motionOf(parentDome, parent, dome, course, seat);
+  const motion = home ? STILL : places === 1 ? single : motionOf(parentDome, parent, dome, course, seat);
   return {
     span: from.dome[from.course.part],
     bed: from.course.bed,
@@ -159,6 +198,12 @@ function placed(house: HouseSetout, dome: DomeSetout, course: Course, cast: Cour
     head,
     parentHead: home ? head : seenBack(head, motion),
   };
+}
+
+/** The same block with one of its heads turned towards the other, and then laid in the middle again. */
+export function shortened(block: PlacedBlock, rad: number): PlacedBlock {
+  const head = { ...block.head, turnRad: block.head.turnRad - rad / 2 };
+  return { ...block, head, parentHead: block.atHome ? head : seenBack(head, block.motion) };
 }
 
 const middleOf = (dome: DomeSetout, course: Course) => dome[course.part].at((course.bed + course.to) / 2);

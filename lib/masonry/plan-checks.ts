@@ -69,7 +69,8 @@ function mendsOf({ house, domes }: MasonryPlan['setout'], unmet: readonly Course
   return mends.join(' ');
 }
 
-function countCheck({ bond, moulds }: MasonryPlan): Check {
+function countCheck({ bond, moulds, setout }: MasonryPlan): Check {
+  const mixed = setout.house.blocks.mouldsInCourse > 1;
   const { atLeast, proven, nodes, candidates } = moulds;
   const number = moulds.moulds.length;
   return {
@@ -80,7 +81,7 @@ function countCheck({ bond, moulds }: MasonryPlan): Check {
       formula: texts.leastCoverOfAll,
       source: texts.derivedExactSearchEvery,
       inputs: { bond, candidates, nodes },
-      limit: texts.oneMouldCourseTapers,
+      limit: texts.mouldsACourseTapers(mixed),
     }),
     capacity: givenFigure('mould-count.least', texts.mouldsNeededAtLeast, atLeast, '1', {
       formula: texts.coursesOf,
@@ -88,7 +89,7 @@ function countCheck({ bond, moulds }: MasonryPlan): Check {
     }),
     ratio: atLeast > 0 ? number / atLeast : 1,
     source: texts.derived,
-    advice: proven ? texts.tableOfBondsTells : texts.searchWasCutShort,
+    advice: proven ? texts.tableOfBondsTells : mixed ? texts.boundOfMixedCourses : texts.searchWasCutShort,
   };
 }
 

@@ -8,7 +8,7 @@ import { type MeridianSpan, spanPoint } from '../setout/span.js';
 import type { Block } from './block.js';
 import { bearingColumn, columnRuns } from './column.js';
 import type { Cutter } from './cutter.js';
-import { headAngle, movedBack, type PlacedBlock, placedInCourse } from './placed.js';
+import { headAngle, movedBack, type PlacedBlock, placedInCourse, singleForm } from './placed.js';
 
 /**
  * What a block of another course's mould has outside its course's beds and faces, less what it stays back behind them;
@@ -130,9 +130,18 @@ export interface CourseMiss {
   readonly faceMiss: number;
 }
 
-/** The same at corners and middles of edges, of flat faces at corners alone. */
+/** The same at corners and middles of edges, of flat faces at corners alone; of two moulds the greater. */
 export function courseMiss(house: HouseSetout, dome: DomeSetout, course: Course): CourseMiss {
-  const placed = placedInCourse(house, dome, course);
+  const [first, second] = [false, true].map((own) => missOf(house, dome, course, own && !!course.mix)) as [
+    CourseMiss,
+    CourseMiss,
+  ];
+  const most = (part: keyof CourseMiss) => Math.max(first[part], second[part]);
+  return { bedOver: most('bedOver'), bedUnder: most('bedUnder'), faceMiss: most('faceMiss') };
+}
+
+function missOf(house: HouseSetout, dome: DomeSetout, course: Course, second: boolean): CourseMiss {
+  const placed = placedInCourse(house, dome, course, singleForm(course, second));
   if (placed.atHome) return { bedOver: 0, bedUnder: 0, faceMiss: 0 };
   const span = dome[course.part];
   const over = overs(placed);

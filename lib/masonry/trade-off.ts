@@ -5,6 +5,8 @@ import { type MasonryPlan, planMasonry } from './plan.js';
 /** What one bond costs with one range of joints. */
 export interface TradeOff {
   readonly bond: Bond;
+  /** Moulds that one course may mix. */
+  readonly mouldsInCourse: number;
   readonly jointRange: readonly [number, number];
   /** Whether the description asks for just this. */
   readonly asked: boolean;
@@ -28,28 +30,35 @@ export interface TradeOff {
 
 /** Thickest joints that are compared, as parts of what the range lets a joint be thicker than drawn. */
 const SPREADS = [0.5, 1, 2] as const;
+/** The search with two moulds in a course ends here sooner: it only tells what they would save. */
+const MIX_NODES = 100;
 /** A joint thicker than this is no joint, mm; as the description allows. */
 const THICKEST = 50;
 
-/** Both bonds with thickest joints nearer to and farther from the joint drawn, and what each costs. */
+/**
+ * Both bonds with thickest joints nearer to and farther from the joint drawn, and the bond and range described with two
+ * moulds in a course; what each costs.
+ */
 export function tradeOffs(plan: MasonryPlan): TradeOff[] {
   const { house } = plan.setout;
   const { joint, jointRange } = house.blocks;
-  return (['banded', 'free'] as const).flatMap((bond) =>
-    SPREADS.map((spread) => {
-      const range = [jointRange[0], Math.min(THICKEST, joint + spread * (jointRange[1] - joint))] as const;
-      const asked = spread === 1 && bond === plan.bond;
-      const other: HouseSetout = {
-        ...plan.setout,
-        house: { ...house, blocks: { ...house.blocks, jointRange: range } },
-      };
-      return { ...summarise(asked ? plan : planMasonry(other, bond)), jointRange: range, asked };
-    }),
-  );
+  const row = (bond: Bond, spread: number, mouldsInCourse: number): TradeOff => {
+    const range = [jointRange[0], Math.min(THICKEST, joint + spread * (jointRange[1] - joint))] as const;
+    const asked = spread === 1 && bond === plan.bond && mouldsInCourse === house.blocks.mouldsInCourse;
+    const other: HouseSetout = {
+      ...plan.setout,
+      house: { ...house, blocks: { ...house.blocks, jointRange: range, mouldsInCourse } },
+    };
+    return { ...summarise(asked ? plan : planMasonry(other, bond, MIX_NODES)), jointRange: range, asked };
+  };
+  return (['banded', 'free'] as const).flatMap((bond) => [
+    ...SPREADS.map((spread) => row(bond, spread, 1)),
+    ...(bond === plan.bond ? [row(bond, 1, 2)] : []),
+  ]);
 }
 
 /** What a plan costs. */
-export function summarise({ bond, courses, moulds }: MasonryPlan): Omit<TradeOff, 'jointRange' | 'asked'> {
+export function summarise({ setout, bond, courses, moulds }: MasonryPlan): Omit<TradeOff, 'jointRange' | 'asked'> {
   const sum = (pick: (c: MasonryPlan['courses'][number]) => number) => courses.reduce((all, c) => all + pick(c), 0);
   const least = (values: readonly (number | null)[]) => {
     const given = values.filter((v) => v !== null);
@@ -58,6 +67,7 @@ export function summarise({ bond, courses, moulds }: MasonryPlan): Omit<TradeOff
   const blocks = sum((c) => c.pieces.blocks);
   return {
     bond,
+    mouldsInCourse: setout.house.blocks.mouldsInCourse,
     moulds: moulds.moulds.length,
     atLeast: moulds.atLeast,
     proven: moulds.proven,

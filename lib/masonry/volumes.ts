@@ -1,5 +1,5 @@
 import { integrate, integrateSoftEnds } from '../math/quadrature.js';
-import { type Course, perpendBearings } from '../setout/courses.js';
+import { blockPlaces, type Course, turnTo } from '../setout/courses.js';
 import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
 import { spanPoint } from '../setout/span.js';
@@ -7,7 +7,7 @@ import { meetingsOf } from './bands.js';
 import { bearingColumn, type ColumnBody, columnLeft, fullTurn, headedBoxes, reaching, revolvedBox } from './column.js';
 import type { Cutter } from './cutter.js';
 import { cutVolume, measureColumns, wholeVolume } from './measure.js';
-import { perpendHalf } from './placed.js';
+import { formIn, perpendHalf } from './placed.js';
 
 /** Volumes of everything of the masonry that isn't a block, each by its own quadrature; mm³. */
 
@@ -32,21 +32,26 @@ export function blockRingVolume(dome: DomeSetout, index: number, cutters: readon
 /** Perpends of one course between its beds and faces, each between the heads that face each other. */
 export function perpendVolume(house: HouseSetout, dome: DomeSetout, index: number, cutters: readonly Cutter[]): number {
   const course = courseOf(dome, index);
-  const half = perpendHalf(house, dome, course);
   const span = dome[course.part];
   const met = meetingsOf(cutters, span, [course.bed, course.to], dome.thickness);
   const between = headedBoxes(span, [course.bed, course.to], [0, dome.thickness]);
-  const perpendAt = (at: number) =>
-    between((r, z) => {
-      const margin = half(r, z);
-      return [at - margin, at + margin];
-    });
-  const widest = widestMargin(dome, course, half);
-  const whole = wholeVolume(perpendAt(0));
+  const sides = [false, true].map((second) => {
+    const half = perpendHalf(house, dome, course, second && !!course.mix);
+    return { half, widest: widestMargin(dome, course, half) };
+  });
+  const sideOf = (number: number) => sides[formIn(course, number).second ? 1 : 0] as (typeof sides)[number];
+  const numbers = blockPlaces(course).map((k) => k + 1);
+  const wholes = new Map<string, number>();
   let sum = 0;
-  for (const at of perpendBearings(course)) {
-    const { near, gone } = met([at - widest, at + widest]);
+  for (const [i, number] of numbers.entries()) {
+    const [before, after] = [sideOf(numbers[i - 1] ?? (numbers[numbers.length - 1] as number)), sideOf(number)];
+    const at = course.startRad + turnTo(course, number - 1);
+    const perpendAt = (bearing: number) => between((r, z) => [bearing - before.half(r, z), bearing + after.half(r, z)]);
+    const { near, gone } = met([at - before.widest, at + after.widest]);
     if (gone) continue;
+    const key = [before, after].map((side) => sides.indexOf(side)).join();
+    const whole = wholes.get(key) ?? wholeVolume(perpendAt(0));
+    wholes.set(key, whole);
     sum += near.length === 0 ? whole : cutVolume(perpendAt(at), near);
   }
   return sum;

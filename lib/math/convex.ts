@@ -6,82 +6,164 @@ import { cross2, sub2, type Vec2 } from './vec.js';
  */
 export type Convex = readonly Vec2[];
 
-/** What of a region lies where a x + b y + c >= 0. */
-export function clipConvex(region: Convex, a: number, b: number, c: number): Convex {
-  const kept = [...region];
-  cutConvex(kept, a, b, c);
-  return kept;
-}
+const ROOM = 64;
 
-/** `clipConvex` in the list itself: programmes clip by thousands of lines, of which most take little or nothing. */
-export function cutConvex(region: Vec2[], a: number, b: number, c: number): void {
-  const size = region.length;
-  if (size === 0) return;
-  let first = 0;
-  while (first < size && heightOf(region[first] as Vec2, a, b, c) >= 0) first++;
-  if (first === size) return;
-  // A convex region leaves by one run of corners, which may go round the list's end.
-  let from = first;
-  if (first === 0) {
-    from = size - 1;
-    while (from > 0 && !(heightOf(region[from] as Vec2, a, b, c) >= 0)) from--;
-    if (from === 0) {
-      region.length = 0;
-      return;
+/**
+ * A region that is changed in place. Programmes clip by thousands of lines, of which most take little or nothing:
+ * corners stand in flat arrays, so that this costs no memory.
+ */
+export class ConvexRegion {
+  #x = new Float64Array(ROOM);
+  #y = new Float64Array(ROOM);
+  #size = 0;
+  /** How far each corner lies inside a line that cuts. */
+  #heights = new Float64Array(ROOM);
+  /** The corners of the next region while it is made. */
+  #spareX = new Float64Array(ROOM);
+  #spareY = new Float64Array(ROOM);
+  #spareSize = 0;
+
+  constructor(corners: Convex) {
+    this.#take(corners);
+  }
+
+  get empty(): boolean {
+    return this.#size === 0;
+  }
+
+  corners(): Vec2[] {
+    return Array.from({ length: this.#size }, (_, i): Vec2 => [this.#x[i] as number, this.#y[i] as number]);
+  }
+
+  #take(corners: Convex): void {
+    for (const [x, y] of corners) this.#add(x, y);
+    this.#swap();
+  }
+
+  #add(x: number, y: number): void {
+    if (this.#spareSize === this.#spareX.length) {
+      this.#spareX = longer(this.#spareX);
+      this.#spareY = longer(this.#spareY);
+      this.#heights = longer(this.#heights);
     }
-    from++;
+    this.#spareX[this.#spareSize] = x;
+    this.#spareY[this.#spareSize] = y;
+    this.#spareSize++;
   }
-  let count = 0;
-  while (!(heightOf(region[(from + count) % size] as Vec2, a, b, c) >= 0)) count++;
-  const enter = crossing(region[from - 1] as Vec2, region[from % size] as Vec2, a, b, c);
-  const last = (from + count - 1) % size;
-  const leave = crossing(region[(last + 1) % size] as Vec2, region[last] as Vec2, a, b, c);
-  const wrapped = Math.max(0, from + count - size);
-  region.splice(from, count - wrapped, enter, leave);
-  if (wrapped > 0) region.splice(0, wrapped);
-}
 
-/** Where the stretch from a point inside to one outside crosses the line. */
-function crossing(p: Vec2, q: Vec2, a: number, b: number, c: number): Vec2 {
-  const hp = heightOf(p, a, b, c);
-  const t = hp / (hp - heightOf(q, a, b, c));
-  return [p[0] + (q[0] - p[0]) * t, p[1] + (q[1] - p[1]) * t];
-}
-
-const heightOf = (p: Vec2, a: number, b: number, c: number): number => a * p[0] + b * p[1] + c;
-
-/** The corner that goes farthest along a direction. */
-export function farthest(region: Convex, direction: Vec2): Vec2 {
-  let best = region[0] as Vec2;
-  let most = Number.NEGATIVE_INFINITY;
-  for (const p of region) {
-    const along = p[0] * direction[0] + p[1] * direction[1];
-    if (along > most) [best, most] = [p, along];
+  #addCorner(i: number): void {
+    this.#add(this.#x[i] as number, this.#y[i] as number);
   }
-  return best;
-}
 
-/** The region swept by moving it along any direction (1, slope), slope in [low, high], as far as x = `most`. */
-export function sweepConvex(region: Convex, low: number, high: number, most: number): Vec2[] {
-  if (region.length === 0) return [];
-  const upper = region.indexOf(farthest(region, [-high, 1]));
-  const lower = region.indexOf(farthest(region, [low, -1]));
-  const swept: Vec2[] = [];
-  // Counter-clockwise from the upper tangent point by the left side to the lower one.
-  for (let i = upper; ; i = (i + 1) % region.length) {
-    swept.push(region[i] as Vec2);
-    if (i === lower) break;
+  #swap(): void {
+    [this.#x, this.#spareX] = [this.#spareX, this.#x];
+    [this.#y, this.#spareY] = [this.#spareY, this.#y];
+    this.#size = this.#spareSize;
+    this.#spareSize = 0;
   }
-  const [lx, ly] = region[lower] as Vec2;
-  const [ux, uy] = region[upper] as Vec2;
-  if (lx < most) swept.push([most, ly + low * (most - lx)]);
-  if (ux < most) swept.push([most, uy + high * (most - ux)]);
-  return swept;
+
+  /** Leaves what lies where a x + b y + c >= 0; the greatest value there was, negative where nothing is left. */
+  cut(a: number, b: number, c: number): number {
+    const xs = this.#x;
+    const ys = this.#y;
+    const heights = this.#heights;
+    const size = this.#size;
+    let most = Number.NEGATIVE_INFINITY;
+    let least = 0;
+    for (let i = 0; i < size; i++) {
+      const height = a * (xs[i] as number) + b * (ys[i] as number) + c;
+      heights[i] = height;
+      if (height > most) most = height;
+      if (height < least) least = height;
+    }
+    if (least < 0) {
+      if (most >= 0) this.#dropBelow(size);
+      else this.#size = 0;
+    }
+    return most;
+  }
+
+  /** A convex region leaves by one run of corners, which may go round the list's end. */
+  #dropBelow(size: number): void {
+    const heights = this.#heights;
+    let from = 0;
+    if ((heights[0] as number) < 0) {
+      from = size - 1;
+      while ((heights[from] as number) < 0) from--;
+      from++;
+    } else {
+      while ((heights[from] as number) >= 0) from++;
+    }
+    let past = from === size ? 0 : from;
+    let wrapped = from === size;
+    while ((heights[past] as number) < 0) {
+      past++;
+      if (past === size) {
+        past = 0;
+        wrapped = true;
+      }
+    }
+    for (let i = wrapped ? past : 0; i < from; i++) this.#addCorner(i);
+    this.#addCrossing(from - 1, from === size ? 0 : from);
+    this.#addCrossing(past, past === 0 ? size - 1 : past - 1);
+    for (let i = wrapped ? size : past; i < size; i++) this.#addCorner(i);
+    this.#swap();
+  }
+
+  /** Where the stretch from a corner inside to one outside crosses the line. */
+  #addCrossing(inside: number, outside: number): void {
+    const [px, py, hp] = [this.#x[inside] as number, this.#y[inside] as number, this.#heights[inside] as number];
+    const t = hp / (hp - (this.#heights[outside] as number));
+    this.#add(px + ((this.#x[outside] as number) - px) * t, py + ((this.#y[outside] as number) - py) * t);
+  }
+
+  #farthest(x: number, y: number): number {
+    let best = 0;
+    let most = Number.NEGATIVE_INFINITY;
+    for (let i = 0; i < this.#size; i++) {
+      const along = (this.#x[i] as number) * x + (this.#y[i] as number) * y;
+      if (along > most) {
+        best = i;
+        most = along;
+      }
+    }
+    return best;
+  }
+
+  /** The corner that goes farthest along a direction; only of regions that aren't empty. */
+  farthest([x, y]: Vec2): Vec2 {
+    const i = this.#farthest(x, y);
+    return [this.#x[i] as number, this.#y[i] as number];
+  }
+
+  /** Sweeps it along any direction (1, slope), slope in [low, high], as far as x = `most`. */
+  sweep(low: number, high: number, most: number): void {
+    if (this.#size === 0) return;
+    const upper = this.#farthest(-high, 1);
+    const lower = this.#farthest(low, -1);
+    // Counter-clockwise from the upper tangent point by the left side to the lower one.
+    for (let i = upper; ; i = (i + 1) % this.#size) {
+      this.#addCorner(i);
+      if (i === lower) break;
+    }
+    const [lx, ly] = [this.#x[lower] as number, this.#y[lower] as number];
+    const [ux, uy] = [this.#x[upper] as number, this.#y[upper] as number];
+    if (lx < most) this.#add(most, ly + low * (most - lx));
+    if (ux < most) this.#add(most, uy + high * (most - ux));
+    this.#swap();
+  }
+
+  /** Sweeps it along `path` and no farther. */
+  drag(path: Vec2): void {
+    const corners = this.corners();
+    this.#take(hullOf([...corners, ...corners.map(([x, y]): Vec2 => [x + path[0], y + path[1]])]));
+  }
 }
 
-/** The region swept by moving it along `path` and no farther. */
-export function dragConvex(region: Convex, path: Vec2): Vec2[] {
-  return hullOf([...region, ...region.map(([x, y]): Vec2 => [x + path[0], y + path[1]])]);
+function longer(list: Float64Array<ArrayBuffer>): Float64Array<ArrayBuffer> {
+  const made = new Float64Array(2 * list.length);
+  made.set(list);
+  return made;
 }
 
 /** Smallest convex region that holds all points. */

@@ -35,11 +35,11 @@ function openingOf(arch: ArchSetout, say: Wording): PageOpening {
   return {
     name: arch.id,
     facts: [
-      ['what', opening.use],
+      [texts.what, opening.use],
       ...sizesOf(section, say),
-      ['ring', say(ring)],
-      [texts.madeAs, opening.arch.madeAs === 'cast' ? 'cast' : texts.voussoirsCount(opening.arch.voussoirs)],
-      ...(opening.depth === null ? [] : ([['depth', say(opening.depth)]] as const)),
+      [texts.ring, say(ring)],
+      [texts.madeAs, opening.arch.madeAs === 'cast' ? texts.castInOne : texts.voussoirsCount(opening.arch.voussoirs)],
+      ...(opening.depth === null ? [] : ([[texts.depth, say(opening.depth)]] as const)),
     ],
     dimensions: dimensionsOf(section, ring, place, say),
     pane: paneOf(section, place),
@@ -54,7 +54,7 @@ function passageOf(passage: PassageSetout, say: Wording): PageOpening {
   const place = placeIn(domes[0].at, passage.along, passage.across, (from + to) / 2);
   return {
     name: passage.id,
-    facts: [['what', 'passage'], ...sizesOf(section, say), ['ring', say(ring)]],
+    facts: [[texts.what, 'passage'], ...sizesOf(section, say), [texts.ring, say(ring)]],
     dimensions: dimensionsOf(section, ring, place, say),
     pane: [],
     middle: place(0, section.crownZ / 2),

@@ -6,6 +6,8 @@ import type { LaidBlock } from '../masonry/block.js';
 import { type BlockDimensions, blockDimensions } from '../masonry/dimensions.js';
 import { longerFormId } from '../masonry/longer.js';
 import { freshKg, massKg } from '../masonry/mass.js';
+import { formIn, formKey } from '../masonry/placed.js';
+import type { Course } from '../setout/courses.js';
 import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
 import { blockShapes } from '../solids/block-shapes.js';
@@ -85,7 +87,7 @@ function blockFacts({ setout, mouldOf }: BuiltHouse): (block: LaidBlock) => Fact
   const domes = new Map(setout.domes.map((d) => [d.id, d]));
   const known = new Map<string, Facts>();
   const sizesOf = (dome: DomeSetout, block: LaidBlock): Facts => {
-    const key = `${dome.id} ${block.course} ${(block.endRad - block.startRad).toFixed(9)}`;
+    const key = `${dome.id} ${block.course} ${formKey(formIn(dome.courses[block.course - 1] as Course, block.number))}`;
     const sizes = known.get(key) ?? sizeFacts(blockDimensions(setout, dome, block), say);
     known.set(key, sizes);
     return sizes;
@@ -97,7 +99,7 @@ function blockFacts({ setout, mouldOf }: BuiltHouse): (block: LaidBlock) => Fact
       mould: longerFormId(dome, block) ?? mouldOf(block) ?? texts.noneFits,
       dome: dome.id,
       course: texts.courseOfDome(block.course, dome.courses.length),
-      state: block.cutBy.length > 0 ? texts.cutAtNames(block.cutBy.join(', ')) : 'whole',
+      state: block.cutBy.length > 0 ? texts.cutAtNames(block.cutBy.join(', ')) : texts.wholeBlock,
       'dry mass': mass(massKg(block.volume, material.dryDensity)),
       'wet mass': mass(freshKg(block.volume, house)),
       ...sizesOf(dome, block),

@@ -1,4 +1,4 @@
-import { CAUTIONS } from '../base/cautions.js';
+import { CAUTIONS } from '../base/texts/cautions.js';
 import * as texts from '../base/texts/model-scene.js';
 import type { ModelPage, PagePiece, PlaceName } from '../documents/model-page.js';
 import type { Scene } from '../documents/scene.js';
@@ -32,11 +32,11 @@ export function housePage(built: BuiltHouse, scene: Scene): ModelPage {
     })),
   ];
   const facts: readonly (readonly [string, string])[] = [
-    ['number', project.number],
-    ['revision', project.revision],
-    ['date', project.date ?? 'undated'],
-    ['address', project.address],
-    ['client', project.client],
+    [texts.number, project.number],
+    [texts.revision, project.revision],
+    [texts.date, project.date ?? texts.undated],
+    [texts.address, project.address],
+    [texts.client, project.client],
     [texts.drawnBy, project.drawnBy],
   ];
   return {

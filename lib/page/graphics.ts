@@ -2,6 +2,7 @@ import type { Sight } from '../documents/camera.js';
 import type { PagePayload } from '../documents/page-payload.js';
 import { CORNER, FACE, LINE } from './shaders.js';
 import type { Solids } from './solids.js';
+import * as texts from './texts.js';
 import type { CutPlane } from './view.js';
 
 /** What of the model is shown, and how. */
@@ -55,7 +56,7 @@ export function startGraphics(canvas: HTMLCanvasElement, payload: PagePayload, s
     preserveDrawingBuffer: true,
     alpha: false,
   });
-  if (!gl) throw new Error('This browser can’t draw in three dimensions: it has no WebGL 2, or it is switched off.');
+  if (!gl) throw new Error(texts.noWebGl);
   const faces = programOf(gl, FACE);
   const lines = programOf(gl, LINE);
   const rows = Math.max(1, Math.ceil(payload.names.length / ROW));
@@ -208,7 +209,7 @@ function programOf(gl: WebGL2RenderingContext, fragment: string): Program {
     [gl.FRAGMENT_SHADER, fragment],
   ] as const) {
     const shader = gl.createShader(kind);
-    if (!shader) throw new Error('The graphics card gave no shader.');
+    if (!shader) throw new Error(texts.noShader);
     gl.shaderSource(shader, source);
     gl.compileShader(shader);
     gl.attachShader(program, shader);
@@ -217,7 +218,7 @@ function programOf(gl: WebGL2RenderingContext, fragment: string): Program {
   gl.bindAttribLocation(program, 1, 'aPiece');
   gl.linkProgram(program);
   if (!gl.getProgramParameter(program, gl.LINK_STATUS))
-    throw new Error(`The graphics card refused a shader: ${gl.getProgramInfoLog(program)}`);
+    throw new Error(texts.shaderRefused(gl.getProgramInfoLog(program)));
   const places = new Map<string, WebGLUniformLocation | null>();
   return {
     program,

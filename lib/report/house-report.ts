@@ -25,17 +25,17 @@ export interface HouseVerdict {
 export function houseReport(setout: HouseSetout, statics: Statics, verdict: HouseVerdict): Report {
   const { project, site, material, wall, units } = setout.house;
   const facts: (readonly [string, string])[] = [
-    ['Number', project.number],
-    ['Revision', project.revision],
-    ['Date', project.date ?? 'undated'],
-    ['Address', project.address],
-    ['Client', project.client],
+    [texts.number, project.number],
+    [texts.revision, project.revision],
+    [texts.date, project.date ?? texts.undated],
+    [texts.address, project.address],
+    [texts.client, project.client],
     [texts.drawnBy, project.drawnBy],
     [
-      'Wall',
+      texts.wall,
       texts.wallAndDryDensity(figureText(wall.thickness, 'mm', units), figureText(material.dryDensity, 'kg/m3', units)),
     ],
-    ['Loads', loadsText(site, units)],
+    [texts.loads, loadsText(site, units)],
   ];
   return {
     title: texts.checksTitle(project.title),
@@ -71,8 +71,8 @@ function loadsText(site: HouseSetout['house']['site'], units: LengthUnit): strin
   const load = (name: string, value: number | null, unit: string) =>
     `${name} ${value === null ? texts.notGiven : figureText(value, unit, units)}`;
   return [
-    load('snow', site.snowKpa, 'kPa'),
-    load('wind', site.windKpa, 'kPa'),
+    load(texts.snow, site.snowKpa, 'kPa'),
+    load(texts.wind, site.windKpa, 'kPa'),
     load(texts.seismicCoefficient, site.seismicCoefficient, '1'),
     texts.combinedBy(site.combinations),
   ].join(', ');

@@ -26,7 +26,38 @@ export interface Course {
   readonly midRadius: number;
   /** What mould its blocks come out of and how they lie; `null`: each fills its place between upright planes. */
   readonly cast: CourseCast | null;
+  /** Of a course with blocks of two moulds, that of `cast` and another; `null`: all are of one and in equal places. */
+  readonly mix: CourseMix | null;
 }
+
+/** A second mould in a course, its blocks spread evenly among the first mould's; plain numbers. */
+export interface CourseMix {
+  /** How many blocks are of it, fewer than half or half of all. */
+  readonly seconds: number;
+  /** Angle of the ring that a block of the first mould takes with its joint, and one of the second; radians. */
+  readonly angles: readonly [number, number];
+  readonly cast: CourseCast | null;
+}
+
+/** What tells where the places of a ring are. */
+export type Ring = Pick<Course, 'count'> & { readonly mix: Pick<CourseMix, 'seconds' | 'angles'> | null };
+
+/** How many of a ring's places before place `k`, counted from 0, have blocks of the second mould; on through all turns. */
+const secondsBefore = ({ count, mix }: Ring, k: number): number => (mix ? Math.floor((k * mix.seconds) / count) : 0);
+
+/** Whether place `k` of a ring, counted from 0, has a block of the second mould. */
+export const isSecond = (ring: Ring, k: number): boolean => secondsBefore(ring, k + 1) > secondsBefore(ring, k);
+
+/** Angle from the first perpend of a ring to that before place `k`, radians; on through all turns, and back. */
+export function turnTo(ring: Ring, k: number): number {
+  if (!ring.mix) return (2 * Math.PI * k) / ring.count;
+  const seconds = secondsBefore(ring, k);
+  return (k - seconds) * ring.mix.angles[0] + seconds * ring.mix.angles[1];
+}
+
+/** Angle of place `k`, radians. */
+export const placeAngle = (ring: Ring, k: number): number =>
+  ring.mix ? ring.mix.angles[isSecond(ring, k) ? 1 : 0] : (2 * Math.PI) / ring.count;
 
 /** The blocks of a course as one mould makes them; plain numbers, lengths mm. */
 export interface CourseCast {
@@ -54,10 +85,25 @@ interface CourseInput {
 }
 
 /** Bearings of the middles of a course's perpends, less those left out; radians, clockwise. */
-export const perpendBearings = ({ count, startRad, leftOut }: Course): number[] =>
-  Array.from({ length: count }, (_, k) => k)
-    .filter((k) => !leftOut.includes(k))
-    .map((k) => startRad + (2 * Math.PI * k) / count);
+export const perpendBearings = (course: Course): number[] =>
+  blockPlaces(course).map((k) => course.startRad + turnTo(course, k));
+
+/** The place, counted from 0, that each block of a ring begins with. */
+export const blockPlaces = ({ count, leftOut }: Pick<Course, 'count' | 'leftOut'>): number[] =>
+  Array.from({ length: count }, (_, k) => k).filter((k) => !leftOut.includes(k));
+
+/** Numbers of a course's blocks from its second mould, a longer one by its first place. */
+export const secondNumbers = (course: Course): number[] =>
+  blockPlaces(course)
+    .filter((k) => placesFrom(course, k) === 1 && isSecond(course, k))
+    .map((k) => k + 1);
+
+/** How many places the block takes that begins with place `k`. */
+export function placesFrom({ count, leftOut }: Pick<Course, 'count' | 'leftOut'>, k: number): number {
+  let places = 1;
+  while (leftOut.includes((k + places) % count)) places++;
+  return places;
+}
 
 /** Least number of blocks that can make a ring. */
 export const LEAST_BLOCKS = 3;
@@ -118,6 +164,7 @@ function addCourses(courses: Course[], span: MeridianSpan, end: number, thicknes
       perpend: blocks.joint,
       midRadius,
       cast: null,
+      mix: null,
     });
   }
 }

@@ -1,7 +1,6 @@
 import type { LaidBlock, LaidHouse } from '../masonry/block.js';
-import { freshKg, massKg } from '../masonry/mass.js';
-import { formDimensions } from '../masonry/moulds/dimensions.js';
-import { modulesOf, placedInCourse } from '../masonry/placed.js';
+import { massKg, wetDensity } from '../masonry/mass.js';
+import { pourOf } from '../masonry/stops.js';
 import type { Course } from '../setout/courses.js';
 import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
@@ -45,22 +44,29 @@ export interface CourseLaying {
 }
 
 /** How every course of the house is laid, dome by dome from the floor up. */
-export const layingOf = (setout: HouseSetout, laid: LaidHouse): CourseLaying[] =>
-  setout.domes.flatMap((dome) => domeLaying(setout, dome, laid.blocks));
+export function layingOf(setout: HouseSetout, laid: LaidHouse): CourseLaying[] {
+  const pour = pourOf(setout, laid);
+  return setout.domes.flatMap((dome) => domeLaying(setout, dome, laid.blocks, pour));
+}
 
-function domeLaying(setout: HouseSetout, dome: DomeSetout, laid: readonly LaidBlock[]): CourseLaying[] {
+function domeLaying(
+  setout: HouseSetout,
+  dome: DomeSetout,
+  laid: readonly LaidBlock[],
+  pour: (block: LaidBlock) => number,
+): CourseLaying[] {
   const rings = dome.courses.map((course) => {
     const blocks = laid.filter((b) => b.domeId === dome.id && b.course === course.index);
     const brokenBy = [...new Set(blocks.flatMap((b) => b.cutBy))].sort();
     const closed = brokenBy.length === 0 && blocks.length >= course.count;
-    const width = (2 * Math.PI) / course.count - setout.house.blocks.joint / course.midRadius;
+    const widest = Math.max(...(course.mix?.angles ?? [(2 * Math.PI) / course.count]));
+    const width = widest - setout.house.blocks.joint / course.midRadius;
     return { course, blocks, brokenBy, closed, fresh: freshOf(dome, course, width) };
   });
   return rings.map((ring, k): CourseLaying => {
     const { course, blocks, fresh, closed } = ring;
     const { material } = setout.house;
     const largest = blocks.reduce((most, b) => Math.max(most, b.volume), 0);
-    const uncut = uncutVolumes(setout, dome, course, blocks);
     const share = slidingShare(fresh, material.friction);
     const tips = overhang(fresh) > 0;
     const base = rings.slice(0, k + 1).findLastIndex((r) => r.closed) + 1;
@@ -87,17 +93,10 @@ function domeLaying(setout: HouseSetout, dome: DomeSetout, laid: readonly LaidBl
       weights: hold === 'weight' ? blocks.length : 0,
       closedAbove: above < 0 ? null : (rings[above]?.course.index ?? null),
       dryKg,
-      wetKg: Math.max(0, ...uncut.map((volume) => freshKg(volume, setout.house))),
+      wetKg: massKg(Math.max(0, ...blocks.map(pour)), wetDensity(material)),
       ringMpa: closed ? ringStress(push, dome, course) : null,
     };
   });
-}
-
-/** Dry volumes, before any cut, of a course's blocks, one for each length. */
-function uncutVolumes(setout: HouseSetout, dome: DomeSetout, course: Course, blocks: readonly LaidBlock[]): number[] {
-  const lengths = new Set(blocks.map((block) => modulesOf(course, block)));
-  const sizes = { ...setout.house.blocks, shrinkage: 0 };
-  return [...lengths].map((places) => formDimensions(placedInCourse(setout, dome, course, places), sizes).volume);
 }
 
 const freshOf = (dome: DomeSetout, course: Course, widthRad: number): FreshBlock =>

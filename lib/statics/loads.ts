@@ -38,7 +38,7 @@ export const designEffect = (combinations: Site['combinations'], dead: number, s
 
 /** What a combination is, in words. */
 export const designFormula = (combinations: Site['combinations']): string =>
-  combinations === 'EN 1990' ? '1.35 dead + 1.5 snow' : texts.asceCombination;
+  combinations === 'EN 1990' ? texts.enCombination : texts.asceCombination;
 
 export const combinationSource = (combinations: Site['combinations']): string =>
   combinations === 'EN 1990' ? texts.enCombinationSource : texts.asceCombinationSource;

@@ -1,5 +1,5 @@
 import { SAME_POINT, THRUST_MISS } from '../base/tolerances.js';
-import { type Limit, maximiseByCuts } from '../math/linear-programme.js';
+import { type Limits, maximise } from '../math/linear-programme.js';
 import type { Vec2 } from '../math/vec.js';
 import { factorBy, type ThrustPoint } from './thrust.js';
 
@@ -32,89 +32,108 @@ export interface Pair {
 const standsClear = ({ middle, half }: PairSection, share: number): boolean =>
   middle[0] - share * half[0] >= -SAME_POINT;
 
-interface Scale {
-  readonly length: number;
-  readonly force: number;
-}
+/** Crown thrust H, its moment K, shear S, pull T of the tie. */
+type Unknowns = readonly [h: number, k: number, s: number, t: number];
 
-function scaleOf({ halves }: Pair): Scale {
-  const all = halves.flat();
-  const last = halves[0][halves[0].length - 1];
-  return {
-    length: Math.max(SAME_POINT, ...all.map((s) => s.middle[0] + Math.abs(s.half[0]))),
-    force: Math.max(SAME_POINT, last?.weight ?? 0),
-  };
-}
+/** How a pair is tilted: moments of each section's weight above about level 0, of both halves. */
+type Heights = readonly [readonly number[], readonly number[]];
 
-/** Limits of one half on H, K, S, T and a fifth unknown that is made greatest; `extra` gives each limit's coefficient of the fifth unknown. */
-function limitsOf(
-  half: readonly PairSection[],
-  sign: 1 | -1,
-  share: number,
-  tieZ: number,
-  scale: Scale,
-  extra: (s: PairSection, at: Vec2, side: 1 | -1) => number,
-): Limit[] {
-  const { length, force } = scale;
-  return half
-    .filter((s) => standsClear(s, share))
-    .flatMap((s) => {
-      const sides = [-1, 1] as const;
-      return sides.map((side): Limit => {
-        const x = s.middle[0] + side * share * s.half[0];
-        const z = s.middle[1] + side * share * s.half[1];
-        // side · (moment of all about the point) <= 0: the resultant passes within.
-        const tied = s.tied ? z - tieZ : 0;
-        const miss = x * s.weight + z * s.push - s.moment - s.pushMoment;
-        return {
-          of: [
-            (-side * z) / length,
-            side,
-            (-side * sign * x) / length,
-            (side * tied) / length,
-            extra(s, [x, z], side) / (force * length),
-          ],
-          most: (side * miss) / (force * length),
-        };
-      });
-    });
-}
+const SIDES = [-1, 1] as const;
+const UNKNOWNS = 5;
 
-function tieLimits({ tie }: Pair, { force }: Scale): Limit[] {
-  return [
-    { of: [0, 0, 0, 1, 0], most: (tie?.most ?? 0) / force },
-    { of: [0, 0, 0, -1, 0], most: 0 },
-  ];
-}
+/**
+ * A pair's linear programme: limits on H, K, S, T and a fifth unknown that is made greatest, at most `most`. Without
+ * `heights` that is by how much the thrust keeps away from all faces (moment over the pair's weight and width), else
+ * the part of its weight that pushes it from the first half's side to the second's.
+ */
+class PairProgramme {
+  readonly #pair: Pair;
+  readonly #heights: Heights | null;
+  readonly #length: number;
+  readonly #force: number;
+  readonly #limits: Limits;
+  #held: readonly number[] = [];
 
-/** Limits of neighbouring sections are much alike: every so manieth is looked at first. Odd, so that both faces are. */
-const FIRST_LIMITS = 9;
+  constructor(pair: Pair, most: number, heights: Heights | null = null) {
+    const [first, second] = pair.halves;
+    this.#pair = pair;
+    this.#heights = heights;
+    let length = SAME_POINT;
+    for (const half of pair.halves) for (const s of half) length = Math.max(length, s.middle[0] + Math.abs(s.half[0]));
+    this.#length = length;
+    this.#force = Math.max(SAME_POINT, first[first.length - 1]?.weight ?? 0);
+    const count = 2 * (first.length + second.length) + 3;
+    this.#limits = { count, of: new Float64Array(UNKNOWNS * count), most: new Float64Array(count) };
+    // 0 <= T <= the tie's strength; the last unknown is bounded.
+    this.#setLimit(count - 3, [0, 0, 0, 1, 0], (pair.tie?.most ?? 0) / this.#force);
+    this.#setLimit(count - 2, [0, 0, 0, -1, 0], 0);
+    this.#setLimit(count - 1, [0, 0, 0, 0, 1], most);
+  }
 
-/** H, K, S, T in units of force (and length) that keep the thrust inside; `null` when nothing does. */
-function solve(pair: Pair, share: number): readonly number[] | null {
-  const scale = scaleOf(pair);
-  const slack = scale.force * scale.length;
-  const tieZ = pair.tie?.z ?? 0;
-  const limits = [
-    ...limitsOf(pair.halves[0], 1, share, tieZ, scale, () => slack),
-    ...limitsOf(pair.halves[1], -1, share, tieZ, scale, () => slack),
-    ...tieLimits(pair, scale),
-    { of: [0, 0, 0, 0, 1], most: 1 },
-  ];
-  const best = maximiseByCuts([0, 0, 0, 0, 1], limits, FIRST_LIMITS);
-  if (best.kind === 'none' || best.value < -THRUST_MISS) return null;
-  const [h, k, s, t] = best.at as [number, number, number, number, number];
-  return [h * scale.force, k * slack, s * scale.force, t * scale.force];
+  #setLimit(row: number, of: readonly number[], most: number): void {
+    this.#limits.of.set(of, UNKNOWNS * row);
+    this.#limits.most[row] = most;
+  }
+
+  /** Two limits a section, one for each face: side · (moment of all about the point there) <= 0. */
+  #fill(share: number): void {
+    const { of, most } = this.#limits;
+    const [length, force] = [this.#length, this.#force];
+    const tieZ = this.#pair.tie?.z ?? 0;
+    let row = 0;
+    for (const which of [0, 1] as const) {
+      const half = this.#pair.halves[which];
+      const sign = which === 0 ? 1 : -1;
+      for (let i = 0; i < half.length; i++) {
+        const s = half[i] as PairSection;
+        const clear = standsClear(s, share);
+        for (const side of SIDES) {
+          const at = UNKNOWNS * row;
+          // A section that is passed over keeps its place, as a limit on nothing.
+          const x = s.middle[0] + side * share * s.half[0];
+          const z = s.middle[1] + side * share * s.half[1];
+          of[at] = clear ? (-side * z) / length : 0;
+          of[at + 1] = clear ? side : 0;
+          of[at + 2] = clear ? (-side * sign * x) / length : 0;
+          of[at + 3] = clear && s.tied ? (side * (z - tieZ)) / length : 0;
+          of[at + 4] = clear ? this.#apart(s, z, side, which, i) : 0;
+          const miss = x * s.weight + z * s.push - s.moment - s.pushMoment;
+          most[row] = clear ? (side * miss) / (force * length) : 1;
+          row++;
+        }
+      }
+    }
+  }
+
+  #apart(s: PairSection, z: number, side: 1 | -1, which: 0 | 1, index: number): number {
+    if (!this.#heights) return 1;
+    const outward = which === 0 ? -1 : 1;
+    return (side * outward * ((this.#heights[which][index] as number) - z * s.weight)) / (this.#force * this.#length);
+  }
+
+  /** The greatest value with all masonry cut to a share of its thickness, and the thrust it has there. */
+  solve(share: number): { readonly value: number; readonly at: Unknowns } | null {
+    this.#fill(share);
+    const best = maximise([0, 0, 0, 0, 1], this.#limits, this.#held);
+    if (best.kind === 'none') return null;
+    this.#held = best.held;
+    const [h, k, s, t] = best.at as readonly [number, number, number, number, number];
+    const [force, length] = [this.#force, this.#length];
+    return { value: best.value, at: [h * force, k * force * length, s * force, t * force] };
+  }
 }
 
 /** Geometric factor of safety, as for one lune. */
-export const pairFactor = (pair: Pair): number => factorBy((share) => solve(pair, share) !== null);
+export function pairFactor(pair: Pair): number {
+  const programme = new PairProgramme(pair, 1);
+  return factorBy((share) => (programme.solve(share)?.value ?? Number.NEGATIVE_INFINITY) + THRUST_MISS);
+}
 
 /** Lines of thrust of both halves, as far from the faces as they can be; empty when none fits. */
 export function pairLines(pair: Pair): readonly [ThrustPoint[], ThrustPoint[]] {
-  const found = solve(pair, 1);
-  if (!found) return [[], []];
-  const [h, k, s, t] = found as [number, number, number, number];
+  const found = new PairProgramme(pair, 1).solve(1);
+  if (!found || found.value < -THRUST_MISS) return [[], []];
+  const [h, k, s, t] = found.at;
   const tieZ = pair.tie?.z ?? 0;
   const line = (half: readonly PairSection[], sign: 1 | -1) =>
     half
@@ -143,21 +162,5 @@ export function pairLines(pair: Pair): readonly [ThrustPoint[], ThrustPoint[]] {
  * Greatest part of its own weight that may push the whole arch sideways: from the first half's side to the second's.
  * `height` gives the moment of a section's weight above about level 0. 0 when it doesn't stand at all.
  */
-export function tiltCapacity(pair: Pair, heights: readonly [readonly number[], readonly number[]]): number {
-  const scale = scaleOf(pair);
-  const tieZ = pair.tie?.z ?? 0;
-  const tilted = (which: 0 | 1) => {
-    const heightOf = new Map(pair.halves[which].map((s, i) => [s, heights[which][i] as number]));
-    const outward = which === 0 ? -1 : 1;
-    return (s: PairSection, at: Vec2, side: 1 | -1) =>
-      side * outward * ((heightOf.get(s) as number) - at[1] * s.weight);
-  };
-  const limits = [
-    ...limitsOf(pair.halves[0], 1, 1, tieZ, scale, tilted(0)),
-    ...limitsOf(pair.halves[1], -1, 1, tieZ, scale, tilted(1)),
-    ...tieLimits(pair, scale),
-    { of: [0, 0, 0, 0, 1], most: 100 },
-  ];
-  const best = maximiseByCuts([0, 0, 0, 0, 1], limits, FIRST_LIMITS);
-  return best.kind === 'none' ? 0 : Math.max(0, best.value);
-}
+export const tiltCapacity = (pair: Pair, heights: Heights): number =>
+  Math.max(0, new PairProgramme(pair, 100, heights).solve(1)?.value ?? 0);

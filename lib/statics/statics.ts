@@ -66,7 +66,7 @@ function domeStatics(setout: HouseSetout, { dome, lune, loads, cutZ, tie }: Tied
       all: pullAt(lune, 'dead and snow', cutZ, ringZ),
     },
     thrust,
-    untiedFactor: tie ? geometricFactor(bodyOf(lune, thrust.loads, cutZ, null)) : thrust.factor,
+    untiedFactor: tie && tie.strength > 0 ? geometricFactor(bodyOf(lune, thrust.loads, cutZ, null)) : thrust.factor,
     oneSided: oneSidedOf(setout, lune, tie),
     piers,
     footing: footingForces(setout, lune, thrust, piers),
@@ -93,8 +93,8 @@ function oneSidedOf(setout: HouseSetout, lune: Lune, tie: PlacedTie | null): One
   const coefficients = windCoefficientsOf(setout, lune.dome);
   const found: OneSided[] = [];
   if (snowKpa) found.push(drift(lune, tie, site));
-  if (windKpa && coefficients) found.push(wind(lune, tie, windKpa, coefficients));
-  if (seismicCoefficient) found.push(earthquake(lune, tie, seismicCoefficient));
+  if (windKpa && coefficients) found.push(wind(lune, tie, site, coefficients));
+  if (seismicCoefficient) found.push(earthquake(lune, tie, seismicCoefficient, site));
   return found;
 }
 

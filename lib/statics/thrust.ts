@@ -1,5 +1,5 @@
 import { FACTOR_STEP, FRICTION_STEP, SAME_POINT } from '../base/tolerances.js';
-import { type Convex, clipConvex, cutConvex, dragConvex, farthest, sweepConvex } from '../math/convex.js';
+import { type Convex, ConvexRegion } from '../math/convex.js';
 import { square } from '../math/elementary.js';
 import type { Vec2 } from '../math/vec.js';
 
@@ -57,9 +57,10 @@ export const GREATEST_FACTOR = 100;
 /** Masonry isn't made thicker than this many times to look for a thrust. */
 const MOST_SHARE = 32;
 
-/** All (H, K) at one section, and how those of the section above were moved to come here. */
+/** How the (H, K) of the section above came to a section. */
 interface Reached {
-  readonly region: Convex;
+  /** All of them above, where hoops or steel moved them. */
+  readonly above: Convex | null;
   /** Heights of hoop compression on the way. */
   readonly hoops: Heights | null;
   /** The steel's greatest pull on the way, as a step in (H, K). */
@@ -68,74 +69,140 @@ interface Reached {
   readonly skipped: boolean;
 }
 
-/**
- * The (H, K) that can reach the last section with all masonry cut to `share` of its thickness; empty when none does.
- * `keep` is told those of every section on the way.
- */
-function reach(body: ThrustBody, share: number, options: ThrustOptions, keep?: (step: Reached) => void): Vec2[] {
-  const { sections } = body;
-  const last = sections[sections.length - 1];
-  if (!last) return [];
-  const most = GREATEST_THRUST * last.weight;
-  const [low, high] = body.crown(share);
-  let region = sweepConvex([[0, 0]], low, high, most);
-  for (const section of sections) {
-    const { hoops } = section;
-    const tie: Reached['tie'] = section.tie ? [-section.tie.most, -section.tie.most * section.tie.z] : null;
-    const skipped = section.middle[0] - share * section.half[0] < -SAME_POINT;
-    if (!skipped) {
-      if (tie) region = dragConvex(region, tie);
-      else if (hoops) region = sweepConvex(region, hoops[0], hoops[1], most);
-      cutToSection(region, section, share, options.friction);
-      if (region.length === 0) return region;
-    }
-    keep?.({ region: [...region], hoops, tie, skipped });
-  }
-  return region;
+/** The (H, K) that can reach the last section, and by how much they do: the least leeway at any face, negative for none. */
+interface Reach {
+  readonly region: ConvexRegion;
+  readonly margin: number;
 }
 
-/** Leaves of a region what passes inside a section. */
+/**
+ * What can reach the last section with all masonry cut to `share` of its thickness. `keep` is told of every section on
+ * the way.
+ */
+function reach(body: ThrustBody, share: number, options: ThrustOptions, keep?: (step: Reached) => void): Reach {
+  const { sections } = body;
+  const last = sections[sections.length - 1];
+  const region = new ConvexRegion(last ? [[0, 0]] : []);
+  if (!last) return { region, margin: -1 };
+  const most = GREATEST_THRUST * last.weight;
+  const [low, high] = body.crown(share);
+  let margin = Number.POSITIVE_INFINITY;
+  region.sweep(low, high, most);
+  for (const section of sections) {
+    const { hoops, tie } = section;
+    const pull: Reached['tie'] = tie ? [-tie.most, -tie.most * tie.z] : null;
+    const skipped = section.middle[0] - share * section.half[0] < -SAME_POINT;
+    const above = keep && !skipped && (pull || hoops) ? region.corners() : null;
+    if (!skipped) {
+      if (pull) region.drag(pull);
+      else if (hoops) region.sweep(hoops[0], hoops[1], most);
+      margin = Math.min(margin, cutToSection(region, section, share, options.friction));
+      if (!(margin >= 0)) break;
+    }
+    keep?.({ above, hoops, tie: pull, skipped });
+  }
+  return { region, margin };
+}
+
+/** Leaves of a region what passes inside a section; the least leeway at either face. */
 function cutToSection(
-  region: Vec2[],
+  region: ConvexRegion,
   { weight, moment, middle, half }: ThrustSection,
   share: number,
   friction: number | undefined,
-): void {
-  const [r, z] = [share * half[0], share * half[1]];
-  cutConvex(region, z - middle[1], 1, moment - (middle[0] - r) * weight);
-  cutConvex(region, middle[1] + z, -1, (middle[0] + r) * weight - moment);
-  if (friction === undefined) return;
+): number {
+  const r = share * half[0];
+  const z = share * half[1];
+  const inner = region.cut(z - middle[1], 1, moment - (middle[0] - r) * weight);
+  if (inner < 0) return inner;
+  const leeway = Math.min(inner, region.cut(middle[1] + z, -1, (middle[0] + r) * weight - moment));
+  if (friction === undefined || leeway < 0) return leeway;
   const size = Math.sqrt(square(half[0]) + square(half[1]));
   const [c, s] = [half[0] / size, half[1] / size];
-  cutConvex(region, friction * s - c, 0, weight * (s + friction * c));
-  cutConvex(region, c + friction * s, 0, weight * (friction * c - s));
+  const out = region.cut(friction * s - c, 0, weight * (s + friction * c));
+  return out < 0 ? out : Math.min(leeway, out, region.cut(c + friction * s, 0, weight * (friction * c - s)));
 }
 
 /** Whether a thrust fits into masonry cut to `share` of its thickness. */
 export const stands = (body: ThrustBody, share: number, options: ThrustOptions = {}): boolean =>
-  reach(body, share, options).length > 0;
+  reach(body, share, options).margin >= 0;
 
 /**
  * Geometric factor of safety: thickness over the thickness that the thrust needs just to fit, weights unchanged.
  * Under 1 no thrust fits; 0 when even masonry 32 times as thick holds none.
  */
 export function geometricFactor(body: ThrustBody, options: ThrustOptions = {}): number {
-  return factorBy((share) => stands(body, share, options));
+  return factorBy((share) => reach(body, share, options).margin);
 }
 
-/** The greatest 1 / share for which a thrust fits. */
-export function factorBy(fits: (share: number) => boolean): number {
+/**
+ * The greatest 1 / share for which a thrust fits, to the step of a bisection. `margin` gives by how much it fits,
+ * negative where it doesn't. A guess is looked at first: where it is right, two looks show that.
+ */
+export function factorBy(margin: (share: number) => number): number {
+  const near = guessShare(margin);
+  const guess = near === null ? null : leastShare((share) => share >= near);
+  if (guess && margin(guess.fits) >= 0 && !(margin(guess.fails) >= 0)) return 1 / guess.fits;
+  const found = leastShare((share) => margin(share) >= 0);
+  return found ? Math.min(GREATEST_FACTOR, 1 / found.fits) : 0;
+}
+
+/** Bisection would take twenty steps. */
+const MOST_GUESSES = 12;
+/** A guess has settled when it moves by no more than this part of the step. */
+const SETTLED = 1e-2;
+
+/** A share and by how much a thrust fits there. */
+type Tried = readonly [share: number, margin: number];
+
+/** Where a straight line through two tries reaches 0. */
+const through = ([a, atA]: Tried, [b, atB]: Tried): number => b - (atB * (b - a)) / (atB - atA);
+
+/**
+ * Where a margin turns, most likely; `null` where that doesn't settle. Where a thrust fits, its margin runs nearly
+ * straight, so that two such tries show the way; where none does, it tells little from afar.
+ */
+function guessShare(margin: (share: number) => number): number | null {
+  const look = (share: number): Tried => [share, margin(share)];
+  let fits = look(1);
+  let fails = look(0.5);
+  let before: Tried | null = null;
+  while (fails[1] >= 0 && fails[0] > 1 / GREATEST_FACTOR) {
+    [before, fits] = [fits, fails];
+    fails = look(fails[0] / 2);
+  }
+  while (!(fits[1] >= 0) && fits[0] < MOST_SHARE) {
+    fails = fits;
+    fits = look(2 * fits[0]);
+  }
+  let last = fits[0];
+  let failed = 0;
+  for (let i = 0; i < MOST_GUESSES; i++) {
+    const way: number = before ? through(before, fits) : through(fails, fits);
+    const inside = failed < 2 && way > fails[0] && way < fits[0];
+    const share: number = inside ? way : (fails[0] + fits[0]) / 2;
+    if (Math.abs(share - last) < FACTOR_STEP * SETTLED * share) return share;
+    const tried = look(share);
+    if (tried[1] >= 0) [before, fits, failed] = [fits, tried, 0];
+    else [before, fails, failed] = [null, tried, failed + 1];
+    last = share;
+  }
+  return null;
+}
+
+/** The least share that fits and the step before it, which doesn't; `null` when masonry is never thick enough. */
+function leastShare(fits: (share: number) => boolean): { readonly fits: number; readonly fails: number } | null {
   let high = 1;
   while (!fits(high)) {
     high *= 2;
-    if (high > MOST_SHARE) return 0;
+    if (high > MOST_SHARE) return null;
   }
   let low = high / 2;
   if (high === 1) {
     while (fits(low)) {
       high = low;
       low /= 2;
-      if (high <= 1 / GREATEST_FACTOR) return GREATEST_FACTOR;
+      if (high <= 1 / GREATEST_FACTOR) return { fits: 1 / GREATEST_FACTOR, fails: 0 };
     }
   }
   while (high - low > FACTOR_STEP * high) {
@@ -143,7 +210,7 @@ export function factorBy(fits: (share: number) => boolean): number {
     if (fits(middle)) high = middle;
     else low = middle;
   }
-  return Math.min(GREATEST_FACTOR, 1 / high);
+  return { fits: high, fails: low };
 }
 
 /** Least coefficient of friction with which a thrust fits, to a hundredth, at most 1; `null` when 1 isn't enough. */
@@ -167,12 +234,12 @@ export interface ThrustRange {
 
 /** Least and greatest outward thrust at the last section, 0 where a tie can take it all; `null` when none fits. */
 export function thrustRange(body: ThrustBody, options: ThrustOptions = {}): ThrustRange | null {
-  const end = reach(body, 1, options);
-  if (end.length === 0) return null;
+  const { region: end, margin } = reach(body, 1, options);
+  if (!(margin >= 0)) return null;
   const weight = body.sections[body.sections.length - 1]?.weight ?? 0;
-  const greatest = farthest(end, [1, 0])[0];
+  const greatest = end.farthest([1, 0])[0];
   return {
-    least: Math.max(0, farthest(end, [-1, 0])[0]),
+    least: Math.max(0, end.farthest([-1, 0])[0]),
     greatest: greatest < 0.99 * GREATEST_THRUST * weight ? greatest : null,
   };
 }
@@ -183,17 +250,16 @@ export function thrustRange(body: ThrustBody, options: ThrustOptions = {}): Thru
  */
 export function thrustLine(body: ThrustBody, share: number, options: ThrustOptions = {}): ThrustPoint[] {
   const reached: Reached[] = [];
-  const end = reach(body, share, options, (step) => reached.push(step));
-  if (end.length === 0) return [];
-  let at = farthest(end, [-1, 0]);
+  const { region: end, margin } = reach(body, share, options, (step) => reached.push(step));
+  if (!(margin >= 0)) return [];
+  let at = end.farthest([-1, 0]);
   const line: ThrustPoint[] = [];
   for (let i = reached.length - 1; i >= 0; i--) {
     const section = body.sections[i] as ThrustSection;
     const step = reached[i] as Reached;
     if (step.skipped) continue;
     line.push(pointAt(section, at));
-    const before = reached[i - 1];
-    if (before) at = comingFrom(before.region, at, step);
+    if (step.above && i > 0) at = comingFrom(step.above, at, step);
   }
   return line.reverse();
 }
@@ -203,19 +269,20 @@ function comingFrom(region: Convex, at: Vec2, { hoops, tie }: Reached): Vec2 {
   const [h, k] = at;
   if (hoops) {
     const [low, high] = hoops;
-    let kept = clipConvex(region, -1, 0, h);
-    kept = clipConvex(kept, low, -1, k - low * h);
-    kept = clipConvex(kept, -high, 1, high * h - k);
-    return kept.length > 0 ? farthest(kept, [1, 0]) : nearestCorner(region, at);
+    const kept = new ConvexRegion(region);
+    kept.cut(-1, 0, h);
+    kept.cut(low, -1, k - low * h);
+    kept.cut(-high, 1, high * h - k);
+    return kept.empty ? nearestCorner(region, at) : kept.farthest([1, 0]);
   }
   if (!tie) return at;
-  let kept: Convex = [at, [h - tie[0], k - tie[1]]];
+  const kept = new ConvexRegion([at, [h - tie[0], k - tie[1]]]);
   for (let i = 0; i < region.length; i++) {
     const [p, q] = [region[i] as Vec2, region[(i + 1) % region.length] as Vec2];
     const [a, b] = [p[1] - q[1], q[0] - p[0]];
-    kept = clipConvex(kept, a, b, -a * p[0] - b * p[1]);
+    kept.cut(a, b, -a * p[0] - b * p[1]);
   }
-  return kept.length > 0 ? farthest(kept, [-1, 0]) : nearestCorner(region, at);
+  return kept.empty ? nearestCorner(region, at) : kept.farthest([-1, 0]);
 }
 
 /** Where rounding leaves no way back, the nearest by thrust. */

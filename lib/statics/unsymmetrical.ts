@@ -1,4 +1,6 @@
 import type { Site } from '../description/house.js';
+import { type Combination, combinationsWith } from './combinations.js';
+import { hasSnow } from './dome-thrust.js';
 import { type DriftHeights, driftMoment, snowDrift } from './drift.js';
 import { pressureOf } from './loads.js';
 import type { Lune, LuneSection } from './lune.js';
@@ -14,6 +16,7 @@ export type OneSidedLoad = 'drifted snow' | 'wind' | 'earthquake';
 
 export interface OneSided {
   readonly load: OneSidedLoad;
+  /** Geometric factor under dead load and this one, without load factors. */
   readonly factor: number;
   /** Lines of thrust, windward and leeward; empty when none fits. */
   readonly lines: readonly [readonly ThrustPoint[], readonly ThrustPoint[]];
@@ -21,75 +24,125 @@ export interface OneSided {
   readonly peakKpa: number | null;
   /** Of an earthquake, the greatest part of the weight that may push; `null` otherwise. */
   readonly capacity: number | null;
+  /** Wind and earthquake put together with dead load and snow, with load factors. */
+  readonly combined: readonly Combined[];
 }
 
-/** Adds at each section what one half bears above it. */
-type Burden = (
-  s: LuneSection,
-  index: number,
-) => {
+/** A combination and the geometric factor under it: from 1 on, the factored loads have a thrust that fits. */
+export interface Combined extends Combination {
+  readonly factor: number;
+}
+
+/** What one half bears above a section. */
+interface Burden {
   readonly weight: number;
   readonly moment: number;
   readonly push: number;
   readonly pushMoment: number;
-};
-
-const halfOf = (lune: Lune, tie: PlacedTie | null, burden: Burden): PairSection[] =>
-  lune.sections.map((s, i) => {
-    const more = burden(s, i);
-    return {
-      middle: s.middle,
-      half: s.half,
-      weight: s.dead.weight + more.weight,
-      moment: s.dead.moment + more.moment,
-      push: more.push,
-      pushMoment: more.pushMoment,
-      tied: tie !== null && s.middle[1] <= tie.z,
-    };
-  });
-
-const tieOf = (tie: PlacedTie | null): Pair['tie'] =>
-  tie && tie.strength > 0 ? { z: tie.z, most: tie.strength } : null;
-
-function judge(load: OneSidedLoad, pair: Pair, capacity: number | null = null): OneSided {
-  return { load, factor: pairFactor(pair), lines: pairLines(pair), capacity, peakKpa: null };
 }
 
-/** Dead load and an equivalent horizontal load of `coefficient` times it, towards the second half. */
-export function earthquake(lune: Lune, tie: PlacedTie | null, coefficient: number): OneSided {
-  const shaken =
-    (sign: 1 | -1): Burden =>
-    (s) => ({
-      weight: 0,
-      moment: 0,
-      push: sign * coefficient * s.dead.weight,
-      pushMoment: sign * coefficient * s.dead.height,
-    });
-  const pair: Pair = { halves: [halfOf(lune, tie, shaken(-1)), halfOf(lune, tie, shaken(1))], tie: tieOf(tie) };
-  const still = halfOf(lune, tie, () => NOTHING);
-  const heights = lune.sections.map((s) => s.dead.height);
-  const capacity = tiltCapacity({ halves: [still, [...still]], tie: tieOf(tie) }, [heights, heights]);
-  return judge('earthquake', pair, capacity);
+const NOTHING: Burden = { weight: 0, moment: 0, push: 0, pushMoment: 0 };
+
+/** A dome and what comes on it from one side: at each section of the lune, of both halves. */
+interface Sided {
+  readonly lune: Lune;
+  readonly tie: PlacedTie | null;
+  readonly burdens: readonly [readonly Burden[], readonly Burden[]];
 }
 
-const NOTHING = { weight: 0, moment: 0, push: 0, pushMoment: 0 };
+interface Factors {
+  readonly dead: number;
+  readonly snow: number;
+  readonly load: number;
+}
+
+const AS_THEY_ARE: Factors = { dead: 1, snow: 0, load: 1 };
+
+/** The dome as two halves under its loads times their factors. */
+function pairOf({ lune, tie, burdens }: Sided, { dead, snow, load }: Factors): Pair {
+  const half = (which: 0 | 1): PairSection[] => [
+    ...curbFace(lune),
+    ...lune.sections.map((s, i) => {
+      const more = burdens[which][i] ?? NOTHING;
+      return {
+        middle: s.middle,
+        half: s.half,
+        weight: dead * s.dead.weight + snow * s.snow.weight + load * more.weight,
+        moment: dead * s.dead.moment + snow * s.snow.moment + load * more.moment,
+        push: load * more.push,
+        pushMoment: load * more.pushMoment,
+        tied: tie !== null && s.middle[1] <= tie.z,
+      };
+    }),
+  ];
+  return {
+    halves: [half(0), half(1)],
+    tie: tie && tie.strength > 0 ? { z: tie.z, most: tie.strength } : null,
+  };
+}
+
+/** Where the halves hand each other their thrust across an oculus: inside the curb, at its upright inner face. */
+function curbFace({ dome, crown }: Lune): PairSection[] {
+  if (!dome.curb) return [];
+  const [low, high] = crown(1);
+  return [
+    {
+      middle: [dome.curb.clearRadius, (low + high) / 2],
+      half: [0, (high - low) / 2],
+      ...NOTHING,
+      tied: false,
+    },
+  ];
+}
+
+function judge(load: OneSidedLoad, sided: Sided, combinations: readonly Combination[] = []): OneSided {
+  const pair = pairOf(sided, AS_THEY_ARE);
+  return {
+    load,
+    factor: pairFactor(pair),
+    lines: pairLines(pair),
+    capacity: null,
+    peakKpa: null,
+    combined: combinations.map((one) => ({ ...one, factor: pairFactor(pairOf(sided, one)) })),
+  };
+}
+
+/**
+ * Dead load and an equivalent horizontal load of `coefficient` times it, towards the second half. Where snow is
+ * combined with it, its part pushes as well.
+ */
+export function earthquake(lune: Lune, tie: PlacedTie | null, coefficient: number, site: Site): OneSided {
+  const shaken = (sign: 1 | -1, snow: number): Burden[] =>
+    lune.sections.map((s) => ({
+      ...NOTHING,
+      push: sign * coefficient * (s.dead.weight + snow * s.snow.weight),
+      pushMoment: sign * coefficient * (s.dead.height + snow * s.snow.height),
+    }));
+  const sided = (snow: number): Sided => ({ lune, tie, burdens: [shaken(-1, snow), shaken(1, snow)] });
+  const heights = [...curbFace(lune).map(() => 0), ...lune.sections.map((s) => s.dead.height)];
+  const still = pairOf({ lune, tie, burdens: [[], []] }, AS_THEY_ARE);
+  return {
+    ...judge('earthquake', sided(0)),
+    capacity: tiltCapacity(still, [heights, heights]),
+    combined: combinationsWith(site.combinations, 'earthquake', hasSnow(lune)).map((one) => ({
+      ...one,
+      factor: pairFactor(pairOf(sided(one.snow), one)),
+    })),
+  };
+}
 
 /** Dead load and drifted snow, by the standard that the loads are put together by: see `snowDrift`. */
 export function drift(lune: Lune, tie: PlacedTie | null, site: Site): OneSided {
   const law = snowDrift(lune, site);
   const reach = law.radii[2];
-  const snowed =
-    (kpa: DriftHeights): Burden =>
-    (s) => {
+  const snowed = (kpa: DriftHeights): Burden[] =>
+    lune.sections.map((s) => {
       const edge = s.part === 'shell' ? Math.min(s.middle[0] + s.half[0], reach) : reach;
       const load = (power: 1 | 2) => pressureOf(driftMoment(law.radii, kpa, edge, power));
-      return { weight: load(1), moment: load(2), push: 0, pushMoment: 0 };
-    };
-  const pair: Pair = {
-    halves: [halfOf(lune, tie, snowed(law.windward)), halfOf(lune, tie, snowed(law.leeward))],
-    tie: tieOf(tie),
-  };
-  return { ...judge('drifted snow', pair), peakKpa: Math.max(...law.leeward) };
+      return { ...NOTHING, weight: load(1), moment: load(2) };
+    });
+  const sided: Sided = { lune, tie, burdens: [snowed(law.windward), snowed(law.leeward)] };
+  return { ...judge('drifted snow', sided), peakKpa: Math.max(...law.leeward) };
 }
 
 /**
@@ -97,12 +150,11 @@ export function drift(lune: Lune, tie: PlacedTie | null, site: Site): OneSided {
  * the crown line to the leeward springing, the springings' own on the stem wall. EN 1991-1-4:2005, 7.2.8 (from
  * memory). No pressure inside.
  */
-export function wind(lune: Lune, tie: PlacedTie | null, kpa: number, coefficients: WindCoefficients): OneSided {
-  const blown = (side: -1 | 1): Burden => {
-    const sums = windBurdens(lune, kpa, (turn) => windCoefficient(coefficients, side * turn));
-    return (_, i) => sums[i] ?? NOTHING;
-  };
-  return judge('wind', { halves: [halfOf(lune, tie, blown(-1)), halfOf(lune, tie, blown(1))], tie: tieOf(tie) });
+export function wind(lune: Lune, tie: PlacedTie | null, site: Site, coefficients: WindCoefficients): OneSided {
+  const blown = (side: -1 | 1): Burden[] =>
+    windBurdens(lune, site.windKpa ?? 0, (turn) => windCoefficient(coefficients, side * turn));
+  const sided: Sided = { lune, tie, burdens: [blown(-1), blown(1)] };
+  return judge('wind', sided, combinationsWith(site.combinations, 'wind', hasSnow(lune)));
 }
 
 export type WindCoefficients = readonly [number, number, number];
@@ -118,7 +170,7 @@ export const windCoefficient = ([windward, crown, leeward]: WindCoefficients, tu
   turn < 0 ? crown + (windward - crown) * -turn : crown + (leeward - crown) * turn;
 
 /** Sums of wind pressure on the extrados above each section; `at` gives the coefficient from 0 (crown) to 1. */
-function windBurdens(lune: Lune, kpa: number, at: (turn: number) => number) {
+function windBurdens(lune: Lune, kpa: number, at: (turn: number) => number): Burden[] {
   const { sections } = lune;
   const springing = sections.filter((s) => s.part === 'shell').at(-1)?.normalRad ?? 0;
   const turnOf = (s: LuneSection) =>

@@ -1,12 +1,14 @@
-import { CAUTIONS } from '../base/cautions.js';
+import { CAUTIONS } from '../base/texts/cautions.js';
 import * as texts from '../base/texts/table-pieces.js';
 import type { Table } from '../documents/table.js';
 import type { LaidBlock, LaidHouse } from '../masonry/block.js';
 import { type BlockDimensions, blockDimensions } from '../masonry/dimensions.js';
 import { longerFormId } from '../masonry/longer.js';
 import { freshKg, massKg } from '../masonry/mass.js';
+import { formIn, formKey } from '../masonry/placed.js';
 import { type MasonryPlan, mouldNames } from '../masonry/plan.js';
 import { DEG, turnPositive } from '../math/vec.js';
+import type { Course } from '../setout/courses.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { countColumn, degreesColumn, numberColumn, tableUnits, textColumn } from './units.js';
 
@@ -46,7 +48,7 @@ export function blockTable(plan: MasonryPlan, laid: LaidHouse): Table {
   // Blocks of one course and length share their sizes; only the bearing differs.
   const sizes = new Map<string, BlockDimensions>();
   const sizesOf = (dome: DomeSetout, block: LaidBlock) => {
-    const key = `${dome.id} ${block.course} ${(block.endRad - block.startRad).toFixed(9)}`;
+    const key = `${dome.id} ${block.course} ${formKey(formIn(dome.courses[block.course - 1] as Course, block.number))}`;
     const known = sizes.get(key) ?? blockDimensions(house, dome, block);
     sizes.set(key, known);
     return known;

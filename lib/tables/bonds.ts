@@ -15,6 +15,7 @@ export function bondTable(plan: MasonryPlan): Table {
     title: texts.bonds,
     columns: [
       textColumn('bond', texts.bond),
+      countColumn('in-course', texts.mouldsInACourse),
       textColumn('asked', texts.asDescribed),
       numberColumn('thinnest', texts.thinnestJoint, units.length),
       numberColumn('thickest', texts.thickestJoint, units.length),
@@ -32,6 +33,7 @@ export function bondTable(plan: MasonryPlan): Table {
     ],
     rows: tradeOffs(plan).map((row) => ({
       bond: row.bond,
+      'in-course': row.mouldsInCourse,
       asked: row.asked ? 'yes' : '',
       thinnest: length(row.jointRange[0]),
       thickest: length(row.jointRange[1]),
@@ -47,6 +49,6 @@ export function bondTable(plan: MasonryPlan): Table {
       'short-laps': row.shortLaps,
       lines: row.lines,
     })),
-    notes: [texts.blockToleranceAndDrying, texts.betweenCoursesOfN, texts.blocksCutsAndWaste],
+    notes: [texts.blockToleranceAndDrying, texts.betweenCoursesOfN, texts.withTwoMoulds, texts.blocksCutsAndWaste],
   };
 }

@@ -1,4 +1,4 @@
-import { CAUTION } from '../base/cautions.js';
+import { CAUTION } from '../base/texts/cautions.js';
 import * as texts from '../base/texts/table-works.js';
 import { formatQuantity } from '../base/units.js';
 import type { Table } from '../documents/table.js';
@@ -67,6 +67,7 @@ export function calendarTable(house: HouseSetout, calendar: Calendar): Table {
         days(casting.readyToLayDays),
         days(casting.archStrikeDays),
       ),
+      shrinkageNote(house),
       texts.mouldsInOrderOfCopies,
       texts.eachArchIsCast,
       CAUTION.rings,
@@ -75,6 +76,10 @@ export function calendarTable(house: HouseSetout, calendar: Calendar): Table {
     ],
   };
 }
+
+/** Why more is poured than the dry pieces measure. */
+const shrinkageNote = ({ house }: HouseSetout): string =>
+  texts.freshMixFillsMoulds(Math.round(house.blocks.shrinkage * 1e4) / 100);
 
 /** How many copies of each mould to make. */
 export function mouldCopyTable(house: HouseSetout, calendar: Calendar): Table {
@@ -103,6 +108,7 @@ export function mouldCopyTable(house: HouseSetout, calendar: Calendar): Table {
         calendar.leastDays,
       ),
       calendar.mouldsProven ? texts.noSmallerNumber : texts.smallerNumberOfCopies,
+      shrinkageNote(house),
       texts.formOfRingSegments,
       texts.oilMouldsWithRelease,
       CAUTION.lifting,

@@ -1,5 +1,5 @@
-import { CAUTION } from '../base/cautions.js';
 import { figureText } from '../base/reader-units.js';
+import { CAUTION } from '../base/texts/cautions.js';
 import * as texts from '../base/texts/table-centering.js';
 import type { Table } from '../documents/table.js';
 import { DEG } from '../math/vec.js';

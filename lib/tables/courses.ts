@@ -1,4 +1,4 @@
-import { CAUTION } from '../base/cautions.js';
+import { CAUTION } from '../base/texts/cautions.js';
 import * as texts from '../base/texts/table-courses.js';
 import type { Table } from '../documents/table.js';
 import type { LaidHouse } from '../masonry/block.js';
@@ -6,6 +6,7 @@ import { castCount } from '../masonry/cast.js';
 import type { MasonryPlan } from '../masonry/plan.js';
 import { courseMiss } from '../masonry/reach.js';
 import { DEG } from '../math/vec.js';
+import { placeAngle, secondNumbers } from '../setout/courses.js';
 import { spanPoint } from '../setout/span.js';
 import { countColumn, degreesColumn, numberColumn, tableUnits, textColumn } from './units.js';
 
@@ -14,6 +15,7 @@ export function courseTable(plan: MasonryPlan, laid: LaidHouse): Table {
   const house = plan.setout;
   const units = tableUnits(house.house.units);
   const length = (mm: number | null | undefined) => (mm === null || mm === undefined ? null : units.length.of(mm));
+  const mixed = plan.moulds.courses.some(({ second }) => second !== null);
   const rows = house.domes.flatMap((dome) =>
     dome.courses.map((course) => {
       const span = dome[course.part];
@@ -23,15 +25,18 @@ export function courseTable(plan: MasonryPlan, laid: LaidHouse): Table {
       const cast = castCount(laid, dome.id, course);
       const isOwn = (domeId: string, index: number) => domeId === dome.id && index === course.index;
       const bond = plan.courses.find((c) => isOwn(c.domeId, c.course.index));
-      const mould = plan.moulds.courses.find((c) => isOwn(c.domeId, c.course))?.laid;
+      const found = plan.moulds.courses.find((c) => isOwn(c.domeId, c.course));
+      const mould = found?.laid;
+      const second = found?.second;
       const miss = mould && courseMiss(house, dome, course);
       return {
         dome: dome.id,
         course: course.index,
-        part: course.part === 'stem' ? texts.stemWallPart : 'shell',
+        part: course.part === 'stem' ? texts.stemWallPart : texts.shellPart,
         count: course.count,
         ...cast,
-        mould: mould?.id ?? texts.noneFits,
+        mould: mould && second ? texts.twoMoulds(mould.id, second.id) : (mould?.id ?? texts.noneFits),
+        seconds: second ? secondNumbers(course).join(' ') : null,
         'perpend-least': length(mould?.joints[0]),
         'perpend-middle': length(mould?.perpend),
         'perpend-most': length(mould?.joints[1]),
@@ -46,7 +51,8 @@ export function courseTable(plan: MasonryPlan, laid: LaidHouse): Table {
         'top-level': length(top[1]),
         height: length(course.to - course.bed),
         'first-perpend': course.startRad / DEG,
-        module: (360 / course.count) as number,
+        module: placeAngle(course, 0) / DEG,
+        'second-module': course.mix ? course.mix.angles[1] / DEG : null,
         lap: length(bond?.lap),
         'lap-bound': length(bond?.lapBound),
         'short-laps': bond?.shortLaps ?? 0,
@@ -65,7 +71,8 @@ export function courseTable(plan: MasonryPlan, laid: LaidHouse): Table {
       countColumn('whole', texts.wholeBlocks),
       countColumn('cut', texts.cutBlocks),
       countColumn('longer', texts.longerBlocksWithShort),
-      textColumn('mould', texts.mould),
+      textColumn('mould', mixed ? texts.mouldOrTwo : texts.mould),
+      ...(mixed ? [textColumn('seconds', texts.secondMouldNumbers)] : []),
       numberColumn('perpend-least', texts.thinnestPerpend, units.length),
       numberColumn('perpend-middle', texts.perpendToLay, units.length),
       numberColumn('perpend-most', texts.thickestPerpend, units.length),
@@ -81,6 +88,7 @@ export function courseTable(plan: MasonryPlan, laid: LaidHouse): Table {
       numberColumn('height', texts.heightOfBlocksAlong, units.length),
       degreesColumn('first-perpend', texts.bearingOfFirstPerpend),
       degreesColumn('module', texts.blockAndJointAngle),
+      ...(mixed ? [degreesColumn('second-module', texts.secondBlockAndJointAngle)] : []),
       numberColumn('lap', texts.leastLapOnCourse, units.length),
       numberColumn('lap-bound', texts.leastLapOfBest, units.length),
       countColumn('short-laps', texts.lapsTooShort),
@@ -91,6 +99,7 @@ export function courseTable(plan: MasonryPlan, laid: LaidHouse): Table {
       texts.levelsAreAboveFinished,
       texts.perpendsAreThose,
       texts.perpendsOfRing,
+      ...(mixed ? [texts.blocksAsNumbered] : []),
       CAUTION.rings,
       CAUTION.authority,
     ],

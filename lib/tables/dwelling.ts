@@ -1,4 +1,4 @@
-import { CAUTION } from '../base/cautions.js';
+import { CAUTION } from '../base/texts/cautions.js';
 import * as texts from '../base/texts/table-house.js';
 import type { Cell, Table } from '../documents/table.js';
 import { dwellingChecks } from '../dwelling/checks.js';

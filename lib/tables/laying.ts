@@ -1,8 +1,9 @@
-import { CAUTION } from '../base/cautions.js';
 import { figureText } from '../base/reader-units.js';
+import { CAUTION } from '../base/texts/cautions.js';
 import * as texts from '../base/texts/table-courses.js';
 import type { Table } from '../documents/table.js';
 import { DEG } from '../math/vec.js';
+import { secondNumbers } from '../setout/courses.js';
 import type { HouseSetout } from '../setout/house.js';
 import { HANGING_FACTOR, ROPE_FRICTION } from '../statics/laying.js';
 import type { CourseLaying } from '../statics/laying-courses.js';
@@ -18,6 +19,11 @@ const HOLD: Readonly<Record<CourseLaying['hold'], string>> = {
 
 /** One row a course, to pin up where the laying is done: how its bed leans and what holds each block till when. */
 export function layingTable(house: HouseSetout, courses: readonly CourseLaying[]): Table {
+  const secondsOf = (c: CourseLaying): string | null => {
+    const course = house.domes.find(({ id }) => id === c.domeId)?.courses[c.course - 1];
+    return course?.mix ? secondNumbers(course).join(' ') : null;
+  };
+  const mixed = courses.some((c) => secondsOf(c) !== null);
   const units = tableUnits(house.house.units);
   const lift = (kg: number) => figureText(kg, 'kg', house.house.units);
   const mass = { ...units.mass, decimals: 1 };
@@ -28,6 +34,7 @@ export function layingTable(house: HouseSetout, courses: readonly CourseLaying[]
       textColumn('dome', texts.dome),
       countColumn('course', texts.course),
       countColumn('blocks', texts.blocks),
+      ...(mixed ? [textColumn('seconds', texts.ofThemSecondMould)] : []),
       { ...degreesColumn('tilt', texts.bedLeansInward), decimals: 1 },
       textColumn('fresh', texts.freshBlock),
       textColumn('hold', texts.holdIt),
@@ -42,6 +49,7 @@ export function layingTable(house: HouseSetout, courses: readonly CourseLaying[]
       dome: c.domeId,
       course: c.course,
       blocks: c.blocks,
+      seconds: secondsOf(c),
       tilt: c.bedRad / DEG,
       fresh: freshText(c),
       hold: HOLD[c.hold],
@@ -70,9 +78,9 @@ export function layingTable(house: HouseSetout, courses: readonly CourseLaying[]
 const roundedUp = (kg: number): number => Math.ceil(kg * 2) / 2;
 
 function freshText({ slides, tips, stackTips }: CourseLaying): string {
-  const does = [slides ? 'slides' : '', tips ? 'tips' : ''].filter((t) => t !== '').join(texts.andBetween);
+  const does = [slides ? texts.slides : '', tips ? texts.tips : ''].filter((t) => t !== '').join(texts.andBetween);
   if (does !== '') return does;
-  return stackTips ? texts.staysItsPierTips : 'stays';
+  return stackTips ? texts.staysItsPierTips : texts.stays;
 }
 
 function untilText({ hold, closedAbove, brokenBy }: CourseLaying): string {

@@ -1,4 +1,5 @@
-import { CAUTION } from '../base/cautions.js';
+import { CAUTION } from '../base/texts/cautions.js';
+import { castIt } from '../base/texts/mix.js';
 import * as texts from '../base/texts/table-works.js';
 import type { House } from '../description/house.js';
 import type { Table } from '../documents/table.js';
@@ -57,6 +58,7 @@ export function mixTable(house: House, litres: number): Table {
         WET_WINDOW,
         (WET_WINDOW * 0.0624).toFixed(0),
       ),
+      texts.wholeHouseAsPoured,
       ...(casting.mixerLitresPerMinute === null ? [texts.mixerMinutesNeedCasting] : []),
       texts.absoluteVolumes,
       CAUTION.cubes,
@@ -100,7 +102,7 @@ export function foamTable(house: House): Table {
       density: units.density.of(c.measured),
       lasted: 100 * c.lasted,
       verdict: c.verdict,
-      add: c.addNowLitres === null || c.verdict === 'cast it' ? null : units.liquid.of(c.addNowLitres),
+      add: c.addNowLitres === null || c.verdict === castIt ? null : units.liquid.of(c.addNowLitres),
       next: units.liquid.of(c.nextFoamLitres),
     })),
     notes: [texts.forBatchesAlikeInMix(batchText(house)), texts.mixTooLightIsNotCast, CAUTION.cubes, CAUTION.cement],

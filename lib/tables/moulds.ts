@@ -1,4 +1,4 @@
-import { CAUTION } from '../base/cautions.js';
+import { CAUTION } from '../base/texts/cautions.js';
 import * as texts from '../base/texts/table-moulds.js';
 import type { House } from '../description/house.js';
 import type { Column, Table } from '../documents/table.js';
@@ -52,7 +52,7 @@ export function mouldTable(plan: MasonryPlan, laid: LaidHouse): Table {
   const { house } = plan.setout;
   const units = tableUnits(house.units);
   const size = (mm: number) => units.length.of(toCut(mm));
-  const { moulds, atLeast, proven } = plan.moulds;
+  const { moulds } = plan.moulds;
   return {
     id: 'moulds',
     title: texts.moulds,
@@ -76,7 +76,7 @@ export function mouldTable(plan: MasonryPlan, laid: LaidHouse): Table {
       };
     }),
     notes: [
-      proven ? texts.mouldsProvenFewest(moulds.length) : texts.mouldsAtLeastNeeded(moulds.length, atLeast),
+      ...countNotes(plan),
       texts.innerSizesToLarger(
         Math.round(size(CUT_TO) * 1000) / 1000,
         units.length.unit,
@@ -90,14 +90,24 @@ export function mouldTable(plan: MasonryPlan, laid: LaidHouse): Table {
   };
 }
 
+/** What is proven of the number of moulds. */
+function countNotes({ setout, moulds: { moulds, atLeast, proven, courses } }: MasonryPlan): string[] {
+  const mixed = setout.house.blocks.mouldsInCourse > 1;
+  const shared = courses.filter(({ second }) => second !== null).length;
+  return [
+    proven ? texts.mouldsProvenFewest(moulds.length, mixed) : texts.mouldsAtLeastNeeded(moulds.length, atLeast, mixed),
+    ...(shared > 0 ? [texts.coursesOfTwoMoulds(shared)] : []),
+  ];
+}
+
 const markOf = (domeId: string, course: number): string => `${domeId}-${course}`;
 
-function castOf({ setout }: MasonryPlan, laid: LaidHouse, { courses }: NamedMould) {
+function castOf({ setout }: MasonryPlan, laid: LaidHouse, { id, courses }: NamedMould) {
   const sum = { whole: 0, cut: 0, longer: 0 };
-  for (const { domeId, course } of courses) {
+  for (const { domeId, course, second } of courses) {
     const own = setout.domes.find((d) => d.id === domeId)?.courses[course - 1];
     if (!own) continue;
-    const { whole, cut, longer } = castCount(laid, domeId, own);
+    const { whole, cut, longer } = castCount(laid, domeId, own, second?.id === id);
     sum.whole += whole;
     sum.cut += cut;
     sum.longer += longer;
@@ -119,6 +129,7 @@ export function longMouldTable(plan: MasonryPlan, laid: LaidHouse): Table {
       countColumn('places', texts.placesThatBlockTakes),
       countColumn('whole', texts.blocksLaidWhole),
       countColumn('cut', texts.blocksToBeCut),
+      countColumn('stopped', texts.castToStopBoard),
       ...sizeColumns(units),
     ],
     rows: longerForms(plan, laid).map((form) => ({
@@ -128,7 +139,8 @@ export function longMouldTable(plan: MasonryPlan, laid: LaidHouse): Table {
       places: form.modules,
       whole: form.whole,
       cut: form.cut,
-      ...sizeCells(formDimensions(form.placed, house.blocks), house),
+      stopped: form.stops.length,
+      ...sizeCells(formDimensions(form.form, house.blocks), house),
     })),
     notes: [texts.pieceBesideOpening, texts.sizesAsInTable, LIGHTER, CAUTION.authority, CAUTION.lifting],
   };
@@ -141,7 +153,7 @@ const sizeColumns = (units: TableUnits): Column[] => [
   numberColumn('thickness', texts.thickness, units.length),
   ...ANGLES.map(([key, label]) => degreesColumn(key, label)),
   numberColumn('volume', texts.volume, units.pieceVolume),
-  numberColumn('wet-mass', texts.wetMassOfBlock, units.mass),
+  numberColumn('wet-mass', texts.wetMassOfFilling, units.mass),
 ];
 
 function sizeCells(d: MouldDimensions, house: House) {

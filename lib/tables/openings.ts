@@ -1,4 +1,4 @@
-import { CAUTION } from '../base/cautions.js';
+import { CAUTION } from '../base/texts/cautions.js';
 import * as texts from '../base/texts/table-house.js';
 import type { Table } from '../documents/table.js';
 import type { HouseSetout } from '../setout/house.js';
@@ -41,7 +41,7 @@ export function openingTable(house: HouseSetout): Table {
       springing: length(section.springingZ),
       ring: length(opening.arch.ring),
       face: length(faceV),
-      'made-as': opening.arch.madeAs === 'cast' ? 'cast' : texts.voussoirsCount(opening.arch.voussoirs),
+      'made-as': opening.arch.madeAs === 'cast' ? texts.castInOne : texts.voussoirsCount(opening.arch.voussoirs),
       depth: length(opening.depth),
       back:
         clear.kind === 'through'

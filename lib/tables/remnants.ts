@@ -1,4 +1,4 @@
-import { CAUTION } from '../base/cautions.js';
+import { CAUTION } from '../base/texts/cautions.js';
 import * as texts from '../base/texts/table-pieces.js';
 import type { Table } from '../documents/table.js';
 import type { LaidHouse } from '../masonry/block.js';
@@ -25,7 +25,7 @@ export function remnantTable(house: HouseSetout, laid: LaidHouse): Table {
     rows: laid.slivers.map(({ mark, domeId, volume }) => ({
       mark,
       dome: domeId,
-      beside: isLaid(mark) ? texts.restOfBlock : 'nothing',
+      beside: isLaid(mark) ? texts.restOfBlock : texts.nothingOfBlock,
       volume: units.pieceVolume.of(volume),
     })),
     notes: [texts.noBlockIsCut(run, 100 * SLIVER_SHARE), texts.noBlockForSuchMark, CAUTION.cement],

@@ -1,4 +1,4 @@
-import { CAUTION } from '../base/cautions.js';
+import { CAUTION } from '../base/texts/cautions.js';
 import * as texts from '../base/texts/table-pieces.js';
 import type { Table } from '../documents/table.js';
 import type { CastPieces } from '../masonry/cast-pieces.js';

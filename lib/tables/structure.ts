@@ -1,6 +1,6 @@
-import { CAUTION } from '../base/cautions.js';
 import type { Check, Figure } from '../base/figures.js';
 import { figureText } from '../base/reader-units.js';
+import { CAUTION } from '../base/texts/cautions.js';
 import * as texts from '../base/texts/table-house.js';
 import { formatLength, type LengthUnit } from '../base/units.js';
 import type { Table } from '../documents/table.js';

@@ -1,4 +1,5 @@
 import { inReaderUnits } from '../base/reader-units.js';
+import { CUBIC_FOOT_MM3, SQUARE_FOOT_M2 } from '../base/units.js';
 import type { LengthUnit } from '../description/house.js';
 import type { Column } from '../documents/table.js';
 
@@ -55,7 +56,6 @@ const METRIC: TableUnits = {
   pressure: { unit: 'kPa', decimals: 1, of: (kpa) => kpa },
 };
 
-const CUBIC_FOOT = 304.8 * 304.8 * 304.8;
 /** What one of a unit of force is in pounds. */
 const pounds = (unit: string): number => inReaderUnits(1, unit, 'ft').value;
 
@@ -63,10 +63,10 @@ const pounds = (unit: string): number => inReaderUnits(1, unit, 'ft').value;
 const FEET: TableUnits = {
   length: { unit: 'in', decimals: 3, of: (mm) => mm / 25.4 },
   site: { unit: 'in', decimals: 4, sixteenths: true, of: (mm) => Math.round((mm / 25.4) * 16) / 16 },
-  pieceVolume: { unit: 'ft3', decimals: 4, of: (v) => v / CUBIC_FOOT },
-  volume: { unit: 'ft3', decimals: 3, of: (v) => v / CUBIC_FOOT },
+  pieceVolume: { unit: 'ft3', decimals: 4, of: (v) => v / CUBIC_FOOT_MM3 },
+  volume: { unit: 'ft3', decimals: 3, of: (v) => v / CUBIC_FOOT_MM3 },
   mass: { unit: 'lb', decimals: 2, of: (kg) => kg / 0.45359237 },
-  area: { unit: 'ft2', decimals: 2, of: (m2) => m2 / (0.3048 * 0.3048) },
+  area: { unit: 'ft2', decimals: 2, of: (m2) => m2 / SQUARE_FOOT_M2 },
   run: { unit: 'ft', decimals: 2, of: (m) => m / 0.3048 },
   // US gallon of 231 cubic inches.
   liquid: { unit: 'gal', decimals: 2, of: (l) => l / 3.785411784 },

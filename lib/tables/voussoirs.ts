@@ -1,4 +1,4 @@
-import { CAUTION } from '../base/cautions.js';
+import { CAUTION } from '../base/texts/cautions.js';
 import * as texts from '../base/texts/table-pieces.js';
 import type { Table } from '../documents/table.js';
 import { type ArchPieceKind, archForm, archPieceSizes } from '../masonry/arch-pieces.js';
@@ -11,10 +11,10 @@ import { degreesColumn, numberColumn, tableUnits, textColumn } from './units.js'
 
 const KINDS: Readonly<Record<ArchPieceKind, string>> = {
   ring: texts.ringCastInOne,
-  springer: 'springer',
-  voussoir: 'voussoir',
-  keystone: 'keystone',
-  skewback: 'skewback',
+  springer: texts.springer,
+  voussoir: texts.voussoir,
+  keystone: texts.keystone,
+  skewback: texts.skewback,
 };
 
 /** Every stone of the arches, and the rings that are cast in one: sizes, which are alike, masses. */

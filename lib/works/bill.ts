@@ -1,6 +1,7 @@
 import { type Check, givenFigure } from '../base/figures.js';
 import { nearest } from '../base/suggest.js';
 import * as texts from '../base/texts/bill.js';
+import { SQUARE_FOOT_M2 } from '../base/units.js';
 import type { House, Price } from '../description/house.js';
 import { amountsFor } from './mix.js';
 import type { Measure, Quantity, Stuff } from './quantities.js';
@@ -30,7 +31,7 @@ const IN_MEASURE: Readonly<Record<Measure, Readonly<Record<string, number>>>> = 
   kg: { kg: 1, g: 0.001, t: 1000, lb: 0.45359237 },
   m3: { m3: 1, L: 0.001, gal: 0.003785411784, ft3: 0.028316846592, yd3: 0.764554857984 },
   L: { L: 1, m3: 1000, gal: 3.785411784, ft3: 28.316846592 },
-  m2: { m2: 1, ft2: 0.09290304 },
+  m2: { m2: 1, ft2: SQUARE_FOOT_M2 },
   m: { m: 1, ft: 0.3048 },
   each: { each: 1 },
 };

@@ -2,8 +2,9 @@ import { WHOLE } from '../base/tolerances.js';
 import { archForm, archPieces } from '../masonry/arch-pieces.js';
 import { archVolumes, passageVolumes } from '../masonry/arch-volumes.js';
 import type { LaidBlock, LaidHouse } from '../masonry/block.js';
-import { uncutVolume } from '../masonry/cut.js';
+import { pouredVolume } from '../masonry/mass.js';
 import { type RingPiece, ringPieces } from '../masonry/ring-pieces.js';
+import { pourOf } from '../masonry/stops.js';
 import type { ArchSetout } from '../setout/arch.js';
 import type { Course } from '../setout/courses.js';
 import type { DomeSetout } from '../setout/dome.js';
@@ -23,7 +24,7 @@ export const courseMould: MouldOf = (block) => `${block.domeId}-${block.course}`
 export interface MouldUse {
   readonly mould: string;
   readonly pieces: number;
-  /** Of the largest piece, mm³, before any cut. */
+  /** What its largest piece takes of fresh mix, mm³: as cast, before it shrinks and is cut. */
   readonly volume: number;
   readonly copies: number;
 }
@@ -63,6 +64,7 @@ export interface Calendar {
 
 interface Piece {
   readonly mould: string;
+  /** Poured, mm³. */
   readonly volume: number;
   /** Course, ring or arch that it belongs to. */
   readonly stage: string;
@@ -176,17 +178,19 @@ function turnRules(house: HouseSetout, pours: number): TurnRules {
  */
 function piecesInOrder(house: HouseSetout, laid: LaidHouse, mouldOf: MouldOf): Piece[] {
   const done = new Set<string>();
+  const poured = (volume: number) => pouredVolume(volume, house.house.blocks);
+  const pour = pourOf(house, laid);
   const rings = ringPieces(house).pieces;
   return house.domes.flatMap((dome) => {
     const ring = (kind: RingPiece['kind']): Piece[] => {
       const stage = ringStage(dome, kind);
       const own = rings.filter((r) => r.domeId === dome.id && r.kind === kind);
-      return own.map(({ volume }) => ({ mould: stage, volume, stage }));
+      return own.map(({ volume }) => ({ mould: stage, volume: poured(volume), stage }));
     };
     const voussoirs = archesOf(house, dome).flatMap((arch): Piece[] => {
       if (arch.opening.arch.madeAs === 'cast') return [];
       const { pieces } = archPieces(arch, house.house.blocks.joint);
-      return pieces.map((piece) => ({ mould: archForm(piece), volume: piece.volume, stage: arch.id }));
+      return pieces.map((piece) => ({ mould: archForm(piece), volume: poured(piece.volume), stage: arch.id }));
     });
     const blocksOf = (course: Course): Piece[] => {
       const own = laid.blocks.filter((b) => b.domeId === dome.id && b.course === course.index);
@@ -195,7 +199,7 @@ function piecesInOrder(house: HouseSetout, laid: LaidHouse, mouldOf: MouldOf): P
         const key = `${b.domeId} ${b.course} ${b.number}`;
         if (done.has(key)) return [];
         done.add(key);
-        return [{ mould: mouldOf(b), volume: uncutVolume(house, dome, b), stage: `${dome.id}-${course.index}` }];
+        return [{ mould: mouldOf(b), volume: pour(b), stage: `${dome.id}-${course.index}` }];
       });
     };
     const [stem, shell] = (['stem', 'shell'] as const).map((part) =>

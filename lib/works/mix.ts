@@ -155,7 +155,7 @@ function bucketCheck(mix: FreshMix, material: Material, casting: Casting): Check
     {
       id: 'mix-bucket',
       statement: texts.lastBucketWeighed(verdict),
-      state: verdict === 'cast it' ? 'ok' : 'attention',
+      state: verdict === texts.castIt ? 'ok' : 'attention',
       demand: givenFigure('mix-bucket.measured', texts.wetDensityMeasured, measured, 'kg/m3', {
         inputs: { 'foam that lasted (%)': 100 * lasted },
       }),

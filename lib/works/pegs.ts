@@ -1,4 +1,5 @@
 import * as texts from '../base/texts/pegs.js';
+import type { LengthUnit } from '../base/units.js';
 import { acos, hypot, sin } from '../math/elementary.js';
 import { add2, alongBearing, cross2, DEG, scale2, sub2, turnPositive, type Vec2 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
@@ -25,9 +26,10 @@ export interface Peg {
   readonly checks: readonly PegCheck[];
 }
 
-/** How far from the house its datum pegs stand when none are given, and the step of their coordinates, mm. */
+/** How far from the house its datum pegs stand when none are given, mm. */
 const PEG_CLEARANCE = 1500;
-const PEG_STEP = 100;
+/** Step of their coordinates, mm: what a tape shows without a fraction. */
+const pegStep = (units: LengthUnit): number => (units === 'ft' || units === 'in' ? 6 * 25.4 : 100);
 
 /** The two datum pegs: as given, else both on one side of the house, clear of its footings. */
 export function datumPegs(house: HouseSetout): readonly [Vec2, Vec2] {
@@ -38,9 +40,10 @@ export function datumPegs(house: HouseSetout): readonly [Vec2, Vec2] {
     ...house.domes.map((d) => ({ at: d.at, far: d.springingRadius + d.thickness + Math.max(0, projection) })),
     ...house.arches.map((a) => ({ at: a.dome.at, far: hypot(baseHalf(a, projection), (a.faceV ?? 0) + projection) })),
   ];
+  const step = pegStep(house.house.units);
   const low = (axis: 0 | 1) =>
-    Math.floor((Math.min(...reaches.map((r) => r.at[axis] - r.far)) - PEG_CLEARANCE) / PEG_STEP) * PEG_STEP;
-  const east = Math.ceil((Math.max(...reaches.map((r) => r.at[0] + r.far)) + PEG_CLEARANCE) / PEG_STEP) * PEG_STEP;
+    Math.floor((Math.min(...reaches.map((r) => r.at[axis] - r.far)) - PEG_CLEARANCE) / step) * step;
+  const east = Math.ceil((Math.max(...reaches.map((r) => r.at[0] + r.far)) + PEG_CLEARANCE) / step) * step;
   return [
     [low(0), low(1)],
     [east, low(1)],

@@ -1,8 +1,8 @@
 import * as texts from '../base/texts/bill.js';
 import { type Balance, type BalancePart, PART_NAMES } from '../masonry/balance.js';
-import type { LaidBlock, LaidHouse } from '../masonry/block.js';
-import { uncutVolume } from '../masonry/cut.js';
-import type { DomeSetout } from '../setout/dome.js';
+import type { LaidHouse } from '../masonry/block.js';
+import { pouredVolume } from '../masonry/mass.js';
+import { pourOf } from '../masonry/stops.js';
 import type { HouseSetout } from '../setout/house.js';
 import { partitionArea, partitionsOf } from '../setout/partition.js';
 import { areasOf } from './areas.js';
@@ -33,7 +33,7 @@ export interface Quantity {
   readonly stuff: Stuff;
   readonly measure: Measure;
   readonly net: number | null;
-  /** Cut off, spilt and left over: on top of the net. */
+  /** Shrunk, cut off, spilt and left over: on top of the net. */
   readonly waste: number;
 }
 
@@ -49,6 +49,8 @@ const MIX_PARTS: readonly BalancePart[] = [
   'nicheBacks',
   'passages',
 ];
+/** Those of them that are cast in moulds, larger by the shrinkage; the others shrink in their place. */
+const MOULDED: ReadonlySet<BalancePart> = new Set(['skewbacks', 'plugs', 'curbs', 'voussoirs']);
 const MORTAR_PARTS: readonly BalancePart[] = [
   'bedJoints',
   'perpends',
@@ -78,6 +80,13 @@ export function quantitiesOf({ house, laid, balance, centres, calendar, ringStee
   const lost = (part: string, stuff: Stuff, measure: Measure, net: number): Quantity[] =>
     net > 0 ? [{ part, stuff, measure, net, waste: net * waste }] : [];
   const m3 = (mm3: number) => mm3 / 1e9;
+  const mixed = (part: BalancePart, volume: number): Quantity[] => {
+    const cast = MOULDED.has(part) ? pouredVolume(volume, house.house.blocks) : volume;
+    return lost(PART_NAMES[part], 'mix', 'm3', m3(volume)).map((q) => ({
+      ...q,
+      waste: m3(cast * (1 + waste) - volume),
+    }));
+  };
   const areas = areasOf(house);
   const inside = (areas.intrados + areas.reveals) / 1e6;
   const outside = (areas.extrados + areas.barrels) / 1e6;
@@ -87,7 +96,7 @@ export function quantitiesOf({ house, laid, balance, centres, calendar, ringStee
   const blocks = m3(balance.blocks);
   return [
     { part: 'blocks', stuff: 'mix', measure: 'm3', net: blocks, waste: cast - blocks + cast * waste },
-    ...MIX_PARTS.flatMap((part) => lost(PART_NAMES[part], 'mix', 'm3', m3(balance[part]))),
+    ...MIX_PARTS.flatMap((part) => mixed(part, balance[part])),
     ...MORTAR_PARTS.flatMap((part) => lost(PART_NAMES[part], 'mortar', 'm3', m3(balance[part]))),
     ...lost('footing', 'concrete', 'm3', (ground.footing / 1e6) * ((footing?.depth ?? 0) / 1000)),
     ...lost('slab', 'concrete', 'm3', (ground.slab / 1e6) * ((slab?.thickness ?? 0) / 1000)),
@@ -98,7 +107,7 @@ export function quantitiesOf({ house, laid, balance, centres, calendar, ringStee
     ...lost(texts.waterproofingOutside, 'waterproofing', 'm2', outside),
     {
       part: texts.ringTies,
-      stuff: texts.ringSteel,
+      stuff: 'ring steel',
       measure: 'kg',
       net: ringSteelKg,
       waste: (ringSteelKg ?? 0) * waste,
@@ -123,15 +132,9 @@ function formwork(house: HouseSetout, centres: readonly Centre[], calendar: Cale
   ];
 }
 
-/** Volume of all blocks as they leave their moulds, before any cut, mm³; one that a cut divides is cast once. */
+/** What is poured for all blocks, before they shrink and are cut, mm³; one that a cut divides is cast once. */
 export function castVolume(house: HouseSetout, laid: LaidHouse): number {
-  const domes = new Map(house.domes.map((d) => [d.id, d]));
-  const seen = new Set<string>();
-  const volumeOf = (block: LaidBlock) => uncutVolume(house, domes.get(block.domeId) as DomeSetout, block);
-  return laid.blocks.reduce((sum, block) => {
-    const key = `${block.domeId} ${block.course} ${block.number}`;
-    if (seen.has(key)) return sum;
-    seen.add(key);
-    return sum + volumeOf(block);
-  }, 0);
+  const pour = pourOf(house, laid);
+  const cast = new Map(laid.blocks.map((block) => [`${block.domeId} ${block.course} ${block.number}`, block]));
+  return [...cast.values()].reduce((sum, block) => sum + pour(block), 0);
 }

@@ -134,5 +134,15 @@ describe('compare', () => {
     const both = Number(kept) + Number(changed);
     expect([both + Number(gone), both + Number(added)]).toEqual([before, after]);
     expect(Number(kept)).toBeLessThan(Number(changed));
+    // A figure is told to one decimal before and after, as in the row of variants, and the columns add up.
+    const figures = [
+      ...out.matchAll(/^(?:floor|masonry|least geometric factor of safety) .*?([\d.]+) +([\d.]+) +([+-]?[\d.]+)$/gm),
+    ];
+    expect(figures.length).toBe(3);
+    for (const [line, ...told] of figures) {
+      expect(new Set(told.map((value) => value.split('.')[1]?.length)).size, line).toBe(1);
+      expect(Number(told[1]) - Number(told[0]), line).toBeCloseTo(Number(told[2]), 9);
+    }
+    expect(out).toMatch(/^least geometric factor of safety +\d+\.\d\d /m);
   });
 });

@@ -54,6 +54,7 @@ const EXPECTED: House = {
     shortestPiece: 120,
     leastLap: 80,
     bond: 'banded',
+    mouldsInCourse: 1,
     heaviestKg: 20,
   },
   domes: [

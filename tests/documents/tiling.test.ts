@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { CAUTION } from '../../lib/base/cautions.js';
+import { CAUTION } from '../../lib/base/texts/cautions.js';
 import { clipPath } from '../../lib/documents/clip.js';
 import type { PathPrimitive, Segment } from '../../lib/documents/drawing.js';
 import { pageStrip, STRIP_HEIGHT } from '../../lib/documents/page-strip.js';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { CAUTION } from '../../lib/base/cautions.js';
+import { CAUTION } from '../../lib/base/texts/cautions.js';
 import { auditView } from '../../lib/documents/drawing-audit.js';
 import { viewBounds } from '../../lib/documents/drawing-bounds.js';
 import { SIDES } from '../../lib/drawings/elevation.js';

@@ -1,111 +1,17 @@
 import { describe, expect, it } from 'vitest';
-import { formatAngle, formatLength, formatLevel, type WrittenUnits } from '../../lib/base/measures.js';
-import { study } from '../../lib/deliver/study.js';
-import { SHEET_KINDS } from '../../lib/description/schema/drawings.js';
 import { measureOf } from '../../lib/documents/dimensioning.js';
-import type { Primitive, View } from '../../lib/documents/drawing.js';
-import { scaleWords } from '../../lib/documents/scales.js';
-import { auditSheet, type Sheet, sheetForm } from '../../lib/documents/sheet.js';
+import type { View } from '../../lib/documents/drawing.js';
+import { auditSheet } from '../../lib/documents/sheet.js';
+import { details } from '../../lib/drawings/details/details.js';
 import { nearestOf, plotSides } from '../../lib/drawings/plot.js';
+import { houseSections } from '../../lib/drawings/section-plane.js';
 import { houseSheets } from '../../lib/drawings/sheets/house-sheets.js';
 import { writtenUnits } from '../../lib/drawings/words.js';
 import { length2, sub2 } from '../../lib/math/vec.js';
-import { earlierThan, setOutHouse } from '../../lib/setout/house.js';
-import { drawingRegister } from '../../lib/tables/drawing-register.js';
+import { setOutHouse } from '../../lib/setout/house.js';
 import { domeOf, houseOf, openingOf } from '../tools/house.js';
+import { expectScaleBars, kindOf, written } from './coverage.js';
 import { samples } from './houses.js';
-
-const kindOf = (sheet: Sheet): string =>
-  SHEET_KINDS.find((kind) => sheet.id.replace(/^sheet-\d+-/, '').startsWith(kind.replace(/s$/, ''))) ?? sheet.id;
-
-const viewWords = (view: View): string[] =>
-  view.primitives.flatMap((p: Primitive) =>
-    p.kind === 'text' || p.kind === 'leader' ? [p.text] : p.kind === 'level' ? [p.label] : [],
-  );
-
-/** All that is written on the sheets of one kind. */
-function written(sheets: readonly Sheet[], kind: string): string {
-  const own = sheets.filter((s) => kindOf(s) === kind);
-  return own
-    .flatMap((s) => [
-      ...sheetForm(s).flatMap((p) => (p.kind === 'text' ? [p.text] : [])),
-      ...s.views.flatMap((v) => viewWords(v.view)),
-    ])
-    .join('\n');
-}
-
-function expectScaleBars(sheets: readonly Sheet[], units: WrittenUnits): void {
-  for (const { id, views, paper } of sheets) {
-    const told = paper.flatMap((p) => (p.kind === 'text' ? [p.text] : []));
-    for (const scale of new Set(views.map(({ view }) => view.scale)))
-      expect(told, `a scale bar on ${id}`).toContain(`Scale ${scaleWords(scale, units)}`);
-  }
-}
-
-const small = samples().filter(([name]) => /family-house|creek-cabin/.test(name));
-
-describe('the permit set shows every element on the sheets that it belongs to', () => {
-  it.each(small)('%s', async (_, { house }) => {
-    const units = writtenUnits(house);
-    const known = study(house);
-    const { setout } = known;
-    const { sheets } = await known.sheets;
-    for (const sheet of sheets) expect(auditSheet(sheet), sheet.id).toEqual([]);
-    expectScaleBars(sheets, units);
-    const on = (kind: string) => written(sheets, kind);
-    const has = (kind: string, text: string) => expect(on(kind), `${kind}: ${text}`).toContain(text);
-    // What one gets through in need: the clear rectangle of each opening, width and height as dwelling rules ask.
-    for (const { clear } of known.dwelling.openings)
-      for (const size of [clear.width, clear.height]) has('openings', formatLength(size, units));
-
-    const kinds = new Set(sheets.map(kindOf));
-    const wanted = SHEET_KINDS.filter((k) => k !== 'site' || house.site.plot !== null);
-    expect([...kinds]).toEqual(wanted);
-
-    // Cover: whose house, its sheets, loads, materials, cautions.
-    const cover = on('cover').replaceAll('\n', ' ');
-    for (const text of [house.project.title, 'snow on the ground', 'dry density', 'Cautions', 'General notes'])
-      expect(cover).toContain(text);
-    for (const { titleBlock } of sheets) expect(cover).toContain(titleBlock.title);
-
-    for (const dome of setout.domes) {
-      for (const kind of ['footing', 'roof', 'courses']) has(kind, dome.id);
-      has('roof', formatLevel(dome.topZ, units));
-      for (const course of dome.courses) has('courses', `${course.index}: ${course.count}`);
-    }
-    // A number that was turned into other units is told to what can be measured.
-    for (const kind of wanted) expect(on(kind), kind).not.toMatch(/\d\.\d{5}/);
-    for (const arch of setout.arches) {
-      for (const kind of ['plan', 'openings', 'courses', 'roof'].filter((k) => k !== 'roof' || arch.faceV !== null))
-        has(kind, arch.id);
-      has('plan', formatAngle(arch.opening.bearingDeg));
-    }
-    for (const passage of setout.passages) for (const kind of ['plan', 'courses']) has(kind, passage.id);
-    const plan = on('plan').replaceAll('\n', ' ');
-    for (const room of house.rooms) {
-      expect(plan).toContain(room.name);
-      const floor = known.dwelling.rooms.find((r) => r.room.id === room.id)?.floor as number;
-      expect(plan).toContain(units === 'metric' ? `${floor.toFixed(1)} m²` : `${(floor / 0.09290304).toFixed(0)} ft²`);
-    }
-    if (setout.domes.some((d) => earlierThan(setout, d).length > 0)) has('roof', 'valley');
-    has('details', 'Wall foot');
-    if (setout.domes.some((d) => d.curb)) has('details', 'Curb of');
-    if (setout.domes.some((d) => d.plug)) has('details', 'Crown plug');
-    if (house.tie !== null && house.tie !== 'none') has('details', 'Ring tie');
-    if (house.openings.length > 0) has('details', 'Springing of');
-
-    // Every mark of a block that is large enough to be written on; the rest stand in the table of blocks.
-    const marks = sheets
-      .flatMap((s) => s.views.map((v) => v.view))
-      .filter((v) => v.id.startsWith('courses-'))
-      .flatMap((v) => v.primitives.flatMap((p) => (p.kind === 'text' && /^\d+$/.test(p.text) ? [p.text] : [])));
-    const whole = known.laid.blocks.filter((b) => b.cutBy.length === 0).length;
-    expect(marks.length).toBeGreaterThanOrEqual(0.97 * whole);
-
-    const register = drawingRegister(sheets);
-    expect(register.rows.map((r) => r.file)).toEqual(sheets.map((s) => `drawings/${s.id}.dxf`));
-  });
-});
 
 describe('the site plan', () => {
   const plot = [
@@ -190,7 +96,63 @@ describe('notes point at what they tell of', () => {
   );
 });
 
+describe('the plan of a raft', () => {
+  it('measures how wide it is under a barrel, and how far it projects there beyond the round', () => {
+    const house = setOutHouse(houseOf({ footing: null, openings: [openingOf({ bearingDeg: 30 })] }));
+    const { sheets } = houseSheets(house, undefined, { sheet: null, scale: null, sheets: ['footing'] });
+    const [arch] = house.arches;
+    const radius = house.slabs[0]?.radius as number;
+    const measures = sheets
+      .flatMap((s) => s.views.flatMap((v) => v.view.primitives))
+      .flatMap((p) => (p.kind === 'dimension' ? [measureOf(p)] : []));
+    const half = (arch?.section.width as number) / 2 + (arch?.ring as number);
+    const projection = (arch?.faceV as number) - Math.sqrt(radius ** 2 - half ** 2);
+    for (const size of [2 * half, projection])
+      expect(
+        measures.some((m) => Math.abs(m - size) < 1e-6),
+        `${size}`,
+      ).toBe(true);
+  });
+});
+
+describe('the detail of a curb', () => {
+  it('draws its flashing as one stroke, up the curb and on over the render, at every scale it is drawn at', () => {
+    const oculus = { radius: 350, curb: 150, upstand: 100 };
+    const house = setOutHouse(houseOf({ domes: [domeOf({ oculus })] }));
+    for (const scale of [10, 5, 10]) {
+      const detail = details(house).small.find((d) => d.id.startsWith('detail-curb'));
+      const drawn = detail?.draw(scale).layout.primitives ?? [];
+      const flashing = drawn.flatMap((p) => (p.kind === 'path' && p.layer === 'ground' ? [p] : []))[0];
+      const [first, ...rest] = flashing?.segments ?? [];
+      expect(first?.kind).toBe('line');
+      // Down the curb, then outward and never back.
+      let x = Number.NEGATIVE_INFINITY;
+      for (const s of rest) {
+        if (s.kind !== 'line') throw new Error('an arc');
+        expect(s.to[0]).toBeGreaterThan(Math.max(x, s.from[0]) - 1e-9);
+        expect(length2(sub2(s.to, s.from))).toBeLessThan(60);
+        x = s.to[0];
+      }
+    }
+  });
+});
+
 describe('bad input', () => {
+  it('no plane of sixteen domes in rows is cut twice', () => {
+    const domes = Array.from({ length: 16 }, (_, i) =>
+      domeOf({ id: `dome-${i}`, at: [(i % 4) * 5000, Math.floor(i / 4) * 5000], radius: 1500 }),
+    );
+    const planes = houseSections(setOutHouse(houseOf({ domes })));
+    const passed = planes.map((p) =>
+      p.domes
+        .map((d) => d.id)
+        .sort()
+        .join(' '),
+    );
+    expect(new Set(passed).size).toBe(planes.length);
+    expect(new Set(passed.join(' ').split(' ')).size).toBe(16);
+  });
+
   it('words of 200 letters are broken in tables that they would make wider than the sheet', () => {
     const title = 'W'.repeat(200);
     const project = { ...houseOf().project, title, client: title, address: title, drawnBy: title };

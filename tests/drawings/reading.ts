@@ -87,6 +87,42 @@ function boxOf(points: readonly Vec2[]): Box {
 }
 const apart = (a: Box, b: Box) => a.x1 < b.x0 || b.x1 < a.x0 || a.y1 < b.y0 || b.y1 < a.y0;
 
+/**
+ * Pairs of a view's level marks that stand so near that one reads as going on in the other: less than 0.7 mm of paper
+ * between them up or down, or 1.8 mm across where they overlap in height.
+ */
+export function tightLevelsOf(view: View): string[] {
+  const marks = view.primitives.flatMap((p) => {
+    if (p.kind !== 'level') return [];
+    const { texts } = expandLevel(p, view.scale, view.units);
+    return [{ name: `${p.label} ${p.level}`, box: boxOf(texts.flatMap(boxCorners)) }];
+  });
+  const [up, across] = [0.7 * view.scale, 1.8 * view.scale];
+  const grown = ({ x0, x1, y0, y1 }: Box): Box => ({ x0: x0 - across, x1: x1 + across, y0: y0 - up, y1: y1 + up });
+  return marks.flatMap((a, i) =>
+    marks.slice(i + 1).flatMap((b) => (apart(grown(a.box), b.box) ? [] : [`${view.id}: ${a.name} / ${b.name}`])),
+  );
+}
+
+/** Marks of sections of which something, or the room between them and their letters, lies on a name or a note. */
+export function marksInNamesOf(view: View): string[] {
+  const texts = view.primitives.flatMap((p, i) =>
+    p.kind !== 'text' && p.kind !== 'leader'
+      ? []
+      : writtenBy(p, i, view).texts.map((t) => ({ text: t.text, box: boxOf(boxCorners(t)) })),
+  );
+  return view.primitives.flatMap((p, i) => {
+    if (p.kind !== 'symbol' || !p.name.startsWith('section-mark')) return [];
+    const letter = view.primitives[i + 1];
+    if (letter?.kind !== 'text') return [`${view.id}: a mark without its letter`];
+    const own = writtenBy(letter, i + 1, view).texts.flatMap(boxCorners);
+    const whole = boxOf([...writtenBy(p, i, view).lines.flat(), ...own]);
+    return texts.flatMap(({ text, box }) =>
+      text === letter.text || apart(whole, box) ? [] : [`${view.id}: the mark ${letter.text} in "${text}"`],
+    );
+  });
+}
+
 /** Texts of a view that lie on another, or that a line of something else runs through; told in words. */
 export function clashesOf(view: View): string[] {
   const items = view.primitives.map((p, i) => writtenBy(p, i, view));

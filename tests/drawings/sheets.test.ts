@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { CAUTION } from '../../lib/base/cautions.js';
+import { CAUTION } from '../../lib/base/texts/cautions.js';
 import { boxCorners, type TextBox, textBox } from '../../lib/documents/expansion.js';
 import { buildingScale, scaleWords } from '../../lib/documents/scales.js';
 import { auditSheet, placedBounds, type Sheet, sheetForm } from '../../lib/documents/sheet.js';
@@ -12,7 +12,7 @@ import type { Vec2 } from '../../lib/math/vec.js';
 import { setOutHouse } from '../../lib/setout/house.js';
 import { domeOf, houseOf, openingOf } from '../tools/house.js';
 import { samples, variety } from './houses.js';
-import { clashesOf } from './reading.js';
+import { clashesOf, marksInNamesOf, tightLevelsOf } from './reading.js';
 import { missingOn } from './required.js';
 
 const textsOn = (sheet: Sheet): TextBox[] =>
@@ -76,7 +76,7 @@ describe('the sheets of a house', () => {
       });
 
       expect(missingOn(sheets, house)).toEqual([]);
-      expect(own.flatMap(clashesOf)).toEqual([]);
+      expect(own.flatMap((v) => [...clashesOf(v), ...tightLevelsOf(v), ...marksInNamesOf(v)])).toEqual([]);
       const all = sheets.flatMap(textsOn).map((t) => t.text);
       for (const { opening } of house.arches) expect(all).toContain(opening.id);
       for (const dome of house.domes) expect(all).toContain(dome.id);
@@ -123,6 +123,20 @@ describe('the sheets of a house', () => {
     const words = parts.flatMap((v) => v.primitives.flatMap((p) => (p.kind === 'text' ? [p.text] : [])));
     for (const dome of far.domes) expect(words).toContain(dome.id);
     expect(sheets.some((s) => s.views.some((v) => v.view.id === 'plan-key'))).toBe(true);
+  });
+
+  it('key plans of a split house leave every figure and letter free of lines', () => {
+    const domes = [domeOf({ radius: 3000 }), domeOf({ id: 'east', at: [9000, 0], radius: 3000 })];
+    const options = { sheet: 'A3', scale: 10, sheets: ['plan'] } as const;
+    const { sheets } = houseSheets(setOutHouse(houseOf({ domes })), undefined, options);
+    const key = sheets.flatMap((s) => s.views.map((v) => v.view)).find((v) => v.id === 'plan-key');
+    if (!key) throw new Error('no key');
+    const letters = key.primitives.flatMap((p) => (p.kind === 'text' && /^[A-Z]+$/.test(p.text) ? [p.text] : []));
+    expect(letters).toHaveLength(
+      sheets.flatMap((s) => s.views).filter(({ view }) => view.id.includes('-part-')).length,
+    );
+    expect(key.primitives.some((p) => p.kind === 'dimension')).toBe(true);
+    expect(clashesOf(key)).toEqual([]);
   });
 
   it('keep to the size and scale that are asked for', () => {

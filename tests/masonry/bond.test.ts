@@ -66,7 +66,7 @@ describe('free bond', () => {
 
 describe('the start of a ring', () => {
   const problem = (part: Partial<StartProblem>): StartProblem => ({
-    module: (2 * Math.PI) / 24,
+    ring: { count: 24, mix: null },
     radius: 2000,
     joint: 10,
     shortestPiece: 120,
@@ -100,7 +100,7 @@ describe('the start of a ring', () => {
         });
         const perpends = Array.from({ length: lower }, (_, k) => below + (2 * Math.PI * k) / lower);
         const p = problem({
-          module: (2 * Math.PI) / count,
+          ring: { count, mix: null },
           kgPerRadian,
           spans: spans.filter(({ from, to }) => to > from),
           below: perpends,
@@ -108,7 +108,7 @@ describe('the start of a ring', () => {
         });
         const best = weighed(startCost(p, bestStart(p)));
         for (let k = 0; k < 200; k++) {
-          expect(best).toBeLessThanOrEqual(weighed(startCost(p, (p.module * k) / 200)) + 1e-5);
+          expect(best).toBeLessThanOrEqual(weighed(startCost(p, (2 * Math.PI * k) / count / 200)) + 1e-5);
         }
       }),
       { seed: 3, numRuns: 150 },
@@ -123,9 +123,10 @@ describe('the start of a ring', () => {
 
   it('makes short pieces one with their neighbours, unless that is too heavy', () => {
     const rules = problem({});
+    const module = (2 * Math.PI) / 24;
     // 50 mm from the cut to the first perpend, and a whole number of blocks from there.
-    const from = rules.module - 55 / 2000;
-    const spans = [{ from, to: 9 * rules.module + 5 / 2000, fromRadius: 2000, toRadius: 2000 }];
+    const from = module - 55 / 2000;
+    const spans = [{ from, to: 9 * module + 5 / 2000, fromRadius: 2000, toRadius: 2000 }];
     const light = mergeShort(rules, 0, spans);
     expect(light).toMatchObject({ leftOut: [1], short: [] });
     expect(light.shortest).toBeGreaterThan(500);

@@ -142,6 +142,7 @@ describe('laps', () => {
       perpend: 10,
       midRadius: 1000,
       cast: null,
+      mix: null,
     });
     let best = 0;
     const steps = 2 * lcm * 8;

@@ -1,7 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Convex, clipConvex, dragConvex, hullOf, sweepConvex } from '../../lib/math/convex.js';
+import { type Convex, ConvexRegion, hullOf } from '../../lib/math/convex.js';
 import { cross2, sub2, type Vec2 } from '../../lib/math/vec.js';
+
+const changed = (corners: Convex, change: (region: ConvexRegion) => void): Convex => {
+  const made = new ConvexRegion(corners);
+  change(made);
+  return made.corners();
+};
+const clipConvex = (corners: Convex, a: number, b: number, c: number) => changed(corners, (r) => r.cut(a, b, c));
 
 const whole = fc.integer({ min: -9, max: 9 });
 const point: fc.Arbitrary<Vec2> = fc.tuple(whole, whole);
@@ -60,7 +67,7 @@ describe('convex regions', () => {
       fc.property(region, whole, fc.integer({ min: 0, max: 5 }), (corners, low, spread) => {
         const high = low + spread;
         const most = 12;
-        const swept = sweepConvex(corners, low, high, most);
+        const swept = changed(corners, (r) => r.sweep(low, high, most));
         // The same by the hull of the region and its farthest images.
         const images = corners.flatMap(([x, y]): Vec2[] =>
           [low, high].map((slope): Vec2 => [most, y + slope * (most - x)]),
@@ -71,10 +78,22 @@ describe('convex regions', () => {
     );
   });
 
+  it('has room for any number of corners, and tells the farthest', () => {
+    const round = Array.from({ length: 150 }, (_, i): Vec2 => {
+      const turn = (2 * Math.PI * i) / 150;
+      return [Math.cos(turn), Math.sin(turn)];
+    });
+    const region = new ConvexRegion(round);
+    expect(region.corners()).toEqual(round);
+    expect(region.farthest([1, 0])).toEqual([1, 0]);
+    region.cut(-1, 0, 0);
+    expect(area(region.corners())).toBeCloseTo(area(round) / 2, 9);
+  });
+
   it('dragging covers both ends and the way between them', () => {
     fc.assert(
       fc.property(region, point, (corners, path) => {
-        const moved = dragConvex(corners, path);
+        const moved = changed(corners, (r) => r.drag(path));
         const steps = Array.from({ length: 21 }, (_, i) => i / 20);
         for (const p of GRID) {
           const passed = steps.some((t) => inside(corners, [p[0] - t * path[0], p[1] - t * path[1]]));

@@ -1,6 +1,19 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Limit, maximise, maximiseByCuts } from '../../lib/math/linear-programme.js';
+import { type Limits, maximise as maximiseFlat } from '../../lib/math/linear-programme.js';
+
+interface Limit {
+  readonly of: readonly number[];
+  readonly most: number;
+}
+
+const flat = (limits: readonly Limit[]): Limits => ({
+  count: limits.length,
+  of: Float64Array.from(limits.flatMap(({ of }) => of)),
+  most: Float64Array.from(limits, ({ most }) => most),
+});
+const maximise = (objective: readonly number[], limits: readonly Limit[], start?: readonly number[]) =>
+  maximiseFlat(objective, flat(limits), start);
 
 const limit = (of: readonly number[], most: number): Limit => ({ of, most });
 const along = (of: readonly number[], at: readonly number[]) =>
@@ -46,12 +59,18 @@ describe('linear programmes', () => {
       [3, 5],
       [limit([1, 0], 4), limit([0, 2], 12), limit([3, 2], 18), limit([-1, 0], 0), limit([0, -1], 0)],
     );
-    expect(found).toEqual({ kind: 'found', value: 36, at: [2, 6] });
+    expect(found).toMatchObject({ kind: 'found', value: 36, at: [2, 6] });
+    // The second and third limit hold it.
+    expect(found.kind === 'found' && [...found.held].sort()).toEqual([1, 2]);
   });
 
   it('has no optimum where nothing meets the limits, and where nothing bounds it', () => {
     expect(maximise([1], [limit([1], 1), limit([-1], -2)]).kind).toBe('none');
     expect(maximise([1, 0], [limit([0, 1], 1), limit([0, -1], 1)]).kind).toBe('none');
+  });
+
+  it('refuses limits without a coefficient for each unknown', () => {
+    expect(() => maximise([1, 1], [limit([1], 1)])).toThrow(RangeError);
   });
 
   it('agrees with the best of all corners', () => {
@@ -85,11 +104,12 @@ describe('linear programmes', () => {
         }
         expect(found.value).toBeCloseTo(best ?? Number.NaN, 6);
         for (const { of, most } of all) expect(along(of, found.at)).toBeLessThan(most + 1e-7);
-        // The box first, every other limit only where the optimum breaks it.
-        const rest = limits.map(([of, most]) => limit(of, most));
-        const spread = box.flatMap((side, k) => [side, rest[2 * k] ?? side, rest[2 * k + 1] ?? side]);
-        const cut = maximiseByCuts(objective, spread, 3);
-        expect(cut.kind === 'found' && cut.value).toBeCloseTo(best ?? Number.NaN, 6);
+        // The same from wherever the search starts.
+        const start = objective.map((_, k) => (7 * k + all.length) % all.length);
+        for (const from of [start, found.held]) {
+          const again = maximise(objective, all, from);
+          expect(again.kind === 'found' && again.value).toBeCloseTo(best ?? Number.NaN, 6);
+        }
       }),
       { seed: 6, numRuns: 400 },
     );

@@ -15,8 +15,8 @@ const CORE = { sheet: null, scale: null, sheets: ['plan', 'elevations', 'section
 
 describe('sheets of random houses', () => {
   it.each<[string, fc.Arbitrary<House>, number]>([
-    ['one dome', houses, 190],
-    ['several domes', clusters, 10],
+    ['one dome', houses, 120],
+    ['several domes', clusters, 8],
   ])(
     'are sound and can be read, tell all that their views require, and leave out no view or schedule: %s',
     (_, arbitrary, numRuns) => {

@@ -113,6 +113,11 @@ describe('hemispherical domes under their own weight', () => {
     near(least({ sections: 300 }, { friction }), thickness, 1e-5);
   });
 
+  it('friction of 0.2404 and more changes nothing (derived)', () => {
+    near(least({ sections: 200 }, { friction: 0.2405 }), 0.04284, 1e-5);
+    near(frictionNeeded(luneBody({ thickness: 0.04286, sections: 200 })) ?? Number.NaN, 0.2404, 1e-2);
+  });
+
   it.each([
     [45, 0.04, [0.67492, 0.0429]],
     [60, 0.04, [0.47279, 0.0429]],
@@ -175,6 +180,18 @@ describe('pointed arches and domes', () => {
     const half = { past, thickness: 0.12, arch: true, sections: 400 };
     near(range(half).least, archThrust, 2e-5);
     near(factor(half), archFactor, 6e-4);
+  });
+});
+
+describe('pointed arches and domes of other centres, least t/R', () => {
+  it.each([
+    [0.05, 0.09639, 0.03964, 0.05129],
+    [0.15, 0.07835, 0.03381, 0.06719],
+    [0.25, 0.06385, 0.02859, 0.07776],
+  ])('centre %f past the axis: arch %f, dome %f, without hoops %f (derived)', (past, arch, dome, bare) => {
+    near(least({ past, arch: true, sections: 300 }), arch, 2e-5);
+    near(least({ past, sections: 200 }), dome, 2e-5);
+    near(least({ past, hoops: 'none', sections: 300 }), bare, 2e-5);
   });
 });
 

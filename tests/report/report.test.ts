@@ -60,6 +60,26 @@ describe('the report of a house', () => {
     expect(diagram.caption).toContain(`geometric factor ${found.thrust.factor.toFixed(2)}`);
   });
 
+  it('writes a hemisphere’s own forces beside them: q R / 2 at the crown, q R and its hoop tension at the foot', () => {
+    const house = houseOf();
+    const { known, report } = made({
+      domes: [domeOf({ stemWall: 0 })],
+      wall: { thickness: 250, renderInside: 0, renderOutside: 0 },
+      material: { ...house.material, dryDensity: 800, mortarDensity: 800 },
+      openings: [],
+    });
+    const [diagram] = report.sections.flatMap((s) => s.diagrams) as [Diagram];
+    const [R, t] = [3.125, 0.25];
+    const q = ((800 * 9.80665) / 1000) * t;
+    // On the middle surface an element of the thick shell weighs 1 + t² / 12 R² more.
+    const all = q * R * (1 + t ** 2 / (12 * R ** 2));
+    const [crown, foot] = [all / 2, all].map((value) => value.toFixed(2));
+    const told = diagram.shapes.flatMap((s) => (s.kind === 'text' ? [s.text] : []));
+    expect(told.slice(0, 4)).toEqual([`−${crown}`, `−${foot}`, `−${crown}`, `+${foot}`]);
+    expect(told).toContain(`tension below ${((3 * (Math.sqrt(5) - 1)) / 2).toFixed(3)} m`);
+    expect(known.statics.domes[0]?.shell.hoopTension).toBeCloseTo(0.30028311 * q * R ** 2, 1);
+  });
+
   it('closes the wall’s outline round its area', () => {
     const { known } = made();
     const [dome] = known.setout.domes;

@@ -4,13 +4,14 @@ import { tools } from '../../cli/tools.js';
 import { drawGroup } from '../../lib/deliver/drawn.js';
 import type { PackageFile } from '../../lib/deliver/file.js';
 import { buildPackage, type Tools } from '../../lib/deliver/package.js';
-import { study } from '../../lib/deliver/study.js';
+import { type Study, study } from '../../lib/deliver/study.js';
 import type { House } from '../../lib/description/house.js';
 import { readDescription } from '../../lib/description/read.js';
 import { measureOf } from '../../lib/documents/dimensioning.js';
 import type { Primitive } from '../../lib/documents/drawing.js';
 import { HATCHES } from '../../lib/documents/hatches.js';
 import { type Sheet, sheetName } from '../../lib/documents/sheet.js';
+import { expectCovered } from '../drawings/coverage.js';
 import { clashesOf } from '../drawings/reading.js';
 import { readByAdmesh } from '../readers/admesh.js';
 import { lintDxf } from '../readers/dxf-lint.js';
@@ -27,11 +28,12 @@ const names = readdirSync('samples')
 describe.each(names)('outside readers on every file of %s', (name) => {
   let house: House;
   let files: readonly PackageFile[];
+  let known: Study;
   let sheets: readonly Sheet[];
   beforeAll(async () => {
     house = readDescription(readFileSync(`samples/${name}.yaml`, 'utf8'), `${name}.yaml`);
     // The sheets that are written are the ones looked at.
-    const known = study(house);
+    known = study(house);
     const pdf = await tools.pdf();
     const drawApart: Tools['drawApart'] = async (_, groups) =>
       new Map(await Promise.all(groups.map(async (group) => [group, await drawGroup(group, known, pdf)] as const)));
@@ -122,6 +124,10 @@ describe.each(names)('outside readers on every file of %s', (name) => {
         expect(off, `${sheet.id} dimension ${k}: ${dimension.measurement} for ${measureOf(dim)}`).toBeLessThan(1e-6);
       }
     }
+  });
+
+  it('the permit set shows every element of the description on the sheets that it belongs to', async () => {
+    expectCovered(known, await known.sheets);
   });
 
   it('on no sheet does a text lie on another, or a line run through one', () => {

@@ -34,6 +34,13 @@ describe('courses while they are laid', () => {
     const { courses } = layingIn();
     for (const c of courses) expect(c.slides).toBe(Math.tan(c.bedRad) > 0.4);
     const first = courses.findIndex((c) => c.hold !== 'nothing');
+    // 1.5 times W (sin λ − μ cos λ) / μ, the rope's own friction of 0.5 over the wrap λ lost (derived).
+    const hung = courses.filter((c) => c.hold === 'weight' && !c.tips);
+    expect(hung.length).toBeGreaterThan(1);
+    for (const { bedRad, dryKg, hangKg } of hung) {
+      const pull = (dryKg * (Math.sin(bedRad) - 0.4 * Math.cos(bedRad))) / 0.4;
+      expect(hangKg).toBeCloseTo(1.5 * pull * Math.exp(0.5 * bedRad), 1);
+    }
     expect(courses.slice(first).every((c) => c.hold === 'weight' || c.hold === 'prop')).toBe(true);
     expect(courses.every((c) => c.hangKg === null || c.hangKg <= c.dryKg)).toBe(true);
     // A prop takes over for good.

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { CAUTION } from '../../lib/base/cautions.js';
+import { CAUTION } from '../../lib/base/texts/cautions.js';
 import { checkHouse, houseTable, houseTables } from '../../lib/deliver/package.js';
 import { TABLES } from '../../lib/deliver/tables.js';
 import type { House } from '../../lib/description/house.js';

@@ -92,6 +92,7 @@ export function houseOf(part: Part<House> = {}): House {
       faceStep: 3,
       faces: 'curved',
       bond: 'banded',
+      mouldsInCourse: 1,
       shortestPiece: 120,
       leastLap: 80,
       heaviestKg: 20,

@@ -30,6 +30,9 @@ describe('pegs', () => {
     const pegs = pegsOf(house);
     const [a, b] = datumPegs(house);
     expect(new Set(pegs.map((p) => p.name)).size).toBe(pegs.length);
+    // Datum pegs stand at lengths that a tape of the house's units shows without a fraction.
+    const step = house.house.units === 'ft' ? 152.4 : 100;
+    for (const part of [...a, ...b]) expect(Math.abs(part / step - Math.round(part / step))).toBeLessThan(1e-9);
     for (const { name, at, tapes, side } of pegs.slice(2)) {
       const [x, y] = meeting(a, b, tapes, side);
       expect(Math.hypot(x - at[0], y - at[1]), name).toBeLessThan(0.01);

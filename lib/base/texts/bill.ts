@@ -21,6 +21,5 @@ export const partitionsDoorsLeftOut = 'partitions, doors left out';
 export const meshInOutsideRender = 'mesh in the outside render';
 export const waterproofingOutside = 'waterproofing outside';
 export const ringTies = 'ring ties';
-export const ringSteel = 'ring steel';
 export const laggingStripsOfCentering = 'lagging strips of the centering';
 export const ribsOfCentering = 'ribs of the centering';

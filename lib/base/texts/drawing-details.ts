@@ -15,6 +15,7 @@ export const frameFixedToPlugs = (frame: string): string =>
 export const headLevel = 'head';
 export const topOfRing = 'top of ring';
 export const ringSize = 'ring ';
+export const uprightSize = 'upright ';
 export const centeringStaysUnderRing = 'Centering stays under the ring until it has its strength.';
 export const springingOf = (id: string): string => `Springing of ${id}`;
 export const jambCastOrLaid = (ring: string): string => `jamb ${ring}, cast or laid down to the footing`;

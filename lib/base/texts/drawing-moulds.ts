@@ -85,3 +85,20 @@ export const meridianTemplate = (id: string): string => `Meridian template: ${id
 export const boardOf = (number: number, count: number, id: string): string => `board ${number} of ${count}, ${id}`;
 export const boardOfLowerEnd = (id: string, number: number, count: number): string =>
   `${id}: board ${number} of ${count}, lower end left; marks: lower beds of courses`;
+export const intrados = 'Intrados';
+export const extrados = 'Extrados';
+export const headLabel = 'head';
+
+export const stopNumber = (number: number): string => `stop ${number}`;
+export const stopBoards = 'Stop boards';
+export const stopBoardsOf = (shown: number, all: number): string => `Stop boards, ${shown} of ${all}`;
+export const dashedStopBoards =
+  'Dashed: stop boards. A block that will be cut stands on the head it keeps; its board closes the other end, so far from it along the edges.';
+export const headKept = 'head kept';
+export const leftHead = 'left';
+export const rightHead = 'right';
+export const blockInUnit = (unit: string): string => `block; ${unit}`;
+export const intradosLower = 'intrados lower';
+export const intradosUpper = 'intrados upper';
+export const extradosLower = 'extrados lower';
+export const extradosUpper = 'extrados upper';

@@ -93,7 +93,7 @@ export const surveyorConfirmsBoundaryLevels =
 export const axisSize = 'axis ';
 export const footingAndSlabPlan = 'Footing and slab plan';
 export const cutBelowFinishedFloor = (depth: string, hasFooting: boolean): string =>
-  `Cut ${depth} below finished floor; dashed with two dots: faces of the walls above.${hasFooting ? ' The hasFooting is as wide and as deep under barrels and passages.' : ''}`;
+  `Cut ${depth} below finished floor; dashed with two dots: faces of the walls above.${hasFooting ? ' The footing is as wide and as deep under barrels and passages.' : ''}`;
 export const undisturbedGroundDryFree = (hasFooting: boolean): string =>
   `${hasFooting ? 'Trench bottom' : 'Under the slab'}: undisturbed ground, dry, free of roots; blinding before reinforcement. Bars, links and laps of the concrete are the engineer’s.`;
 export const underSlabCompactedFree =
@@ -138,11 +138,13 @@ export const throughOfToBearing = (single: boolean, names: string, bearingDeg: s
   `Through the ${single ? 'axis' : 'axes'} of ${names}, to bearing ${bearingDeg} at the right.`;
 export const itPassesBeside = (id: string, off: string): string => `It passes ${id} ${off} beside its axis.`;
 export const ofMould = (mould: string): string => ` of ${mould}`;
+export const noRoomFor = (numbers: string): string => `; no room: ${numbers}`;
+export const rangeTo = (first: number, last: number): string => `${first} to ${last}`;
 export const bearingsTo = (id: string, from: string, to: string): string => `${id}, bearings ${from} to ${to}`;
 export const coursesUnrolledSeen =
   'Courses unrolled, seen from outside: bearings run from right to left. Lengths along each course and up the wall are true in the middle of its thickness; lines are the middles of joints.';
 export const numberInBlock =
-  'A number in a block is the last part of its mark: dome-course-number. Beside each course: its number, how many blocks its full ring has, and their mould. An opening too small for its name has it at the end of a line, or below at its bearing.';
+  'A number in a block is the last part of its mark: dome-course-number. Beside each course: its number, how many blocks its full ring has, their mould (of two, a star marks blocks of the second), and which blocks have no room for their number, counted on from their neighbours. An opening too small for its name has it at the end of a line, or below at its bearing.';
 export const bedsPerpendsSizes = (joint: string): string =>
   `Beds ${joint}; perpends, sizes and angles of each course stand in the tables.`;
 export const insideFrameSize = 'inside frame ';
@@ -172,4 +174,3 @@ export const thrustCaption = (loads: string, factor: string, foot: string): stri
 export const ringTieCircleBars = (bars: number, diameter: string, strength: number): string =>
   `Ring tie (circle): ${bars} bars of ${diameter}${strength > 0 ? '' : '; NO CLOSED HOOP, it holds nothing'}.`;
 export const noRingTie = 'No ring tie.';
-export const besideWide = 'beside, wide';

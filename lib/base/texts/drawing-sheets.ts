@@ -79,8 +79,10 @@ export const whereDrawingAndTable = 'Where a drawing and a table differ, ask bef
 export const cautions = 'Cautions';
 export const scaleText = (scale: string): string => `Scale ${scale}`;
 export const plansElevationsAndSections = (scale: string): string => `; plans, elevations and sections at ${scale}`;
-export const scaleNote = (count: number, size: string, drawn: string, because: string): string =>
-  `${count} ${count === 1 ? 'sheet' : 'sheets'} of ${size}${drawn}: ${because}`;
+export const sizeAndScale = (size: string, drawn: string, because: string): string => `${size}${drawn}: ${because}`;
+export const scaleNote = (count: number, choice: string): string =>
+  `${count} ${count === 1 ? 'sheet' : 'sheets'} of ${choice}`;
+export const sheetsOf = (choice: string): string => `Sheets of ${choice}.`;
 export const partTitle = (title: string, part: string): string => `${title}, part ${part}`;
 export const partOfItGoes = (part: string, parts: number, others: number): string =>
   `Part ${part} of ${parts}; it goes on at the match lines on ${others === 1 ? 'the other part' : 'the other parts'}. What crosses a match line is measured on the key.`;
@@ -110,3 +112,30 @@ export const footingInsideRadius = 'footing, inside radius';
 export const footingOutsideRadius = 'footing, outside radius';
 export const stemWall = 'stem wall';
 export const levelOfTop = 'level of top';
+export const castInOne = 'cast';
+export const flush = 'flush';
+export const typeColumn = 'type';
+export const opening = 'opening';
+export const inColumn = 'in';
+export const use = 'use';
+export const bearing = 'bearing';
+export const head = 'head';
+export const frame = 'frame';
+export const height = 'height';
+export const project = 'project';
+export const number = 'number';
+export const address = 'address';
+export const client = 'client';
+export const date = 'date';
+export const revision = 'revision';
+export const domes = 'domes';
+export const openingsCount = 'openings';
+export const passages = 'passages';
+export const wall = 'wall';
+export const mortar = 'mortar';
+export const render = 'render';
+export const footing = 'footing';
+export const undated = 'undated';
+export const none = 'none';
+export const projectTitle = 'Project';
+export const materialsTitle = 'Materials';

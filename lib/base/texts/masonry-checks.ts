@@ -72,7 +72,10 @@ export const noSmallerNumber = 'No smaller number of moulds serves the house in 
 export const moulds = 'moulds';
 export const leastCoverOfAll = 'least cover of all courses by moulds of the family';
 export const derivedExactSearchEvery = 'derived; exact search, every smaller number refuted';
-export const oneMouldCourseTapers = 'one mould a course; tapers in steps of half a millimetre';
+export const mouldsACourseTapers = (mixed: boolean): string =>
+  `${mixed ? 'one or two moulds' : 'one mould'} a course; tapers in steps of half a millimetre`;
+export const boundOfMixedCourses =
+  'The true number lies between the two: the bound asks of a mixed course only that each of its moulds fits some of its places.';
 export const mouldsNeededAtLeast = 'moulds needed at least';
 export const coursesOf = 'courses of which no two share a mould, or numbers of moulds refuted';
 export const tableOfBondsTells = 'The table of bonds tells what fewer moulds would cost.';
@@ -106,12 +109,12 @@ export const tms602FromMemory = 'TMS 602, from memory';
 export const narrowBlocksJointRange =
   'Narrow `blocks.joint-range` or cast to a closer tolerance; more moulds are needed then.';
 export const stopBoard =
-  'A longer block that is cut weighs more when it leaves its form than when it is laid. A stop board across the form, a little past the longest edge that the table of cuts leaves from the head kept, saves lifting and mix.';
+  'A longer block that is cut is cast from the head that it keeps to a stop board just past its cut; the table of cuts tells where along each edge the board stands. The other head is not needed then, and the form is as long as the longest of its blocks.';
 export const longerBlocksAreLight = (id: string): string =>
   `Longer blocks, ${id} the heaviest, are light enough to lift out of their forms before they are cut.`;
 export const wetMassOfHeaviest = 'wet mass of the heaviest longer block';
 export const volumeOfFormWet = 'volume of the form × wet density';
-export const formFilledFromHead = 'a form filled from head to head';
+export const formFilledFromHead = 'filled as far as the stop board of the longest';
 export const hoistTakesTheseBlocks = (heavy: string, lighter: string): string =>
   `A hoist takes these blocks out of their forms: ${heavy}. ${lighter}`;
 export const voussoirOfOpening = (id: string): string => `voussoir of opening ${id}`;

@@ -18,4 +18,4 @@ export const templatesTitle = (title: string, id: string, name: string): string 
 export const fullSize = 'full size, to be printed at 100 %';
 export const pagesToPrint = (pages: number): string => `, ${pages} pages to print`;
 export const templateSummary = (drawings: number, pdf: string): string => `${drawings} drawings at full size${pdf}`;
-export const asBuilt = 'as built';
+export const drawing = 'drawing';

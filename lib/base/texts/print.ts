@@ -21,7 +21,7 @@ export const forEachPartSkin =
   'for each part: skin + 20 % of (volume − skin), skin = surface · 3 nozzle widths, at most the volume';
 export const commonPracticeNoSource = 'common practice, no source';
 export const estimateFor3Lines = 'an estimate for 3 lines along faces and 20 % infill; the slicer tells what it uses';
-export const wholeInPlace = (course: number): string => `whole, in place of ${course}`;
+export const wholeOfForm = (form: string): string => `whole, ${form}`;
 export const bed = 'bed';
 export const partLargerThanBed = 'a part is larger than the bed wherever it is cut';
 export const partHigherThanPrinter = (bed: string): string =>

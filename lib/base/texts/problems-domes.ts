@@ -74,7 +74,6 @@ export const vaultsTooNear = (names: string, left: string, id: string): string =
   `The vaults of the passages ${names} ${left} in "${id}".`;
 export const narrowOrMoveApart = (turn: string, id: string): string =>
   `Make them narrower, move the domes that they lead to ${turn} apart as seen from "${id}", or remove one.`;
-export const tooDeep = 'too deep';
 export const setTheirAxes = (apart: string): string => `Set their axes ${apart} or more apart to keep a gap`;
 export const orApartToAbut = (gap: string, deepest: string, abutting: string): string =>
   `${gap}, or ${deepest} to ${abutting} apart to let them abut.`;

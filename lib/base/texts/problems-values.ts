@@ -23,7 +23,7 @@ export const isNoNumber = (subject: string, value: number): string => `${subject
 export const isSpaceAfterColon = ' Is the space after a colon missing?';
 export const isGiven = (subject: string, value: string): string => `${subject} is ${value}.`;
 export const giveAndColon = (expected: string, colon: string): string => `Give ${expected}.${colon}`;
-export const entries = (n: number): string => `${n} entries`;
+export const entries = (n: number): string => (n === 1 ? '1 entry' : `${n} entries`);
 export const wordOrKeys = 'a word or keys with values';
 export const anotherValue = 'another value';
 export const theText = (value: string): string => `the text "${value}"`;
@@ -74,3 +74,6 @@ export const rangeFromTo = (least: string, most: string): string => `${least} to
 export const oneOf = (choices: string): string => `one of ${choices}`;
 export const orInList = '; or ';
 export const listOf = (count: number): string => `list of ${count}`;
+export const aQuantity = 'a quantity';
+export const aList = 'a list';
+export const plainList = 'list';

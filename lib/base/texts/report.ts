@@ -23,3 +23,13 @@ export const noThrustFitsIntoWall = 'no thrust fits into the wall itself: the li
 export const leastThrustAtFoot = (least: string): string => `least thrust at the foot ${least} per radian`;
 export const thrustCaption = (loads: string, factor: string, least: string): string =>
   `The line of thrust that keeps farthest from the faces (red), under ${loads}: ${factor}, ${least}. Light: the wall; darker: its middle half, in which the line stays from a factor of 2 on.`;
+export const number = 'Number';
+export const revision = 'Revision';
+export const date = 'Date';
+export const address = 'Address';
+export const client = 'Client';
+export const loads = 'Loads';
+export const wall = 'Wall';
+export const undated = 'undated';
+export const snow = 'snow';
+export const wind = 'wind';

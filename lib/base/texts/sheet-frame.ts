@@ -29,3 +29,4 @@ export const onePage = 'One page.';
 export const pageOfColumns = (place: string, columns: number, rows: number): string =>
   `Page ${place} of ${columns} columns and ${rows} rows: lay crosses on crosses, join along the chain lines.`;
 export const titlePartOf = (title: string, i: number, count: number): string => `${title} (${i} of ${count})`;
+export const arcLength = 'arc ';

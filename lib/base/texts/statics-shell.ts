@@ -54,6 +54,15 @@ export const toRaiseSentence = (goodShape: string): string => ` To raise it: ${g
 export const estimateThatLeavesOut = (hasLoad: boolean, factor: string): string =>
   `An estimate that leaves out what the rings carry: an engineer must confirm it.${hasLoad ? ' Case B of the figure is left out: an engineer must look at it too.' : ''}${factor}`;
 export const deadLoadAnd = (load: string): string => `dead load and ${load}`;
+export const domeStandsUnderFactored = (id: string, load: string): string =>
+  `Dome ${id} stands under ${load} from one side in each combination with load factors, as an opposite pair of lunes.`;
+export const factorAskedFactored = 'geometric factor asked for under factored loads';
+export const factoredFormula = 'a constant: the thrust of the factored loads stays in the wall';
+export const leastFactorFactored = 'least geometric factor under factored loads';
+export const leastFactorFormula =
+  'thickness over the thickness that a thrust in equilibrium with the factored loads needs to fit, the least of all combinations';
+export const factorUnder = (formula: string): string => `factor under ${formula} (1)`;
+export const uprightPartLeftOut = ' An upright part of the earthquake is left out.';
 export const shellTheoryHolds = (id: string, cutZ: string): string =>
   `Shell theory holds for dome ${id} only above ${cutZ}, where all rings are closed.`;
 export const commonPracticeNoSource = 'common practice, no source';

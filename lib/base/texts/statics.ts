@@ -2,4 +2,9 @@
 
 export const asceCombination = 'the greater of 1.4 dead and 1.2 dead + 1.6 snow';
 export const enCombinationSource = 'EN 1990, 6.4.3.2, eq. 6.10 (from memory)';
+export const enStrengthSource = 'EN 1990, 6.4.3.2, eq. 6.10, Table A1.2(B), STR (from memory)';
+export const enBalanceSource = 'EN 1990, 6.4.3.2, eq. 6.10, Table A1.2(A), EQU (from memory)';
+export const enSeismicSource = 'EN 1990, 6.4.3.4, eq. 6.12b (from memory)';
+export const asceSeismicSource = 'ASCE 7-16, 2.3.6, without the vertical part Ev (from memory)';
 export const asceCombinationSource = 'ASCE 7-16, 2.3.1 (from memory)';
+export const enCombination = '1.35 dead + 1.5 snow';

@@ -11,6 +11,12 @@ export const wholeBlocks = 'whole blocks';
 export const cutBlocks = 'cut blocks';
 export const longerBlocksWithShort = 'longer blocks, with a short neighbour';
 export const mould = 'mould';
+export const mouldOrTwo = 'mould, or first and second';
+export const twoMoulds = (first: string, second: string): string => `${first} and ${second}`;
+export const secondMouldNumbers = 'numbers of the blocks of the second mould';
+export const secondBlockAndJointAngle = 'block of the second mould and joint, angle';
+export const blocksAsNumbered =
+  'Where a course has two moulds, its blocks lie as numbered, those of the second mould spread evenly; in the middle of the heads all its perpends are as thick as told.';
 export const thinnestPerpend = 'thinnest perpend';
 export const perpendToLay = 'perpend to lay, in the middle of the heads';
 export const thickestPerpend = 'thickest perpend';
@@ -35,6 +41,7 @@ export const levelsAreAboveFinished =
 export const perpendsAreThose =
   'Perpends are those of dry blocks of the size cast, over corners and middles of edges of both faces; a block off its size or laid before it has shrunk changes them within the joint range.';
 export const perpendsOfRing = 'The perpends of a ring are all alike: none is left over to make it up.';
+export const ofThemSecondMould = 'of them from the second mould, by number';
 export const staysByItself = 'stays by itself';
 export const hangWeightOnEach = 'hang a weight on each block';
 export const propEachBlock = 'PROP each block, or a form';
@@ -84,5 +91,12 @@ export const blockToleranceAndDrying =
   'Block tolerance and drying shrinkage are taken off each range before moulds are sought, and beds and face steps are held.';
 export const betweenCoursesOfN =
   'Between courses of n and m equal blocks no start laps more than π r / lcm(n, m) everywhere: laps are kept where numbers of blocks are, and lost where moulds are shared.';
+export const mouldsInACourse = 'moulds in a course';
+export const withTwoMoulds =
+  'With two moulds in a course, `blocks.moulds-in-course: 2`, their blocks are spread evenly among each other: places are then unequal, and laps less regular.';
 export const blocksCutsAndWaste =
   'Blocks, cuts and waste are counted by the longest runs of pieces at mid-thickness; laps over whole rings.';
+export const shellPart = 'shell';
+export const slides = 'slides';
+export const tips = 'tips';
+export const stays = 'stays';

@@ -94,3 +94,4 @@ export const dateOfIssue = 'date of issue';
 export const file = 'file';
 export const eachSheetIsDxf =
   'Each sheet is a DXF and an SVG of that name and a page of drawings/set.pdf. Print at 100 %.';
+export const castInOne = 'cast';

@@ -20,10 +20,15 @@ export const coursesLaid = 'courses laid with it';
 export const blocksLaidWhole = 'blocks laid whole';
 export const blocksToBeCut = 'blocks to be cut';
 export const longerBlocks = 'longer blocks in its shape';
-export const mouldsProvenFewest = (count: number): string =>
-  `${count} moulds for this bond: fewer are impossible, by exact search over moulds with beds and faces of any course, heads of any bevel, and tapers in steps of half a millimetre.`;
-export const mouldsAtLeastNeeded = (count: number, atLeast: number): string =>
-  `${count} moulds for this bond; ${atLeast} at least are needed. The search was cut short.`;
+const FAMILY = 'moulds with beds and faces of any course, heads of any bevel, and tapers in steps of half a millimetre';
+const counted = (count: number, mixed: boolean): string =>
+  `${count} moulds for this bond${mixed ? ', two of which may share a course' : ''}`;
+export const mouldsProvenFewest = (count: number, mixed: boolean): string =>
+  `${counted(count, mixed)}: fewer are impossible, by exact search over ${FAMILY}.`;
+export const mouldsAtLeastNeeded = (count: number, atLeast: number, mixed: boolean): string =>
+  `${counted(count, mixed)}; ${atLeast} at least are needed, of ${FAMILY}. ${mixed ? 'The true number lies between.' : 'The search was cut short.'}`;
+export const coursesOfTwoMoulds = (courses: number): string =>
+  `Courses laid with two moulds: ${courses}; the table of courses tells which blocks are of which.`;
 export const innerSizesToLarger = (cutTo: number, unit: string, shrinkage: number): string =>
   `Inner sizes, to ${cutTo} ${unit}, larger than the dry block by its drying shrinkage of ${shrinkage} %.`;
 export const bedsStandSquare =
@@ -40,5 +45,6 @@ export const pieceBesideOpening =
 export const sizesAsInTable =
   'Sizes as in the table of moulds: inner ones, larger than the dry block by its drying shrinkage.';
 export const thickness = 'thickness';
-export const volume = 'volume';
-export const wetMassOfBlock = 'wet mass of a block';
+export const volume = 'fresh mix for one filling';
+export const wetMassOfFilling = 'wet mass of a filling';
+export const castToStopBoard = 'of them cast to a stop board';

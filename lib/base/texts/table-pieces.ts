@@ -24,6 +24,9 @@ export const course = 'course';
 export const number = 'number';
 export const bearingOfMiddle = 'bearing of the middle';
 export const mould = 'mould';
+export const stopBoardAlong = (edge: string): string => `stop board along the ${edge}, as cast`;
+export const placesOfStopBoards = (lighter: string, sawn: string): string =>
+  `${lighter} Its places are told from the head kept, in the mould, to half a millimetre; ${sawn} at least are left to saw off.`;
 export const wholeOrCut = 'whole or cut';
 export const cutBy = 'cut by';
 export const longestRunAtMid = 'longest run at mid-thickness';
@@ -110,3 +113,8 @@ export const masonryEnvelopeShellsLess = 'masonry envelope: shells less voids, p
 export const eachPartIsComputed = (error: string): string =>
   `Each part is computed by itself; their sum misses the envelope by ${error} %.`;
 export const volumesAreNet = 'Volumes are net: no waste is added.';
+export const nothingOfBlock = 'nothing';
+export const springer = 'springer';
+export const voussoir = 'voussoir';
+export const keystone = 'keystone';
+export const skewback = 'skewback';

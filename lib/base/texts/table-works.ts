@@ -6,7 +6,7 @@ export const ingredient = 'ingredient';
 export const unit = 'unit';
 export const forCubicMetre = 'for a cubic metre of fresh mix';
 export const forBatch = (house: string): string => `for a batch of ${house}`;
-export const forWholeHouseWaste = 'for the whole house, waste included';
+export const forWholeHouseWaste = 'for the whole house, as poured, waste included';
 export const freshMix = 'fresh mix';
 export const sandDry = 'sand, dry';
 export const waterIntoMixer = 'water into the mixer';
@@ -43,7 +43,7 @@ export const castingAndLayingCalendar = 'Casting and laying calendar';
 export const day = 'day';
 export const castPiecesByMould = 'cast, pieces by mould';
 export const pours = 'pours';
-export const freshMixWasteIncluded = 'fresh mix, waste included';
+export const freshMixWasteIncluded = 'fresh mix to pour, waste included';
 export const mixer = 'mixer';
 export const archesCastOrLaid = 'arches cast or laid on centering';
 export const centeringStruck = 'centering struck';
@@ -62,7 +62,11 @@ export const copiesOfMoulds = 'Copies of moulds';
 export const mould = 'mould';
 export const piecesToCast = 'pieces to cast';
 export const copiesToMake = 'copies to make';
-export const volumeOfOnePiece = 'volume of one piece';
+export const volumeOfOnePiece = 'fresh mix for one piece, as far as its mould is filled';
+export const wholeHouseAsPoured =
+  'The whole house is counted by what its moulds hold, larger than the dry pieces by their drying shrinkage.';
+export const freshMixFillsMoulds = (shrinkage: number): string =>
+  `Fresh mix is what fills the moulds: larger than the dry pieces by the drying shrinkage of ${shrinkage} % in every length.`;
 export const copiesCastEverything = (copies: number, castingDays: number, asked: string, leastDays: number): string =>
   `${copies} copies cast everything in ${castingDays} days${asked}; the least possible with any number of moulds is ${leastDays}.`;
 export const noSmallerNumber = 'No smaller number of copies does it in these days: proven by search.';
@@ -77,7 +81,7 @@ export const net = 'net';
 export const waste = 'waste';
 export const toOrder = 'to order';
 export const wasteIsOfEverything = (percent: string): string =>
-  `Waste is ${percent} % of everything but ribs and moulds; for blocks also what is cut off, since a cut block is cast whole.`;
+  `Waste is ${percent} % of everything but ribs and moulds; for what is cast in moulds also the drying shrinkage, since the mould is larger than the dry piece; for blocks also what is cut off, since a cut block is cast whole.`;
 export const volumesAreOfBalance =
   'Volumes are those of the balance of the masonry, areas those of the curved surfaces. An empty quantity has not been computed; it is not zero.';
 export const castPiecesAreCounted =

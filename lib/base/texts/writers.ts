@@ -25,3 +25,4 @@ export const fontThatWasHanded =
 export const finiteNumber = 'a finite number';
 export const wholeNumber = 'a whole number';
 export const textOnOneLine = 'a text on one line';
+export const handle = 'a handle';

@@ -57,7 +57,7 @@ export class Neighbours {
           tellSamePlace(pair, units, problems) || tellNested(pair, units, problems)
             ? 'within'
             : tellTooDeep(pair, joint, units, problems)
-              ? texts.tooDeep
+              ? 'too deep'
               : 'sound';
         this.#standing.set(keyOf(earlier, later), standing);
         if (standing === 'sound') tellGrazing(pair, units, problems);

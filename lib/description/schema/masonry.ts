@@ -39,6 +39,12 @@ export const blocksSchema = (q: Leaves) => {
         description:
           'How many blocks the courses have: `banded`, constant over bands of courses, with laps of half a block; `free`, chosen in each course for the fewest moulds.',
       }),
+      'moulds-in-course': q
+        .count(
+          'Moulds whose blocks may lie in one course: 1, or 2, spread evenly among each other where that saves moulds.',
+          { least: 1, most: 2 },
+        )
+        .prefault(1),
       'shortest-piece': q.length('Shortest closer that is laid.', { least: 20, most: 1000 }).prefault('120 mm'),
       'least-lap': q
         .length('Least distance between perpends of neighbouring courses.', { least: 0, most: 1000 })

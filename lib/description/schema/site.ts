@@ -33,8 +33,15 @@ export const siteSchema = (q: Leaves) =>
         .length('Outside ground level; below 0 when the floor stands above the ground.', { least: -2000, most: 1000 })
         .prefault('-150 mm'),
       snow: q.quantity('pressure', 'Snow load on the ground.', { least: 0, most: 50 }).optional(),
-      wind: q.quantity('pressure', 'Wind pressure.', { least: 0, most: 20 }).optional(),
-      'seismic-coefficient': q.number('Horizontal force as a part of the weight.', { least: 0, most: 2 }).optional(),
+      wind: q
+        .quantity('pressure', 'Wind pressure: characteristic by EN 1990, at strength level by ASCE 7.', {
+          least: 0,
+          most: 20,
+        })
+        .optional(),
+      'seismic-coefficient': q
+        .number('Horizontal force of the design earthquake as a part of the weight.', { least: 0, most: 2 })
+        .optional(),
       'bearing-capacity': q
         .quantity('pressure', 'Bearing pressure that the soil may carry.', { least: 1, most: 10_000 })
         .optional(),

@@ -1,5 +1,6 @@
 import { formatLength } from '../../base/measures.js';
 import * as texts from '../../base/texts/drawing-details.js';
+import { ONE_SIZE } from '../../base/tolerances.js';
 import type { PlainPrimitive } from '../../documents/drawing.js';
 import { hypot } from '../../math/elementary.js';
 import type { Vec2 } from '../../math/vec.js';
@@ -129,7 +130,13 @@ function headDetail(house: HouseSetout, arch: ArchSetout): Draft {
       const columns = rowsFrom(layout, box.min[0], -1, 24);
       placeChain(
         layout,
-        { angleDeg: 90, places: places([section.crownZ, topZ]), from: () => inside, prefix: texts.ringSize },
+        // Over a pointed head the ring measures more upright than across.
+        {
+          angleDeg: 90,
+          places: places([section.crownZ, topZ]),
+          from: () => inside,
+          prefix: Math.abs(topZ - section.crownZ - ring) < ONE_SIZE ? texts.ringSize : texts.uprightSize,
+        },
         columns,
       );
     },

@@ -35,15 +35,13 @@ function curbDetail(house: HouseSetout, dome: DomeSetout): Draft {
     dome.thickness + house.house.wall.renderOutside,
     curb.bedOuter[1] - 160,
     curb.bedOuter[1] + 200,
-  ).filter(([x]) => x >= side);
+  )
+    .filter(([x]) => x > side + 8)
+    .reverse();
   const joint = curb.bedOuter[1];
   const extra = (): PlainPrimitive[] => [
     ...renderLines(house, dome, box.min[1], joint),
-    polyline('ground', [
-      [side + 8, Math.min(dome.topZ, joint + UPTURN)],
-      [side + 8, joint + 6],
-      ...skin.reverse().slice(0, 14),
-    ]),
+    polyline('ground', [[side + 8, Math.min(dome.topZ, joint + UPTURN)], [side + 8, joint + 6], ...skin.slice(0, 14)]),
     polyline('visible', [
       [curb.clearRadius, dome.topZ],
       [curb.clearRadius, dome.topZ + 40],

@@ -1,7 +1,8 @@
-import { CAUTION } from '../../base/cautions.js';
 import type { WrittenUnits } from '../../base/measures.js';
 import { formatAngle, formatLength } from '../../base/measures.js';
+import { CAUTION } from '../../base/texts/cautions.js';
 import * as texts from '../../base/texts/drawing-moulds.js';
+import { CUBIC_FOOT_MM3 } from '../../base/units.js';
 import type { House } from '../../description/house.js';
 import { type Block, placeBlock, stackBlocks } from '../../documents/block.js';
 import { viewBounds } from '../../documents/drawing-bounds.js';
@@ -15,12 +16,13 @@ import { wrapText } from '../../documents/text-fit.js';
 import { textWidth } from '../../documents/text-size.js';
 import { TITLE_BLOCK } from '../../documents/title-block.js';
 import type { LaidHouse } from '../../masonry/block.js';
+import type { CutEdge } from '../../masonry/cuts.js';
 import { type CastForm, castForms } from '../../masonry/forms.js';
-import { LIGHTER } from '../../masonry/longer-check.js';
 import { massKg, wetDensity } from '../../masonry/mass.js';
 import { type FaceDimensions, formDimensions } from '../../masonry/moulds/dimensions.js';
 import { type CastShape, formShape, LINING } from '../../masonry/moulds/shape.js';
 import type { MasonryPlan } from '../../masonry/plan.js';
+import { type Stop, stopAlong } from '../../masonry/stops.js';
 import { DEG } from '../../math/vec.js';
 import { type MouldRelease, mouldRelease } from '../../works/mould-release.js';
 import { titleBlockOf } from '../sheets/title.js';
@@ -43,7 +45,7 @@ export function mouldSheets(plan: Pick<MasonryPlan, 'setout' | 'moulds'>, laid: 
   const forms = castForms(plan, laid);
   return forms.map((form, i) => {
     const shape = formShape(form.block, house.blocks);
-    const { size, views } = fitted(shape, units);
+    const { size, views } = fitted(shape, units, form.stops);
     const release = mouldRelease(form.id, shape, house.casting.bedBoards);
     const scale = scaleWords(views[0]?.view.scale ?? 1, units);
     return {
@@ -65,7 +67,11 @@ export function mouldSheets(plan: Pick<MasonryPlan, 'setout' | 'moulds'>, laid: 
 }
 
 /** The views at the largest scale at which each has room in its cell. */
-function fitted(shape: CastShape, units: WrittenUnits): { size: SheetSize; views: PlacedView[] } {
+function fitted(
+  shape: CastShape,
+  units: WrittenUnits,
+  stops: readonly Stop[],
+): { size: SheetSize; views: PlacedView[] } {
   const size = (units === 'feet-inches' ? US_SHEETS : ISO_SHEETS)[0] as SheetSize;
   const space = drawingSpace(size);
   const [wide, high] = [(space.right - space.left) / COLUMNS, (space.top - space.bottom - BELOW) / 2];
@@ -74,7 +80,7 @@ function fitted(shape: CastShape, units: WrittenUnits): { size: SheetSize; views
   const length = 2 * shape.at(0.5, 1, 1)[0];
   for (const scale of scales) {
     if (length / scale > high && scale !== scales[scales.length - 1]) continue;
-    const views = mouldViews(shape, scale, units);
+    const views = mouldViews(shape, scale, units, stops);
     const boxes = views.map(viewBounds);
     const fits = boxes.every(
       ({ min, max }) => (max[0] - min[0]) / scale <= wide - PAD && (max[1] - min[1]) / scale <= high - PAD - CAPTION,
@@ -118,6 +124,7 @@ function belowViews(
     tableBlock(table),
   );
   const ribs = faceRibs(shape).length > 0 ? [tableBlock(ribTable(shape, units))] : [];
+  const boards = form.stops.length > 0 ? [tableBlock(stopTable(house, form, units))] : [];
   const beside = left + (tables[0] as Block).width + 2 * PAD;
   const notes = notesBlock(notesOf(house, form, units), TITLE_BLOCK.width - 2 * PAD);
   const cell = (space.right - space.left) / COLUMNS;
@@ -126,6 +133,7 @@ function belowViews(
   return [
     ...placeBlock(tables[0] as Block, [left, top]),
     ...placeBlock(stackBlocks([tables[1] as Block, ...ribs], 2 * PAD), [beside, top]),
+    ...boards.flatMap((block) => placeBlock(block, [beside + (tables[1] as Block).width + 2 * PAD, top])),
     ...placeBlock(notes, [space.right - TITLE_BLOCK.width + PAD, top]),
     ...placeBlock(more, [space.left + 3 * cell + PAD, space.top - row - PAD]),
   ];
@@ -193,6 +201,46 @@ function bevelTable(house: House, { block }: CastForm, shape: CastShape, units: 
   };
 }
 
+const BOARD_EDGES: readonly (readonly [CutEdge, string])[] = [
+  ['innerLower', texts.intradosLower],
+  ['innerUpper', texts.intradosUpper],
+  ['outerLower', texts.extradosLower],
+  ['outerUpper', texts.extradosUpper],
+];
+
+/** Columns that the sheet has room for. */
+const MOST_BOARDS = 4;
+
+/** Where the stop board stands for each block that will be cut, along the edges of the mould; blocks alike are told as one. */
+function stopTable(house: House, { stops }: CastForm, units: WrittenUnits): Table {
+  const { unit, decimals, of } = printed(units);
+  const boards = new Map<string, { numbers: number[]; cells: readonly string[] }>();
+  for (const stop of stops) {
+    const along = stopAlong(stop, house.blocks);
+    const cells = [
+      stop.keeps === 'start' ? texts.leftHead : texts.rightHead,
+      ...BOARD_EDGES.map(([edge]) => of(along[edge]).toFixed(decimals)),
+    ];
+    const known = boards.get(cells.join()) ?? { numbers: [], cells };
+    known.numbers.push(stop.block.number);
+    boards.set(cells.join(), known);
+  }
+  const shown = [...boards.values()].slice(0, MOST_BOARDS);
+  const text = (key: string, label: string) => ({ key, label, kind: 'text' }) as const;
+  return {
+    id: 'stops',
+    title: boards.size > shown.length ? texts.stopBoardsOf(shown.length, boards.size) : texts.stopBoards,
+    columns: [
+      text('edge', texts.blockInUnit(unit)),
+      ...shown.map(({ numbers }, k) => text(`board-${k}`, numbers.join(', '))),
+    ],
+    rows: [texts.headKept, ...BOARD_EDGES.map(([, label]) => label)].map((edge, row) => ({
+      edge,
+      ...Object.fromEntries(shown.map(({ cells }, k) => [`board-${k}`, cells[row] as string])),
+    })),
+  };
+}
+
 const SHARES = [
   [0, 'start'],
   [0.25, '1/4'],
@@ -236,7 +284,6 @@ const PACKED = [
   ['outerUpper', texts.atExtradosAndUpper],
 ] as const;
 
-const CUBIC_FOOT = 304.8 * 304.8 * 304.8;
 const POUND = 0.45359237;
 
 function notesOf(house: House, { block, courses, shapedFor, places }: CastForm, units: WrittenUnits): string[] {
@@ -246,7 +293,7 @@ function notesOf(house: House, { block, courses, shapedFor, places }: CastForm, 
   const feet = units === 'feet-inches';
   const kg = massKg(volume, wetDensity(house.material));
   const fresh = feet
-    ? `${(volume / CUBIC_FOOT).toFixed(3)} ft3, ${(kg / POUND).toFixed(1)} lb`
+    ? `${(volume / CUBIC_FOOT_MM3).toFixed(3)} ft3, ${(kg / POUND).toFixed(1)} lb`
     : `${(volume / 1e6).toFixed(2)} L, ${kg.toFixed(1)} kg`;
   return [
     places === 1
@@ -263,7 +310,7 @@ function notesOf(house: House, { block, courses, shapedFor, places }: CastForm, 
 const sized = (mm: number, units: WrittenUnits): string =>
   `${formatLength(mm, units)}${units === 'feet-inches' ? '' : ' mm'}`;
 
-function releaseNotes({ casting }: House, { places }: CastForm, release: MouldRelease, units: WrittenUnits): string[] {
+function releaseNotes({ casting }: House, { stops }: CastForm, release: MouldRelease, units: WrittenUnits): string[] {
   const days = casting.demouldDays;
   const { packing } = release;
   const pack = PACKED.map(([corner, name]) => `${sized(packing[corner], units)} ${name}`).join(', ');
@@ -275,7 +322,7 @@ function releaseNotes({ casting }: House, { places }: CastForm, release: MouldRe
       release.steps.map((s, i) => texts.stepWithDraft(i + 1, s.moves, s.way, formatAngle(s.draftRad / DEG))).join('; '),
     ),
     release.steps.some((s) => s.draftRad < 0) ? texts.undercutHoldsBlockSee : texts.nothingHoldsBlock,
-    ...(places > 1 ? [LIGHTER] : []),
+    ...(stops.length > 0 ? [texts.dashedStopBoards] : []),
   ];
 }
 

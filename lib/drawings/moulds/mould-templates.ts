@@ -119,7 +119,7 @@ function headShape(shape: CastShape): Shape {
       measure(90, lowerOuter, upperOuter, [right, 0]),
       measure(0, lowerInner, lowerOuter, [0, low]),
       measure(0, upperInner, upperOuter, [0, high]),
-      ...label(wrapped(['head', names, texts.intradosLeftUpperBed], right - left - 2 * INSIDE), [
+      ...label(wrapped([texts.headLabel, names, texts.intradosLeftUpperBed], right - left - 2 * INSIDE), [
         left + INSIDE / 2,
         (low + high) / 2 + 3 * LABEL,
       ]),

@@ -3,17 +3,23 @@ import * as texts from '../../base/texts/drawing-moulds.js';
 import type { AlignedDimension, LinearDimension, Primitive, Segment, View } from '../../documents/drawing.js';
 import { boundsOf } from '../../documents/drawing-bounds.js';
 import { extremePoints, line } from '../../documents/segments.js';
+import { words } from '../../documents/shapes.js';
 import { type CastShape, LINING } from '../../masonry/moulds/shape.js';
+import { halfAngleAt } from '../../masonry/placed.js';
+import type { Stop } from '../../masonry/stops.js';
 import { hypot } from '../../math/elementary.js';
 import { cross2, dot2, sub2, type Vec2 } from '../../math/vec.js';
+import { spanPoint } from '../../setout/span.js';
 import { arcThrough } from '../templates/curves.js';
 import { developedBed, headFigure } from './developed.js';
 
 /** Dimension lines stand so far off the figure, paper mm. */
 const OFF = 7;
+/** A stop board nearer to the head, mm, is the head. */
+const SAME_LINE = 0.5;
 
-/** The views of a mould's block as cast; all mirror-equal about their upright middle where the block is. */
-export function mouldViews(shape: CastShape, scale: number, units: WrittenUnits): View[] {
+/** The views of a mould's block as cast; all mirror-equal about their upright middle where the block is, but for stop boards. */
+export function mouldViews(shape: CastShape, scale: number, units: WrittenUnits, stops: readonly Stop[] = []): View[] {
   const view = (id: string, title: string, primitives: readonly Primitive[]): View => ({
     id,
     title,
@@ -22,8 +28,8 @@ export function mouldViews(shape: CastShape, scale: number, units: WrittenUnits)
     primitives,
   });
   return [
-    view('intrados', 'Intrados', faceView(shape, 0, scale)),
-    view('extrados', 'Extrados', faceView(shape, 1, scale)),
+    view('intrados', texts.intrados, [...faceView(shape, 0, scale), ...stopLines(shape, 0, stops, scale)]),
+    view('extrados', texts.extrados, [...faceView(shape, 1, scale), ...stopLines(shape, 1, stops, scale)]),
     view('section', texts.sectionInMiddle, sectionView(shape, scale)),
     view('head', texts.headTrueShape, headView(shape, scale)),
     view('lower-bed', texts.lowerBedUnrolled, bedView(shape, 'lower', scale)),
@@ -84,6 +90,34 @@ function faceView(shape: CastShape, depth: 0 | 1, scale: number): Primitive[] {
     beside(edges, 'left', at(0, 0), at(1, 0), OFF * scale),
     aligned(lowLeft, highRight, lowLeft),
   ];
+}
+
+/** Where stop boards stand on a face, each named by the number of its block; none for what fills the form. */
+function stopLines(shape: CastShape, depth: 0 | 1, stops: readonly Stop[], scale: number): Primitive[] {
+  const { span, bed, top, thickness } = shape.block;
+  return stops.flatMap(({ block, keeps, placed }): Primitive[] => {
+    const at = (s: number): Vec2 => {
+      const [r, z] = spanPoint(span, bed + s * (top - bed), depth * thickness);
+      const share = halfAngleAt(placed, r, z) / halfAngleAt(shape.block, r, z);
+      // The head first met clockwise is the left one of a block seen from inside.
+      const [across, up] = shape.at(s, depth, keeps === 'start' ? 2 * share - 1 : 1 - 2 * share);
+      return [across, up];
+    };
+    const away = keeps === 'start' ? 1 : -1;
+    if (Math.abs(at(0.5)[0]) > Math.abs(shape.at(0.5, depth, away)[0]) - SAME_LINE) return [];
+    const [foot, middle] = [at(0.2), at(0.5)];
+    const text = words(
+      'text',
+      texts.stopNumber(block.number),
+      [foot[0] + (keeps === 'start' ? -1 : 3.5) * scale, foot[1]],
+      2.5,
+      'left',
+    );
+    return [
+      { kind: 'path', layer: 'hidden', segments: [arcThrough(at(0), middle, at(1))], closed: false },
+      { ...text, rotationDeg: 90 },
+    ];
+  });
 }
 
 /** The block cut in its middle: heights of both faces, thickness on both beds. */

@@ -1,7 +1,6 @@
 import type { WrittenUnits } from '../../base/measures.js';
 import * as texts from '../../base/texts/drawing-sheets.js';
 import type { SheetKind } from '../../description/house.js';
-import type { Block } from '../../documents/block.js';
 import { plotScales, scaleWords, standardScales } from '../../documents/scales.js';
 import type { SheetSize } from '../../documents/sheet-size.js';
 import type { Table } from '../../documents/table.js';
@@ -10,12 +9,12 @@ import type { Draft } from '../draft.js';
 import type { HandedOver } from '../handed.js';
 import type { Chapter } from './chapter.js';
 import type { Chosen } from './choose.js';
-import { flowPages, tableRoom, textWidthOn } from './flow.js';
+import { type Flowing, flowPages, tableRoom } from './flow.js';
 import { keyDraft, splitDraft } from './match-lines.js';
 import type { Page } from './page.js';
 import type { PageMaker } from './page-maker.js';
 import { namesOf } from './sheet-names.js';
-import { type TextPart, textBlock } from './text-parts.js';
+import type { TextPart } from './text-parts.js';
 
 /** A page and what its sheet is called. */
 export interface NamedPage {
@@ -30,12 +29,12 @@ export interface NamedPage {
 /** All pages of a chapter: its views, with tables beside them where there is room, then what is left of tables and texts. */
 export function chapterPages(maker: PageMaker, chapter: Chapter, chosen: Chosen, units: WrittenUnits): NamedPage[] {
   const { size } = chosen;
-  const beside = tableBlocks(chapter.beside, size).map(({ block }) => block);
+  const beside = tableBlocks(chapter.beside, size).flatMap(({ block }) => ('heading' in block ? [] : [block]));
   const own = tableBlocks(chapter.tables(maker.handed), size);
   const groups = groupsOf(maker, chapter, chosen, units);
-  const texts = [...groups.flatMap((g) => g.notes ?? []), ...chapter.texts].map((t) => textBlock(t, textWidthOn(size)));
+  const texts = [...groups.flatMap((g) => g.notes ?? []), ...chapter.texts];
   // Parts of one table follow each other; only whole tables stand beside views.
-  let loose = [...beside, ...own.filter((t) => t.whole).map((t) => t.block)];
+  let loose = [...beside, ...own.flatMap(({ block, whole }) => (whole && !('heading' in block) ? [block] : []))];
   const pages: NamedPage[] = [];
   for (const { drafts, scale } of groups) {
     const page = maker.page(size, drafts, scale, loose);
@@ -43,7 +42,7 @@ export function chapterPages(maker: PageMaker, chapter: Chapter, chosen: Chosen,
     loose = loose.filter((b) => !page.tables.includes(b));
     pages.push({ kind: chapter.kind, page, ...namesOf(chapter, page), scale: scaleWords(scale, units) });
   }
-  const left = own.filter(({ block, whole }) => !whole || loose.includes(block)).map(({ block }) => block);
+  const left = own.map(({ block }) => block).filter((b, i) => !own[i]?.whole || ('height' in b && loose.includes(b)));
   const told = pages.length > 0 ? [] : beside;
   const rest = flowPages(size, [...told, ...left, ...texts]).map(
     (page): NamedPage => ({ kind: chapter.kind, page, title: chapter.title, id: chapter.kind, scale: '' }),
@@ -53,7 +52,7 @@ export function chapterPages(maker: PageMaker, chapter: Chapter, chosen: Chosen,
 
 /** A table, or a part of one, or the notes to one. */
 interface TableBlock {
-  readonly block: Block;
+  readonly block: Flowing;
   /** Whether it is all of its table. */
   readonly whole: boolean;
 }
@@ -68,9 +67,7 @@ function tableBlocks(tables: readonly Table[], size: SheetSize): TableBlock[] {
       const notes = table.notes ?? [];
       const whole = parts.length === 1 && notes.length === 0;
       const after =
-        notes.length === 0
-          ? []
-          : [textBlock({ heading: texts.toNames(table.title.toLowerCase()), paragraphs: notes }, textWidthOn(size))];
+        notes.length === 0 ? [] : [{ heading: texts.toNames(table.title.toLowerCase()), paragraphs: notes }];
       return [...parts, ...after].map((block) => ({ block, whole }));
     });
 }

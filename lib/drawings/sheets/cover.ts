@@ -1,4 +1,4 @@
-import { CAUTIONS } from '../../base/cautions.js';
+import { CAUTIONS } from '../../base/texts/cautions.js';
 import * as texts from '../../base/texts/drawing-sheets.js';
 import { formatLength, formatQuantity } from '../../base/units.js';
 import type { Column, Table } from '../../documents/table.js';
@@ -25,20 +25,20 @@ export function projectTable(setout: HouseSetout, handed: HandedOver): Table {
   const { project } = house;
   const size = (mm: number) => formatLength(mm, house.units);
   const said: (readonly [string, string])[] = [
-    ['project', project.title],
-    ['number', project.number],
-    ['address', project.address],
-    ['client', project.client],
+    [texts.project, project.title],
+    [texts.number, project.number],
+    [texts.address, project.address],
+    [texts.client, project.client],
     [texts.drawnBy, project.drawnBy],
-    ['date', project.date ?? 'undated'],
-    ['revision', project.revision],
+    [texts.date, project.date ?? texts.undated],
+    [texts.revision, project.revision],
   ];
   const floors = house.rooms.flatMap((room) => handed.floors[room.id] ?? []);
-  return pairs('project', 'Project', [
+  return pairs('project', texts.projectTitle, [
     ...said.filter(([, value]) => value !== ''),
-    ['domes', domes.map((d) => `${d.id} (${roomNames(setout, d).join(', ')})`).join('; ')],
-    ['openings', arches.length === 0 ? 'none' : String(arches.length)],
-    ...(passages.length > 0 ? [['passages', passages.map((p) => p.id).join(', ')] as const] : []),
+    [texts.domes, domes.map((d) => `${d.id} (${roomNames(setout, d).join(', ')})`).join('; ')],
+    [texts.openingsCount, arches.length === 0 ? texts.none : String(arches.length)],
+    ...(passages.length > 0 ? [[texts.passages, passages.map((p) => p.id).join(', ')] as const] : []),
     [texts.heightAboveGround, size(Math.max(...domes.map((d) => d.topZ)) - house.site.ground)],
     ...(floors.length > 0
       ? [
@@ -79,24 +79,27 @@ export function materialTable({ house }: HouseSetout): Table {
   const mpa = (value: number) =>
     units === 'ft' || units === 'in' ? `${(value * 145.0377).toFixed(0)} psi` : `${value} MPa`;
   const density = (value: number) => formatQuantity(value, 'density', units);
-  return pairs('materials', 'Materials', [
+  return pairs('materials', texts.materialsTitle, [
     [texts.blocksCastCellularConcrete, texts.dryDensity(density(m.dryDensity))],
     [
       texts.strengthOfBlocks,
       m.compressiveStrengthMpa === null ? texts.notGivenTestCubes : texts.meanStrength(mpa(m.compressiveStrengthMpa)),
     ],
     [texts.waterToCementSand, `${m.waterCement}; ${m.sandCement}`],
-    ['wall', texts.coursesJoints(size(wall.thickness), size(blocks.courseHeight), size(blocks.joint))],
-    ['mortar', texts.strengthDensity(mpa(m.mortarStrengthMpa), density(m.mortarDensity))],
-    ['render', texts.insideOutsideDensity(size(wall.renderInside), size(wall.renderOutside), density(m.renderDensity))],
-    ['footing', footing ? texts.concreteRingWideBelow(size(footing.width), size(footing.depth)) : 'none'],
-    [texts.floorSlab, slab ? texts.concreteSlab(size(slab.thickness)) : 'none'],
+    [texts.wall, texts.coursesJoints(size(wall.thickness), size(blocks.courseHeight), size(blocks.joint))],
+    [texts.mortar, texts.strengthDensity(mpa(m.mortarStrengthMpa), density(m.mortarDensity))],
+    [
+      texts.render,
+      texts.insideOutsideDensity(size(wall.renderInside), size(wall.renderOutside), density(m.renderDensity)),
+    ],
+    [texts.footing, footing ? texts.concreteRingWideBelow(size(footing.width), size(footing.depth)) : texts.none],
+    [texts.floorSlab, slab ? texts.concreteSlab(size(slab.thickness)) : texts.none],
     [
       texts.ringTie,
       tie === null
         ? texts.notDescribed
         : tie === 'none'
-          ? 'none'
+          ? texts.none
           : texts.closedHoopOfBars(
               tie.bars,
               size(tie.diameter),

@@ -57,18 +57,30 @@ function sheetsOf(
   const [covers, others] = [chapters.filter((c) => c.kind === 'cover'), chapters.filter((c) => c.kind !== 'cover')];
   const body = others.flatMap((chapter) => chapterPages(maker, chapter, chosen, units));
 
+  const drawn = shared.length > 0 ? texts.plansElevationsAndSections(scaleWords(chosen.scale, units)) : '';
+  const choice = texts.sizeAndScale(chosen.size.name, drawn, chosen.because);
+
   // The cover lists itself: as many pages as it turns out to take.
   const cover = (pages: readonly NamedPage[]): NamedPage[] =>
     covers.flatMap((chapter) =>
       chapterPages(
         maker,
-        { ...chapter, tables: (h) => [drawingList([...pages, ...body]), ...chapter.tables(h)] },
+        {
+          ...chapter,
+          tables: (h) => [drawingList([...pages, ...body]), ...chapter.tables(h)],
+          texts: chapter.texts.map((t, i) =>
+            i > 0 ? t : { ...t, paragraphs: [...t.paragraphs, texts.sheetsOf(choice)] },
+          ),
+        },
         chosen,
         units,
       ),
     );
   let front = cover([]);
-  for (let i = 0; i < 3; i++) front = cover(front);
+  for (let i = 0, listed = 0; i < 5 && listed !== front.length; i++) {
+    listed = front.length;
+    front = cover(front);
+  }
 
   const pages = [...front, ...body];
   const sheets = pages.map(({ page, title, id, scale }, i): Sheet => {
@@ -86,9 +98,8 @@ function sheetsOf(
       }),
     };
   });
-  const drawn = shared.length > 0 ? texts.plansElevationsAndSections(scaleWords(chosen.scale, units)) : '';
   return {
     sheets,
-    summary: texts.scaleNote(sheets.length, chosen.size.name, drawn, chosen.because),
+    summary: texts.scaleNote(sheets.length, choice),
   };
 }

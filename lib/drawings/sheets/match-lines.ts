@@ -1,15 +1,17 @@
+import { axesSize } from '../../base/texts/drawing-plans.js';
 import * as texts from '../../base/texts/drawing-sheets.js';
 import type { PlainPrimitive, Primitive } from '../../documents/drawing.js';
-import { rectangle, words } from '../../documents/shapes.js';
+import { words } from '../../documents/shapes.js';
 import { drawingSpace, type SheetSize } from '../../documents/sheet-size.js';
 import { TITLE_BLOCK } from '../../documents/title-block.js';
-import type { Box } from '../../math/curves.js';
-import { lineEdge } from '../../math/curves.js';
-import type { Vec2 } from '../../math/vec.js';
+import { type Box, type LineEdge, lineEdge } from '../../math/curves.js';
+import { rangesWhere } from '../../math/curves-ranges.js';
+import { length2, lerp2, sub2, type Vec2 } from '../../math/vec.js';
 import { clipTo, inBox } from '../clip.js';
 import type { Draft, DraftedView } from '../draft.js';
 import type { HandedOver } from '../handed.js';
 import { Layout, shapesOf } from '../layout.js';
+import { type Bounded, bounded, meet } from '../overlap.js';
 import { CAPTION } from './rows.js';
 
 /** Beside a part on its sheet: frame, labels of match lines, what figures reach out, paper mm. */
@@ -139,11 +141,12 @@ export function keyDraft(draft: Draft, size: SheetSize, scale: number): Draft {
       const { layout: whole, foot } = draft.draw(at, handed);
       const layout = new Layout(at, draft.units);
       layout.add(...whole.primitives.filter(onKey));
+      const written = layout.primitives.flatMap((p) => shapesOf(p, at, draft.units).texts);
+      for (const side of sidesOf(parts().map((part) => part.figure))) layout.add(...brokenAt(written, side, at));
       for (const { figure, id } of parts()) {
         const name = id.replace(/^.*-part-/, '').toUpperCase();
-        layout.add(
-          rectangle('overhead', figure.min[0], figure.min[1], figure.max[0], figure.max[1]),
-          words('text', name, [figure.min[0] + 3 * at, figure.min[1] + 3 * at], 7),
+        layout.place(
+          PART_NAMES.flatMap((height) => placesIn(figure, at).map((place) => [words('text', name, place, height)])),
         );
       }
       return {
@@ -154,11 +157,55 @@ export function keyDraft(draft: Draft, size: SheetSize, scale: number): Draft {
   };
 }
 
+/** Heights of a part's name on the key, and steps between the places in its box where it is tried, paper mm. */
+const PART_NAMES = [7, 5, 3.5] as const;
+const NAME_STEP = 6;
+
+/** Sides of boxes, what two share once. */
+function sidesOf(boxes: readonly Box[]): LineEdge[] {
+  const sides = boxes.flatMap(({ min: [x0, y0], max: [x1, y1] }) => [
+    lineEdge([x0, y0], [x1, y0]),
+    lineEdge([x1, y0], [x1, y1]),
+    lineEdge([x0, y1], [x1, y1]),
+    lineEdge([x0, y0], [x0, y1]),
+  ]);
+  const named = sides.map((side) => [[side.from, side.to].flat().map(Math.round).join(' '), side] as const);
+  return [...new Map(named).values()];
+}
+
+/** A side of a part's box, left out where a figure stands on it. */
+function brokenAt(texts: readonly Bounded[], { from, to }: LineEdge, scale: number): Primitive[] {
+  const side = bounded([from, to]);
+  const crossed = texts.filter((t) => meet(t, side));
+  const length = length2(sub2(to, from));
+  const free = (t: number) => {
+    const p = bounded([lerp2(from, to, t)]);
+    return !crossed.some((text) => meet(text, p));
+  };
+  const samples = Math.max(8, Math.ceil(length / scale));
+  return rangesWhere(free, 0, 1, samples, (a, b) => Math.abs(a - b) * length < 0.05 * scale).map(([a, b]) => ({
+    kind: 'path',
+    layer: 'overhead',
+    segments: [lineEdge(lerp2(from, to, a), lerp2(from, to, b))],
+    closed: false,
+  }));
+}
+
+/** Places of a name in a box: from its lower left corner up and to the right. */
+const placesIn = ({ min, max }: Box, scale: number): Vec2[] => {
+  const along = (axis: 0 | 1) =>
+    Array.from(
+      { length: Math.max(1, Math.floor((max[axis] - min[axis]) / (NAME_STEP * scale)) - 1) },
+      (_, i) => min[axis] + (3 + i * NAME_STEP) * scale,
+    );
+  return along(0).flatMap((x) => along(1).map((y): Vec2 => [x, y]));
+};
+
 /** At a key's small scale only outlines and distances are read. */
 const onKey = (p: Primitive): boolean =>
   p.kind === 'dimension'
-    ? p.type === 'linear' || (p.type === 'aligned' && p.prefix === 'axes ')
-    : isPlain(p) && p.kind !== 'text' && !('layer' in p && p.kind === 'circle' && p.layer === 'axis');
+    ? p.type === 'linear' || (p.type === 'aligned' && p.prefix === axesSize)
+    : isPlain(p) && p.kind !== 'text' && p.layer !== 'axis';
 
 function once<A, T>(make: (arg?: A) => T): (arg?: A) => T {
   let made: { readonly of: A | undefined; readonly value: T } | null = null;

@@ -1,4 +1,4 @@
-import { CAUTION } from '../../base/cautions.js';
+import { CAUTION } from '../../base/texts/cautions.js';
 import * as texts from '../../base/texts/drawing-sheets.js';
 import type { Project } from '../../description/house.js';
 import type { Sheet } from '../../documents/sheet.js';

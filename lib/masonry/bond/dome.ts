@@ -1,5 +1,5 @@
 import { SAME_ANGLE_RAD, SAME_POINT } from '../../base/tolerances.js';
-import { type Course, perpendBearings } from '../../setout/courses.js';
+import { type Course, type CourseMix, perpendBearings } from '../../setout/courses.js';
 import type { DomeSetout } from '../../setout/dome.js';
 import type { HouseSetout } from '../../setout/house.js';
 import { lapBound, lapsBetween } from '../laps.js';
@@ -17,7 +17,7 @@ export interface CourseBond {
   readonly course: Course;
   /** Least lap on the course below, over the whole ring; `null` for the lowest. */
   readonly lap: number | null;
-  /** No start gives a longer least lap: π r / lcm(n, m). */
+  /** No start gives a longer least lap: π r / lcm(n, m); `null` beside blocks of two moulds too. */
   readonly lapBound: number | null;
   /** Perpends below that lap less than the least lap. */
   readonly shortLaps: number;
@@ -27,13 +27,21 @@ export interface CourseBond {
   readonly pieces: Merges;
 }
 
+/** Where blocks of two moulds lie in a course. */
+export type MixOf = (domeId: string, course: number) => CourseMix | null;
+
 /** Start bearings and merged pieces of a dome's courses from the floor up, with the numbers of blocks given. */
-export function bondDome(house: HouseSetout, dome: DomeSetout, counts: readonly number[]): CourseBond[] {
+export function bondDome(
+  house: HouseSetout,
+  dome: DomeSetout,
+  counts: readonly number[],
+  mixOf: MixOf = () => null,
+): CourseBond[] {
   const rows: CourseBond[] = [];
   const cutters = cuttersOf(house, dome);
   let home = 0;
   for (const [k, set] of dome.courses.entries()) {
-    const course = { ...set, count: counts[k] as number };
+    const course = { ...set, count: counts[k] as number, mix: mixOf(dome.id, set.index) };
     home = homeStart(home, counts[k - 1], course.count);
     const below = rows[k - 1]?.course;
     rows.push(bondCourse(house, dome, { course, home, cutters, below, twoBelow: rows[k - 2]?.course }));
@@ -63,30 +71,30 @@ function bondCourse(house: HouseSetout, dome: DomeSetout, problem: CourseProblem
   const { shortestPiece, leastLap, heaviestKg } = house.house.blocks;
   // What pieces lose to their perpends is known when moulds are; thinner ones only make them longer.
   const joint = fitLimits(house.house.blocks).thick;
-  const { count, midRadius: radius } = problem.course;
+  const { count, mix, midRadius: radius } = problem.course;
   const spans = laidSpans(dome, problem.course, cutters) ?? [];
   const under = below ? perpendBearings(below) : [];
   const within = joint / radius;
   const lines = twoBelow ? perpendsInLine(under, perpendBearings(twoBelow), within) : [];
   // A piece made one with its neighbour is cut when it is dry: its size then, and moist.
   const kgPerRadian = massKg(volumePerRadian(dome, problem.course), wetDensity(house.house.material));
-  const ring = {
-    module: (2 * Math.PI) / count,
+  const rules = {
+    ring: { count, mix },
     radius,
     joint,
     shortestPiece,
     heaviestKg: heaviestKg * KEPT,
     kgPerRadian,
   };
-  const start = bestStart({ ...ring, leastLap, spans, below: under, lines, home });
-  const merges = mergeShort(ring, start, spans);
+  const start = bestStart({ ...rules, leastLap, spans, below: under, lines, home });
+  const merges = mergeShort(rules, start, spans);
   const course: Course = { ...problem.course, startRad: start, leftOut: merges.leftOut };
   const laps = below ? lapsBetween(below, course) : [];
   return {
     domeId: dome.id,
     course,
     lap: below ? Math.min(...laps) : null,
-    lapBound: below ? lapBound(below.count, count, radius) : null,
+    lapBound: below && !mix && !below.mix ? lapBound(below.count, count, radius) : null,
     shortLaps: laps.filter((lap) => lap < leastLap - SAME_POINT).length,
     lines: perpendsInLine(perpendBearings(course), lines, within - SAME_ANGLE_RAD).length,
     pieces: merges,

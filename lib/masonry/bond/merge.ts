@@ -1,4 +1,5 @@
 import { SAME_ANGLE_RAD, SAME_POINT } from '../../base/tolerances.js';
+import { placeAngle, type Ring, turnTo } from '../../setout/courses.js';
 import type { LaidSpan } from './spans.js';
 
 /** A piece beside a cut that stays shorter than the shortest piece. */
@@ -21,9 +22,9 @@ export interface Merges {
   readonly shortest: number | null;
 }
 
-/** A ring of equal blocks and what its pieces must keep. Angles in radians. */
+/** A ring of blocks and what its pieces must keep. Angles in radians. */
 export interface RingRules {
-  readonly module: number;
+  readonly ring: Ring;
   readonly radius: number;
   readonly joint: number;
   readonly shortestPiece: number;
@@ -37,9 +38,8 @@ export function mergeShort(rules: RingRules, start: number, spans: readonly Laid
   const ends = spans.map((span) => mergeSpan(rules, start, span));
   const shortest = Math.min(...ends.map((e) => e.shortest));
   const sum = (pick: (end: (typeof ends)[number]) => number) => ends.reduce((all, e) => all + pick(e), 0);
-  const ring = Math.round((2 * Math.PI) / rules.module);
   return {
-    blocks: spans.length === 0 ? ring : sum((e) => e.blocks),
+    blocks: spans.length === 0 ? rules.ring.count : sum((e) => e.blocks),
     cut: sum((e) => e.cut),
     waste: sum((e) => e.waste),
     leftOut: ends.flatMap((e) => e.leftOut).sort((a, b) => a - b),
@@ -49,15 +49,15 @@ export function mergeShort(rules: RingRules, start: number, spans: readonly Laid
 }
 
 function mergeSpan(rules: RingRules, start: number, { from, to, fromRadius, toRadius }: LaidSpan) {
-  const { module, radius, joint, shortestPiece, heaviestKg, kgPerRadian } = rules;
-  const count = Math.round((2 * Math.PI) / module);
+  const { ring, radius, joint, shortestPiece, heaviestKg, kgPerRadian } = rules;
+  const { count } = ring;
   const half = joint / 2 / radius;
   const isShort = (length: number) => length < shortestPiece - SAME_POINT;
   // A perpend nearer to a cut than half a joint is one with the cut's joint.
   const slack = half + SAME_POINT / radius;
-  let first = Math.ceil((from + slack - start) / module);
-  let last = Math.floor((to - slack - start) / module);
-  const at = (k: number) => start + k * module;
+  let first = firstPast(ring, from + slack - start);
+  let last = -firstPast(ring, start - (to - slack), -1);
+  const at = (k: number) => start + turnTo(ring, k);
   const leftOut: number[] = [];
   const short: ShortPiece[] = [];
   let shortest = Number.POSITIVE_INFINITY;
@@ -86,8 +86,16 @@ function mergeSpan(rules: RingRules, start: number, { from, to, fromRadius, toRa
     shortest = Math.min(shortest, own * together);
   }
   // A piece from cut to cut is one; those longer than a block take in their neighbours.
-  const pieces = last < first ? [to - from] : [at(first) - half - from, to - half - at(last)];
-  const rests = pieces.map((angle) => 1 - angle / (module - 2 * half)).filter((rest) => rest > SAME_ANGLE_RAD);
+  const pieces: readonly (readonly [angle: number, place: number])[] =
+    last < first
+      ? [[to - from, last]]
+      : [
+          [at(first) - half - from, first - 1],
+          [to - half - at(last), last],
+        ];
+  const rests = pieces
+    .map(([angle, place]) => 1 - angle / (placeAngle(ring, place) - 2 * half))
+    .filter((rest) => rest > SAME_ANGLE_RAD);
   return {
     leftOut,
     short,
@@ -96,4 +104,14 @@ function mergeSpan(rules: RingRules, start: number, { from, to, fromRadius, toRa
     cut: rests.length,
     waste: rests.reduce((all, rest) => all + rest, 0),
   };
+}
+
+/** The first perpend, by number, that lies no nearer than so far round the ring from its first; the other way round with -1. */
+function firstPast(ring: Ring, turn: number, way: 1 | -1 = 1): number {
+  const at = (k: number) => way * turnTo(ring, way * k);
+  let k = Math.ceil((turn * ring.count) / (2 * Math.PI));
+  // Unequal places shift perpends by less than one of them.
+  while (at(k) < turn) k++;
+  while (at(k - 1) >= turn) k--;
+  return k;
 }

@@ -1,9 +1,10 @@
 import { SAME_POINT } from '../../base/tolerances.js';
 import { turnPositive } from '../../math/vec.js';
+import { placeAngle, type Ring, turnTo } from '../../setout/courses.js';
 import { mergeShort, type RingRules } from './merge.js';
 import type { LaidSpan } from './spans.js';
 
-/** What decides where the perpends of one ring of equal blocks are best. Bearings and angles in radians. */
+/** What decides where the perpends of one ring are best. Bearings and angles in radians. */
 export interface StartProblem extends RingRules {
   readonly leastLap: number;
   readonly spans: readonly LaidSpan[];
@@ -40,11 +41,11 @@ export const weighed = (cost: StartCost): number =>
   (Object.keys(WEIGHTS) as (keyof StartCost)[]).reduce((sum, key) => sum + WEIGHTS[key] * cost[key], 0);
 
 /**
- * Bearing of the first perpend, in [0, module), at which the objective is least. It is linear between the bearings at
+ * Bearing of the first perpend past bearing 0 at which the objective is least. It is linear between the bearings at
  * which something begins or stops to count, so that its least value stands at one of these: all are tried.
  */
 export function bestStart(problem: StartProblem): number {
-  const starts = [...new Set(kinks(problem).map((at) => inModule(at, problem.module)))].sort((a, b) => a - b);
+  const starts = [...new Set(kinks(problem).flatMap((at) => startsWith(problem.ring, at)))].sort((a, b) => a - b);
   let best = 0;
   let least = Number.POSITIVE_INFINITY;
   for (const start of starts) {
@@ -56,6 +57,17 @@ export function bestStart(problem: StartProblem): number {
   return best;
 }
 
+/** Starts with which some perpend lies at a bearing. */
+function startsWith(ring: Ring, at: number): number[] {
+  const most = placeAngle(ring, -1);
+  if (!ring.mix) return [inModule(at, most)];
+  const turn = turnPositive(at);
+  const near = Math.floor((turn * ring.count) / (2 * Math.PI));
+  return [-1, 0, 1, 2]
+    .map((aside) => turn - turnTo(ring, near + aside - 1))
+    .filter((start) => start >= 0 && start < most);
+}
+
 function inModule(at: number, module: number): number {
   const rest = at % module;
   const positive = rest < 0 ? rest + module : rest;
@@ -63,27 +75,27 @@ function inModule(at: number, module: number): number {
 }
 
 function kinks(problem: StartProblem): number[] {
-  const { module, radius, joint, shortestPiece, leastLap, heaviestKg, kgPerRadian } = problem;
+  const { ring, radius, joint, shortestPiece, leastLap, heaviestKg, kgPerRadian } = problem;
   const { spans, below, lines, home } = problem;
   const half = joint / 2 / radius;
+  const modules = ring.mix ? ring.mix.angles : [placeAngle(ring, 0)];
   // Piece that with a whole block weighs just what may be lifted.
-  const heavy = heaviestKg / kgPerRadian - module;
-  const found = [0, home, home + module / 2];
+  const heavy = modules.map((module) => heaviestKg / kgPerRadian - module);
+  // Where the nearest perpend is another one.
+  const between = ring.mix ? modules.flatMap((m) => [m / 2, -m / 2]) : modules.map((m) => m / 2);
+  const found = [0, home, ...between.map((b) => home + b)];
   for (const { from, to, fromRadius, toRadius } of spans) {
-    for (const d of [0, half, half + shortestPiece / fromRadius, half + heavy]) found.push(from + d);
-    for (const d of [0, half, half + shortestPiece / toRadius, half + heavy]) found.push(to - d);
+    for (const d of [0, half, half + shortestPiece / fromRadius, ...heavy.map((h) => half + h)]) found.push(from + d);
+    for (const d of [0, half, half + shortestPiece / toRadius, ...heavy.map((h) => half + h)]) found.push(to - d);
   }
-  for (const at of below) found.push(at, at + leastLap / radius, at - leastLap / radius, at + module / 2);
+  for (const at of below) found.push(at, at + leastLap / radius, at - leastLap / radius, ...between.map((b) => at + b));
   for (const at of lines) found.push(at + joint / radius, at - joint / radius);
   return found;
 }
 
 export function startCost(problem: StartProblem, start: number): StartCost {
-  const { module, radius, joint, shortestPiece, leastLap, spans, below, lines, home } = problem;
-  const gap = (at: number) => {
-    const t = inModule(start - at, module);
-    return radius * Math.min(t, module - t);
-  };
+  const { ring, radius, joint, shortestPiece, leastLap, spans, below, lines, home } = problem;
+  const gap = (at: number) => radius * nearestTurn(ring, at - start);
   const lacking = (list: readonly number[], wanted: number) =>
     list.reduce((sum, at) => sum + Math.max(0, wanted - gap(at)), 0);
   const { short, leftOut } = mergeShort(problem, start, spans);
@@ -94,6 +106,17 @@ export function startCost(problem: StartProblem, start: number): StartCost {
     merged: leftOut.length,
     away: gap(home),
   };
+}
+
+/** Angle from a place in a ring, told by the turn from its first perpend, to the perpend nearest to it. */
+function nearestTurn(ring: Ring, turn: number): number {
+  if (!ring.mix) {
+    const module = placeAngle(ring, 0);
+    const t = inModule(-turn, module);
+    return Math.min(t, module - t);
+  }
+  const near = Math.round((turn * ring.count) / (2 * Math.PI));
+  return Math.min(...[-1, 0, 1].map((aside) => Math.abs(turnTo(ring, near + aside) - turn)));
 }
 
 /** Perpends of `upper` that meet one of `lower`: nearer than `within`, radians. */

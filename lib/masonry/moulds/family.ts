@@ -52,12 +52,10 @@ export function windowFinder(limits: FitLimits): WindowFinder {
 /** The family of a parent's moulds as lines of one lean each, towards the kinds given; the least lean first. */
 export function* mouldLines(parent: Site, kinds: readonly Kind[], windowsOf: WindowFinder): Generator<MouldLine> {
   const windows = kinds.flatMap((kind) => windowsOf(parent, kind).map((window) => ({ item: kind.item, window })));
-  const step = TAPER_STEP / (2 * (parent.course.to - parent.course.bed));
-  let most = 0;
-  for (const { window } of windows)
-    for (const lean of window.leans) most = Math.max(most, Math.floor(Math.abs(lean) / step));
-  for (const notch of outward(most)) {
-    const lean = notch * step;
+  for (const lean of leansOf(
+    parent,
+    windows.flatMap(({ window }) => window.leans),
+  )) {
     const reaches: CountReach[] = [];
     for (const { item, window } of windows) {
       if (lean < window.leans[0] || lean > window.leans[1]) continue;
@@ -66,6 +64,14 @@ export function* mouldLines(parent: Site, kinds: readonly Kind[], windowsOf: Win
     }
     if (reaches.length > 0) yield { parent, lean, reaches };
   }
+}
+
+/** The leans of the family as far out as the farthest of those given. */
+export function* leansOf({ course }: Site, farthest: readonly number[]): Generator<number> {
+  const step = TAPER_STEP / (2 * (course.to - course.bed));
+  let most = 0;
+  for (const lean of farthest) most = Math.max(most, Math.floor(Math.abs(lean) / step));
+  for (const notch of outward(most)) yield notch * step;
 }
 
 function* outward(most: number): Generator<number> {

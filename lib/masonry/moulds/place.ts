@@ -9,6 +9,7 @@ import { EDGES, type EdgeName, radiusAt, type Site, seenAt } from './site.js';
 export interface Placement {
   readonly parent: Site;
   readonly site: Site;
+  /** Blocks of just this width that would go round the ring: of two moulds mixed no whole number. */
   readonly count: number;
   readonly up: number;
   readonly out: number;
@@ -65,12 +66,14 @@ const WIDEST = 0.9;
 
 /** Where a block of `parent`'s mould comes to stand; `null` when beds or faces would miss by too much. */
 export function placeBlock(parent: Site, site: Site, count: number, limits: FitLimits): Placement | null {
+  const placement = settleBlock(parent, site, count, limits);
+  return placement && keepsRooms(placement, limits) ? placement : null;
+}
+
+/** Whether beds and faces of a placement miss by no more than they may. */
+export function keepsRooms({ parent, faceMiss, bedOver, bedUnder }: Placement, limits: FitLimits): boolean {
   const { bedRoom } = rooms(parent, limits);
-  const placement = settle(parent, site, count, limits);
-  if (!placement) return null;
-  const { faceMiss, bedOver, bedUnder } = placement;
-  const fits = 2 * faceMiss <= limits.faceStep && bedOver <= bedRoom.over && bedUnder <= bedRoom.under;
-  return fits ? placement : null;
+  return 2 * faceMiss <= limits.faceStep && bedOver <= bedRoom.over && bedUnder <= bedRoom.under;
 }
 
 /** How far a bed may reach into its joint, or stay back from it: half of what the joint can give either way. */
@@ -90,7 +93,7 @@ function widen(range: { low: number; high: number }, value: number): void {
 }
 
 /** The same without a judgement; `null` where the block is too wide to stand there at all. */
-function settle(parent: Site, site: Site, count: number, limits: FitLimits): Placement | null {
+export function settleBlock(parent: Site, site: Site, count: number, limits: FitLimits): Placement | null {
   if (parent === site) return { parent, site, count, up: 0, out: 0, faceMiss: 0, bedOver: 0, bedUnder: 0 };
   const half = sin(Math.PI / count);
   const faces = { low: Number.POSITIVE_INFINITY, high: Number.NEGATIVE_INFINITY };

@@ -62,8 +62,9 @@ export function searchMoulds(places: readonly Place[], limits: FitLimits, mostNo
   };
 }
 
-function kindsOf(places: readonly Place[]): { kinds: Kind[]; kindAt: number[] } {
-  const found = new Map<string, Kind>();
+/** Places that are alike but for their height, as one. */
+export function kindsOf<P extends Place>(places: readonly P[]): { kinds: (P & Kind)[]; kindAt: number[] } {
+  const found = new Map<string, P & Kind>();
   const kindAt = places.map((place) => {
     const key = `${kindOf(place.site)} / ${place.counts.join(' ')}`;
     const kind = found.get(key) ?? { ...place, item: found.size, number: 0 };
@@ -74,7 +75,7 @@ function kindsOf(places: readonly Place[]): { kinds: Kind[]; kindAt: number[] } 
 }
 
 /** One parent for all places that differ in nothing but their counts. */
-const parentsOf = (kinds: readonly Kind[]): Site[] => [
+export const parentsOf = (kinds: readonly Kind[]): Site[] => [
   ...new Map(kinds.map(({ site }) => [kindOf(site), site])).values(),
 ];
 

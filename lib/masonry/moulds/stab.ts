@@ -7,8 +7,8 @@ export interface Reach {
   readonly high: number;
 }
 
-/** Told a point of the line, the items that it fits (a set that the next point changes), and how many they are. */
-export type StabVisit = (at: number, items: Bits, number: number) => void;
+/** Told a point of the line, the items that it fits (a set that the next point changes), how many they are, and between which points they are the same. */
+export type StabVisit = (at: number, items: Bits, number: number, ends: readonly [number, number]) => void;
 
 /**
  * Visits points of a line that among them fit every set of items below `size` that any point fits: wherever a stretch
@@ -34,7 +34,7 @@ export function stabLine(reaches: readonly Reach[], size: number, visit: StabVis
       latest = low;
       grown = true;
     }
-    if (grown) visit((latest + end.high) / 2, items, number);
+    if (grown) visit((latest + end.high) / 2, items, number, [latest, end.high]);
     grown = false;
     const left = (open[end.item] as number) - 1;
     open[end.item] = left;

@@ -87,14 +87,19 @@ export function slopesOf({ gauges }: Window, lean: number): [number, number] {
 
 /** Joints that a mould's blocks make in a placement, dry, thinnest and thickest over all seats. */
 export function jointsOf(mould: Mould, placement: Placement, limits: FitLimits): readonly [number, number] {
+  const joints = jointsAtSeats(mould, placement, limits);
+  return [Math.min(...joints), Math.max(...joints)];
+}
+
+/** The same at each seat. */
+export function jointsAtSeats(mould: Mould, placement: Placement, limits: FitLimits): number[] {
   const { parent, site, count, up, out } = placement;
   const beta = Math.PI / count;
-  const joints = seatsOf(parent, limits).map((seat) => {
+  return seatsOf(parent, limits).map((seat) => {
     const { distance, across } = perpendAt(mould, seat);
     const [at] = placedAt(parent, site, seat, distance, up, out);
     return 2 * (at * sin(beta) - across * cos(beta));
   });
-  return [Math.min(...joints), Math.max(...joints)];
 }
 
 /** Joint in the middle of the blocks' heads, dry. */

@@ -1,7 +1,7 @@
 import * as texts from '../../base/texts/print.js';
 import type { Mesh } from '../../documents/mesh.js';
 import type { Block } from '../../masonry/block.js';
-import { modulesOf } from '../../masonry/placed.js';
+import { formIn, formKey } from '../../masonry/placed.js';
 import { cos, sin } from '../../math/elementary.js';
 import type { Vec2 } from '../../math/vec.js';
 import type { Course } from '../../setout/courses.js';
@@ -20,7 +20,7 @@ export function looseBlocks(setout: HouseSetout, blocks: readonly Block[], solid
   const alike = new Map<string, { block: Block; mesh: Mesh; count: number }>();
   for (const [k, block] of blocks.entries()) {
     if (block.domeId !== wanted.in || block.course !== wanted.course) continue;
-    const key = block.cutBy.length > 0 ? block.mark : texts.wholeInPlace(modulesOf(course, block));
+    const key = block.cutBy.length > 0 ? block.mark : texts.wholeOfForm(formKey(formIn(course, block.number)));
     const found = alike.get(key);
     if (found) found.count++;
     else alike.set(key, { block, mesh: solids[k] as Mesh, count: 1 });

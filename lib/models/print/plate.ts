@@ -1,3 +1,4 @@
+import { FOOT_MM } from '../../base/units.js';
 import { add2, alongBearing, DEG, dot2, perp2, scale2, type Vec2 } from '../../math/vec.js';
 import type { HouseSetout } from '../../setout/house.js';
 import { baseHalf } from '../../setout/material.js';
@@ -127,7 +128,7 @@ function scaleMarks({ house }: HouseSetout, { min, max }: Plate, sizes: PrintSiz
   const at: Vec2 = [min[0] + plate.margin, min[1] + plate.margin];
   const title = `1:${Number(scale.toPrecision(6))}`;
   const feet = house.units === 'ft' || house.units === 'in';
-  const unit = feet ? 304.8 : 1000;
+  const unit = feet ? FOOT_MM : 1000;
   const start: Vec2 = [at[0] + textWidth(title, height) + 2 * plate.margin, at[1] + height / 2];
   const room = max[0] - start[0] - 3 * height - 2 * plate.margin;
   const words = (length: number) => `${length}${feet ? 'ft' : 'm'}`;

@@ -45,6 +45,9 @@ export const missing = (
 /** Advice where a figure hangs on a line of thrust, and there is none. */
 export const NO_THRUST = texts.noThrustFitsSoNothing;
 
+/** What raises a geometric factor. */
+export const GOOD_SHAPE = texts.thickerWallLowerStem;
+
 export const SAFE_THEOREM = texts.safeTheoremSource;
 const FACTOR_FORMULA = texts.factorFormula;
 

@@ -8,7 +8,8 @@ import { earlierThan, type HouseSetout } from '../../setout/house.js';
 import { combinationSource, designEffect, designFormula } from '../loads.js';
 import type { DomeStatics, Statics } from '../results.js';
 import type { ThrustPoint } from '../thrust.js';
-import { atBest, computed, factorCheck, factorState, missing, NO_THRUST, ratioOf } from './judge.js';
+import { atBest, computed, factorCheck, factorState, GOOD_SHAPE, missing, NO_THRUST, ratioOf } from './judge.js';
+import { oneSidedChecks } from './one-sided.js';
 
 const MEMBRANE = texts.shellTheorySource;
 
@@ -19,7 +20,7 @@ export function shellChecks(setout: HouseSetout, dome: DomeSetout, found: DomeSt
     ...hoopCheck(found, setout.house.units),
     thrustCheck(setout, dome, found),
     ...slidingCheck(setout, found),
-    ...oneSidedChecks(setout, found),
+    ...oneSidedChecks(setout.house, found),
     ...openingsCheck(setout, dome, found),
   ];
 }
@@ -118,8 +119,6 @@ function hoopCheck(found: DomeStatics, units: LengthUnit): Check[] {
   ];
 }
 
-const GOOD_SHAPE = texts.thickerWallLowerStem;
-
 function thrustCheck(setout: HouseSetout, dome: DomeSetout, found: DomeStatics): Check {
   const { thrust, tie, untiedFactor } = found;
   const cut = found.cutZ > dome.springingZ || earlierThan(setout, dome).length > 0;
@@ -172,46 +171,6 @@ function slidingCheck(setout: HouseSetout, found: DomeStatics): Check[] {
       advice: held,
     },
   ];
-}
-
-const EARTHQUAKE = texts.equivalentHorizontalLoadCommon;
-const SOURCES = {
-  'EN 1990': {
-    'drifted snow': texts.driftSource,
-    wind: texts.windSource,
-    earthquake: EARTHQUAKE,
-  },
-  'ASCE 7': {
-    'drifted snow': texts.driftSourceAsce,
-    wind: texts.windSourceAsce,
-    earthquake: EARTHQUAKE,
-  },
-} as const;
-const IDS = { 'drifted snow': 'drift', wind: 'wind', earthquake: 'earthquake' } as const;
-
-function oneSidedChecks({ house }: HouseSetout, found: DomeStatics): Check[] {
-  const sources = SOURCES[house.site.combinations];
-  return found.oneSided.map((one) => {
-    const check = factorCheck(
-      {
-        id: `${IDS[one.load]}.${found.id}`,
-        statement: texts.domeStandsUnder(found.id, one.load),
-        advice: texts.estimateThatLeavesOut(
-          one.load === 'wind' && house.site.combinations === 'ASCE 7',
-          one.factor < 2 ? texts.toRaiseSentence(GOOD_SHAPE) : '',
-        ),
-      },
-      one.factor,
-      {
-        kind: 'estimate',
-        load: texts.deadLoadAnd(one.load),
-        ...(one.peakKpa === null ? {} : { 'greatest snow on the plan (kPa)': one.peakKpa }),
-        ...(one.capacity === null ? {} : { 'part of its weight that may push it (1)': one.capacity }),
-      },
-      atBest(factorState(one.factor)),
-    );
-    return { ...check, source: `${check.source}; ${sources[one.load]}` };
-  });
 }
 
 function openingsCheck(setout: HouseSetout, dome: DomeSetout, found: DomeStatics): Check[] {

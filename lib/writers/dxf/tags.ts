@@ -27,7 +27,7 @@ function formatted(code: number, value: string | number): string {
     return Number.isFinite(value) ? realText(value as number) : refuse(code, value, texts.finiteNumber);
   if (kind === 'whole') return Number.isSafeInteger(value) ? String(value) : refuse(code, value, texts.wholeNumber);
   if (kind === 'handle')
-    return /^[0-9A-F]{1,16}$/.test(String(value)) ? String(value) : refuse(code, value, 'a handle');
+    return /^[0-9A-F]{1,16}$/.test(String(value)) ? String(value) : refuse(code, value, texts.handle);
   return typeof value === 'string' && !/\p{Cc}/u.test(value) ? value : refuse(code, value, texts.textOnOneLine);
 }
 

@@ -9,7 +9,7 @@ export const CAUTION = {
   rings:
     'An unclosed ring can fall: nobody stands inside or below it, and centering stays until the arch has its strength.',
   lifting:
-    'More than 20 kg lifted again and again is high risk, by one person or by two: use a hoist, or make smaller blocks.',
+    'More than 20 kg (44 lb) lifted again and again is high risk, by one person or by two: use a hoist, or make smaller blocks.',
   cement: 'Wet cement burns skin and eyes: gloves, goggles, long sleeves, wash at once.',
   silica: 'Cutting and dry mixing raise silica dust: cut wet or with extraction, wear a respirator.',
   cubes: 'Build only after test cubes of every casting day reach the strength the engineer set.',
