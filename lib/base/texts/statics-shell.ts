@@ -61,6 +61,7 @@ export const factoredFormula = 'a constant: the thrust of the factored loads sta
 export const leastFactorFactored = 'least geometric factor under factored loads';
 export const leastFactorFormula =
   'thickness over the thickness that a thrust in equilibrium with the factored loads needs to fit, the least of all combinations';
+export const factorUnder = (formula: string): string => `factor under ${formula} (1)`;
 export const uprightPartLeftOut = ' An upright part of the earthquake is left out.';
 export const shellTheoryHolds = (id: string, cutZ: string): string =>
   `Shell theory holds for dome ${id} only above ${cutZ}, where all rings are closed.`;
