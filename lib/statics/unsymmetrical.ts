@@ -1,5 +1,5 @@
 import type { Site } from '../description/house.js';
-import { type Combination, combinationsWith } from './combinations.js';
+import { type Combination, combinationsWith, type OneSidedLoad } from './combinations.js';
 import { hasSnow } from './dome-thrust.js';
 import { type DriftHeights, driftMoment, snowDrift } from './drift.js';
 import { pressureOf } from './loads.js';
@@ -9,11 +9,9 @@ import type { ThrustPoint } from './thrust.js';
 import type { PlacedTie } from './tie.js';
 
 /**
- * Loads that push a dome from one side, on an opposite pair of lunes as a tapered arch in the load's direction: an
+ * A load that pushes a dome from one side, on an opposite pair of lunes as a tapered arch in the load's direction: an
  * estimate, since it leaves out what the rings carry. The first half is to windward.
  */
-export type OneSidedLoad = 'drifted snow' | 'wind' | 'earthquake';
-
 export interface OneSided {
   readonly load: OneSidedLoad;
   /** Geometric factor under dead load and this one, without load factors. */
@@ -24,7 +22,7 @@ export interface OneSided {
   readonly peakKpa: number | null;
   /** Of an earthquake, the greatest part of the weight that may push; `null` otherwise. */
   readonly capacity: number | null;
-  /** Wind and earthquake put together with dead load and snow, with load factors. */
+  /** Put together with dead load and, but for drifted snow, even snow, with load factors. */
   readonly combined: readonly Combined[];
 }
 
@@ -95,7 +93,7 @@ function curbFace({ dome, crown }: Lune): PairSection[] {
   ];
 }
 
-function judge(load: OneSidedLoad, sided: Sided, combinations: readonly Combination[] = []): OneSided {
+function judge(load: OneSidedLoad, sided: Sided, combinations: readonly Combination[]): OneSided {
   const pair = pairOf(sided, AS_THEY_ARE);
   return {
     load,
@@ -122,7 +120,7 @@ export function earthquake(lune: Lune, tie: PlacedTie | null, coefficient: numbe
   const heights = [...curbFace(lune).map(() => 0), ...lune.sections.map((s) => s.dead.height)];
   const still = pairOf({ lune, tie, burdens: [[], []] }, AS_THEY_ARE);
   return {
-    ...judge('earthquake', sided(0)),
+    ...judge('earthquake', sided(0), []),
     capacity: tiltCapacity(still, [heights, heights]),
     combined: combinationsWith(site.combinations, 'earthquake', hasSnow(lune)).map((one) => ({
       ...one,
@@ -142,7 +140,8 @@ export function drift(lune: Lune, tie: PlacedTie | null, site: Site): OneSided {
       return { ...NOTHING, weight: load(1), moment: load(2) };
     });
   const sided: Sided = { lune, tie, burdens: [snowed(law.windward), snowed(law.leeward)] };
-  return { ...judge('drifted snow', sided), peakKpa: Math.max(...law.leeward) };
+  const combinations = combinationsWith(site.combinations, 'drifted snow', true);
+  return { ...judge('drifted snow', sided, combinations), peakKpa: Math.max(...law.leeward) };
 }
 
 /**
