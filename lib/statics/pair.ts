@@ -151,6 +151,9 @@ export function pairFactor(pair: Pair): number {
   return factorBy((share) => (programme.solve(share)?.value ?? Number.NEGATIVE_INFINITY) + THRUST_MISS);
 }
 
+/** The sections of a half that its line of thrust has a point on. */
+export const sectionsOfLine = (half: readonly PairSection[]): PairSection[] => half.filter((s) => standsClear(s, 1));
+
 /** Lines of thrust of both halves, as far from the faces as they can be; empty when none fits. */
 export function pairLines(pair: Pair): readonly [ThrustPoint[], ThrustPoint[]] {
   const found = new PairProgramme(pair, 1).solve(1);
@@ -158,25 +161,23 @@ export function pairLines(pair: Pair): readonly [ThrustPoint[], ThrustPoint[]] {
   const [h, k, s, t] = found.at;
   const tieZ = pair.tie?.z ?? 0;
   const line = (half: readonly PairSection[], sign: 1 | -1) =>
-    half
-      .filter((s) => standsClear(s, 1))
-      .map((section): ThrustPoint => {
-        const pull = section.tied ? t : 0;
-        const vertical = section.weight + sign * s;
-        const horizontal = h + section.push - pull;
-        const moment = section.moment + section.pushMoment + k - pull * tieZ;
-        const { middle, half: out } = section;
-        const across = 2 * (out[0] * vertical + out[1] * horizontal);
-        const off = moment - middle[0] * vertical - middle[1] * horizontal;
-        const place = across > 0 ? 0.5 + off / across : 0.5;
-        return {
-          r: middle[0] + (2 * place - 1) * out[0],
-          z: middle[1] + (2 * place - 1) * out[1],
-          horizontal,
-          vertical,
-          place,
-        };
-      });
+    sectionsOfLine(half).map((section): ThrustPoint => {
+      const pull = section.tied ? t : 0;
+      const vertical = section.weight + sign * s;
+      const horizontal = h + section.push - pull;
+      const moment = section.moment + section.pushMoment + k - pull * tieZ;
+      const { middle, half: out } = section;
+      const across = 2 * (out[0] * vertical + out[1] * horizontal);
+      const off = moment - middle[0] * vertical - middle[1] * horizontal;
+      const place = across > 0 ? 0.5 + off / across : 0.5;
+      return {
+        r: middle[0] + (2 * place - 1) * out[0],
+        z: middle[1] + (2 * place - 1) * out[1],
+        horizontal,
+        vertical,
+        place,
+      };
+    });
   return [line(pair.halves[0], 1), line(pair.halves[1], -1)];
 }
 

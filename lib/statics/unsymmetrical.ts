@@ -2,6 +2,7 @@ import type { Site } from '../description/house.js';
 import { type Combination, combinationsWith, type OneSidedLoad } from './combinations.js';
 import { hasSnow } from './dome-thrust.js';
 import { type DriftHeights, driftMoment, snowDrift } from './drift.js';
+import { linePressure, type WallDemand, wallDemand } from './joints.js';
 import { pressureOf } from './loads.js';
 import type { Lune, LuneSection } from './lune.js';
 import { type Pair, type PairSection, pairFactor, pairLines, tiltCapacity } from './pair.js';
@@ -18,6 +19,8 @@ export interface OneSided {
   readonly factor: number;
   /** Lines of thrust, windward and leeward; empty when none fits. */
   readonly lines: readonly [readonly ThrustPoint[], readonly ThrustPoint[]];
+  /** Under the footing of the worse half, without load factors, kPa; `null` without a footing or where none fits. */
+  readonly pressureKpa: number | null;
   /** Of drifted snow, the greatest load on the plan, kPa; `null` otherwise. */
   readonly peakKpa: number | null;
   /** Of an earthquake, the greatest part of the weight that may push; `null` otherwise. */
@@ -29,6 +32,8 @@ export interface OneSided {
 /** A combination and the geometric factor under it: from 1 on, the factored loads have a thrust that fits. */
 export interface Combined extends Combination {
   readonly factor: number;
+  /** What its thrust asks of the wall; `null` where none fits. */
+  readonly wall: WallDemand | null;
 }
 
 /** What one half bears above a section. */
@@ -95,14 +100,26 @@ function curbFace({ dome, crown }: Lune): PairSection[] {
 
 function judge(load: OneSidedLoad, sided: Sided, combinations: readonly Combination[]): OneSided {
   const pair = pairOf(sided, AS_THEY_ARE);
+  const lines = pairLines(pair);
   return {
     load,
     factor: pairFactor(pair),
-    lines: pairLines(pair),
+    lines,
     capacity: null,
     peakKpa: null,
-    combined: combinations.map((one) => ({ ...one, factor: pairFactor(pairOf(sided, one)) })),
+    pressureKpa: footPressure(sided.lune, lines),
+    combined: combinations.map((one) => combine(sided, one)),
   };
+}
+
+function combine(sided: Sided, one: Combination): Combined {
+  const pair = pairOf(sided, one);
+  return { ...one, factor: pairFactor(pair), wall: wallDemand(pair, sided.lune.dome.thickness) };
+}
+
+function footPressure({ sections }: Lune, lines: OneSided['lines']): number | null {
+  const last = sections[sections.length - 1];
+  return last?.part === 'footing' ? linePressure(lines, 2 * last.half[0], last.middle[0]) : null;
 }
 
 /**
@@ -122,10 +139,9 @@ export function earthquake(lune: Lune, tie: PlacedTie | null, coefficient: numbe
   return {
     ...judge('earthquake', sided(0), []),
     capacity: tiltCapacity(still, [heights, heights]),
-    combined: combinationsWith(site.combinations, 'earthquake', hasSnow(lune)).map((one) => ({
-      ...one,
-      factor: pairFactor(pairOf(sided(one.snow), one)),
-    })),
+    combined: combinationsWith(site.combinations, 'earthquake', hasSnow(lune)).map((one) =>
+      combine(sided(one.snow), one),
+    ),
   };
 }
 
