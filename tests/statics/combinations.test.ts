@@ -28,9 +28,11 @@ const under = (load: string, site: Partial<House['site']>, part: Partial<House> 
   };
 };
 
-describe('combinations of wind and earthquake', () => {
+describe('combinations of loads from one side', () => {
   // EN 1990:2002, Tables A1.1, A1.2(A) and (B), 6.4.3.4; ASCE 7-16, 2.3.1 and 2.3.6 (all from memory).
   it.each([
+    ['EN 1990', 'drifted snow', ['0.9 0 1.5', '1 0 1.5', '1.35 0 1.5']],
+    ['ASCE 7', 'drifted snow', ['1.2 0 1.6']],
     ['EN 1990', 'wind', ['0.9 0 1.5', '1 0 1.5', '1.35 0 1.5', '1.35 1.05 1.5', '1.35 1.5 0.9']],
     ['EN 1990', 'earthquake', ['1 0 1', '1 0.2 1']],
     ['ASCE 7', 'wind', ['0.9 0 1', '1.2 0 1', '1.2 0.5 1', '1.2 1.6 0.5']],
@@ -53,6 +55,14 @@ describe('combinations of wind and earthquake', () => {
     ] as const) {
       const alone = under('wind', { windKpa: q * share }).factor;
       expect(Math.abs((european[formula] ?? 0) / alone - 1), formula).toBeLessThan(1e-4);
+    }
+    const drifted = under('drifted snow', { snowKpa: 0.6 }).with;
+    for (const [formula, share] of [
+      ['1.35 G + 1.5 S', 1.5 / 1.35],
+      ['0.9 G + 1.5 S', 1.5 / 0.9],
+    ] as const) {
+      const alone = under('drifted snow', { snowKpa: 0.6 * share }).factor;
+      expect(Math.abs((drifted[formula] ?? 0) / alone - 1), formula).toBeLessThan(1e-4);
     }
     const shaken = under('earthquake', { seismicCoefficient: 0.04, combinations: 'ASCE 7' }).with;
     for (const [formula, share] of [
@@ -98,7 +108,7 @@ describe('combinations of wind and earthquake', () => {
       return (id: string) => found.find((check) => check.id === id);
     };
     const calm = checks({});
-    for (const id of ['wind-combined.hall', 'earthquake-combined.hall']) {
+    for (const id of ['drift-combined.hall', 'wind-combined.hall', 'earthquake-combined.hall']) {
       const told = calm(id);
       expect(told?.state, id).toBe('attention');
       const factors = Object.entries(told?.capacity?.inputs ?? {}).filter(([key]) => key.startsWith('factor under'));
