@@ -89,4 +89,22 @@ describe('leftovers', () => {
         expect(source.cut.whole[edge] - source.cut.left[edge]).toBeGreaterThanOrEqual(cut.left[edge]);
     }
   });
+
+  // A saw takes 5 mm (common practice, no source).
+  it.each<readonly [what: string, pieces: readonly number[], from: readonly (string | null)[]]>([
+    ['are shorter by the saw’s width: what just fits', [250, 145], [null, 'b0']],
+    ['are shorter by the saw’s width: what is a millimetre too long', [250, 146], [null, null]],
+    ['are taken from the shortest that does', [300, 200, 90], [null, null, 'b0']],
+  ])('%s', (_, pieces, from) => {
+    const [cut] = cuts.filter((c) => c.keeps === 'start');
+    if (!cut) throw new Error('no cut keeps its first head');
+    const all = (mm: number) => ({ innerLower: mm, innerUpper: mm, outerLower: mm, outerUpper: mm });
+    const marked = pieces.map((mm, k) => ({
+      ...cut,
+      block: { ...cut.block, mark: `b${k}` },
+      left: all(mm),
+      whole: all(400),
+    }));
+    expect(nameCuts(marked, () => 'M1').map((n) => n.from)).toEqual(from);
+  });
 });

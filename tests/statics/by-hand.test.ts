@@ -61,6 +61,15 @@ describe('heads in a stem wall of 3 m under a hemisphere', () => {
     const ring = (UNIT * T * Math.PI * (outer ** 2 - inner ** 2)) / 4;
     expect(statics.heads[0]?.arch?.weight).toBeCloseTo(FLOW * outer + corner + ring, 6);
   });
+
+  it('half the arch of a niche 100 mm deep bears the whole flow, and ring and corner of its own depth', () => {
+    const niche = { ...head('semicircular'), use: 'niche' as const, depth: 100 };
+    const { statics } = made({ ...tall, openings: [niche] });
+    const [inner, outer] = [0.5, 0.7];
+    const corner = UNIT * 0.1 * (outer ** 2 - (Math.PI * outer ** 2) / 4);
+    const ring = (UNIT * 0.1 * Math.PI * (outer ** 2 - inner ** 2)) / 4;
+    expect(statics.heads[0]?.arch?.weight).toBeCloseTo(FLOW * outer + corner + ring, 6);
+  });
 });
 
 describe('a wall beside a door', () => {
@@ -73,6 +82,16 @@ describe('a wall beside a door', () => {
     expect(pier?.width).toBeCloseTo((2 * Math.PI - 2 * half) * 3125, 6);
     expect(pier?.gathered).toBeCloseTo(2 * Math.PI * 3125, 6);
     expect(pier?.dead).toBeCloseTo(cut.dome.weights.masonry, 6);
+  });
+
+  it('is parted by what doors that run into each other take together', () => {
+    const [two, across] = [15, 180].map((bearingDeg) => openingOf({ id: `at-${bearingDeg}`, width: 1000, bearingDeg }));
+    const first = openingOf({ width: 1000, bearingDeg: 0 });
+    const { dome } = made({ openings: [first, two, across] as (typeof door)[], tie: 'none' });
+    const piers = dome.piers.filter((p) => p.z === 0).map((p) => p.width);
+    // Together they take from −half to 15 degrees + half.
+    const wide = [Math.PI - (15 * Math.PI) / 180 - 2 * half, Math.PI - 2 * half];
+    expect(piers.map((mm) => mm / 3125).sort()).toEqual(wide.map((rad) => expect.closeTo(rad, 9)));
   });
 
   it('stands on a footing that spreads it at 45 degrees, and loads the soil where the resultant is', () => {
@@ -142,6 +161,9 @@ describe('loads of the shell', () => {
   it('uncracked, meridian and hoop at the springing of a hemisphere are q R on its middle surface', () => {
     const { shell } = made({ domes: [domeOf({ stemWall: 0 })] }).dome;
     const q = UNIT * T * (1 + T ** 2 / (12 * R ** 2));
+    // Nhoop = q R (1 / (1 + cos φ) − cos φ) pulls from cos φ = (√5 − 1) / 2 on: its sum is q R² (sin φ − tan φ/2) there.
+    const turn = Math.acos((Math.sqrt(5) - 1) / 2);
+    expect(shell.hoopTension / (q * R * R * (Math.sin(turn) - Math.tan(turn / 2)))).toBeCloseTo(1, 2);
     const last = shell.points.at(-1);
     expect(Math.abs((last?.dead.meridian ?? 0) / (-q * R) - 1)).toBeLessThan(1e-4);
     expect(Math.abs((last?.dead.hoop ?? 0) / (q * R) - 1)).toBeLessThan(1e-3);
