@@ -4,6 +4,7 @@ import type { House } from '../../lib/description/house.js';
 import { balanceOf } from '../../lib/masonry/balance.js';
 import { layBlocks } from '../../lib/masonry/lay.js';
 import { setOutHouse } from '../../lib/setout/house.js';
+import { footingChecks } from '../../lib/statics/checks/footing.js';
 import { lineStress } from '../../lib/statics/checks/shell.js';
 import { staticsChecks } from '../../lib/statics/checks.js';
 import { jointShare } from '../../lib/statics/joint-share.js';
@@ -101,6 +102,20 @@ describe('a wall beside a door', () => {
     expect(footing?.gathering).toBeCloseTo((2 * Math.PI * R) / ((2 * Math.PI - 2 * half) * R + 0.8), 9);
     const width = 0.5 - (2 * Math.abs(footing?.eccentricity ?? 0)) / 1000;
     expect(footing?.pressureKpa).toBeCloseTo(((footing?.lineLoad ?? 0) * (footing?.gathering ?? 0)) / width, 9);
+  });
+
+  it('is told the width at which the soil bears it where it does not: the next 10 mm', () => {
+    const { setout, dome } = cut;
+    const site = { ...setout.house.site, bearingCapacityKpa: 20 };
+    const soft = { ...setout, house: { ...setout.house, site } };
+    const [found] = footingChecks(soft, setout.domes[0] as (typeof setout.domes)[number], dome);
+    const wide = 1000 * Number(/([\d.]+) m,/.exec(found?.advice ?? '')?.[1]);
+    const off = 2 * Math.abs(dome.footing?.eccentricity ?? 0);
+    expect(off).toBeGreaterThan(10);
+    const pressure = (mm: number) =>
+      ((dome.footing?.lineLoad ?? 0) * (dome.footing?.gathering ?? 0) * 1000) / (mm - off);
+    expect(pressure(wide)).toBeLessThanOrEqual(20);
+    expect(pressure(wide - 10)).toBeGreaterThan(20);
   });
 
   it('has a footing that spans under the door: 1.35 w L² / 8 on 325 mm with 434.8 MPa', () => {

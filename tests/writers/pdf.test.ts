@@ -70,7 +70,9 @@ describe('writePdf', () => {
   });
 
   it('has bookmarks for sheets and their views', () => {
-    expect(outlineByMutool(pdf)).toEqual(expect.arrayContaining(['1 All kinds of marks', '2 Again', 'Demonstration section']));
+    expect(outlineByMutool(pdf)).toEqual(
+      expect.arrayContaining(['1 All kinds of marks', '2 Again', 'Demonstration section']),
+    );
   });
 
   it('gives the same bytes again, and after another one', async () => {
