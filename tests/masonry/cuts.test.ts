@@ -44,6 +44,33 @@ describe('cuts of blocks', () => {
   });
 });
 
+describe('a slot narrower than the blocks that it parts', () => {
+  it('leaves two pieces of a block: the first clockwise keeps its start, the other its end', () => {
+    const axis = (91.1 * Math.PI) / 180;
+    const arch = { ring: 40, face: 'flush', madeAs: 'cast', voussoirs: null } as const;
+    const head = { shape: 'flat', rise: 0 } as const;
+    const slot = openingOf({
+      id: 'slot',
+      use: 'vent',
+      bearingDeg: 91.1,
+      width: 100,
+      height: 1200,
+      sill: 100,
+      head,
+      arch,
+    });
+    const parted = setOutHouse(houseOf({ openings: [slot] }));
+    const pieces = blockCuts(parted, layBlocks(parted)).filter((c) => c.block.seed && c.block.part === 'stem');
+    const half = 50 + 40 + 10;
+    expect(pieces.map((c) => c.block.mark.slice(-1))).toEqual(expect.arrayContaining(['a', 'b']));
+    for (const { block, keeps, left } of pieces) {
+      expect(keeps).toBe(block.mark.endsWith('a') ? 'start' : 'end');
+      const turn = block.mark.endsWith('a') ? axis - block.startRad : block.endRad - axis;
+      expect(left.innerLower).toBeCloseTo(3000 * (turn - Math.asin(half / 3000)), 6);
+    }
+  });
+});
+
 describe('names of cuts', () => {
   const named = nameCuts(cuts, () => 'M1');
 
