@@ -10,6 +10,7 @@ import { footingChecks } from '../../lib/statics/checks/footing.js';
 import { lineStress } from '../../lib/statics/checks/shell.js';
 import { staticsChecks } from '../../lib/statics/checks.js';
 import { jointShare } from '../../lib/statics/joint-share.js';
+import { ringWeights } from '../../lib/statics/layers.js';
 import { layingOf } from '../../lib/statics/laying-courses.js';
 import { staticsOf } from '../../lib/statics/statics.js';
 import { strengthOf } from '../../lib/statics/strength.js';
@@ -172,6 +173,12 @@ describe('a wall beside a door', () => {
 });
 
 describe('loads of the shell', () => {
+  it('a ring with level beds weighs by its sector, about the axis and about the floor', () => {
+    const found = ringWeights([3, 5], [-2, 6], 0.5);
+    // A radian: (25 − 9) / 2 by 8; lever of the sector (125 − 27) / 3 by 8; its middle 2 over the floor.
+    expect(found).toEqual({ weight: 32, moment: (0.5 * 8 * 98) / 3, height: 64 });
+  });
+
   it('snow on a skylight and its curb is the plan’s', () => {
     const snowed = made({
       domes: [domeOf({ stemWall: 0, oculus: { radius: 350, curb: 150, upstand: 50 } })],
