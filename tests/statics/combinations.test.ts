@@ -4,10 +4,12 @@ import { setOutHouse } from '../../lib/setout/house.js';
 import { staticsChecks } from '../../lib/statics/checks.js';
 import { combinationsWith } from '../../lib/statics/combinations.js';
 import { bodyOf } from '../../lib/statics/dome-thrust.js';
+import { NO_WEIGHT, sumWeights, type Weights } from '../../lib/statics/layers.js';
 import { unitLoads } from '../../lib/statics/loads.js';
 import { luneOf } from '../../lib/statics/lune.js';
 import { staticsOf } from '../../lib/statics/statics.js';
 import { geometricFactor } from '../../lib/statics/thrust.js';
+import { earthquake } from '../../lib/statics/unsymmetrical.js';
 import { domeOf, houseOf } from '../tools/house.js';
 
 const made = (site: Partial<House['site']>, part: Partial<House> = {}): House => {
@@ -62,6 +64,21 @@ describe('combinations of wind and earthquake', () => {
       const alone = under('earthquake', { seismicCoefficient: 0.04 * share }).factor;
       expect(Math.abs((shaken[formula] ?? 0) / alone - 1), formula).toBeLessThan(1e-4);
     }
+  });
+
+  it('of an earthquake shake the snow that lies there as if it were so much more wall', () => {
+    const house = made({ snowKpa: 8, combinations: 'EN 1990' });
+    const setout = setOutHouse(house);
+    const dome = setout.domes[0] as (typeof setout.domes)[number];
+    const lune = luneOf(dome, unitLoads(setout, dome), { renderInside: 0, renderOutside: 0, footing: null });
+    const share = (of: Weights): Weights => ({ weight: of.weight / 5, moment: of.moment / 5, height: of.height / 5 });
+    const laden = {
+      ...lune,
+      sections: lune.sections.map((s) => ({ ...s, dead: sumWeights(s.dead, share(s.snow)), snow: NO_WEIGHT })),
+    };
+    const together = earthquake(lune, null, 0.04, house.site).combined.find((one) => one.snow === 0.2);
+    expect(together?.factor).toBeGreaterThan(1);
+    expect(together?.factor).toBeCloseTo(earthquake(laden, null, 0.04, house.site).factor, 6);
   });
 
   it.each(['hemisphere', 'pointed'] as const)(
