@@ -91,6 +91,9 @@ describe('combinations of wind and earthquake', () => {
       const setout = setOutHouse(house);
       const dome = setout.domes[0] as (typeof setout.domes)[number];
       const lune = luneOf(dome, unitLoads(setout, dome), { renderInside: 0, renderOutside: 0, footing: null });
+      // Cut to half its thickness the curb pushes in the middle half of its face.
+      const [[low, high], [from, to]] = [lune.crown(1), lune.crown(0.5)];
+      expect([from, to].map((z) => (z - low) / (high - low))).toEqual([0.25, 0.75].map((at) => expect.closeTo(at, 9)));
       const factored = (dead: number, snow: number) => {
         const body = bodyOf(lune, 'dead', Number.POSITIVE_INFINITY, null);
         const sections = body.sections.map((section, i) => {
