@@ -52,9 +52,9 @@ export interface ThrustPoint {
 }
 
 /** Thrusts beyond this many times the weight are told as unlimited. */
-export const GREATEST_THRUST = 1000;
+const GREATEST_THRUST = 1000;
 /** Factors beyond this are told as this. */
-export const GREATEST_FACTOR = 100;
+const GREATEST_FACTOR = 100;
 /** Masonry isn't made thicker than this many times to look for a thrust. */
 const MOST_SHARE = 32;
 

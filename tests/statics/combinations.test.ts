@@ -4,10 +4,12 @@ import { setOutHouse } from '../../lib/setout/house.js';
 import { staticsChecks } from '../../lib/statics/checks.js';
 import { combinationsWith } from '../../lib/statics/combinations.js';
 import { bodyOf } from '../../lib/statics/dome-thrust.js';
+import { NO_WEIGHT, sumWeights, type Weights } from '../../lib/statics/layers.js';
 import { unitLoads } from '../../lib/statics/loads.js';
 import { luneOf } from '../../lib/statics/lune.js';
 import { staticsOf } from '../../lib/statics/statics.js';
 import { geometricFactor } from '../../lib/statics/thrust.js';
+import { earthquake } from '../../lib/statics/unsymmetrical.js';
 import { domeOf, houseOf } from '../tools/house.js';
 
 const made = (site: Partial<House['site']>, part: Partial<House> = {}): House => {
@@ -74,6 +76,21 @@ describe('combinations of loads from one side', () => {
     }
   });
 
+  it('of an earthquake shake the snow that lies there as if it were so much more wall', () => {
+    const house = made({ snowKpa: 8, combinations: 'EN 1990' });
+    const setout = setOutHouse(house);
+    const dome = setout.domes[0] as (typeof setout.domes)[number];
+    const lune = luneOf(dome, unitLoads(setout, dome), { renderInside: 0, renderOutside: 0, footing: null });
+    const share = (of: Weights): Weights => ({ weight: of.weight / 5, moment: of.moment / 5, height: of.height / 5 });
+    const laden = {
+      ...lune,
+      sections: lune.sections.map((s) => ({ ...s, dead: sumWeights(s.dead, share(s.snow)), snow: NO_WEIGHT })),
+    };
+    const together = earthquake(lune, null, 0.04, house.site).combined.find((one) => one.snow === 0.2);
+    expect(together?.factor).toBeGreaterThan(1);
+    expect(together?.factor).toBeCloseTo(earthquake(laden, null, 0.04, house.site).factor, 6);
+  });
+
   it.each(['hemisphere', 'pointed'] as const)(
     'with hardly any wind, a %s dome with an oculus is one lune whose crown pushes inside the curb',
     (shape) => {
@@ -84,6 +101,9 @@ describe('combinations of loads from one side', () => {
       const setout = setOutHouse(house);
       const dome = setout.domes[0] as (typeof setout.domes)[number];
       const lune = luneOf(dome, unitLoads(setout, dome), { renderInside: 0, renderOutside: 0, footing: null });
+      // Cut to half its thickness the curb pushes in the middle half of its face.
+      const [[low, high], [from, to]] = [lune.crown(1), lune.crown(0.5)];
+      expect([from, to].map((z) => (z - low) / (high - low))).toEqual([0.25, 0.75].map((at) => expect.closeTo(at, 9)));
       const factored = (dead: number, snow: number) => {
         const body = bodyOf(lune, 'dead', Number.POSITIVE_INFINITY, null);
         const sections = body.sections.map((section, i) => {

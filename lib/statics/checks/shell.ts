@@ -26,7 +26,7 @@ export function shellChecks(setout: HouseSetout, dome: DomeSetout, found: DomeSt
 }
 
 /** What load factors make of dead load and snow together. */
-export function designShare(setout: HouseSetout, found: DomeStatics): number {
+function designShare(setout: HouseSetout, found: DomeStatics): number {
   const dead = found.weights.masonry + found.weights.render;
   const { snow } = found.weights;
   return designEffect(setout.house.site.combinations, dead, snow) / (dead + snow);
