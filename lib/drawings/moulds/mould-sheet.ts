@@ -136,7 +136,8 @@ function belowViews(
     ...placeBlock(stackBlocks([tables[1] as Block, ...ribs], 2 * PAD), [beside, top]),
     ...boards.flatMap((block) => placeBlock(block, [beside + (tables[1] as Block).width + 2 * PAD, top])),
     ...placeBlock(notes, [space.right - TITLE_BLOCK.width + PAD, top]),
-    ...placeBlock(more, [space.left + 3 * cell + PAD, space.top - row - PAD]),
+    // Many notes begin beside the foot of the first row, so that they end above those below.
+    ...placeBlock(more, [space.left + 3 * cell + PAD, Math.max(space.top - row - PAD, top + PAD + more.height)]),
   ];
 }
 
