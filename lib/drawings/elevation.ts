@@ -98,7 +98,7 @@ export function elevationDraft(house: HouseSetout, side: Side): Draft {
       (z) => (z > ground ? sideAt(house, right, z, -1) : left - GROUND_BEYOND),
     );
 
-    const title = texts.elevation(side[0]?.toUpperCase(), side.slice(1));
+    const title = texts.ELEVATIONS[side];
     return { layout, foot: { title, notes: [], general: [wallWords(house.house, units)], patterns: [] } };
   };
   return {

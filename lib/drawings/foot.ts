@@ -23,7 +23,7 @@ export interface FootSpec {
 }
 
 /** In what lengths and levels are written. */
-export const measureWords = (units: WrittenUnits): string => texts.levelsAboveFinishedFloor(units);
+export const measureSentence = (units: WrittenUnits): string => texts.levelsAboveFinishedFloorSentence(units);
 
 /** Under the figure or beside it: title, scale, scale bar, what the hatches mean, whose drawing it is, notes, the caution. */
 export function addFoot(layout: Layout, spec: FootSpec, project: string, place: FootPlace): void {
@@ -43,7 +43,9 @@ export function addFoot(layout: Layout, spec: FootSpec, project: string, place: 
   layout.add(words('text', spec.title, [left, y], TITLE));
   y -= mm(4 - LINE_GAP);
   const written = scaleWords(scale, units);
-  addLines(texts.scale(written === `1:${scale}` ? written : `1:${scale} (${written})`, measureWords(units)));
+  addLines(
+    texts.scale(written === `1:${scale}` ? written : `1:${scale} (${written})`, texts.levelsAboveFinishedFloor(units)),
+  );
 
   y -= mm(3.5);
   const bar = scaleBar(scale, units);

@@ -102,7 +102,7 @@ function shortestCheck(house: HouseSetout, laid: LaidHouse): Check {
     capacity: givenFigure('shortest-piece.limit', texts.shortestPieceAllowed, limit, 'mm'),
     ratio: run > 0 ? limit / run : Number.MAX_VALUE,
     source: DESCRIPTION,
-    advice: texts.layThesePieces(short.slice(0, 8).join(', ') || 'none'),
+    advice: texts.layThesePieces(short.slice(0, 8)),
   };
 }
 
@@ -128,7 +128,7 @@ function lapChecks(house: HouseSetout): Check[] {
       capacity: givenFigure(`least-lap.${dome.id}.limit`, texts.leastLapAsked, limit, 'mm'),
       ratio: least > 0 ? limit / least : Number.MAX_VALUE,
       source: DESCRIPTION,
-      advice: texts.coursesWithLapsToo(short.map((s) => s.course).join(', ') || 'none'),
+      advice: texts.coursesWithLapsToo(short.map((s) => s.course)),
     };
   });
 }
@@ -166,7 +166,7 @@ function flatBedCheck(house: HouseSetout): Check[] {
       capacity: givenFigure('flat-beds.joint', texts.joint, joint, 'mm'),
       ratio: worst.miss / joint,
       source: DESCRIPTION,
-      advice: texts.useBlocksFacesCurved(over.slice(0, 12).join(', ') || 'none'),
+      advice: texts.useBlocksFacesCurved(over.slice(0, 12)),
     },
   ];
 }

@@ -84,7 +84,7 @@ export function blockTable(plan: MasonryPlan, laid: LaidHouse): Table {
         ...Object.fromEntries(LENGTHS.map(([key, , pick]) => [key, units.length.of(pick(d))])),
         ...Object.fromEntries(ANGLES.map(([key, , pick]) => [key, pick(d)])),
         mould: longerFormId(dome, block) ?? mouldOf(block) ?? texts.noneFits,
-        state: `${longerFormId(dome, block) ? texts.longerWord : ''}${block.cutBy.length > 0 ? 'cut' : 'whole'}`,
+        state: texts.stateOfBlock(longerFormId(dome, block) !== null, block.cutBy.length > 0),
         'cut-by': block.cutBy.join(' '),
         'longest-run': units.length.of(block.longestRun),
         volume: units.pieceVolume.of(block.volume),

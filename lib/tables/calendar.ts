@@ -17,9 +17,8 @@ function castText(cast: Calendar['days'][number]['cast'], place: ReadonlyMap<str
     } else stretches.push({ first: mould, last: mould, moulds: 1, pieces });
   }
   const told = stretches.map(({ first, last, moulds, pieces }) => {
-    const all =
-      first === last ? first : moulds === 2 ? texts.firstAndLast(first, last) : texts.firstToLast(first, last);
-    return `${all}: ${pieces}${moulds > 1 ? texts.eachOfThem : ''}`;
+    if (moulds === 1) return texts.piecesOfOne(first, pieces);
+    return moulds === 2 ? texts.piecesOfTwo(first, last, pieces) : texts.piecesOfMany(first, last, pieces);
   });
   return told.length > 0 ? told.join('; ') : null;
 }

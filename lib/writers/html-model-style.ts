@@ -69,8 +69,10 @@ noscript p { padding: 1rem; }
   main { display: block; height: auto; }
   .stage { position: relative; height: auto; overflow: visible; }
   #view, #hint, .cross { display: none; } #print { display: block; width: 100%; max-height: calc(100vh - 12rem); object-fit: contain; }
-  .board { overflow: visible; border: 0; } .board > details { display: none; } .board > .about { min-height: 0; border: 0; padding: .5rem 0; }
+  .board { overflow: visible; border: 0; } .board > details:not(#colours) { display: none; } .board > .about { min-height: 0; border: 0; padding: .5rem 0; }
   .board > .about[data-empty] { display: none; }
-  footer { padding: .5rem 0; font-size: 8.5pt; border: 0; } tr, li { break-inside: avoid; }
+  #colours { border: 0; padding: .5rem 0; } #colours .choice { display: none; } #colours > summary { list-style: none; } #legend { max-height: none; overflow: visible; font-size: 8.5pt; } #legend button { min-height: 0; padding: .1rem .4rem; break-inside: avoid; }
+  .swatch { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
+  footer { padding: .5rem 0; font-size: 8.5pt; border: 0; } tr, li, .cautions { break-inside: avoid; }
 }
 `;

@@ -77,8 +77,8 @@ const radio = (name: string, value: string, label: string, checked: boolean): st
 
 const button = (id: string, label: string): string => `<button type="button" id="${id}">${label}</button>`;
 
-const group = (title: string, inner: string, open = true): string =>
-  `<details${open ? ' open' : ''}><summary><h2>${title}</h2></summary><div>${inner}</div></details>`;
+const group = (title: string, inner: string, open = true, id = ''): string =>
+  `<details${id && ` id="${id}"`}${open ? ' open' : ''}><summary><h2>${title}</h2></summary><div>${inner}</div></details>`;
 
 function board({ colourings, steps, openings }: ModelPage): string {
   const last = steps.length - 1;
@@ -105,6 +105,8 @@ function board({ colourings, steps, openings }: ModelPage): string {
     group(
       texts.colours,
       `<p class="choice" role="radiogroup" aria-label="${texts.colouredBy}">${colours}</p><div id="legend" class="list" aria-label="${texts.coloursPressOne}"></div>`,
+      true,
+      'colours',
     ),
     ...(openings.length > 0
       ? [group(texts.openings, '<div id="openings" class="list"></div>')]

@@ -338,11 +338,14 @@ describe('the model page in a browser', () => {
 
   it('prints the view with sizes of openings and cautions', async () => {
     const page = await open({ colorScheme: 'dark' });
+    await page.getByRole('radio', { name: 'mould', exact: true }).check();
     const bytes = await page.pdf({ format: 'A4', printBackground: false });
     const program = (command: string, args: readonly string[]) => ({ command, debianPackage: 'poppler-utils', args });
     const file = { name: 'page.pdf', bytes: new Uint8Array(bytes) };
     const words = readWith(program('sh', ['-c', 'pdftotext -layout "$0" -']), file);
-    for (const text of ['Orchard', 'bench-window', '1200 mm', 'Not a design']) expect(words).toContain(text);
+    // With colours by mould comes which mould each of them is.
+    for (const text of ['Orchard', 'M1 ', 'M2 ', 'bench-window', '1200 mm', 'Not a design'])
+      expect(words).toContain(text);
     // On a page lying on its side the picture shares the first one with the head: text and picture are both there.
     const wide = await page.pdf({ format: 'A4', landscape: true });
     const onFirst = readWith(program('pdfimages', ['-list', '-l', '1']), {

@@ -106,6 +106,10 @@ export const concreteFootingAndSlab = 'concrete footing and slab';
 export const ground = 'ground';
 export const levelsAboveFinishedFloor = (units: string): string =>
   `${units !== 'feet-inches' ? 'lengths in mm, levels in m' : 'lengths and levels in feet and inches'}; levels above finished floor`;
+export const levelsAboveFinishedFloorSentence = (units: string): string =>
+  units !== 'feet-inches'
+    ? 'Lengths in mm, levels in m; levels above finished floor.'
+    : 'Lengths and levels in feet and inches; levels above finished floor.';
 export const scale = (written: string, measureWords: string): string => `Scale ${written}; ${measureWords}`;
 export const projectNorth = 'project north is';
 export const trueNorthIs = 'true north';
@@ -118,7 +122,13 @@ export const lowerThroughout = (low: string, count: number): string =>
   ` ${low} ${count === 1 ? 'is' : 'are'} lower throughout.`;
 export const dashedWithTwoDots = (headroom: string, tail: string): string =>
   `Dashed with two dots in each room: headroom of ${headroom} under the finished intrados.${tail}`;
-export const elevation = (initial: string | undefined, rest: string): string => `${initial}${rest} elevation`;
+/** Titles of the elevations, as seen from each side. */
+export const ELEVATIONS = {
+  north: 'North elevation',
+  east: 'East elevation',
+  south: 'South elevation',
+  west: 'West elevation',
+} as const;
 export const topOfMasonry = 'top of masonry';
 export const finishedFloor = 'finished floor';
 export const sill = 'sill';

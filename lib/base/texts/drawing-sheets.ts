@@ -1,6 +1,5 @@
 /** Titles of sheets, notes on the cover, and what joins sheets. */
 
-export const toNames = (names: string): string => `To ${names}`;
 export const notes = (title: string): string => `${title}: notes`;
 export const titlePageOf = (title: string, page: number, count: number): string => `${title} (${page} of ${count})`;
 export const coverSheet = 'Cover sheet';
@@ -91,8 +90,13 @@ export const keyTitle = (title: string): string => `${title}, key`;
 export const boxesPartsOnSheets = 'Boxes: the parts on the sheets that follow.';
 export const generalArrangementDrawingPreliminary = 'General arrangement drawing, preliminary';
 export const drawings = 'Drawings';
-export const andBetween = ' and ';
-export const toBetween = ' to ';
+/** Some of the four elevations on one sheet. */
+export const someElevations = (sides: readonly ('north' | 'east' | 'south' | 'west')[]): string => {
+  const all = sides.join(' and ');
+  return `${all.slice(0, 1).toUpperCase()}${all.slice(1)} elevations`;
+};
+/** Sections on one sheet, each named by a letter. */
+export const sectionsFromTo = (first: string, last: string): string => `Sections ${first}-${first} to ${last}-${last}`;
 export const openings = 'Openings';
 export const clearWidth = 'clear width';
 export const clearHeight = 'clear height';

@@ -1,5 +1,8 @@
 /** Wording of the checks of blocks, bond and moulds. */
 
+/** Where a list has nothing in it. */
+const none = 'none';
+
 export const theDescription = 'the description';
 export const heaviestBlockIsLight = (mark: string): string =>
   `The heaviest block as it is laid, ${mark}, is light enough to lift even when fresh.`;
@@ -23,22 +26,22 @@ export const noPieceBesideOpening = 'No piece beside an opening is shorter than 
 export const shortestPiece = 'shortest piece';
 export const longestRunOfPiece = 'longest run of a piece at mid-thickness, least of all pieces';
 export const shortestPieceAllowed = 'shortest piece allowed';
-export const layThesePieces = (short: string): string =>
-  `Lay these pieces as one with their neighbour, or move the opening a little: ${short}.`;
+export const layThesePieces = (short: readonly string[]): string =>
+  `Lay these pieces as one with their neighbour, or move the opening a little: ${short.join(', ') || none}.`;
 export const perpendsOfNeighbouringCourses = (id: string): string =>
   `Perpends of neighbouring courses of dome ${id} keep the least lap.`;
 export const leastLapFigure = 'least lap';
 export const leastDistanceBetweenPerpends = 'least distance between perpends of neighbouring courses at mid-thickness';
 export const betweenRingsOfN = 'between rings of n and m equal blocks no lap is longer than π r / lcm(n, m)';
 export const leastLapAsked = 'least lap asked for';
-export const coursesWithLapsToo = (short: string): string =>
-  `Courses with laps too short: ${short}. Neighbouring rings with different numbers of blocks can't lap everywhere.`;
+export const coursesWithLapsToo = (short: readonly number[]): string =>
+  `Courses with laps too short: ${short.join(', ') || none}. Neighbouring rings with different numbers of blocks can't lap everywhere.`;
 export const flatBedsOfNeighbouring = 'Flat beds of neighbouring courses stay within the joint between them.';
 export const greatestMissOfFlat = (mark: string): string => `greatest miss of a flat bed, course ${mark}`;
 export const flatBedFormula = 'r (1 − cos(head angle / 2)) sin(bed angle) at the upper outer edge';
 export const joint = 'joint';
-export const useBlocksFacesCurved = (over: string): string =>
-  `Use \`blocks.faces: curved\`, shorter blocks or thicker joints; courses that cross: ${over}.`;
+export const useBlocksFacesCurved = (over: readonly string[]): string =>
+  `Use \`blocks.faces: curved\`, shorter blocks or thicker joints; courses that cross: ${over.join(', ') || none}.`;
 export const blocksJointsRingsBarrels =
   'Blocks, joints, rings, barrels and cast pieces fill the masonry envelope: nothing is lost or counted twice.';
 export const relativeDifference = 'relative difference';

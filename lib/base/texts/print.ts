@@ -2,6 +2,8 @@
 
 export const derived = 'derived';
 export const modelCanBePrinted = (scale: number): string => `The model can be printed at 1:${scale}.`;
+export const modelCannotBePrinted = (scale: number, obstacles: readonly string[]): string =>
+  `The model can be printed at 1:${scale}, but for this: ${obstacles.join('; ')}.`;
 export const noUsualScaleWorks =
   'No usual scale works with this bed, nozzle and thinnest wall: change `print.bed`, `print.nozzle` or `print.thinnest`.';
 export const setPrintScaleNearest = (other: number): string =>

@@ -34,7 +34,8 @@ export const volume = 'volume';
 export const dryMass = 'dry mass';
 export const wetMass = 'wet mass';
 export const noneFits = 'none fits';
-export const longerWord = 'longer, ';
+export const stateOfBlock = (isLonger: boolean, isCut: boolean): string =>
+  isLonger ? (isCut ? 'longer, cut' : 'longer, whole') : isCut ? 'cut' : 'whole';
 export const edgesHeightsAngles =
   'Edges, heights, angles and sagittas are of the block before any cut; run, volume and masses are of what is left.';
 export const facesAreFlatEight =

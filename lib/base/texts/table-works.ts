@@ -36,9 +36,11 @@ export const forBatchesAlikeInMix = (house: string): string =>
   `For batches of ${house} whose cement, sand and water are as in the mix table. Take the bucket’s own mass off; between two rows take the middle.`;
 export const mixTooLightIsNotCast =
   'A mix that is too light is not cast: it stays weak. Batches that differ again and again tell of the foam generator or of moist sand.';
-export const firstAndLast = (first: string, last: string): string => `${first} and ${last}`;
-export const firstToLast = (first: string, last: string): string => `${first} to ${last}`;
-export const eachOfThem = ' each';
+export const piecesOfOne = (mould: string, pieces: number): string => `${mould}: ${pieces}`;
+export const piecesOfTwo = (first: string, last: string, pieces: number): string =>
+  `${first} and ${last}: ${pieces} each`;
+export const piecesOfMany = (first: string, last: string, pieces: number): string =>
+  `${first} to ${last}: ${pieces} each`;
 export const castingAndLayingCalendar = 'Casting and laying calendar';
 export const day = 'day';
 export const castPiecesByMould = 'cast, pieces by mould';

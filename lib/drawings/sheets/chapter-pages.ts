@@ -66,8 +66,7 @@ function tableBlocks(tables: readonly Table[], size: SheetSize): TableBlock[] {
       const parts = splitTable(table, height, width).map((part) => tableBlock(part, width));
       const notes = table.notes ?? [];
       const whole = parts.length === 1 && notes.length === 0;
-      const after =
-        notes.length === 0 ? [] : [{ heading: texts.toNames(table.title.toLowerCase()), paragraphs: notes }];
+      const after = notes.length === 0 ? [] : [{ heading: texts.notes(table.title), paragraphs: notes }];
       return [...parts, ...after].map((block) => ({ block, whole }));
     });
 }

@@ -7,7 +7,7 @@ import { scaleWords } from '../../documents/scales.js';
 import { words } from '../../documents/shapes.js';
 import { wrapText } from '../../documents/text-fit.js';
 import type { FootSpec } from '../foot.js';
-import { measureWords } from '../foot.js';
+import { measureSentence } from '../foot.js';
 import { hatchSamples, scaleBar, TEXT } from '../foot-blocks.js';
 import { northPoint } from '../north-point.js';
 
@@ -35,7 +35,6 @@ export function furnitureOf(
   extra: readonly string[] = [],
 ): Furniture {
   const north = feet.find((f) => f.northDeg !== undefined)?.northDeg;
-  const upper = measureWords(units);
   const own =
     feet.length === 1
       ? feet.flatMap((f) => f.notes)
@@ -47,7 +46,7 @@ export function furnitureOf(
     signs: [...signs, ...(north === undefined ? [] : [northPoint(north)])],
     patterns: [...new Set(feet.flatMap((f) => f.patterns))],
     notes: [
-      `${upper[0]?.toUpperCase()}${upper.slice(1)}.`,
+      measureSentence(units),
       ...own,
       ...new Set(feet.flatMap((f) => f.general)),
       ...extra,

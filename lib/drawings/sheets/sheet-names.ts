@@ -1,3 +1,4 @@
+import * as viewTexts from '../../base/texts/drawing-plans.js';
 import * as texts from '../../base/texts/drawing-sheets.js';
 import { SIDES } from '../elevation.js';
 import type { Chapter } from './chapter.js';
@@ -8,22 +9,19 @@ export function namesOf(chapter: Chapter, { views }: Page): { title: string; id:
   const ids = views.map(({ view }) => view.id);
   if (chapter.kind === 'elevations') {
     const sides = SIDES.filter((side) => ids.includes(`elevation-${side}`));
-    if (sides.length === 0 || sides.length === SIDES.length) return { title: texts.elevations, id: 'elevations' };
-    const noun = sides.length === 1 ? 'elevation' : 'elevations';
-    return { title: capital(`${sides.join(texts.andBetween)} ${noun}`), id: `${noun}-${sides.join('-')}` };
+    const [only] = sides;
+    if (!only || sides.length === SIDES.length) return { title: texts.elevations, id: 'elevations' };
+    if (sides.length === 1) return { title: viewTexts.ELEVATIONS[only], id: `elevation-${only}` };
+    return { title: texts.someElevations(sides), id: `elevations-${sides.join('-')}` };
   }
   if (chapter.kind === 'sections') {
-    const sections = views.filter(({ view }) => view.id.startsWith('section-'));
-    const marks = sections.map(({ view }) => view.title.replace(/^Section /, '').replace(/, part .*/, ''));
-    const letters = sections.map(({ view }) => view.id.replace(/^section-/, '').replace(/-part-.*/, ''));
-    const noun = sections.length === 1 ? 'section' : 'sections';
-    return { title: capital(`${noun} ${range(marks, texts.toBetween)}`), id: `${noun}-${range(letters, '-')}` };
+    const letters = ids.flatMap((id) => id.match(/^section-(.*?)(-part-.*|-key)?$/)?.[1] ?? []);
+    const [first, last] = [letters[0] ?? '', letters[letters.length - 1] ?? ''];
+    const [from, to] = [first.toUpperCase(), last.toUpperCase()];
+    if (letters.length > 1) return { title: texts.sectionsFromTo(from, to), id: `sections-${first}-${last}` };
+    const isKey = ids.some((id) => id.endsWith('-key'));
+    const title = viewTexts.sectionTitle(from);
+    return { title: isKey ? texts.keyTitle(title) : title, id: `section-${first}${isKey ? '-key' : ''}` };
   }
   return { title: chapter.title, id: chapter.kind };
 }
-
-const capital = (text: string): string => `${text[0]?.toUpperCase()}${text.slice(1)}`;
-
-/** The first and the last of some that follow one another. */
-const range = (names: readonly string[], between: string): string =>
-  names.length === 1 ? (names[0] as string) : `${names[0]}${between}${names[names.length - 1]}`;

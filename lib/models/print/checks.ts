@@ -11,13 +11,13 @@ export function printChecks(setout: HouseSetout): Check[] {
 function scaleCheck(setout: HouseSetout): Check {
   const { scale } = setout.house.print;
   const { obstacles } = planPrint(setout);
-  const base = { id: 'print-scale', source: texts.derived, statement: texts.modelCanBePrinted(scale) };
-  if (obstacles.length === 0) return { ...base, state: 'ok', advice: '' };
-  const why = obstacles.map(({ message }) => message).join('; ');
+  const base = { id: 'print-scale', source: texts.derived };
+  if (obstacles.length === 0) return { ...base, statement: texts.modelCanBePrinted(scale), state: 'ok', advice: '' };
+  const why = obstacles.map(({ message }) => message);
   const other = workableScale(setout);
   return {
     ...base,
-    statement: `${base.statement.slice(0, -1)}: ${why}.`,
+    statement: texts.modelCannotBePrinted(scale, why),
     state: 'fails',
     advice: other === null ? texts.noUsualScaleWorks : texts.setPrintScaleNearest(other),
   };

@@ -1,10 +1,10 @@
-import { SAME_POINT } from '../../base/tolerances.js';
+import { SAME_POINT, SAME_SHARE } from '../../base/tolerances.js';
 import { hypot } from '../../math/elementary.js';
 import { alongBearing, dot2, perp2, scale2, sub2, type Vec2 } from '../../math/vec.js';
 import { perpendBearings } from '../../setout/courses.js';
 import type { DomeSetout } from '../../setout/dome.js';
 import type { HouseSetout } from '../../setout/house.js';
-import { bestTurn, clipped } from './footprint.js';
+import { areaOf, bestTurn, clipped } from './footprint.js';
 import type { PrintSizes } from './sizes.js';
 
 /** An upright plane by its line in plan: p · normal = offset. */
@@ -113,7 +113,10 @@ export function cutToFit(
   bed: Vec2,
   left = MOST_CUTS,
 ): CutTree | null {
-  if (bestTurn(hull, bed).share <= 1) return { hull, cut: null };
+  // However it is cut, the pieces together are as large as the whole: most scales that are too large end here.
+  if (areaOf(hull) > (1 << left) * bed[0] * bed[1] * (1 + SAME_SHARE)) return null;
+  const { share: uncut } = bestTurn(hull, bed);
+  if (uncut <= 1) return { hull, cut: null };
   if (left === 0) return null;
   const options = lines
     .map((line) => {
@@ -127,7 +130,7 @@ export function cutToFit(
     .filter(({ share }) => Number.isFinite(share))
     .sort((a, b) => a.share - b.share);
   const [best] = options;
-  if (!best || best.share >= bestTurn(hull, bed).share) return null;
+  if (!best || best.share >= uncut) return null;
   const trees = best.sides.map((side) => cutToFit(side, lines, bed, left - 1));
   const [positive, negative] = trees;
   return positive && negative ? { hull, cut: { line: best.line, sides: [positive, negative] } } : null;

@@ -4,8 +4,8 @@ import { hullOf } from '../../math/convex.js';
 import { cos, sin } from '../../math/elementary.js';
 import { cross2, DEG, dot2, lerp2, sub2, type Vec2 } from '../../math/vec.js';
 
-/** Turns that are tried, degrees. */
-const STEP_DEG = 1;
+/** Turns that are tried: half a turn by degrees. */
+const TURNS = Array.from({ length: 180 }, (_, turnDeg) => ({ c: cos(turnDeg * DEG), s: sin(turnDeg * DEG) }));
 
 /** The plan of a mesh. */
 export function planOf({ positions }: Mesh): Vec2[] {
@@ -24,25 +24,40 @@ export function planOf({ positions }: Mesh): Vec2[] {
   return hullOf(points);
 }
 
-/** Size of an outline turned counter-clockwise. */
-function turnedSize(hull: readonly Vec2[], turnDeg: number): Vec2 {
-  const [c, s] = [cos(turnDeg * DEG), sin(turnDeg * DEG)];
-  const x = hull.map((p) => c * p[0] - s * p[1]);
-  const y = hull.map((p) => s * p[0] + c * p[1]);
-  return [Math.max(...x) - Math.min(...x), Math.max(...y) - Math.min(...y)];
+/** Sizes of an outline turned counter-clockwise by each of the turns. */
+function turnedSizes(hull: readonly Vec2[]): Vec2[] {
+  return TURNS.map(({ c, s }): Vec2 => {
+    let [west, east, south, north] = [Infinity, -Infinity, Infinity, -Infinity];
+    for (const [px, py] of hull) {
+      const x = c * px - s * py;
+      const y = s * px + c * py;
+      if (x < west) west = x;
+      if (x > east) east = x;
+      if (y < south) south = y;
+      if (y > north) north = y;
+    }
+    return [east - west, north - south];
+  });
 }
 
 /** How an outline lies best on a bed: its turn, and the greater share of the bed's sides that it then takes. */
 export function bestTurn(hull: readonly Vec2[], bed: Vec2): { readonly turnDeg: number; readonly share: number } {
   let best = { turnDeg: 0, share: Infinity };
-  for (let turnDeg = 0; turnDeg < 180; turnDeg += STEP_DEG) {
-    const [w, d] = turnedSize(hull, turnDeg);
+  for (const [turnDeg, [w, d]] of turnedSizes(hull).entries()) {
     const share = Math.max(w / bed[0], d / bed[1]);
     // As it stands unless a turn gains something.
     if (share < best.share - SAME_SHARE && (best.turnDeg > 0 || best.share > 1 || turnDeg === 0))
       best = { turnDeg, share };
   }
   return best;
+}
+
+/** Area of a convex outline. */
+export function areaOf(hull: readonly Vec2[]): number {
+  const [first] = hull;
+  if (!first) return 0;
+  const corners = hull.slice(1).map((p) => sub2(p, first));
+  return corners.slice(1).reduce((sum, p, i) => sum + cross2(corners[i] as Vec2, p), 0) / 2;
 }
 
 /** What of a convex outline lies on the positive side of a line: points with p · normal above `offset`. */
