@@ -55,7 +55,7 @@ const NARROWEST = 105;
  * that does, a table is broken off at the end of a sheet although it would fit one by itself.
  */
 export function flowPages(size: SheetSize, items: readonly Flowing[]): Page[] {
-  const tries = [wholePieces, brokenPieces].flatMap((piecesOf) => {
+  const flowed = (piecesOf: (table: Table, size: SheetSize) => Piece[]) => {
     const tables = new Map(items.flatMap((item) => ('rows' in item ? [[item, piecesOf(item, size)] as const] : [])));
     return [textWidthOn(size), LONGEST, NARROWEST].flatMap((width) => {
       const pieces = items.flatMap((item): readonly Piece[] => {
@@ -64,9 +64,14 @@ export function flowPages(size: SheetSize, items: readonly Flowing[]): Page[] {
       });
       return [false, true].map((even) => flowedPages(size, pieces, even));
     });
-  });
-  return tries.reduce((best, pages) => (pages.length < best.length ? pages : best));
+  };
+  const whole = fewest(flowed(wholePieces));
+  return whole.length <= 1 ? whole : fewest([whole, ...flowed(brokenPieces)]);
 }
+
+/** The first of those with the fewest pages. */
+const fewest = (tries: readonly Page[][]): Page[] =>
+  tries.reduce((best, pages) => (pages.length < best.length ? pages : best));
 
 /** A table on sheets of its own where it is too high for one. */
 function wholePieces(table: Table, size: SheetSize): Piece[] {
