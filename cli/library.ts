@@ -4,6 +4,7 @@
  */
 
 export { feetAndInches } from '../lib/base/measures.js';
+export { Memory } from '../lib/base/memory.js';
 export { DescriptionError } from '../lib/base/problems.js';
 export { parseQuantity } from '../lib/base/quantities.js';
 export { figureText } from '../lib/base/reader-units.js';
@@ -23,6 +24,7 @@ export type {
   HousePackage,
   LengthUnit,
   PackageFile,
+  PackageOptions,
   Problem,
   Table,
   Variant,

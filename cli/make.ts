@@ -4,7 +4,15 @@ import { startDrawingThread } from './drawing-thread.js';
 import { UsageError } from './exit.js';
 import type { Delivery } from './folder/carry.js';
 import { type Input, readInput } from './input.js';
-import { type HousePackage, OUTPUT_GROUPS, type OutputGroup, packing, reading } from './library.js';
+import {
+  type HousePackage,
+  type Memory,
+  OUTPUT_GROUPS,
+  type OutputGroup,
+  type PackageOptions,
+  packing,
+  reading,
+} from './library.js';
 import { didYouMean } from './suggest.js';
 import * as texts from './texts/build.js';
 import { tools } from './tools.js';
@@ -60,12 +68,22 @@ export function groupsAsked(only: readonly string[] | undefined): readonly Outpu
 }
 
 /** Reads a description and makes its package. */
-export async function makePackage(given: MakingArguments, progress: (stage: string) => void): Promise<Making> {
+export async function makePackage(
+  given: MakingArguments,
+  progress: (stage: string) => void,
+  memory?: Memory,
+): Promise<Making> {
   const groups = groupsAsked(given.only);
   const comma = given['decimal-comma'];
   const also = [...(given.set ?? []), ...(comma ? ['--decimal-comma'] : [])];
   const input = readInput(given.file, also);
-  const made = await buildBeside(input, given.set ?? [], groups, comma, progress);
+  const options = {
+    ...(groups && { only: groups }),
+    ...(memory && { memory }),
+    csv: { decimalComma: comma },
+    progress,
+  };
+  const made = await buildBeside(input, given.set ?? [], options);
   const { files, checks } = made;
   return { made, delivery: { files, only: groups, description: input.sha256, version, checks } };
 }
@@ -74,20 +92,14 @@ export async function makePackage(given: MakingArguments, progress: (stage: stri
 async function buildBeside(
   input: Input,
   set: readonly string[],
-  groups: readonly OutputGroup[] | null,
-  decimalComma: boolean,
-  progress: (note: string) => void,
+  options: PackageOptions & Required<Pick<PackageOptions, 'progress'>>,
 ): Promise<HousePackage> {
-  const beside = (groups ?? OUTPUT_GROUPS).length > 1 ? startDrawingThread() : null;
+  const beside = (options.only ?? OUTPUT_GROUPS).length > 1 ? startDrawingThread() : null;
   try {
-    progress('reading');
+    options.progress('reading');
     const [{ readDescription }, { buildPackage }] = await Promise.all([reading(), packing()]);
     const house = readDescription(input.text, input.name, { set });
-    return await buildPackage(
-      house,
-      { ...tools, ...(beside && { drawApart: beside.draw }) },
-      { ...(groups && { only: groups }), csv: { decimalComma }, progress },
-    );
+    return await buildPackage(house, { ...tools, ...(beside && { drawApart: beside.draw }) }, options);
   } finally {
     await beside?.dismiss();
   }

@@ -4,6 +4,7 @@
  */
 
 export type { Check, CheckState, Figure } from './base/figures.js';
+export { Memory } from './base/memory.js';
 export { DescriptionError, type Problem, type Where } from './base/problems.js';
 export { nearest } from './base/suggest.js';
 export { CAUTIONS } from './base/texts/cautions.js';

@@ -1,6 +1,7 @@
 import { COMMON, type Command, type CommonArguments, FILE } from '../command.js';
-import { EXIT, UsageError } from '../exit.js';
+import { EXIT, type ExitCode, UsageError } from '../exit.js';
 import { dryRun, inspectFolder, writeFolder } from '../folder/write.js';
+import type { Memory } from '../library.js';
 import { groupsAsked, MAKING, type MakingArguments, makePackage } from '../make.js';
 import { printJson } from '../print/json.js';
 import { printCautions, printChecks, printSummary } from '../print/results.js';
@@ -35,18 +36,19 @@ export const build: Command<Arguments> = {
     ...COMMON,
   },
   run: async (given, terminal) => {
-    const { output, json } = given;
+    const { output } = given;
     if (output === '') throw new UsageError(texts.nameOfOutputFolder, texts.nameOneAfterO);
     groupsAsked(given.only);
-    return output === STDIO ? toOutput(given, terminal) : toFolder(given, json, terminal);
+    return output === STDIO ? toOutput(given, terminal) : buildInto(given, terminal);
   },
 };
 
-async function toFolder(given: Arguments, json: boolean, terminal: Terminal) {
-  const { file, output, force } = given;
+/** One build into a folder; `memory` is of builds before it. */
+export async function buildInto(given: Arguments, terminal: Terminal, memory?: Memory): Promise<ExitCode> {
+  const { file, output, force, json } = given;
   for (const note of await inspectFolder(output, force)) terminal.err(note);
   const progress = progressOn(terminal);
-  const { made, delivery } = await makePackage(given, progress.stage);
+  const { made, delivery } = await makePackage(given, progress.stage, memory);
   const { checks, summary, cautions } = made;
   const dry = given['dry-run'];
   if (!dry) progress.stage(texts.writing(output));

@@ -3,12 +3,13 @@ import { basename, dirname } from 'node:path';
 import { COMMON, type Command, type CommonArguments, FILE } from '../command.js';
 import { fileTrouble, UsageError } from '../exit.js';
 import { readInput } from '../input.js';
+import { Memory } from '../library.js';
 import { groupsAsked, MAKING, type MakingArguments } from '../make.js';
 import { STDIO } from '../stdio.js';
 import type { Terminal } from '../terminal.js';
 import * as texts from '../texts/build.js';
 import { tellTrouble } from '../trouble.js';
-import { build } from './build.js';
+import { buildInto } from './build.js';
 
 /** An editor writes a file in several steps; this long nothing more must come, milliseconds. */
 const QUIET_AFTER = 80;
@@ -28,8 +29,10 @@ export const watch: Command<MakingArguments & CommonArguments> = {
     // A file that isn't there at all is told at once.
     if (known === null) readInput(file);
     const changes = changesOf(file);
+    // What a change leaves as it is needn't be made again.
+    const memory = new Memory();
     for (;;) {
-      await once(given, terminal);
+      await once(given, terminal, memory);
       terminal.note(texts.waitingForToChange(file));
       let now = known;
       while (now === known || now === null) {
@@ -43,9 +46,9 @@ export const watch: Command<MakingArguments & CommonArguments> = {
 };
 
 /** One build; what is wrong is told and the next change waited for. */
-async function once(given: MakingArguments & CommonArguments, terminal: Terminal): Promise<void> {
+async function once(given: MakingArguments & CommonArguments, terminal: Terminal, memory: Memory): Promise<void> {
   try {
-    await build.run({ ...given, 'dry-run': false }, terminal);
+    await buildInto({ ...given, 'dry-run': false }, terminal, memory);
   } catch (error) {
     tellTrouble(terminal, error, given.json);
   }

@@ -1,3 +1,4 @@
+import type { Memory } from '../base/memory.js';
 import type { Mesh } from '../documents/mesh.js';
 import { mouldNames } from '../masonry/plan.js';
 import { housePage } from '../models/page.js';
@@ -24,11 +25,17 @@ export interface ModelSet {
  * and as GLB; the printed scale model; and the page on which it is turned, where its script is given.
  * @throws DocumentError naming the part when a solid isn't closed.
  */
-export async function modelFiles(known: Study, source: KernelSource, pageSource?: PageSource): Promise<ModelSet> {
+export async function modelFiles(
+  known: Study,
+  source: KernelSource,
+  pageSource?: PageSource,
+  memory?: Memory,
+): Promise<ModelSet> {
   const kernel = await loadKernel(source);
   const { setout, laid, plan } = known;
-  const { whole, parts } = houseSolids(kernel, setout);
-  const blocks = blockSolids(kernel, setout, laid.blocks);
+  const before = memory ? { memory } : {};
+  const { whole, parts } = houseSolids(kernel, setout, before);
+  const blocks = blockSolids(kernel, setout, laid.blocks, before);
   const pieces = pieceSolids(kernel, setout, known.pieces);
   const built = { setout, blocks: laid.blocks, solids: blocks, parts, mouldOf: mouldNames(plan) };
   const scene = builtScene(built);

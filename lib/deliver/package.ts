@@ -1,4 +1,5 @@
 import type { Check } from '../base/figures.js';
+import type { Memory } from '../base/memory.js';
 import { CAUTIONS } from '../base/texts/cautions.js';
 import * as texts from '../base/texts/package.js';
 import type { House, LengthUnit } from '../description/house.js';
@@ -52,6 +53,8 @@ export interface PackageOptions {
   readonly only?: readonly OutputGroup[];
   /** How CSV is written; numbers with a decimal point when missing. */
   readonly csv?: CsvOptions;
+  /** Of what was made for such a house before; geometry of its domes that is the same isn't made again. */
+  readonly memory?: Memory;
   /** Told before each stage. */
   readonly progress?: (stage: string) => void;
 }
@@ -88,7 +91,7 @@ export async function buildPackage(house: House, tools: Tools, options: PackageO
   // Trouble there is told when its files are waited for.
   for (const waited of [aside, register]) waited?.catch(() => undefined);
   tell(texts.layingCourses);
-  const known = study(house, register);
+  const known = study(house, register, options.memory);
   if (register) handOver(handedOver(known));
   const judgement = once(() => judged(known));
   const made = new Map<OutputGroup, Made>();
@@ -104,6 +107,7 @@ export async function buildPackage(house: House, tools: Tools, options: PackageO
   }
   const { summary, ...rest } = verdict(known, judgement());
   const parts = wanted.flatMap((group) => made.get(group) ?? []);
+  options.memory?.turn();
   return {
     ...rest,
     summary: [...summary, ...parts.flatMap((part) => part.summary)],
@@ -132,12 +136,12 @@ async function make(
   judgement: () => Judgement,
   group: OutputGroup,
   tools: Tools,
-  { csv }: PackageOptions,
+  { csv, memory }: PackageOptions,
 ): Promise<Made> {
   if (isDrawn(group)) return told(group, await drawGroup(group, known, await tools.pdf?.()));
   if (group === 'model') {
     const [{ modelFiles }, kernel, page] = await Promise.all([import('./model.js'), tools.kernel(), tools.page?.()]);
-    return modelFiles(known, kernel, page);
+    return modelFiles(known, kernel, page, memory);
   }
   if (group === 'report')
     return { files: await (await import('./report-file.js')).reportFiles(known, judgement()), summary: [] };

@@ -1,4 +1,5 @@
 import type { Check } from '../base/figures.js';
+import type { Memory } from '../base/memory.js';
 import type { House } from '../description/house.js';
 import type { Table } from '../documents/table.js';
 import type { SheetSet } from '../drawings/sheets/house-sheets.js';
@@ -43,14 +44,17 @@ export interface Study {
   readonly warmth: Warmth;
 }
 
-/** @param drawn the list of sheets, where another thread draws them */
-export function study(house: House, drawn?: Promise<Table>): Study {
+/**
+ * @param drawn the list of sheets, where another thread draws them
+ * @param memory of courses that were laid before
+ */
+export function study(house: House, drawn?: Promise<Table>, memory?: Memory): Study {
   const plan = planMasonry(setOutHouse(house));
   const { setout } = plan;
   const nameOf = formNames(plan);
   // A course that no mould of the family fits has one of its own.
   const mouldOf: MouldOf = (block) => nameOf(block) ?? courseMould(block);
-  const laid = once(() => layBlocks(setout));
+  const laid = once(() => layBlocks(setout, memory));
   const pieces = once(() => castPieces(setout));
   const balance = once(() => balanceOf(setout, laid(), pieces()));
   const statics = once(() => staticsOf(setout));

@@ -1,4 +1,6 @@
+import type { Memory } from '../base/memory.js';
 import { sub2 } from '../math/vec.js';
+import { courseContent } from '../setout/content.js';
 import { blockPlaces, type Course, turnTo } from '../setout/courses.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { archesOf, earlierThan, type HouseSetout, passagesOf } from '../setout/house.js';
@@ -13,9 +15,17 @@ import { wholeVolume } from './measure.js';
 import { formIn, formKey, headAngle, perpendHalf, placedBlock } from './placed.js';
 import { type Reach, reachLeft, reachLines } from './reach.js';
 
-/** Lays every course with its blocks and cuts them at the arches. */
-export function layBlocks(house: HouseSetout): LaidHouse {
-  const laid = house.domes.flatMap((dome) => dome.courses.map((course) => layCourse(house, dome, course)));
+/**
+ * Lays every course with its blocks and cuts them at the arches.
+ * @param memory of courses that were laid before
+ */
+export function layBlocks(house: HouseSetout, memory?: Memory): LaidHouse {
+  const laid = house.domes.flatMap((dome) =>
+    dome.courses.map((course) => {
+      const lay = () => layCourse(house, dome, course);
+      return memory ? memory.recall(`course ${courseContent(house, dome, course)}`, lay) : lay();
+    }),
+  );
   const sum = (part: keyof Reach) => laid.reduce((all, c) => all + c.reach[part], 0);
   return {
     blocks: laid.flatMap((c) => c.blocks),

@@ -3,6 +3,7 @@ import type { Mesh } from '../documents/mesh.js';
 import type { Block } from '../masonry/block.js';
 import { hypot } from '../math/elementary.js';
 import { alongBearing, bearingOf, turnSigned, type Vec2, type Vec3 } from '../math/vec.js';
+import { courseContent } from '../setout/content.js';
 import type { HouseSetout } from '../setout/house.js';
 import { blockCutters } from './block-cutters.js';
 import { type BlockGrid, blockGrid, gridFaces, gridMesh, gridOutline, stationPlacer } from './block-grid.js';
@@ -22,21 +23,43 @@ export function blockSolids(
   blocks: readonly Block[],
   options: SolidOptions = {},
 ): Mesh[] {
-  const { surface = DEFAULT_SURFACE } = options;
+  const { surface = DEFAULT_SURFACE, memory } = options;
   const { faces } = setout.house.blocks;
   const domes = new Map(setout.domes.map((dome) => [dome.id, dome]));
   const siblings = siblingsOf(blocks);
   return kernel.scope((scope) => {
     const cutterOf = blockCutters(scope, setout, surface);
-    return blocks.map((block) => {
+    const solidOf = (block: Block): Mesh => {
       const dome = domes.get(block.domeId);
       if (!dome) throw new Error(`block ${block.mark} stands in no dome of the house`);
       const grid = blockGrid(setout, dome, block, { faces, surface });
       if (block.cutBy.length === 0) return gridMesh(block.mark, grid);
       const by = block.cutBy.map((id) => cutterOf(id, block, dome));
       return scope.scope((inner) => inner.mesh(block.mark, cut(inner, block, grid, by, siblings(block))));
+    };
+    if (!memory) return blocks.map(solidOf);
+    return byCourse(blocks).flatMap((row) => {
+      const [{ domeId, course: index }] = row;
+      const dome = domes.get(domeId);
+      const course = dome?.courses[index - 1];
+      if (!dome || !course) return row.map(solidOf);
+      const content = `blocks ${surface} ${courseContent(setout, dome, course)} ${JSON.stringify(row)}`;
+      return memory.recall(content, () => row.map(solidOf));
     });
   });
+}
+
+type Row = readonly [Block, ...Block[]];
+
+/** The blocks in rows, each of neighbours in the list that lie in one course. */
+function byCourse(blocks: readonly Block[]): Row[] {
+  const rows: [Block, ...Block[]][] = [];
+  for (const block of blocks) {
+    const open = rows[rows.length - 1];
+    if (open?.[0].domeId === block.domeId && open[0].course === block.course) open.push(block);
+    else rows.push([block]);
+  }
+  return rows;
 }
 
 /** Finds the other pieces of a divided block. */

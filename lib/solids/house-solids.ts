@@ -1,5 +1,7 @@
+import type { Memory } from '../base/memory.js';
 import { DEFAULT_SURFACE } from '../base/tolerances.js';
 import type { Mesh } from '../documents/mesh.js';
+import { domeContent } from '../setout/content.js';
 import { type HouseSetout, passagesOf } from '../setout/house.js';
 import { domeParts } from './dome-parts.js';
 import { footingPart, groundOf, slabPart } from './ground-bodies.js';
@@ -11,6 +13,8 @@ import { wholeHouse } from './whole-house.js';
 export interface SolidOptions {
   /** Greatest distance between a facet and the surface that it stands for, mm. */
   readonly surface?: number;
+  /** Of solids that were made before. */
+  readonly memory?: Memory;
 }
 
 export interface HouseSolids {
@@ -31,15 +35,18 @@ export interface HouseSolids {
  * kernel fails on it.
  */
 export function houseSolids(kernel: Kernel, setout: HouseSetout, options: SolidOptions = {}): HouseSolids {
-  const { surface = DEFAULT_SURFACE } = options;
+  const { surface = DEFAULT_SURFACE, memory } = options;
   return kernel.scope((scope) => {
     const sites = sitesOf(scope, setout, surface);
     const links = setout.passages.map((passage) => linkOf(passage, sites));
     const ground = groundOf(scope, setout, sites);
     const whole = scope.scope((inner) => wholeHouse(inner, sites, links, ground));
-    const parts = sites.flatMap((site) =>
-      scope.scope((inner) => domeParts(inner, site, passagesOf(setout, site.dome))),
-    );
+    const parts = sites.flatMap((site) => {
+      const make = () => scope.scope((inner) => domeParts(inner, site, passagesOf(setout, site.dome)));
+      // Domes that abut it later tell of its seam alone.
+      const content = () => `parts ${surface} ${site.seam} ${domeContent(setout, site.dome)}`;
+      return memory ? memory.recall(content(), make) : make();
+    });
     for (const link of links)
       parts.push(scope.scope((inner) => inner.mesh(`passage:${link.passage.id}`, passagePart(inner, link))));
     if (ground.footing) parts.push(scope.scope((inner) => inner.mesh('footing', footingPart(inner, ground))));
