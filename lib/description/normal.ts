@@ -136,7 +136,7 @@ function headFrom(head: Entry<'openings'>['head'], width: number): Head {
 }
 
 /** The rise of a head whose description names only its shape. */
-export function headRise(shape: HeadShape, width: number): number {
+function headRise(shape: HeadShape, width: number): number {
   switch (shape) {
     case 'semicircular':
       return width / 2;

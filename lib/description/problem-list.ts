@@ -10,7 +10,7 @@ export type Path = readonly (string | number)[];
 export type Locate = (path: Path, part: 'key' | 'value') => Where | undefined;
 
 /** More than these are not listed: nobody mends more at a time. */
-export const MOST_PROBLEMS = 100;
+const MOST_PROBLEMS = 100;
 
 /** `openings[0].width`; the whole description is `description`. */
 export function pathText(path: Path): string {

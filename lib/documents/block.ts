@@ -1,6 +1,6 @@
 import type { Vec2 } from '../math/vec.js';
+import type { PaperPrimitive } from './drawing.js';
 import { placed } from './placing.js';
-import type { PaperPrimitive } from './sheet.js';
 
 /** A piece of paper content: primitives in mm, from its upper left corner at the origin to the right and downward. */
 export interface Block {

@@ -23,7 +23,7 @@ export function clipPath(path: PathPrimitive, box: Bounds2): PathPrimitive[] {
 }
 
 /** The pieces of a line or arc that lie in a box, in its direction. */
-export function clipSegment(segment: Segment, box: Bounds2): Segment[] {
+function clipSegment(segment: Segment, box: Bounds2): Segment[] {
   const stops = [...new Set([0, ...crossings(segment, box), 1])].sort((a, b) => a - b);
   const length = segment.kind === 'line' ? length2(sub2(segment.to, segment.from)) : segment.radius * arcSweep(segment);
   return stops.slice(1).flatMap((to, i) => {

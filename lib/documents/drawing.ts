@@ -216,6 +216,9 @@ export interface SymbolPrimitive {
   readonly parts: readonly PlainPrimitive[];
 }
 
+/** What is drawn on paper and not in a model: captions, notes, tables, symbols. */
+export type PaperPrimitive = PlainPrimitive | SymbolPrimitive;
+
 /** What a drawing is made of: lines, arcs, hatches, texts, symbols, dimensions, marks and tags. */
 export type Primitive =
   | PlainPrimitive

@@ -16,7 +16,7 @@ export function placedPoint([x, y]: Vec2, { turnDeg, scale, offset }: Placement)
   return [x * c - y * s + offset[0], x * s + y * c + offset[1]];
 }
 
-export function placedSegment(s: Segment, place: Placement): Segment {
+function placedSegment(s: Segment, place: Placement): Segment {
   if (s.kind === 'line') return { kind: 'line', from: placedPoint(s.from, place), to: placedPoint(s.to, place) };
   const turn = place.turnDeg * DEG;
   return {

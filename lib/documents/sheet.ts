@@ -3,7 +3,7 @@ import * as texts from '../base/texts/sheet-frame.js';
 import type { Vec2 } from '../math/vec.js';
 import { type Block, placeBlock } from './block.js';
 import { DocumentError } from './document-error.js';
-import type { PlainPrimitive, SymbolPrimitive, View } from './drawing.js';
+import type { PaperPrimitive, View } from './drawing.js';
 import { auditView } from './drawing-audit.js';
 import { type Bounds2, boundsOf, viewBounds } from './drawing-bounds.js';
 import { sheetFrame } from './sheet-frame.js';
@@ -15,9 +15,6 @@ export interface PlacedView {
   readonly view: View;
   readonly at: Vec2;
 }
-
-/** What is drawn on paper and not in a model: captions, notes, tables, symbols. */
-export type PaperPrimitive = PlainPrimitive | SymbolPrimitive;
 
 /** One sheet of paper: views at their scales, paper content in mm from its lower left corner, frame and title block. */
 export interface Sheet {

@@ -1,8 +1,8 @@
 import { feetAndInches } from '../base/measures.js';
 import * as texts from '../base/texts/sheet-frame.js';
 import type { Block } from './block.js';
+import type { PaperPrimitive } from './drawing.js';
 import { rectangle, stroke, words } from './shapes.js';
-import type { PaperPrimitive } from './sheet.js';
 import type { Cell, Column, Table } from './table.js';
 import { wrapText } from './text-fit.js';
 import { textWidth } from './text-size.js';

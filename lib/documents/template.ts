@@ -66,7 +66,7 @@ export const barLength = (units: WrittenUnits): number => (units === 'feet-inche
 const BAR = 4;
 
 /** A bar with its own dimension: a print or a plot on which it measures otherwise is not at full size. */
-export function checkBar([x, y]: Vec2, units: WrittenUnits): Primitive[] {
+function checkBar([x, y]: Vec2, units: WrittenUnits): Primitive[] {
   const length = barLength(units);
   const measure: LinearDimension = {
     kind: 'dimension',

@@ -120,6 +120,6 @@ function fieldWords(field: Field, left: number, bottom: number, right: number, t
 }
 
 /** From a line to the next: 1.5 times the height of capitals or more (ISO 3098, from memory). */
-export const lineStep = (height: number): number => 1.55 * height;
+const lineStep = (height: number): number => 1.55 * height;
 /** Height of lines of text without the last one's descenders. */
 const blockHeight = (lines: number, height: number): number => height + (lines - 1) * lineStep(height);

@@ -14,7 +14,7 @@ const UNDER_CROWN = 50;
 const SHOWN_WIDTH = 0.5;
 
 /** Whether a level plane goes through an opening so that it can be read off the plan. */
-export const cutsOpening = ({ section, clearHalfAt }: ArchSetout, z: number): boolean =>
+const cutsOpening = ({ section, clearHalfAt }: ArchSetout, z: number): boolean =>
   z > section.sill && z <= section.crownZ - UNDER_CROWN && clearHalfAt(z) >= (SHOWN_WIDTH * section.width) / 2;
 
 /** The level nearest to the usual one, lower in low domes, that goes through the most openings: one under a crown shows nothing of its opening. */

@@ -5,7 +5,7 @@ import { siteScales, standardScales } from '../documents/scales.js';
 import { type Box, type Edge, edgeBox, uniteBoxes } from '../math/curves.js';
 
 /** Drawing space of a level A3 sheet, mm: 420 × 297 less 20 at the filing edge and 10 at the others (ISO 5457:1999). */
-export const A3_SPACE = { width: 390, height: 277 } as const;
+const A3_SPACE = { width: 390, height: 277 } as const;
 /** What dimensions and notes take up at least, paper mm: on both axes, or on one where notes stand beside. */
 const LEAST_NOTES = 60;
 const LEAST_DIMENSIONS = 20;
@@ -67,7 +67,7 @@ function mayFit({ figure }: Drawable, scale: number): boolean {
   return width + LEAST_NOTES <= A3_SPACE.width && height + LEAST_DIMENSIONS <= A3_SPACE.height;
 }
 
-export function fitsA3(view: View): boolean {
+function fitsA3(view: View): boolean {
   const { min, max } = viewBounds(view);
   return (max[0] - min[0]) / view.scale <= A3_SPACE.width && (max[1] - min[1]) / view.scale <= A3_SPACE.height;
 }

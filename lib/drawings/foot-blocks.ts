@@ -2,9 +2,8 @@ import { formatLength, type WrittenUnits } from '../base/measures.js';
 import * as texts from '../base/texts/drawing-plans.js';
 import { FOOT_MM } from '../base/units.js';
 import type { Block } from '../documents/block.js';
-import type { HatchPattern } from '../documents/drawing.js';
+import type { HatchPattern, PaperPrimitive } from '../documents/drawing.js';
 import { rectangle, rectangleLoop, words } from '../documents/shapes.js';
-import type { PaperPrimitive } from '../documents/sheet.js';
 import { textWidth } from '../documents/text-size.js';
 
 /** Heights of texts, paper mm (ISO 3098 series). */

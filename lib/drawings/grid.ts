@@ -27,7 +27,7 @@ export interface GridLine {
 }
 
 /** Lines through every dome's axis, eastings from the west and northings from the south. */
-export const gridLines = (house: HouseSetout): GridLine[] =>
+const gridLines = (house: HouseSetout): GridLine[] =>
   ([0, 1] as const).flatMap((axis) =>
     places(house.domes.map((d) => d.at[axis])).map((at, i) => ({
       name: `${axis === 0 ? 'E' : 'N'}${i + 1}`,

@@ -18,7 +18,7 @@ export const headroomOf = (units: WrittenUnits): number => (units === 'metric' ?
 const LABEL = 1.8;
 
 /** Radius of the finished intrados at the headroom; 0 where a dome is lower. */
-export function headroomRadius(house: HouseSetout, dome: DomeSetout, z: number): number {
+function headroomRadius(house: HouseSetout, dome: DomeSetout, z: number): number {
   const radius = dome.radiusAt(z, -house.house.wall.renderInside);
   return Number.isNaN(radius) ? 0 : Math.max(radius, 0);
 }

@@ -28,7 +28,7 @@ export const plotArea = (plot: readonly Vec2[]): number =>
   plot.reduce((sum, p, i) => sum + cross2(p, plot[(i + 1) % plot.length] as Vec2), 0) / 2;
 
 /** The place of a side that is nearest to a point. */
-export function nearestOn({ from, to }: PlotSide, p: Vec2): Vec2 {
+function nearestOn({ from, to }: PlotSide, p: Vec2): Vec2 {
   const along = sub2(to, from);
   const share = dot2(sub2(p, from), along) / dot2(along, along);
   return add2(from, scale2(along, Math.min(1, Math.max(0, share))));

@@ -29,7 +29,7 @@ import { outsideValleys, type Valley } from './valleys.js';
 import { bearingWords, writtenUnits } from './words.js';
 
 /** Least fall of a flat top or gutter: common practice, no source; the local code governs. */
-export const FALL = '1:40';
+const FALL = '1:40';
 
 /** The house seen from above: crowns, curbs, barrels, valleys, and which way water runs off each. */
 export function roofPlanDraft(house: HouseSetout): Draft {

@@ -105,5 +105,5 @@ const markOf = (i: number): string =>
   (i < 26 ? '' : markOf(Math.floor(i / 26) - 1)) + String.fromCharCode(65 + (i % 26));
 
 /** Directions that rounding left a hair off a main one are put on it, so that level and upright lines are so. */
-export const exact = ([x, y]: Vec2): Vec2 =>
+const exact = ([x, y]: Vec2): Vec2 =>
   Math.abs(x) < SAME_ANGLE_RAD ? [0, Math.sign(y)] : Math.abs(y) < SAME_ANGLE_RAD ? [Math.sign(x), 0] : [x, y];

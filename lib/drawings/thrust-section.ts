@@ -39,7 +39,7 @@ type Side = -1 | 1;
 const SIDES: readonly Side[] = [-1, 1];
 
 /** The line of thrust from crown to base in a section, on one side of the axis at `x`; model mm. */
-export function thrustEdges({ thrust }: DomeStatics, x: number, side: Side): Edge[] {
+function thrustEdges({ thrust }: DomeStatics, x: number, side: Side): Edge[] {
   // Near the axis lunes shrink to nothing, and their line may run beyond it.
   const points: Vec2[] = [];
   for (const { r, z } of thrust.line) {
@@ -52,12 +52,7 @@ export function thrustEdges({ thrust }: DomeStatics, x: number, side: Side): Edg
 }
 
 /** Line of thrust and tie as primitives on the layer `thrust`, on the sides of the dome that the plane cuts whole. */
-export function thrustPrimitives(
-  house: HouseSetout,
-  plane: SectionPlane,
-  found: DomeStatics,
-  dot: number,
-): Primitive[] {
+function thrustPrimitives(house: HouseSetout, plane: SectionPlane, found: DomeStatics, dot: number): Primitive[] {
   const dome = plane.domes.find((d) => d.id === found.id);
   if (!dome) return [];
   const x = axisAlong(plane, dome);

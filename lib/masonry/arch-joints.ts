@@ -41,9 +41,6 @@ export function archJoints(section: Section, voussoirs: number): ArchJoint[] {
   });
 }
 
-/** How far a point of the section lies on the upper side of a joint's middle. */
-export const aboveJoint = ({ at, out }: ArchJoint, [u, z]: Vec2): number => (z - at[1]) * out[0] - (u - at[0]) * out[1];
-
 /** Where a line beside a joint, so far on its upper side, meets the section's outline grown by `grow`. */
 export function onOutline(section: Section, { at, out }: ArchJoint, beside: number, grow: number): Vec2 {
   const start: Vec2 = [at[0] - beside * out[1], at[1] + beside * out[0]];

@@ -107,7 +107,7 @@ export function archPieces(arch: ArchSetout, joint: number): ArchPieces {
 }
 
 /** How deep the masonry of an arch is along its bearing. */
-export function archDepth({ dome, faceV }: ArchSetout): Depth {
+function archDepth({ dome, faceV }: ArchSetout): Depth {
   const inner = onSurface(dome, 0);
   const outer: Depth = faceV === null ? onSurface(dome, dome.thickness) : () => faceV;
   return (u, z) => outer(u, z) - inner(u, z);

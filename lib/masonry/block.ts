@@ -1,5 +1,4 @@
 import type { Vec3 } from '../math/vec.js';
-import type { Reach } from './reach.js';
 
 /**
  * One block, or what a cut leaves of it, in its place. In the dome's own coordinates its place is the box
@@ -41,6 +40,15 @@ export interface Sliver {
   readonly domeId: string;
   /** mm³ */
   readonly volume: number;
+}
+
+/**
+ * What a block of another course's mould has outside its course's beds and faces, less what it stays back behind them;
+ * mm³.
+ */
+export interface Reach {
+  readonly beds: number;
+  readonly faces: number;
 }
 
 /** Every block of a house, and the remnants that are left to mortar. */

@@ -2,13 +2,13 @@ import { NO_CUT } from '../base/tolerances.js';
 import { bearingOf, turnPositive, type Vec3 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
-import type { Block, LaidBlock, Sliver } from './block.js';
+import type { Block, LaidBlock, Reach, Sliver } from './block.js';
 import { type ColumnBody, flatBlock, headedBoxes } from './column.js';
 import type { Cutter } from './cutter.js';
 import { cutVolume, measureColumns, takesFrom, wholeVolume } from './measure.js';
 import { piecesOf } from './pieces.js';
 import { flatCorners, halfWidthAt, headAngle, placedBlock, placedVolume } from './placed.js';
-import { NO_REACH, type Reach, type ReachLines, reachLeft } from './reach.js';
+import { NO_REACH, type ReachLines, reachLeft } from './reach.js';
 
 /** A remnant whose longest run at mid-thickness is shorter than this (mm) is left to mortar, */
 export const SLIVER_RUN = 40;

@@ -7,13 +7,13 @@ import { archesOf, earlierThan, type HouseSetout, passagesOf } from '../setout/h
 import { seenFrom } from '../setout/passage.js';
 import { spanPoint } from '../setout/span.js';
 import { meetingsOf } from './bands.js';
-import type { Block, LaidBlock, LaidHouse, Sliver } from './block.js';
+import type { Block, LaidBlock, LaidHouse, Reach, Sliver } from './block.js';
 import { type ColumnBody, comesNear, footOf, reaching } from './column.js';
 import { blockBodies, cutBlock, uncutVolume } from './cut.js';
 import { type Cutter, sectionCutter, shellCutter } from './cutter.js';
 import { wholeVolume } from './measure.js';
 import { formIn, formKey, headAngle, perpendHalf, placedBlock } from './placed.js';
-import { type Reach, reachLeft, reachLines } from './reach.js';
+import { reachLeft, reachLines } from './reach.js';
 
 /**
  * Lays every course with its blocks and cuts them at the arches.

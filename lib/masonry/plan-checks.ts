@@ -5,13 +5,21 @@ import { WHOLE } from '../base/tolerances.js';
 import { formatLength, type LengthUnit } from '../base/units.js';
 import { setOutHouse } from '../setout/house.js';
 import type { CourseBond } from './bond/dome.js';
+import { lengthCheck } from './length-check.js';
 import { fitLimits } from './moulds/limits.js';
 import type { CourseMould } from './moulds/schedule.js';
 import { type MasonryPlan, planMasonry } from './plan.js';
 
-/** Checks of bond and moulds: courses that no mould fits, how many moulds, lines of perpends, pieces that stay short, joints. */
+/** Checks of bond and moulds: courses that no mould fits, how many moulds, lengths, lines of perpends, pieces that stay short, joints. */
 export function planChecks(plan: MasonryPlan): Check[] {
-  return [fitCheck(plan), countCheck(plan), lineCheck(plan), ...shortCheck(plan), jointCheck(plan)];
+  return [
+    fitCheck(plan),
+    countCheck(plan),
+    ...lengthCheck(plan),
+    lineCheck(plan),
+    ...shortCheck(plan),
+    jointCheck(plan),
+  ];
 }
 
 const markOf = (domeId: string, course: number): string => `${domeId}-${course}`;

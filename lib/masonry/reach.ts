@@ -5,19 +5,10 @@ import type { Course } from '../setout/courses.js';
 import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
 import { type MeridianSpan, spanPoint } from '../setout/span.js';
-import type { Block } from './block.js';
+import type { Block, Reach } from './block.js';
 import { bearingColumn, columnRuns } from './column.js';
 import type { Cutter } from './cutter.js';
 import { headAngle, movedBack, type PlacedBlock, placedInCourse, singleForm } from './placed.js';
-
-/**
- * What a block of another course's mould has outside its course's beds and faces, less what it stays back behind them;
- * mm³.
- */
-export interface Reach {
-  readonly beds: number;
-  readonly faces: number;
-}
 
 export const NO_REACH: Reach = { beds: 0, faces: 0 };
 

@@ -52,7 +52,7 @@ function stopOf(whole: PlacedBlock, { block, keeps, left }: BlockCut, faces: 'cu
 const FACE = { inner: 'intrados', outer: 'extrados' } as const;
 
 /** Lengths of the four edges along the course: arcs, of flat faces straight. */
-export function edgesOf(d: MouldDimensions, faces: 'curved' | 'flat'): Record<CutEdge, number> {
+function edgesOf(d: MouldDimensions, faces: 'curved' | 'flat'): Record<CutEdge, number> {
   const edge = (side: keyof typeof FACE, at: 'lower' | 'upper') =>
     d[FACE[side]].edges[at][faces === 'flat' ? 'chord' : 'arc'];
   return {

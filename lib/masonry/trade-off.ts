@@ -58,7 +58,7 @@ export function tradeOffs(plan: MasonryPlan): TradeOff[] {
 }
 
 /** What a plan costs. */
-export function summarise({ setout, bond, courses, moulds }: MasonryPlan): Omit<TradeOff, 'jointRange' | 'asked'> {
+function summarise({ setout, bond, courses, moulds }: MasonryPlan): Omit<TradeOff, 'jointRange' | 'asked'> {
   const sum = (pick: (c: MasonryPlan['courses'][number]) => number) => courses.reduce((all, c) => all + pick(c), 0);
   const least = (values: readonly (number | null)[]) => {
     const given = values.filter((v) => v !== null);

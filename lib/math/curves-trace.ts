@@ -72,7 +72,7 @@ function fits(edge: Edge, points: readonly Vec2[], tolerance: number): boolean {
 }
 
 /** The arc from `a` through `b` to `c`; `null` when they lie on one line. */
-export function arcThrough(a: Vec2, b: Vec2, c: Vec2): Edge | null {
+function arcThrough(a: Vec2, b: Vec2, c: Vec2): Edge | null {
   const ab = sub2(b, a);
   const ac = sub2(c, a);
   const double = 2 * cross2(ab, ac);

@@ -67,11 +67,7 @@ export function gridOutline({ intrados, extrados }: BlockGrid): Outline {
 }
 
 /** Puts points of the profile in their places: on the circle through (r, z), `share` of the half angle to the right. */
-export function placer({
-  placed,
-  at,
-  middleRad,
-}: BlockGrid): (r: number, z: number, half: number, share: number) => Vec3 {
+function placer({ placed, at, middleRad }: BlockGrid): (r: number, z: number, half: number, share: number) => Vec3 {
   const { motion } = placed;
   const [s, c] = [sin(middleRad), cos(middleRad)];
   return (r, z, half, share) => {
@@ -83,7 +79,7 @@ export function placer({
 }
 
 /** Where station `k` of so many lies between the heads, −1 to 1. */
-export const shareOf = (k: number, facets: number): number => (2 * k) / facets - 1;
+const shareOf = (k: number, facets: number): number => (2 * k) / facets - 1;
 
 /** Where a point of the profile stands at station `k`. */
 export function stationPlacer(grid: BlockGrid): (r: number, z: number, k: number) => Vec3 {

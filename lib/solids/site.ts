@@ -123,7 +123,7 @@ function siteOf(scope: SolidScope, place: Place): Site {
 /** Down to where bodies run that are open below. */
 const UNDER = -2 * OVERRUN;
 
-export const seamName = ({ id }: DomeSetout): string => `seam:${id}`;
+const seamName = ({ id }: DomeSetout): string => `seam:${id}`;
 
 /** An outline, or what of it lies below a seam, closed there by an edge of the given name. */
 export const belowSeam = (outline: Outline, seam: number | null, name: string): Outline =>

@@ -52,7 +52,7 @@ export function archThrust(section: Section, loads: ArchLoads): ArchThrust | nul
 }
 
 /** Half a head cut by joints normal to its intrados, and by level ones down the jambs where it has its own. */
-export function archBody(section: Section, loads: ArchLoads): ThrustBody | null {
+function archBody(section: Section, loads: ArchLoads): ThrustBody | null {
   const { arc } = section;
   if (!arc) return null;
   const { ring, depth, masonry } = loads;

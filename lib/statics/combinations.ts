@@ -1,10 +1,10 @@
 import * as texts from '../base/texts/statics.js';
 import type { Site } from '../description/house.js';
 
-/** Loads from one side that are put together with load factors. */
-export type CombinedLoad = 'wind' | 'earthquake';
+/** Loads that push a dome from one side. */
+export type OneSidedLoad = 'drifted snow' | 'wind' | 'earthquake';
 
-/** Dead load, even snow and a load from one side, each times its factor. */
+/** Dead load, even snow and a load from one side, each times its factor. Drifted snow takes the place of even snow. */
 export interface Combination {
   /** As the standard writes it. */
   readonly formula: string;
@@ -20,11 +20,16 @@ type Standard = Site['combinations'];
 /**
  * Factors of EN 1990, Tables A1.1 and A1.2: G 1.35 or, where it helps, 1.0 (0.9 for loss of balance), Q 1.5; of a load
  * that goes with another, psi0 0.6 for wind and 0.7 for snow, and with an earthquake psi2 0.2 for snow. Those of snow
- * are for sites over 1000 m and the north of Europe; lower down they are less. ASCE 7-16: wind and earthquake are at
- * strength level, 1.0.
+ * are for sites over 1000 m and the north of Europe; lower down they are less, and lie between these and none: loads
+ * between two under which a thrust fits have one too. ASCE 7-16: wind and earthquake are at strength level, 1.0.
  */
-const ALL: Readonly<Record<Standard, Readonly<Record<CombinedLoad, readonly Combination[]>>>> = {
+const ALL: Readonly<Record<Standard, Readonly<Record<OneSidedLoad, readonly Combination[]>>>> = {
   'EN 1990': {
+    'drifted snow': [
+      { formula: '1.35 G + 1.5 S', source: texts.enStrengthSource, dead: 1.35, snow: 0, load: 1.5 },
+      { formula: '1.0 G + 1.5 S', source: texts.enStrengthSource, dead: 1, snow: 0, load: 1.5 },
+      { formula: '0.9 G + 1.5 S', source: texts.enBalanceSource, dead: 0.9, snow: 0, load: 1.5 },
+    ],
     wind: [
       { formula: '1.35 G + 1.5 W', source: texts.enStrengthSource, dead: 1.35, snow: 0, load: 1.5 },
       { formula: '1.35 G + 1.5 W + 1.5 · 0.7 S', source: texts.enStrengthSource, dead: 1.35, snow: 1.05, load: 1.5 },
@@ -38,6 +43,7 @@ const ALL: Readonly<Record<Standard, Readonly<Record<CombinedLoad, readonly Comb
     ],
   },
   'ASCE 7': {
+    'drifted snow': [{ formula: '1.2 D + 1.6 S', source: texts.asceCombinationSource, dead: 1.2, snow: 0, load: 1.6 }],
     wind: [
       { formula: '1.2 D + 1.0 W', source: texts.asceCombinationSource, dead: 1.2, snow: 0, load: 1 },
       { formula: '1.2 D + 1.0 W + 0.5 S', source: texts.asceCombinationSource, dead: 1.2, snow: 0.5, load: 1 },
@@ -53,5 +59,5 @@ const ALL: Readonly<Record<Standard, Readonly<Record<CombinedLoad, readonly Comb
 };
 
 /** Combinations with load factors that hold a load from one side; those with snow only where there is snow. */
-export const combinationsWith = (standard: Standard, load: CombinedLoad, snow: boolean): readonly Combination[] =>
+export const combinationsWith = (standard: Standard, load: OneSidedLoad, snow: boolean): readonly Combination[] =>
   ALL[standard][load].filter((one) => snow || one.snow === 0);

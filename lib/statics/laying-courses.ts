@@ -8,7 +8,7 @@ import { type FreshBlock, freshBlock, hangingShare, overhang, ringPush, slidingS
 import { weightOf } from './loads.js';
 
 /** What holds a block from when it is set until its course carries itself. */
-export const HOLDS = ['nothing', 'weight', 'prop', 'centering'] as const;
+const HOLDS = ['nothing', 'weight', 'prop', 'centering'] as const;
 export type Hold = (typeof HOLDS)[number];
 
 /** One course while it is laid; plain data. Weights of air-dry blocks. */

@@ -47,7 +47,7 @@ export interface LuneOptions {
 }
 
 /** At least 200, so that finer sections move no factor by 1e-4. */
-export const SHELL_SECTIONS = 200;
+const SHELL_SECTIONS = 200;
 const STEM_STEP = 100;
 
 /** Cuts a dome into sections and adds up what lies above each. */

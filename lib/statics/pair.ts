@@ -1,6 +1,7 @@
 import { SAME_POINT, THRUST_MISS } from '../base/tolerances.js';
 import { type Limits, maximise } from '../math/linear-programme.js';
 import type { Vec2 } from '../math/vec.js';
+import { partWay, reachesAxis, sectionPartWay, standsClear } from './clear.js';
 import { factorBy, type ThrustPoint } from './thrust.js';
 
 /**
@@ -28,9 +29,12 @@ export interface Pair {
   readonly tie: { readonly z: number; readonly most: number } | null;
 }
 
-/** Whether a section cut to a share of its thickness doesn't reach beyond the axis; others are passed over. */
-const standsClear = ({ middle, half }: PairSection, share: number): boolean =>
-  middle[0] - share * half[0] >= -SAME_POINT;
+const between = (above: PairSection, below: PairSection, part: number): PairSection => ({
+  ...sectionPartWay(above, below, part),
+  push: partWay(above.push, below.push, part),
+  pushMoment: partWay(above.pushMoment, below.pushMoment, part),
+  tied: below.tied,
+});
 
 /** Crown thrust H, its moment K, shear S, pull T of the tie. */
 type Unknowns = readonly [h: number, k: number, s: number, t: number];
@@ -62,7 +66,7 @@ class PairProgramme {
     for (const half of pair.halves) for (const s of half) length = Math.max(length, s.middle[0] + Math.abs(s.half[0]));
     this.#length = length;
     this.#force = Math.max(SAME_POINT, first[first.length - 1]?.weight ?? 0);
-    const count = 2 * (first.length + second.length) + 3;
+    const count = 2 * (first.length + second.length + 2) + 3;
     this.#limits = { count, of: new Float64Array(UNKNOWNS * count), most: new Float64Array(count) };
     // 0 <= T <= the tie's strength; the last unknown is bounded.
     this.#setLimit(count - 3, [0, 0, 0, 1, 0], (pair.tie?.most ?? 0) / this.#force);
@@ -75,40 +79,58 @@ class PairProgramme {
     this.#limits.most[row] = most;
   }
 
-  /** Two limits a section, one for each face: side · (moment of all about the point there) <= 0. */
+  /** Limits of all sections, and of the one in each half that just doesn't reach beyond the axis. */
   #fill(share: number): void {
-    const { of, most } = this.#limits;
-    const [length, force] = [this.#length, this.#force];
-    const tieZ = this.#pair.tie?.z ?? 0;
     let row = 0;
     for (const which of [0, 1] as const) {
       const half = this.#pair.halves[which];
-      const sign = which === 0 ? 1 : -1;
+      const heights = this.#heights?.[which];
+      let first: PairSection | null = null;
+      let height = 0;
       for (let i = 0; i < half.length; i++) {
         const s = half[i] as PairSection;
         const clear = standsClear(s, share);
-        for (const side of SIDES) {
-          const at = UNKNOWNS * row;
-          // A section that is passed over keeps its place, as a limit on nothing.
-          const x = s.middle[0] + side * share * s.half[0];
-          const z = s.middle[1] + side * share * s.half[1];
-          of[at] = clear ? (-side * z) / length : 0;
-          of[at + 1] = clear ? side : 0;
-          of[at + 2] = clear ? (-side * sign * x) / length : 0;
-          of[at + 3] = clear && s.tied ? (side * (z - tieZ)) / length : 0;
-          of[at + 4] = clear ? this.#apart(s, z, side, which, i) : 0;
-          const miss = x * s.weight + z * s.push - s.moment - s.pushMoment;
-          most[row] = clear ? (side * miss) / (force * length) : 1;
-          row++;
+        this.#fillSection(row, clear ? s : null, heights?.[i] ?? 0, share, which);
+        row += 2;
+        const above = half[i - 1];
+        if (!first && clear && above) {
+          const part = reachesAxis(above, s, share);
+          if (part === null) continue;
+          first = between(above, s, part);
+          height = partWay(heights?.[i - 1] ?? 0, heights?.[i] ?? 0, part);
         }
       }
+      this.#fillSection(row, first, height, share, which);
+      row += 2;
     }
   }
 
-  #apart(s: PairSection, z: number, side: 1 | -1, which: 0 | 1, index: number): number {
-    if (!this.#heights) return 1;
-    const outward = which === 0 ? -1 : 1;
-    return (side * outward * ((this.#heights[which][index] as number) - z * s.weight)) / (this.#force * this.#length);
+  /**
+   * A section's two limits, one for each face: side · (moment of all about the point there) <= 0. One that is passed
+   * over keeps its place, as a limit on nothing. `height` is the moment of the weight above about level 0.
+   */
+  #fillSection(row: number, s: PairSection | null, height: number, share: number, which: 0 | 1): void {
+    const { of, most } = this.#limits;
+    const [length, force] = [this.#length, this.#force];
+    const tieZ = this.#pair.tie?.z ?? 0;
+    const sign = which === 0 ? 1 : -1;
+    for (const side of SIDES) {
+      const line = row + (side === 1 ? 1 : 0);
+      const at = UNKNOWNS * line;
+      if (!s) {
+        of.fill(0, at, at + UNKNOWNS);
+        most[line] = 1;
+        continue;
+      }
+      const x = s.middle[0] + side * share * s.half[0];
+      const z = s.middle[1] + side * share * s.half[1];
+      of[at] = (-side * z) / length;
+      of[at + 1] = side;
+      of[at + 2] = (-side * sign * x) / length;
+      of[at + 3] = s.tied ? (side * (z - tieZ)) / length : 0;
+      of[at + 4] = this.#heights ? (-side * sign * (height - z * s.weight)) / (force * length) : 1;
+      most[line] = (side * (x * s.weight + z * s.push - s.moment - s.pushMoment)) / (force * length);
+    }
   }
 
   /** The greatest value with all masonry cut to a share of its thickness, and the thrust it has there. */
@@ -129,6 +151,9 @@ export function pairFactor(pair: Pair): number {
   return factorBy((share) => (programme.solve(share)?.value ?? Number.NEGATIVE_INFINITY) + THRUST_MISS);
 }
 
+/** The sections of a half that its line of thrust has a point on. */
+export const sectionsOfLine = (half: readonly PairSection[]): PairSection[] => half.filter((s) => standsClear(s, 1));
+
 /** Lines of thrust of both halves, as far from the faces as they can be; empty when none fits. */
 export function pairLines(pair: Pair): readonly [ThrustPoint[], ThrustPoint[]] {
   const found = new PairProgramme(pair, 1).solve(1);
@@ -136,25 +161,23 @@ export function pairLines(pair: Pair): readonly [ThrustPoint[], ThrustPoint[]] {
   const [h, k, s, t] = found.at;
   const tieZ = pair.tie?.z ?? 0;
   const line = (half: readonly PairSection[], sign: 1 | -1) =>
-    half
-      .filter((s) => standsClear(s, 1))
-      .map((section): ThrustPoint => {
-        const pull = section.tied ? t : 0;
-        const vertical = section.weight + sign * s;
-        const horizontal = h + section.push - pull;
-        const moment = section.moment + section.pushMoment + k - pull * tieZ;
-        const { middle, half: out } = section;
-        const across = 2 * (out[0] * vertical + out[1] * horizontal);
-        const off = moment - middle[0] * vertical - middle[1] * horizontal;
-        const place = across > 0 ? 0.5 + off / across : 0.5;
-        return {
-          r: middle[0] + (2 * place - 1) * out[0],
-          z: middle[1] + (2 * place - 1) * out[1],
-          horizontal,
-          vertical,
-          place,
-        };
-      });
+    sectionsOfLine(half).map((section): ThrustPoint => {
+      const pull = section.tied ? t : 0;
+      const vertical = section.weight + sign * s;
+      const horizontal = h + section.push - pull;
+      const moment = section.moment + section.pushMoment + k - pull * tieZ;
+      const { middle, half: out } = section;
+      const across = 2 * (out[0] * vertical + out[1] * horizontal);
+      const off = moment - middle[0] * vertical - middle[1] * horizontal;
+      const place = across > 0 ? 0.5 + off / across : 0.5;
+      return {
+        r: middle[0] + (2 * place - 1) * out[0],
+        z: middle[1] + (2 * place - 1) * out[1],
+        horizontal,
+        vertical,
+        place,
+      };
+    });
   return [line(pair.halves[0], 1), line(pair.halves[1], -1)];
 }
 

@@ -1,7 +1,8 @@
-import { FACTOR_STEP, FRICTION_STEP, SAME_POINT } from '../base/tolerances.js';
+import { FACTOR_STEP, FRICTION_STEP } from '../base/tolerances.js';
 import { type Convex, ConvexRegion } from '../math/convex.js';
 import { square } from '../math/elementary.js';
 import type { Vec2 } from '../math/vec.js';
+import { reachesAxis, sectionPartWay, standsClear } from './clear.js';
 
 /**
  * Equilibrium of a lune or half arch by the safe theorem: any thrust that stays in the masonry proves that it stands
@@ -51,9 +52,9 @@ export interface ThrustPoint {
 }
 
 /** Thrusts beyond this many times the weight are told as unlimited. */
-export const GREATEST_THRUST = 1000;
+const GREATEST_THRUST = 1000;
 /** Factors beyond this are told as this. */
-export const GREATEST_FACTOR = 100;
+const GREATEST_FACTOR = 100;
 /** Masonry isn't made thicker than this many times to look for a thrust. */
 const MOST_SHARE = 32;
 
@@ -88,10 +89,17 @@ function reach(body: ThrustBody, share: number, options: ThrustOptions, keep?: (
   const [low, high] = body.crown(share);
   let margin = Number.POSITIVE_INFINITY;
   region.sweep(low, high, most);
+  let before: ThrustSection | null = null;
   for (const section of sections) {
     const { hoops, tie } = section;
     const pull: Reached['tie'] = tie ? [-tie.most, -tie.most * tie.z] : null;
-    const skipped = section.middle[0] - share * section.half[0] < -SAME_POINT;
+    const skipped = !standsClear(section, share);
+    const part: number | null = before ? reachesAxis(before, section, share) : null;
+    if (before && part !== null) {
+      margin = Math.min(margin, cutToSection(region, sectionPartWay(before, section, part), share, options.friction));
+      if (!(margin >= 0)) break;
+    }
+    before = section;
     const above = keep && !skipped && (pull || hoops) ? region.corners() : null;
     if (!skipped) {
       if (pull) region.drag(pull);
@@ -107,7 +115,7 @@ function reach(body: ThrustBody, share: number, options: ThrustOptions, keep?: (
 /** Leaves of a region what passes inside a section; the least leeway at either face. */
 function cutToSection(
   region: ConvexRegion,
-  { weight, moment, middle, half }: ThrustSection,
+  { weight, moment, middle, half }: Pick<ThrustSection, 'weight' | 'moment' | 'middle' | 'half'>,
   share: number,
   friction: number | undefined,
 ): number {

@@ -6,7 +6,7 @@ import { spanPoint } from '../setout/span.js';
 import { crossedAt, cutLevel } from './voids.js';
 
 /** Partial factor of reinforcing steel: EN 1992-1-1:2004, 2.4.2.4 (from memory). */
-export const STEEL_FACTOR = 1.15;
+const STEEL_FACTOR = 1.15;
 
 /** Design strength of the steel, MPa. */
 export const steelStrength = (yieldMpa: number): number => yieldMpa / STEEL_FACTOR;

@@ -1,7 +1,8 @@
 import type { Site } from '../description/house.js';
-import { type Combination, combinationsWith } from './combinations.js';
+import { type Combination, combinationsWith, type OneSidedLoad } from './combinations.js';
 import { hasSnow } from './dome-thrust.js';
 import { type DriftHeights, driftMoment, snowDrift } from './drift.js';
+import { linePressure, type WallDemand, wallDemand } from './joints.js';
 import { pressureOf } from './loads.js';
 import type { Lune, LuneSection } from './lune.js';
 import { type Pair, type PairSection, pairFactor, pairLines, tiltCapacity } from './pair.js';
@@ -9,28 +10,30 @@ import type { ThrustPoint } from './thrust.js';
 import type { PlacedTie } from './tie.js';
 
 /**
- * Loads that push a dome from one side, on an opposite pair of lunes as a tapered arch in the load's direction: an
+ * A load that pushes a dome from one side, on an opposite pair of lunes as a tapered arch in the load's direction: an
  * estimate, since it leaves out what the rings carry. The first half is to windward.
  */
-export type OneSidedLoad = 'drifted snow' | 'wind' | 'earthquake';
-
 export interface OneSided {
   readonly load: OneSidedLoad;
   /** Geometric factor under dead load and this one, without load factors. */
   readonly factor: number;
   /** Lines of thrust, windward and leeward; empty when none fits. */
   readonly lines: readonly [readonly ThrustPoint[], readonly ThrustPoint[]];
+  /** Under the footing of the worse half, without load factors, kPa; `null` without a footing or where none fits. */
+  readonly pressureKpa: number | null;
   /** Of drifted snow, the greatest load on the plan, kPa; `null` otherwise. */
   readonly peakKpa: number | null;
   /** Of an earthquake, the greatest part of the weight that may push; `null` otherwise. */
   readonly capacity: number | null;
-  /** Wind and earthquake put together with dead load and snow, with load factors. */
+  /** Put together with dead load and, but for drifted snow, even snow, with load factors. */
   readonly combined: readonly Combined[];
 }
 
 /** A combination and the geometric factor under it: from 1 on, the factored loads have a thrust that fits. */
 export interface Combined extends Combination {
   readonly factor: number;
+  /** What its thrust asks of the wall; `null` where none fits. */
+  readonly wall: WallDemand | null;
 }
 
 /** What one half bears above a section. */
@@ -95,16 +98,28 @@ function curbFace({ dome, crown }: Lune): PairSection[] {
   ];
 }
 
-function judge(load: OneSidedLoad, sided: Sided, combinations: readonly Combination[] = []): OneSided {
+function judge(load: OneSidedLoad, sided: Sided, combinations: readonly Combination[]): OneSided {
   const pair = pairOf(sided, AS_THEY_ARE);
+  const lines = pairLines(pair);
   return {
     load,
     factor: pairFactor(pair),
-    lines: pairLines(pair),
+    lines,
     capacity: null,
     peakKpa: null,
-    combined: combinations.map((one) => ({ ...one, factor: pairFactor(pairOf(sided, one)) })),
+    pressureKpa: footPressure(sided.lune, lines),
+    combined: combinations.map((one) => combine(sided, one)),
   };
+}
+
+function combine(sided: Sided, one: Combination): Combined {
+  const pair = pairOf(sided, one);
+  return { ...one, factor: pairFactor(pair), wall: wallDemand(pair, sided.lune.dome.thickness) };
+}
+
+function footPressure({ sections }: Lune, lines: OneSided['lines']): number | null {
+  const last = sections[sections.length - 1];
+  return last?.part === 'footing' ? linePressure(lines, 2 * last.half[0], last.middle[0]) : null;
 }
 
 /**
@@ -122,12 +137,11 @@ export function earthquake(lune: Lune, tie: PlacedTie | null, coefficient: numbe
   const heights = [...curbFace(lune).map(() => 0), ...lune.sections.map((s) => s.dead.height)];
   const still = pairOf({ lune, tie, burdens: [[], []] }, AS_THEY_ARE);
   return {
-    ...judge('earthquake', sided(0)),
+    ...judge('earthquake', sided(0), []),
     capacity: tiltCapacity(still, [heights, heights]),
-    combined: combinationsWith(site.combinations, 'earthquake', hasSnow(lune)).map((one) => ({
-      ...one,
-      factor: pairFactor(pairOf(sided(one.snow), one)),
-    })),
+    combined: combinationsWith(site.combinations, 'earthquake', hasSnow(lune)).map((one) =>
+      combine(sided(one.snow), one),
+    ),
   };
 }
 
@@ -142,7 +156,8 @@ export function drift(lune: Lune, tie: PlacedTie | null, site: Site): OneSided {
       return { ...NOTHING, weight: load(1), moment: load(2) };
     });
   const sided: Sided = { lune, tie, burdens: [snowed(law.windward), snowed(law.leeward)] };
-  return { ...judge('drifted snow', sided), peakKpa: Math.max(...law.leeward) };
+  const combinations = combinationsWith(site.combinations, 'drifted snow', true);
+  return { ...judge('drifted snow', sided, combinations), peakKpa: Math.max(...law.leeward) };
 }
 
 /**

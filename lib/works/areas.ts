@@ -175,7 +175,7 @@ function curbArea({ curb }: DomeSetout): number {
 }
 
 /** Area of a section grown by `grow`, from the height `from` up. */
-export function sectionArea(section: Section, grow: number, from: number): number {
+function sectionArea(section: Section, grow: number, from: number): number {
   const half = (z: number) => section.halfWidthAt(z, grow, from);
   return prismVolume([from, section.topZ(grow)], [() => 0, half], () => 1, sectionBreaks(section, [0, grow]));
 }

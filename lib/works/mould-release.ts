@@ -9,7 +9,7 @@ import { asin, hypot } from '../math/elementary.js';
 import { DEG, type Vec3 } from '../math/vec.js';
 
 /** A bed board that stays is held to so much draft, for a block slides between two of them; common practice, no source. */
-export const LEAST_DRAFT_DEG = 1;
+const LEAST_DRAFT_DEG = 1;
 const SOURCE = texts.derivedLeastDraft;
 
 /** One step of taking a mould apart: what moves, which way, past which sides of the block. */

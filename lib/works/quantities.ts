@@ -133,7 +133,7 @@ function formwork(house: HouseSetout, centres: readonly Centre[], calendar: Cale
 }
 
 /** What is poured for all blocks, before they shrink and are cut, mm³; one that a cut divides is cast once. */
-export function castVolume(house: HouseSetout, laid: LaidHouse): number {
+function castVolume(house: HouseSetout, laid: LaidHouse): number {
   const pour = pourOf(house, laid);
   const cast = new Map(laid.blocks.map((block) => [`${block.domeId} ${block.course} ${block.number}`, block]));
   return [...cast.values()].reduce((sum, block) => sum + pour(block), 0);

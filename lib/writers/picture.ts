@@ -19,7 +19,7 @@ export interface PictureOptions {
   readonly colours?: readonly Vec3[];
 }
 
-export const PICTURE_DEFAULTS = { width: 1400, height: 1000, bearingRad: 3.75, elevationRad: 0.49 } as const;
+const PICTURE_DEFAULTS = { width: 1400, height: 1000, bearingRad: 3.75, elevationRad: 0.49 } as const;
 
 /** Every pixel is the mean of so many by so many. */
 const OVER = 2;

@@ -1,23 +1,28 @@
 /**
  * Times the stages of the walk on every sample, each sample in a process of its own: the first run as a user meets
  * it, with the memory it took, then the median of some more. `elevations` is the four of them with all joints of their
- * blocks. Then how solids and block table grow with the number of domes. Prints tables and writes `out/bench.json`.
- * Run `npm run bench`; a sample's path as argument times that one alone, `growth` the growth alone.
+ * blocks. Then how solids and block table grow with the number of domes, what whole commands take, and the solids of one
+ * dome beside the bare kernel and @jscad/modeling. Prints tables, beside each figure how it changed since the last run,
+ * and writes `out/bench.json`. Run `npm run bench`; a sample's path as argument times that one alone, `growth`,
+ * `commands` and `baselines` these alone.
  */
 import { execFileSync } from 'node:child_process';
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { basename } from 'node:path';
 import { performance } from 'node:perf_hooks';
 import { fileURLToPath } from 'node:url';
 import { tools } from '../../dist/cli/tools.js';
 import { elevationDraft, SIDES } from '../../dist/lib/drawings/elevation.js';
 import { houseViews } from '../../dist/lib/drawings/house-views.js';
-import { blockTable, buildPackage, houseFrom, planMasonry, readDescription } from '../../dist/lib/index.js';
+import { buildPackage, planMasonry, readDescription } from '../../dist/lib/index.js';
 import { layBlocks } from '../../dist/lib/masonry/lay.js';
 import { setOutHouse } from '../../dist/lib/setout/house.js';
 import { blockSolids } from '../../dist/lib/solids/block-solids.js';
 import { houseSolids } from '../../dist/lib/solids/house-solids.js';
 import { loadKernel } from '../../dist/lib/solids/kernel.js';
+import { timeBaselines } from './baselines.js';
+import { timeCommands } from './commands.js';
+import { timeGrowth } from './growth.js';
 
 const RUNS = 5;
 const STAGES = ['read', 'setout', 'blocks', 'elevations', 'drawings', 'solids', 'whole', 'first'];
@@ -52,64 +57,48 @@ async function timeSample(path) {
   return { sample: basename(path, '.yaml'), milliseconds, memoryMb };
 }
 
-const DOMES = [1, 2, 4, 8, 16];
+const LAST = 'out/bench.json';
+const last = existsSync(LAST) ? JSON.parse(readFileSync(LAST, 'utf8')) : {};
 
-/** A row of equal domes, joined by passages, each with a door and a window. */
-const rowOfDomes = (count) => ({
-  format: 1,
-  domes: Array.from({ length: count }, (_, k) => ({ id: `d${k}`, at: [6.2 * k, 0], radius: 2.4, 'stem-wall': 0.6 })),
-  openings: Array.from({ length: count }, (_, k) => [
-    { id: `door-${k}`, in: `d${k}`, bearing: 180, use: 'door', width: 0.9, height: 2.1 },
-    { id: `window-${k}`, in: `d${k}`, bearing: 0, use: 'window', width: 0.8, height: 1, sill: 0.8 },
-  ]).flat(),
-  passages: Array.from({ length: count - 1 }, (_, k) => ({
-    id: `way-${k}`,
-    between: [`d${k}`, `d${k + 1}`],
-    width: 0.9,
-    height: 2,
-  })),
-});
-
-/** Milliseconds of this process's own work, whatever else the machine does: least of some runs. */
-async function timeGrowth() {
-  const kernel = await loadKernel(await tools.kernel());
-  const rows = [];
-  for (const domes of [1, ...DOMES]) {
-    const house = houseFrom(rowOfDomes(domes));
-    const runs = [];
-    for (let run = 0; run < 3; run++) {
-      const start = process.cpuUsage();
-      const plan = planMasonry(setOutHouse(house));
-      const laid = layBlocks(plan.setout);
-      const table = blockTable(plan, laid);
-      houseSolids(kernel, plan.setout);
-      blockSolids(kernel, plan.setout, laid.blocks);
-      const { user } = process.cpuUsage(start);
-      runs.push({ domes, milliseconds: user / 1000, blocks: table.rows.length });
-    }
-    rows.push(runs.reduce((a, b) => (b.milliseconds < a.milliseconds ? b : a)));
-  }
-  // The first only warms up.
-  return rows.slice(1);
+/** A figure, and how it changed since the last run where that is more than a tenth. */
+function figure(value, before) {
+  const change = before > 0 ? value / before - 1 : 0;
+  const told = value.toFixed(value < 100 ? 1 : 0);
+  return Math.abs(change) > 0.1 ? `${told} (${change > 0 ? '+' : ''}${(100 * change).toFixed(0)} %)` : told;
 }
+
+const sampleRows = (results) => [
+  ['sample', ...STAGES.map((stage) => `${stage} ms`), 'memory MB'],
+  ...results.map(({ sample, milliseconds, memoryMb }) => {
+    const before = last.samples?.find((one) => one.sample === sample);
+    const stages = STAGES.map((stage) => figure(milliseconds[stage], before?.milliseconds[stage]));
+    return [sample, ...stages, figure(memoryMb, before?.memoryMb)];
+  }),
+];
 
 const growthRows = (growth) => [
   ['domes', 'blocks', 'solids and table ms', 'ms a dome'],
   ...growth.map(({ domes, blocks, milliseconds }) => [
     String(domes),
     String(blocks),
-    milliseconds.toFixed(0),
+    figure(milliseconds, last.growth?.find((one) => one.domes === domes)?.milliseconds),
     (milliseconds / domes).toFixed(0),
   ]),
 ];
 
-const sampleRows = (results) => [
-  ['sample', ...STAGES.map((stage) => `${stage} ms`), 'memory MB'],
-  ...results.map(({ sample, milliseconds, memoryMb }) => [
-    sample,
-    ...STAGES.map((stage) => milliseconds[stage].toFixed(1)),
-    memoryMb.toFixed(0),
-  ]),
+const commandRows = (commands) => [
+  ['command', 'seconds', 'memory MB'],
+  ...commands.map(({ command, seconds, memoryMb }) => {
+    const before = last.commands?.find((one) => one.command === command);
+    return [command, figure(seconds, before?.seconds), figure(memoryMb, before?.memoryMb)];
+  }),
+];
+
+const baselineRows = ({ surface, count, ours, bare, jscad }) => [
+  [`solids of one dome, facets within ${surface} mm`, 'ms', 'times ours'],
+  ['ours, with names, checks and meshes', figure(ours, last.baselines?.ours), '1'],
+  [`the same ${count} booleans by the bare kernel`, figure(bare, last.baselines?.bare), (bare / ours).toFixed(2)],
+  ['the same by @jscad/modeling', figure(jscad, last.baselines?.jscad), (jscad / ours).toFixed(0)],
 ];
 
 function print(rows) {
@@ -117,22 +106,37 @@ function print(rows) {
   for (const row of rows) {
     console.log(row.map((cell, i) => (i === 0 ? cell.padEnd(widths[i]) : cell.padStart(widths[i]))).join('  '));
   }
+  console.log();
+}
+
+async function timeOneDome() {
+  const path = 'samples/garden-studio.yaml';
+  const { setout } = planMasonry(setOutHouse(readDescription(readFileSync(path, 'utf8'), path)));
+  return timeBaselines(await loadKernel(await tools.kernel()), setout, 2);
 }
 
 const [path] = process.argv.slice(2);
 if (path === 'growth') {
   print(growthRows(await timeGrowth()));
+} else if (path === 'commands') {
+  print(commandRows(timeCommands()));
+} else if (path === 'baselines') {
+  print(baselineRows(await timeOneDome()));
 } else if (path !== undefined) {
   console.log(JSON.stringify(await timeSample(path)));
 } else {
-  const samples = readdirSync('samples').filter((name) => /^[a-z-]+\.yaml$/.test(name));
-  const results = samples.map((name) => {
+  const names = readdirSync('samples').filter((name) => /^[a-z-]+\.yaml$/.test(name));
+  const samples = names.map((name) => {
     const self = fileURLToPath(import.meta.url);
     return JSON.parse(execFileSync(process.execPath, [self, `samples/${name}`], { encoding: 'utf8' }));
   });
-  print(sampleRows(results));
+  print(sampleRows(samples));
   const growth = await timeGrowth();
   print(growthRows(growth));
+  const commands = timeCommands();
+  print(commandRows(commands));
+  const baselines = await timeOneDome();
+  print(baselineRows(baselines));
   mkdirSync('out', { recursive: true });
-  writeFileSync('out/bench.json', `${JSON.stringify({ samples: results, growth }, null, 2)}\n`);
+  writeFileSync(LAST, `${JSON.stringify({ samples, growth, commands, baselines }, null, 2)}\n`);
 }

@@ -1,4 +1,4 @@
-import { mkdirSync, readdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, truncateSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { temporaryFolder } from './folder/helpers.js';
@@ -108,7 +108,13 @@ describe('a file that can not be read', () => {
   it.each([
     ['missing', () => {}],
     ['a folder', (path: string) => mkdirSync(path)],
-    ['larger than any description', (path: string) => writeFileSync(path, Buffer.alloc(21 * 1024 * 1024, '#'))],
+    [
+      '100 MB, larger than any description',
+      (path: string) => {
+        writeFileSync(path, HOUSE);
+        truncateSync(path, 100 * 1024 * 1024);
+      },
+    ],
   ])('because it is %s: exit 5, nothing written', (_, plant) => {
     plant(join(temporary.path, 'house.yaml'));
     const before = readdirSync(temporary.path);

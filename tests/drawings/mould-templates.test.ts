@@ -2,13 +2,16 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { readDescription } from '../../lib/description/read.js';
 import { measureOf } from '../../lib/documents/dimensioning.js';
-import { arcSweep, segmentAt } from '../../lib/documents/segments.js';
+import { boundsOf } from '../../lib/documents/drawing-bounds.js';
+import { arcSweep, extremePoints, segmentAt } from '../../lib/documents/segments.js';
 import { auditSheet } from '../../lib/documents/sheet.js';
 import { templateView } from '../../lib/documents/template.js';
+import { textWidth } from '../../lib/documents/text-size.js';
 import { cutTemplates } from '../../lib/drawings/moulds/cut-templates.js';
 import { developedBed, headFigure } from '../../lib/drawings/moulds/developed.js';
 import { mouldSheets } from '../../lib/drawings/moulds/mould-sheet.js';
 import { mouldShapes, mouldTemplates, sharedPieces } from '../../lib/drawings/moulds/mould-templates.js';
+import { mouldViews } from '../../lib/drawings/moulds/mould-views.js';
 import { faceRibs } from '../../lib/drawings/moulds/ribs.js';
 import { centeringTemplates } from '../../lib/drawings/templates/centering.js';
 import { meridianTemplates } from '../../lib/drawings/templates/meridian.js';
@@ -17,8 +20,10 @@ import { layBlocks } from '../../lib/masonry/lay.js';
 import { nameCuts } from '../../lib/masonry/leftovers.js';
 import { formNames, longerForms } from '../../lib/masonry/longer.js';
 import { formDimensions, mouldDimensions } from '../../lib/masonry/moulds/dimensions.js';
-import { castShape, LINING } from '../../lib/masonry/moulds/shape.js';
+import { castShape, formShape, LINING } from '../../lib/masonry/moulds/shape.js';
+import { shortened } from '../../lib/masonry/placed.js';
 import { planMasonry } from '../../lib/masonry/plan.js';
+import type { Vec2 } from '../../lib/math/vec.js';
 import { setOutHouse } from '../../lib/setout/house.js';
 import { centresOf } from '../../lib/works/centering.js';
 import { templateBoards } from '../../lib/works/meridian-template.js';
@@ -207,6 +212,73 @@ describe('mould sheets', () => {
       for (const told of ['It stands on one head', 'in this order: 1 form of the extrados', 'Nothing holds the block'])
         expect(words, sheet.id).toContain(told);
     });
+  });
+
+  it('names stop boards clear of the face and of each other, those alike as one', () => {
+    const form = longer.find(({ stops }) => stops.length > 1) as NonNullable<(typeof longer)[number]>;
+    const [stop] = form.stops as [(typeof form.stops)[number]];
+    const at = (number: number, rad: number, keeps: 'start' | 'end') => ({
+      block: { ...stop.block, number },
+      keeps,
+      placed: shortened(form.form, rad),
+    });
+    const stops = [
+      at(1, 0.04, 'start'),
+      at(2, 0.04, 'start'),
+      at(3, 0.042, 'start'),
+      at(4, 0.05, 'end'),
+      at(5, 0, 'end'),
+    ];
+    for (const scale of [5, 10, 20])
+      for (const { primitives } of mouldViews(
+        formShape(form.form, family.blocks),
+        scale,
+        'half-millimetres',
+        stops,
+      ).slice(0, 2)) {
+        const names = primitives.flatMap((p) => (p.kind === 'text' ? [p] : []));
+        expect(names.map((p) => p.text)).toEqual(['stop 1, 2', 'stop 3', 'stop 4']);
+        expect(primitives.filter((p) => p.kind === 'path' && p.layer === 'hidden')).toHaveLength(3);
+        const face = boundsOf(primitives.flatMap((p) => (p.kind === 'path' ? p.segments.flatMap(extremePoints) : [])));
+        const boxes = names.map(({ at: [x, y], text, heightMm }): { min: Vec2; max: Vec2 } => ({
+          min: [x, y],
+          max: [x + textWidth(text, heightMm) * scale, y + heightMm * scale],
+        }));
+        // Dimension lines stand 7 mm off the face.
+        for (const { min, max } of boxes) {
+          const off = min[1] > face.max[1] ? max[1] - face.max[1] : face.min[1] - min[1];
+          expect(min[1] > face.max[1] || max[1] < face.min[1]).toBe(true);
+          expect(off).toBeLessThan(7 * scale);
+          expect(min[0]).toBeGreaterThan(face.min[0]);
+          expect(max[0]).toBeLessThan(face.max[0]);
+        }
+        boxes.forEach((a, i) => {
+          for (const b of boxes.slice(i + 1))
+            expect(
+              [0, 1].some(
+                (k) => (a.max[k] as number) < (b.min[k] as number) || (b.max[k] as number) < (a.min[k] as number),
+              ),
+            ).toBe(true);
+        });
+      }
+  });
+
+  it('have notes and tables that cover no other, on narrower sheets in feet too', () => {
+    const feet = { ...plan, setout: { ...plan.setout, house: { ...family, units: 'ft' as const } } };
+    for (const { id, paper } of [...sheets.slice(-longer.length), ...mouldSheets(feet, laid).slice(-longer.length)]) {
+      const texts = paper.flatMap((p) => (p.kind === 'text' ? [p] : []));
+      expect(texts.length).toBeGreaterThan(50);
+      const boxes = texts.map(({ text, at: [x, y], heightMm, anchor }) => {
+        const wide = textWidth(text, heightMm);
+        const left = x - wide * { left: 0, centre: 0.5, right: 1 }[anchor];
+        return { text, left, right: left + wide, low: y, high: y + heightMm };
+      });
+      boxes.forEach((a, i) => {
+        for (const b of boxes.slice(i + 1))
+          if (a.left < b.right && b.left < a.right && a.low < b.high && b.low < a.high)
+            expect.unreachable(`${id}: ${a.text} / ${b.text}`);
+      });
+    }
   });
 
   it('ezdxf reads their dimensions as our numbers, written to half a millimetre', () => {

@@ -44,6 +44,33 @@ describe('cuts of blocks', () => {
   });
 });
 
+describe('a slot narrower than the blocks that it parts', () => {
+  it('leaves two pieces of a block: the first clockwise keeps its start, the other its end', () => {
+    const axis = (91.1 * Math.PI) / 180;
+    const arch = { ring: 40, face: 'flush', madeAs: 'cast', voussoirs: null } as const;
+    const head = { shape: 'flat', rise: 0 } as const;
+    const slot = openingOf({
+      id: 'slot',
+      use: 'vent',
+      bearingDeg: 91.1,
+      width: 100,
+      height: 1200,
+      sill: 100,
+      head,
+      arch,
+    });
+    const parted = setOutHouse(houseOf({ openings: [slot] }));
+    const pieces = blockCuts(parted, layBlocks(parted)).filter((c) => c.block.seed && c.block.part === 'stem');
+    const half = 50 + 40 + 10;
+    expect(pieces.map((c) => c.block.mark.slice(-1))).toEqual(expect.arrayContaining(['a', 'b']));
+    for (const { block, keeps, left } of pieces) {
+      expect(keeps).toBe(block.mark.endsWith('a') ? 'start' : 'end');
+      const turn = block.mark.endsWith('a') ? axis - block.startRad : block.endRad - axis;
+      expect(left.innerLower).toBeCloseTo(3000 * (turn - Math.asin(half / 3000)), 6);
+    }
+  });
+});
+
 describe('names of cuts', () => {
   const named = nameCuts(cuts, () => 'M1');
 
@@ -88,5 +115,23 @@ describe('leftovers', () => {
       for (const edge of ['innerLower', 'innerUpper', 'outerLower', 'outerUpper'] as const)
         expect(source.cut.whole[edge] - source.cut.left[edge]).toBeGreaterThanOrEqual(cut.left[edge]);
     }
+  });
+
+  // A saw takes 5 mm (common practice, no source).
+  it.each<readonly [what: string, pieces: readonly number[], from: readonly (string | null)[]]>([
+    ['are shorter by the saw’s width: what just fits', [250, 145], [null, 'b0']],
+    ['are shorter by the saw’s width: what is a millimetre too long', [250, 146], [null, null]],
+    ['are taken from the shortest that does', [300, 200, 90], [null, null, 'b0']],
+  ])('%s', (_, pieces, from) => {
+    const [cut] = cuts.filter((c) => c.keeps === 'start');
+    if (!cut) throw new Error('no cut keeps its first head');
+    const all = (mm: number) => ({ innerLower: mm, innerUpper: mm, outerLower: mm, outerUpper: mm });
+    const marked = pieces.map((mm, k) => ({
+      ...cut,
+      block: { ...cut.block, mark: `b${k}` },
+      left: all(mm),
+      whole: all(400),
+    }));
+    expect(nameCuts(marked, () => 'M1').map((n) => n.from)).toEqual(from);
   });
 });

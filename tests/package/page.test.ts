@@ -16,6 +16,7 @@ import { blockTable } from '../../lib/tables/blocks.js';
 import { writeModelPage } from '../../lib/writers/html-model.js';
 import { readWith } from '../readers/run.js';
 import { builtOf, sampleHouse } from '../tools/built.js';
+import { facts, heading, type PictureElement, set } from './page-parts.js';
 
 const NASTY = '</script><script>window.broken = 1</script><img src=x onerror="window.broken = 2">';
 
@@ -64,24 +65,6 @@ async function open(options: Parameters<Browser['newPage']>[0] = {}): Promise<Pa
   expect(await page.locator('#trouble').textContent()).toBe('');
   return page;
 }
-
-/** What of a canvas the tests use. */
-interface PictureElement {
-  readonly width: number;
-  readonly height: number;
-  getContext(kind: '2d'): { getImageData(...box: number[]): { readonly data: ArrayLike<number> } };
-}
-
-const heading = (page: Page) => page.locator('#about h3').textContent();
-const facts = async (page: Page) => {
-  const [names, values] = await Promise.all(['dt', 'dd'].map((tag) => page.locator(`#about ${tag}`).allTextContents()));
-  return Object.fromEntries((names as string[]).map((name, i) => [name, (values as string[])[i]]));
-};
-const set = (page: Page, id: string, value: number) =>
-  page.locator(`#${id}`).evaluate((input: { value: string; dispatchEvent(event: Event): unknown }, to) => {
-    input.value = String(to);
-    input.dispatchEvent(new Event('input', { bubbles: true }));
-  }, value);
 
 /** A whole block that faces west in a course, and where its outer face stands. */
 function westBlock(course: number): { block: LaidBlock; at: Vec3 } {

@@ -1,4 +1,4 @@
-import { convertWith, readWith } from './run.js';
+import { convertWith, inFolder, readWith, runReader } from './run.js';
 
 const pdfFile = (bytes: Uint8Array) => ({ name: 'set.pdf', bytes });
 const POINTS = 72 / 25.4;
@@ -94,4 +94,13 @@ export function infoByPoppler(pdf: Uint8Array): Readonly<Record<string, string>>
       .filter((line) => line.includes(':'))
       .map((line) => [line.slice(0, line.indexOf(':')), line.slice(line.indexOf(':') + 1).trim()]),
   );
+}
+
+/** Titles of the bookmarks that mutool (Debian's mupdf-tools) finds in a PDF, in their order. */
+export function outlineByMutool(pdf: Uint8Array): string[] {
+  const told = inFolder(
+    pdfFile(pdf),
+    (path) => runReader({ command: 'mutool', debianPackage: 'mupdf-tools' }, ['show', path, 'outline'], path).stdout,
+  );
+  return told.split('\n').flatMap((line) => /^\W*"(.*)"\t/.exec(line)?.[1]?.replaceAll('\\\\', '\\') ?? []);
 }

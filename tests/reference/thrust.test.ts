@@ -232,6 +232,23 @@ describe('the programme itself', () => {
     }
   });
 
+  // A weight on a slope, held by a level push: Coulomb's friction, as in any textbook of statics.
+  it.each([0.1, 0.35, 0.6, 0.9])(
+    'one bed that dips by %f rad holds pushes from W tan(λ − φ) to W tan(λ + φ)',
+    (dip) => {
+      const half = [0.9 * Math.cos(dip), 0.9 * Math.sin(dip)] as const;
+      const body = {
+        sections: [{ middle: [1, 0] as const, half, weight: 2, moment: 2, hoops: null }],
+        crown: () => [-5, 5] as const,
+      };
+      const friction = 0.3;
+      const turn = Math.atan(friction);
+      const found = thrustRange(body, { friction });
+      expect(found?.least).toBeCloseTo(Math.max(0, 2 * Math.tan(dip - turn)), 9);
+      expect(found?.greatest).toBeCloseTo(2 * Math.tan(dip + turn), 9);
+    },
+  );
+
   it('says so when nothing fits', () => {
     const thin = luneBody({ thickness: 0.02, hoops: 'none' });
     expect(thrustRange(thin)).toBeNull();

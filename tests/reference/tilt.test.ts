@@ -86,3 +86,30 @@ describe('a pair of halves', () => {
     expect(new Set(factors).size).toBe(4);
   });
 });
+
+describe('a pair that a tie holds and a push leans on', () => {
+  it('stands as well, and with the same thrust, wherever level 0 is', () => {
+    const tieZ = 0.4;
+    const angles = Array.from({ length: 60 }, (_, i) => ((i + 1) * 90 * DEG) / 60);
+    const { sections, heights } = half(0.12, angles);
+    const raised = (by: number) => {
+      const side = (sign: 1 | -1) =>
+        sections.map((s, i): PairSection => {
+          const push = sign * 0.05 * s.weight;
+          const pushMoment = sign * 0.05 * (heights[i] as number) + push * by;
+          return { ...s, middle: [s.middle[0], s.middle[1] + by], push, pushMoment, tied: s.middle[1] <= tieZ };
+        });
+      return { halves: [side(-1), side(1)], tie: { z: tieZ + by, most: 0.02 } } as const;
+    };
+    const [low, high] = [raised(0), raised(2)];
+    expect(pairFactor(low)).toBeGreaterThan(1);
+    expect(pairFactor(high)).toBeCloseTo(pairFactor(low), 4);
+    // The tie does something.
+    expect(pairFactor(low)).toBeGreaterThan(pairFactor({ ...low, tie: null }) + 0.01);
+    const [one, other] = [pairLines(low), pairLines(high)];
+    for (const which of [0, 1] as const) {
+      expect(one[which].length).toBeGreaterThan(50);
+      for (const [i, { place }] of one[which].entries()) expect(other[which][i]?.place).toBeCloseTo(place, 5);
+    }
+  });
+});

@@ -52,6 +52,18 @@ describe.each(Object.entries(DOMES))('%s', (_, dome) => {
       }
   });
 
+  it('stands a tenth of a chord from every corner, however fine the facets', () => {
+    const [placed] = setout.domes as [(typeof setout.domes)[number]];
+    for (let surface = 3; surface <= 12; surface++) {
+      const fine = domeFacets(placed, surface);
+      const z = seamHeight(setout, fine) as number;
+      const inner = fine.stations.map((s) => placed.shell.at(s).z);
+      const chord = Math.min(...inner.filter((h) => h > z)) - Math.max(...inner.filter((h) => h <= z));
+      const gap = Math.min(...wholeWall(fine).points.map(([, h]) => Math.abs(h - z)));
+      expect(gap / chord, `${surface} mm`).toBeGreaterThan(0.1 - 1e-9);
+    }
+  });
+
   it('parts an outline in two that make it up', () => {
     const z = seamHeight(setout, facets) as number;
     const { below, above } = partedAt(wall, z, 'seam');

@@ -3,10 +3,14 @@ import { GRAVITY } from '../../lib/base/units.js';
 import type { House } from '../../lib/description/house.js';
 import { balanceOf } from '../../lib/masonry/balance.js';
 import { layBlocks } from '../../lib/masonry/lay.js';
+import { sectionOf } from '../../lib/math/section.js';
 import { setOutHouse } from '../../lib/setout/house.js';
-import { lineStress } from '../../lib/statics/checks/shell.js';
+import { archThrust } from '../../lib/statics/arch.js';
+import { footingChecks } from '../../lib/statics/checks/footing.js';
 import { staticsChecks } from '../../lib/statics/checks.js';
 import { jointShare } from '../../lib/statics/joint-share.js';
+import { lineStress } from '../../lib/statics/joints.js';
+import { ringWeights } from '../../lib/statics/layers.js';
 import { layingOf } from '../../lib/statics/laying-courses.js';
 import { staticsOf } from '../../lib/statics/statics.js';
 import { strengthOf } from '../../lib/statics/strength.js';
@@ -61,6 +65,46 @@ describe('heads in a stem wall of 3 m under a hemisphere', () => {
     const ring = (UNIT * T * Math.PI * (outer ** 2 - inner ** 2)) / 4;
     expect(statics.heads[0]?.arch?.weight).toBeCloseTo(FLOW * outer + corner + ring, 6);
   });
+
+  it('half the arch of a niche 100 mm deep bears the whole flow, and ring and corner of its own depth', () => {
+    const niche = { ...head('semicircular'), use: 'niche' as const, depth: 100 };
+    const { statics } = made({ ...tall, openings: [niche] });
+    const [inner, outer] = [0.5, 0.7];
+    const corner = UNIT * 0.1 * (outer ** 2 - (Math.PI * outer ** 2) / 4);
+    const ring = (UNIT * 0.1 * Math.PI * (outer ** 2 - inner ** 2)) / 4;
+    expect(statics.heads[0]?.arch?.weight).toBeCloseTo(FLOW * outer + corner + ring, 6);
+  });
+});
+
+describe('half an arch and the wall over it, up to the level of its top', () => {
+  it.each([
+    ['semicircular', 500, 0],
+    ['semicircular', 500, 2],
+    ['pointed', 800, 0],
+    ['pointed', 800, 2],
+  ] as const)('%s, rise %d mm, jambs %d m: weighs and turns by what upright strips add up to', (shape, rise, jambs) => {
+    const [half, ring, depth, masonry] = [500, 200, 250, 8e-9];
+    const section = sectionOf({ width: 1000, height: 2000 + rise, sill: 0, head: { shape, rise } });
+    const jambsTo = jambs > 0 ? 0 : null;
+    const arch = archThrust(section, { ring, depth, masonry, onTop: 0, jambsTo });
+    const [from, to] = [arch?.line[0], arch?.line.at(-1)];
+    if (!arch || !from || !to) throw new Error('no thrust fits');
+    const top = section.topZ(ring);
+    // Beside the head the jambs go on down.
+    const beside = masonry * depth * ring * (top - (jambs > 0 ? 0 : 2000));
+    let [weight, moment] = [beside, beside * (half + ring / 2)];
+    const strips = 4000;
+    for (let i = 0; i < strips; i++) {
+      const x = ((i + 0.5) * half) / strips;
+      const strip = (masonry * depth * half * (top - section.topAt(x))) / strips;
+      weight += strip;
+      moment += strip * x;
+    }
+    expect(arch.weight / weight).toBeCloseTo(1, 4);
+    // From the crown to the last joint, level thrust times fall is what the weight turns about the line's end; but for
+    // the little over a pointed head's first joints, which reach beyond its middle and aren't told.
+    expect((arch.weight * to.r - to.horizontal * (from.z - to.z)) / moment).toBeCloseTo(1, shape === 'pointed' ? 2 : 4);
+  });
 });
 
 describe('a wall beside a door', () => {
@@ -75,6 +119,16 @@ describe('a wall beside a door', () => {
     expect(pier?.dead).toBeCloseTo(cut.dome.weights.masonry, 6);
   });
 
+  it('is parted by what doors that run into each other take together', () => {
+    const [two, across] = [15, 180].map((bearingDeg) => openingOf({ id: `at-${bearingDeg}`, width: 1000, bearingDeg }));
+    const first = openingOf({ width: 1000, bearingDeg: 0 });
+    const { dome } = made({ openings: [first, two, across] as (typeof door)[], tie: 'none' });
+    const piers = dome.piers.filter((p) => p.z === 0).map((p) => p.width);
+    // Together they take from −half to 15 degrees + half.
+    const wide = [Math.PI - (15 * Math.PI) / 180 - 2 * half, Math.PI - 2 * half];
+    expect(piers.map((mm) => mm / 3125).sort()).toEqual(wide.map((rad) => expect.closeTo(rad, 9)));
+  });
+
   it('stands on a footing that spreads it at 45 degrees, and loads the soil where the resultant is', () => {
     const { footing, weights } = cut.dome;
     const all = weights.masonry + weights.footing;
@@ -82,6 +136,20 @@ describe('a wall beside a door', () => {
     expect(footing?.gathering).toBeCloseTo((2 * Math.PI * R) / ((2 * Math.PI - 2 * half) * R + 0.8), 9);
     const width = 0.5 - (2 * Math.abs(footing?.eccentricity ?? 0)) / 1000;
     expect(footing?.pressureKpa).toBeCloseTo(((footing?.lineLoad ?? 0) * (footing?.gathering ?? 0)) / width, 9);
+  });
+
+  it('is told the width at which the soil bears it where it does not: the next 10 mm', () => {
+    const { setout, dome } = cut;
+    const site = { ...setout.house.site, bearingCapacityKpa: 20 };
+    const soft = { ...setout, house: { ...setout.house, site } };
+    const [found] = footingChecks(soft, setout.domes[0] as (typeof setout.domes)[number], dome);
+    const wide = 1000 * Number(/([\d.]+) m,/.exec(found?.advice ?? '')?.[1]);
+    const off = 2 * Math.abs(dome.footing?.eccentricity ?? 0);
+    expect(off).toBeGreaterThan(10);
+    const pressure = (mm: number) =>
+      ((dome.footing?.lineLoad ?? 0) * (dome.footing?.gathering ?? 0) * 1000) / (mm - off);
+    expect(pressure(wide)).toBeLessThanOrEqual(20);
+    expect(pressure(wide - 10)).toBeGreaterThan(20);
   });
 
   it('has a footing that spans under the door: 1.35 w L² / 8 on 325 mm with 434.8 MPa', () => {
@@ -105,6 +173,12 @@ describe('a wall beside a door', () => {
 });
 
 describe('loads of the shell', () => {
+  it('a ring with level beds weighs by its sector, about the axis and about the floor', () => {
+    const found = ringWeights([3, 5], [-2, 6], 0.5);
+    // A radian: (25 − 9) / 2 by 8; lever of the sector (125 − 27) / 3 by 8; its middle 2 over the floor.
+    expect(found).toEqual({ weight: 32, moment: (0.5 * 8 * 98) / 3, height: 64 });
+  });
+
   it('snow on a skylight and its curb is the plan’s', () => {
     const snowed = made({
       domes: [domeOf({ stemWall: 0, oculus: { radius: 350, curb: 150, upstand: 50 } })],
@@ -142,6 +216,9 @@ describe('loads of the shell', () => {
   it('uncracked, meridian and hoop at the springing of a hemisphere are q R on its middle surface', () => {
     const { shell } = made({ domes: [domeOf({ stemWall: 0 })] }).dome;
     const q = UNIT * T * (1 + T ** 2 / (12 * R ** 2));
+    // Nhoop = q R (1 / (1 + cos φ) − cos φ) pulls from cos φ = (√5 − 1) / 2 on: its sum is q R² (sin φ − tan φ/2) there.
+    const turn = Math.acos((Math.sqrt(5) - 1) / 2);
+    expect(shell.hoopTension / (q * R * R * (Math.sin(turn) - Math.tan(turn / 2)))).toBeCloseTo(1, 2);
     const last = shell.points.at(-1);
     expect(Math.abs((last?.dead.meridian ?? 0) / (-q * R) - 1)).toBeLessThan(1e-4);
     expect(Math.abs((last?.dead.hoop ?? 0) / (q * R) - 1)).toBeLessThan(1e-3);

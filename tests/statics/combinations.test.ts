@@ -4,10 +4,12 @@ import { setOutHouse } from '../../lib/setout/house.js';
 import { staticsChecks } from '../../lib/statics/checks.js';
 import { combinationsWith } from '../../lib/statics/combinations.js';
 import { bodyOf } from '../../lib/statics/dome-thrust.js';
+import { NO_WEIGHT, sumWeights, type Weights } from '../../lib/statics/layers.js';
 import { unitLoads } from '../../lib/statics/loads.js';
 import { luneOf } from '../../lib/statics/lune.js';
 import { staticsOf } from '../../lib/statics/statics.js';
 import { geometricFactor } from '../../lib/statics/thrust.js';
+import { earthquake } from '../../lib/statics/unsymmetrical.js';
 import { domeOf, houseOf } from '../tools/house.js';
 
 const made = (site: Partial<House['site']>, part: Partial<House> = {}): House => {
@@ -28,9 +30,11 @@ const under = (load: string, site: Partial<House['site']>, part: Partial<House> 
   };
 };
 
-describe('combinations of wind and earthquake', () => {
+describe('combinations of loads from one side', () => {
   // EN 1990:2002, Tables A1.1, A1.2(A) and (B), 6.4.3.4; ASCE 7-16, 2.3.1 and 2.3.6 (all from memory).
   it.each([
+    ['EN 1990', 'drifted snow', ['0.9 0 1.5', '1 0 1.5', '1.35 0 1.5']],
+    ['ASCE 7', 'drifted snow', ['1.2 0 1.6']],
     ['EN 1990', 'wind', ['0.9 0 1.5', '1 0 1.5', '1.35 0 1.5', '1.35 1.05 1.5', '1.35 1.5 0.9']],
     ['EN 1990', 'earthquake', ['1 0 1', '1 0.2 1']],
     ['ASCE 7', 'wind', ['0.9 0 1', '1.2 0 1', '1.2 0.5 1', '1.2 1.6 0.5']],
@@ -54,6 +58,14 @@ describe('combinations of wind and earthquake', () => {
       const alone = under('wind', { windKpa: q * share }).factor;
       expect(Math.abs((european[formula] ?? 0) / alone - 1), formula).toBeLessThan(1e-4);
     }
+    const drifted = under('drifted snow', { snowKpa: 0.6 }).with;
+    for (const [formula, share] of [
+      ['1.35 G + 1.5 S', 1.5 / 1.35],
+      ['0.9 G + 1.5 S', 1.5 / 0.9],
+    ] as const) {
+      const alone = under('drifted snow', { snowKpa: 0.6 * share }).factor;
+      expect(Math.abs((drifted[formula] ?? 0) / alone - 1), formula).toBeLessThan(1e-4);
+    }
     const shaken = under('earthquake', { seismicCoefficient: 0.04, combinations: 'ASCE 7' }).with;
     for (const [formula, share] of [
       ['1.2 D + 1.0 E', 1 / 1.2],
@@ -62,6 +74,21 @@ describe('combinations of wind and earthquake', () => {
       const alone = under('earthquake', { seismicCoefficient: 0.04 * share }).factor;
       expect(Math.abs((shaken[formula] ?? 0) / alone - 1), formula).toBeLessThan(1e-4);
     }
+  });
+
+  it('of an earthquake shake the snow that lies there as if it were so much more wall', () => {
+    const house = made({ snowKpa: 8, combinations: 'EN 1990' });
+    const setout = setOutHouse(house);
+    const dome = setout.domes[0] as (typeof setout.domes)[number];
+    const lune = luneOf(dome, unitLoads(setout, dome), { renderInside: 0, renderOutside: 0, footing: null });
+    const share = (of: Weights): Weights => ({ weight: of.weight / 5, moment: of.moment / 5, height: of.height / 5 });
+    const laden = {
+      ...lune,
+      sections: lune.sections.map((s) => ({ ...s, dead: sumWeights(s.dead, share(s.snow)), snow: NO_WEIGHT })),
+    };
+    const together = earthquake(lune, null, 0.04, house.site).combined.find((one) => one.snow === 0.2);
+    expect(together?.factor).toBeGreaterThan(1);
+    expect(together?.factor).toBeCloseTo(earthquake(laden, null, 0.04, house.site).factor, 6);
   });
 
   it.each(['hemisphere', 'pointed'] as const)(
@@ -74,6 +101,9 @@ describe('combinations of wind and earthquake', () => {
       const setout = setOutHouse(house);
       const dome = setout.domes[0] as (typeof setout.domes)[number];
       const lune = luneOf(dome, unitLoads(setout, dome), { renderInside: 0, renderOutside: 0, footing: null });
+      // Cut to half its thickness the curb pushes in the middle half of its face.
+      const [[low, high], [from, to]] = [lune.crown(1), lune.crown(0.5)];
+      expect([from, to].map((z) => (z - low) / (high - low))).toEqual([0.25, 0.75].map((at) => expect.closeTo(at, 9)));
       const factored = (dead: number, snow: number) => {
         const body = bodyOf(lune, 'dead', Number.POSITIVE_INFINITY, null);
         const sections = body.sections.map((section, i) => {
@@ -98,7 +128,7 @@ describe('combinations of wind and earthquake', () => {
       return (id: string) => found.find((check) => check.id === id);
     };
     const calm = checks({});
-    for (const id of ['wind-combined.hall', 'earthquake-combined.hall']) {
+    for (const id of ['drift-combined.hall', 'wind-combined.hall', 'earthquake-combined.hall']) {
       const told = calm(id);
       expect(told?.state, id).toBe('attention');
       const factors = Object.entries(told?.capacity?.inputs ?? {}).filter(([key]) => key.startsWith('factor under'));

@@ -55,6 +55,16 @@ describe('courses while they are laid', () => {
     for (const c of courses) expect(c.hold).toBe(c.bedRad === 0 ? 'nothing' : 'prop');
   });
 
+  it('have their weight outside the chord of their inner corners on a stem wall: centre of a sector less its joint', () => {
+    const upright = layingIn().courses.filter((c) => c.bedRad === 0 && c.overhang < 0);
+    const lever = ((2 / 3) * (3250 ** 3 - 3000 ** 3)) / (3250 ** 2 - 3000 ** 2);
+    expect(upright.length).toBeGreaterThan(1);
+    for (const { blocks, overhang } of upright) {
+      const half = Math.PI / blocks - 10 / 3125 / 2;
+      expect(overhang).toBeCloseTo(3000 * Math.cos(half) - (lever * Math.sin(half)) / half, 6);
+    }
+  });
+
   it('need centering where an opening breaks their rings, until the first closed ring above', () => {
     const { courses, checks } = layingIn({
       domes: [domeOf({ stemWall: 300 })],

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { House } from '../../lib/description/house.js';
 import { setOutHouse } from '../../lib/setout/house.js';
+import { staticsChecks } from '../../lib/statics/checks.js';
+import { linePressure, lineStress } from '../../lib/statics/joints.js';
 import { staticsOf } from '../../lib/statics/statics.js';
 import type { ThrustPoint } from '../../lib/statics/thrust.js';
 import { domeOf, houseOf } from '../tools/house.js';
@@ -45,5 +47,55 @@ describe('loads from one side, summed at the base of both halves', () => {
     const turn = (2 * 0.05 * unit * (R ** 4 - 3 ** 4)) / 8;
     const found = (leeward.r * leeward.vertical - windward.r * windward.vertical) / 1000;
     expect(Math.abs(found / turn - 1)).toBeLessThan(1e-6);
+  });
+});
+
+describe('the wall and the soil under loads from one side', () => {
+  const house = houseOf({
+    domes: [domeOf({ stemWall: 0 })],
+    wall: { thickness: 450, renderInside: 0, renderOutside: 0 },
+    footing: { width: 500, depth: 400 },
+  });
+  const site = { ...house.site, seismicCoefficient: 0.04, bearingCapacityKpa: 1000 };
+  const checksOf = (part: Partial<typeof site>) => {
+    const setout = setOutHouse({ ...house, site: { ...site, ...part } });
+    const statics = staticsOf(setout);
+    const checks = staticsChecks(setout, statics);
+    return { found: statics.domes[0], check: (id: string) => checks.find((one) => one.id === `${id}.hall`) };
+  };
+
+  it('soil: 120 kN per radian at 2.65 m on half of 0.5 m is 181.1 kPa; a half that is lifted presses on nothing', () => {
+    const at = (vertical: number, place: number) => [{ r: 2650, z: -400, horizontal: 0, vertical, place }];
+    expect(linePressure([at(120, 0.75), at(100, 0.5)], 500, 2650)).toBeCloseTo(120 / 2.65 / 0.25, 9);
+    expect(linePressure([at(-20, 0.9), at(-10, 0.5)], 500, 2650)).toBe(0);
+    expect(linePressure([[], []], 500, 2650)).toBeNull();
+  });
+
+  it('joints and stress follow from the line; all are estimates', () => {
+    const { found, check } = checksOf({});
+    const [one] = found?.oneSided ?? [];
+    const foot = (one?.lines ?? []).map((line) => line.at(-1));
+    const pressed = foot.map((p) => {
+      const bears = 500 * (1 - 2 * Math.abs((p?.place ?? 0) - 0.5));
+      return ((p?.vertical ?? 0) * 1e6) / ((3000 + 225) * bears);
+    });
+    expect(check('one-sided-bearing')?.demand?.value).toBeCloseTo(Math.max(...pressed), 6);
+    // G + E without snow is the load of the lines, and the floor a level bed under the hemisphere.
+    const floor = (one?.lines ?? []).map((line) => line.findLast(({ z }) => z > -1));
+    const rough = Math.max(...floor.map((p) => Math.abs(p?.horizontal ?? 0) / (p?.vertical ?? 1)));
+    expect(check('one-sided-sliding')?.demand?.value).toBeGreaterThanOrEqual(rough * (1 - 1e-9));
+    const stress = Math.max(...(one?.lines ?? []).map((line) => lineStress(line, 450)));
+    expect(check('one-sided-stress')?.demand?.value).toBeCloseTo(stress, 9);
+    for (const id of ['one-sided-stress', 'one-sided-sliding', 'one-sided-bearing']) {
+      expect(check(id)?.state, id).toBe('attention');
+      expect(check(id)?.advice).toContain('estimate');
+    }
+  });
+
+  it('soil that is too soft fails; where no thrust fits that is said', () => {
+    expect(checksOf({ bearingCapacityKpa: 10 }).check('one-sided-bearing')?.state).toBe('fails');
+    const shaken = checksOf({ seismicCoefficient: 0.8 }).check('one-sided-stress');
+    expect(shaken?.demand).toBeUndefined();
+    expect(shaken?.advice).toContain('No thrust fits under G + E');
   });
 });

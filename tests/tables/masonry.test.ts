@@ -103,7 +103,7 @@ describe('checks of bond and moulds', () => {
 
   it('are fine for a plain house', () => {
     for (const id of ['mould-fit', 'mould-count', 'perpend-lines']) expect(check(id)?.state).toBe('ok');
-    expect(check('short-pieces-kept')).toBeUndefined();
+    for (const id of ['short-pieces-kept', 'block-length']) expect(check(id)).toBeUndefined();
   });
 
   it('name the joint that works when tolerance and shrinkage leave no room about it', () => {
@@ -143,6 +143,18 @@ describe('checks of bond and moulds', () => {
     expect(short?.advice).toMatch(
       /Course hall-\d+: [\d.]+ m would weigh [\d.]+ kg with its neighbour, more than 15 kg/,
     );
+  });
+
+  it('say where blocks of the length asked for would be too heavy, and which length or mass would do', () => {
+    const asked = { length: 600, heaviestKg: 20 };
+    const long = check('block-length', asked);
+    expect(long?.state).toBe('attention');
+    // 0.6 m long, 0.25 m thick, a course of some 0.25 m high less its bed joint, at 780 kg/m3 as freshly demoulded.
+    expect(long?.demand?.value).toBeGreaterThan(0.6 * 0.25 * 0.23 * 780);
+    expect(long?.demand?.value).toBeLessThan(0.6 * 0.25 * 0.25 * 780);
+    const [, metres, kg] = /at most ([\d.]+) m, .* to ([\d.]+) kg/.exec(long?.advice ?? '') ?? [];
+    expect(check('block-length', { ...asked, length: Number(metres) * 1000 })).toBeUndefined();
+    expect(check('block-length', { ...asked, heaviestKg: Number(kg) })).toBeUndefined();
   });
 
   it('hold head joints against site tolerances: −1/4 in, +3/8 in (TMS 602, from memory)', () => {

@@ -56,6 +56,22 @@ describe('table of ring pieces', () => {
     for (const row of rings.rows)
       if (row.kind !== 'crown plug') expect(row['wet-mass']).toBeLessThanOrEqual(setout.house.blocks.heaviestKg);
   });
+
+  it('leaves a joint between segments all round, at the middle of their width', () => {
+    const { setout, pieces } = tablesFor(9);
+    const outer = setout.domes[0]?.curb?.bedOuter[0] ?? 0;
+    for (const [kind, radius] of [
+      ['curb', (350 + outer) / 2],
+      ['skewback', 2200 + 125],
+    ] as const) {
+      const ring = pieces.rings.filter((p) => p.kind === kind);
+      expect(ring.length).toBeGreaterThanOrEqual(3);
+      for (const [k, { endRad }] of ring.entries()) {
+        const next = ring[k + 1]?.startRad ?? (ring[0]?.startRad ?? 0) + 2 * Math.PI;
+        expect((next - endRad) * radius, `${kind} ${k + 1}`).toBeCloseTo(10, 6);
+      }
+    }
+  });
 });
 
 describe('masses of voussoirs', () => {

@@ -6,7 +6,7 @@ import { ISO_SHEETS, US_SHEETS } from '../../lib/documents/sheet-size.js';
 import { MISSING_LETTER, textWidth } from '../../lib/documents/text-size.js';
 import { type PdfSource, writePdf } from '../../lib/writers/pdf.js';
 import { demoSheet } from '../documents/demo-sheet.js';
-import { checkByQpdf, infoByPoppler, traceByMutool, wordsByPoppler } from '../readers/pdf.js';
+import { checkByQpdf, infoByPoppler, outlineByMutool, traceByMutool, wordsByPoppler } from '../readers/pdf.js';
 import { nodePdf } from '../tools/pdf.js';
 
 const INFO = { title: 'Demonstration house', author: 'drawing office', subject: 'a test', date: '2026-05-04' };
@@ -70,9 +70,9 @@ describe('writePdf', () => {
   });
 
   it('has bookmarks for sheets and their views', () => {
-    const text = new TextDecoder('latin1').decode(pdf);
-    const titles = [...text.matchAll(/\/Title \(([^)]*)\)/g)].map((m) => m[1]);
-    expect(titles).toEqual(expect.arrayContaining(['1 All kinds of marks', '2 Again', 'Demonstration section']));
+    expect(outlineByMutool(pdf)).toEqual(
+      expect.arrayContaining(['1 All kinds of marks', '2 Again', 'Demonstration section']),
+    );
   });
 
   it('gives the same bytes again, and after another one', async () => {
@@ -90,6 +90,15 @@ describe('writePdf', () => {
     for (const word of ['Größe', 'Łódź', 'Ελλάδα', 'Москва', 'á', 'end']) expect(words).toContain(word);
     expect(words).toContain(MISSING_LETTER.repeat(4));
     expect(infoByPoppler(bytes).Title).toBe(hard);
+  });
+
+  it('lets no text end where it stands and go on as something to be run', async () => {
+    const hard = ') /OpenAction << /S /JavaScript /JS (app.alert(1)) >> (\\';
+    const sheet = demoSheet({ project: hard, title: hard });
+    const bytes = await writePdf([sheet], { ...INFO, title: hard, author: hard, subject: hard }, source);
+    checkByQpdf(bytes);
+    expect(infoByPoppler(bytes)).toMatchObject({ Title: hard, Author: hard, Subject: hard, JavaScript: 'no' });
+    expect(outlineByMutool(bytes)[0]).toBe(`1 ${hard}`);
   });
 
   it('refuses another font, a set without sheets and an unsound sheet', async () => {

@@ -89,11 +89,11 @@ export const intrados = 'Intrados';
 export const extrados = 'Extrados';
 export const headLabel = 'head';
 
-export const stopNumber = (number: number): string => `stop ${number}`;
+export const stopNumbers = (numbers: readonly number[]): string => `stop ${numbers.join(', ')}`;
 export const stopBoards = 'Stop boards';
 export const stopBoardsOf = (shown: number, all: number): string => `Stop boards, ${shown} of ${all}`;
 export const dashedStopBoards =
-  'Dashed: stop boards. A block that will be cut stands on the head it keeps; its board closes the other end, so far from it along the edges.';
+  "Dashed: stop boards short of the form's end, seen from inside, the first head left. A block that will be cut stands on the head it keeps: mark where its board stands along the four edges, pack the floor until the marks are level, fill to them, and lay the board on.";
 export const headKept = 'head kept';
 export const leftHead = 'left';
 export const rightHead = 'right';

@@ -92,6 +92,17 @@ export const linesAllowed = 'lines allowed';
 export const noneAllowed = 'none';
 export const commonPracticeNoSource = 'common practice, no source';
 export const useBlocksBondBanded = 'Use `blocks.bond: banded`, or another `blocks.length`.';
+export const blocksAreAsLong = (length: string): string => `Blocks are ${length} long with their joint, as asked for.`;
+export const wetMassOfLengthAsked = 'wet mass of a block of the length asked for';
+export const wetMassOfShare = 'wet mass of the ring × length ÷ its circumference at mid-thickness';
+export const blocksAreShorter = (
+  courses: number,
+  shortest: string,
+  longest: string,
+  length: string,
+  heaviest: string,
+): string =>
+  `Such blocks would be too heavy: those of ${courses} ${courses === 1 ? 'course' : 'courses'} are ${shortest === longest ? shortest : `${shortest} to ${longest}`} long. Ask for \`blocks.length\` of at most ${length}, lower the courses, or plan for a hoist and raise \`blocks.heaviest\` to ${heaviest}.`;
 export const piecesBesideOpenings = 'Pieces beside openings that are too short are laid as one with their neighbours.';
 export const whatShortestLacks = 'what the shortest lacks';
 export const shortestPieceLongestRun = 'shortest piece − longest run at mid-thickness, with the thickest perpend';

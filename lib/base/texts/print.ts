@@ -24,7 +24,6 @@ export const forEachPartSkin =
 export const commonPracticeNoSource = 'common practice, no source';
 export const estimateFor3Lines = 'an estimate for 3 lines along faces and 20 % infill; the slicer tells what it uses';
 export const wholeOfForm = (form: string): string => `whole, ${form}`;
-export const bed = 'bed';
 export const partLargerThanBed = 'a part is larger than the bed wherever it is cut';
 export const partHigherThanPrinter = (bed: string): string =>
   `a part is higher than the printer reaches, ${bed}, wherever a joint parts it`;

@@ -63,6 +63,29 @@ export const leastFactorFormula =
   'thickness over the thickness that a thrust in equilibrium with the factored loads needs to fit, the least of all combinations';
 export const factorUnder = (formula: string): string => `factor under ${formula} (1)`;
 export const uprightPartLeftOut = ' An upright part of the earthquake is left out.';
+export const wallBearsOneSided = (id: string): string =>
+  `Compression in the wall of dome ${id} stays within its strength under loads from one side.`;
+export const jointsHoldOneSided = (id: string): string =>
+  `No bed joint of dome ${id} slides under loads from one side.`;
+export const soilBearsOneSided = (id: string): string =>
+  `The soil bears the footing of dome ${id} under loads from one side.`;
+export const stressOfLine =
+  'thrust over twice its distance from the nearer face, on the line that keeps farthest from the faces; the greatest of all combinations with load factors';
+export const frictionOfLine =
+  'greatest shear over compression, on the line of thrust that keeps farthest from the faces; the greatest of all combinations with load factors';
+export const pressureOfLine =
+  'load at the foot / (width − 2 eccentricity), on the line of thrust that keeps farthest from the faces; without load factors; the greatest of all loads';
+export const bearingCapacity = 'bearing capacity';
+export const pressureOneSided = 'greatest pressure on the soil';
+export const anotherLineMayNeedLess =
+  'An estimate on whole lunes: another line of thrust may need less. An engineer must confirm it.';
+export const estimateOnWholeLunes =
+  'An estimate on whole lunes, beside piers that the openings leave: an engineer must confirm it.';
+export const hingesMayCrush =
+  'An estimate on whole lunes. Where the line comes near a face a hinge forms there, and the blocks may crush: an engineer must confirm it.';
+export const noThrustUnder = (formula: string): string =>
+  ` No thrust fits under ${formula}, so nothing tells it there: see the checks of the loads from one side.`;
+export const wallBearingAdvice = 'A wider footing, a thicker wall or stronger blocks.';
 export const shellTheoryHolds = (id: string, cutZ: string): string =>
   `Shell theory holds for dome ${id} only above ${cutZ}, where all rings are closed.`;
 export const commonPracticeNoSource = 'common practice, no source';

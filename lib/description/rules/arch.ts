@@ -30,8 +30,7 @@ export function passageArch({ path, value: passage }: Placed<Passage>, away: Vec
   return archOf(path, passage.id, null, bearingOf(away), passageSection(passage), passage.ring, 0);
 }
 
-export const passageSection = ({ width, height, head }: Passage): Section =>
-  sectionOf({ width, height, sill: 0, head });
+const passageSection = ({ width, height, head }: Passage): Section => sectionOf({ width, height, sill: 0, head });
 
 /** A passage at each of its ends that is among the given domes, given where both its domes stand. */
 export function passageEnds(

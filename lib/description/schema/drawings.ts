@@ -18,7 +18,7 @@ export const SHEET_KINDS = [
 ] as const;
 
 /** Sizes of sheets: ISO 216, then those of US building drawings. */
-export const SHEET_NAMES = ['A3', 'A2', 'A1', 'A0', 'ANSI B', 'ARCH C', 'ARCH D', 'ARCH E'] as const;
+const SHEET_NAMES = ['A3', 'A2', 'A1', 'A0', 'ANSI B', 'ARCH C', 'ARCH D', 'ARCH E'] as const;
 
 export const drawingsSchema = (q: Leaves) =>
   z

@@ -75,7 +75,7 @@ export const footingSchema = (q: Leaves) =>
     ])
     .meta({ description: 'Ring footing, its top level with the finished floor; or `none`.' });
 
-export const TIE_LEVELS = ['footing', 'above openings'] as const;
+const TIE_LEVELS = ['footing', 'above openings'] as const;
 
 export const tieSchema = (q: Leaves) =>
   z

@@ -2,8 +2,8 @@ import { z } from 'zod';
 import type { Leaves } from './leaves.js';
 
 export const HEAD_SHAPES = ['semicircular', 'segmental', 'pointed', 'flat'] as const;
-export const OPENING_USES = ['door', 'window', 'egress window', 'vent', 'niche'] as const;
-export const ROOM_USES = ['habitable', 'kitchen', 'bath', 'storage', 'other'] as const;
+const OPENING_USES = ['door', 'window', 'egress window', 'vent', 'niche'] as const;
+const ROOM_USES = ['habitable', 'kitchen', 'bath', 'storage', 'other'] as const;
 
 const headSchema = (q: Leaves) =>
   z

@@ -15,7 +15,7 @@ export const projectSchema = (q: Leaves) =>
     .meta({ description: 'What the title blocks say.' });
 
 /** Standards by which loads are put together. */
-export const COMBINATIONS = ['EN 1990', 'ASCE 7'] as const;
+const COMBINATIONS = ['EN 1990', 'ASCE 7'] as const;
 const COEFFICIENT = { least: -4, most: 4 };
 
 const corner = (q: Leaves) => {

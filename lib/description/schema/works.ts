@@ -143,7 +143,7 @@ export const warmthSchema = (q: Leaves) => {
 };
 
 /** Words for where the printed roof comes off. */
-export const PRINT_ROOFS = ['above openings', 'fixed'] as const;
+const PRINT_ROOFS = ['above openings', 'fixed'] as const;
 
 export const printSchema = (q: Leaves) => {
   const side = { least: 20, most: 5000 };

@@ -39,7 +39,7 @@ export interface DetailSpec {
 }
 
 /** What every detail says of itself. */
-export const PRACTICE = texts.commonPracticeOfMasonry;
+const PRACTICE = texts.commonPracticeOfMasonry;
 
 /** Lines of notes beside a detail, and how far out they stand, paper mm. */
 const LINE = 6;

@@ -5,10 +5,11 @@ import * as texts from '../../base/texts/drawing-moulds.js';
 import { CUBIC_FOOT_MM3 } from '../../base/units.js';
 import type { House } from '../../description/house.js';
 import { type Block, placeBlock, stackBlocks } from '../../documents/block.js';
+import type { PaperPrimitive } from '../../documents/drawing.js';
 import { viewBounds } from '../../documents/drawing-bounds.js';
 import { mouldScales, scaleWords } from '../../documents/scales.js';
 import { words } from '../../documents/shapes.js';
-import type { PaperPrimitive, PlacedView, Sheet } from '../../documents/sheet.js';
+import type { PlacedView, Sheet } from '../../documents/sheet.js';
 import { drawingSpace, ISO_SHEETS, type SheetSize, US_SHEETS } from '../../documents/sheet-size.js';
 import type { Table } from '../../documents/table.js';
 import { tableBlock } from '../../documents/table-block.js';
@@ -135,7 +136,8 @@ function belowViews(
     ...placeBlock(stackBlocks([tables[1] as Block, ...ribs], 2 * PAD), [beside, top]),
     ...boards.flatMap((block) => placeBlock(block, [beside + (tables[1] as Block).width + 2 * PAD, top])),
     ...placeBlock(notes, [space.right - TITLE_BLOCK.width + PAD, top]),
-    ...placeBlock(more, [space.left + 3 * cell + PAD, space.top - row - PAD]),
+    // Many notes begin beside the foot of the first row, so that they end above those below.
+    ...placeBlock(more, [space.left + 3 * cell + PAD, Math.max(space.top - row - PAD, top + PAD + more.height)]),
   ];
 }
 

@@ -4,6 +4,7 @@ import type { AlignedDimension, LinearDimension, Primitive, Segment, View } from
 import { boundsOf } from '../../documents/drawing-bounds.js';
 import { extremePoints, line } from '../../documents/segments.js';
 import { words } from '../../documents/shapes.js';
+import { textWidth } from '../../documents/text-size.js';
 import { type CastShape, LINING } from '../../masonry/moulds/shape.js';
 import { halfAngleAt } from '../../masonry/placed.js';
 import type { Stop } from '../../masonry/stops.js';
@@ -92,33 +93,59 @@ function faceView(shape: CastShape, depth: 0 | 1, scale: number): Primitive[] {
   ];
 }
 
-/** Where stop boards stand on a face, each named by the number of its block; none for what fills the form. */
+/** Rows for names of stop boards between a face and its dimension lines, paper mm from its box: two above, two below. */
+const NAME_ROWS = [1, 4, -3.5, -6.5];
+const NAME_HEIGHT = 2.5;
+const NAME_GAP = 1;
+
+/** Where stop boards stand on a face, those alike as one, named beside the face; none for what fills the form. */
 function stopLines(shape: CastShape, depth: 0 | 1, stops: readonly Stop[], scale: number): Primitive[] {
   const { span, bed, top, thickness } = shape.block;
-  return stops.flatMap(({ block, keeps, placed }): Primitive[] => {
+  const onFace = (s: number, side: number): Vec2 => {
+    const [across, up] = shape.at(s, depth, side);
+    return [across, up];
+  };
+  const boards = new Map<string, { points: [Vec2, Vec2, Vec2]; keeps: Stop['keeps']; numbers: number[] }>();
+  for (const { block, keeps, placed } of stops) {
     const at = (s: number): Vec2 => {
       const [r, z] = spanPoint(span, bed + s * (top - bed), depth * thickness);
       const share = halfAngleAt(placed, r, z) / halfAngleAt(shape.block, r, z);
       // The head first met clockwise is the left one of a block seen from inside.
-      const [across, up] = shape.at(s, depth, keeps === 'start' ? 2 * share - 1 : 1 - 2 * share);
-      return [across, up];
+      return onFace(s, keeps === 'start' ? 2 * share - 1 : 1 - 2 * share);
     };
     const away = keeps === 'start' ? 1 : -1;
-    if (Math.abs(at(0.5)[0]) > Math.abs(shape.at(0.5, depth, away)[0]) - SAME_LINE) return [];
-    const [foot, middle] = [at(0.2), at(0.5)];
-    const text = words(
-      'text',
-      texts.stopNumber(block.number),
-      [foot[0] + (keeps === 'start' ? -1 : 3.5) * scale, foot[1]],
-      2.5,
-      'left',
-    );
-    return [
-      { kind: 'path', layer: 'hidden', segments: [arcThrough(at(0), middle, at(1))], closed: false },
-      { ...text, rotationDeg: 90 },
-    ];
+    const middle = at(0.5);
+    if (Math.abs(middle[0]) > Math.abs(onFace(0.5, away)[0]) - SAME_LINE) continue;
+    const key = `${keeps} ${Math.round(middle[0] / SAME_LINE)}`;
+    const known = boards.get(key) ?? { points: [at(0), middle, at(1)], keeps, numbers: [] };
+    known.numbers.push(block.number);
+    boards.set(key, known);
+  }
+  const { min, max } = boundsOf([0, 1].flatMap((s) => [-1, 0, 1].map((side) => onFace(s, side))));
+  const taken = NAME_ROWS.map((): [number, number][] => []);
+  return [...boards.values()].flatMap(({ points, keeps, numbers }): Primitive[] => {
+    const name = texts.stopNumbers(numbers);
+    // Over the part that is cast, clear of the extension lines at the head.
+    const [low, , high] = points;
+    const wide = textWidth(name, NAME_HEIGHT) * scale;
+    const free = NAME_ROWS.findIndex((off, row) => {
+      const [from, to] = namePlace(off > 0 ? high[0] : low[0], keeps, wide);
+      return (taken[row] ?? []).every(([a, b]) => to + NAME_GAP * scale < a || from > b + NAME_GAP * scale);
+    });
+    const line: Primitive = { kind: 'path', layer: 'hidden', segments: [arcThrough(...points)], closed: false };
+    // The table beside the views tells what has no room.
+    if (free < 0) return [line];
+    const off = NAME_ROWS[free] as number;
+    const place = namePlace(off > 0 ? high[0] : low[0], keeps, wide);
+    taken[free]?.push(place);
+    const y = (off > 0 ? max[1] : min[1]) + off * scale;
+    return [line, words('text', name, [place[0], y], NAME_HEIGHT, 'left')];
   });
 }
+
+/** From where to where a name stands whose board is at `x`. */
+const namePlace = (x: number, keeps: Stop['keeps'], wide: number): [number, number] =>
+  keeps === 'start' ? [x - wide, x] : [x, x + wide];
 
 /** The block cut in its middle: heights of both faces, thickness on both beds. */
 function sectionView(shape: CastShape, scale: number): Primitive[] {

@@ -21,8 +21,7 @@ export interface Asked {
   readonly scale: number | null;
 }
 
-export const sheetSizes = (units: WrittenUnits): readonly SheetSize[] =>
-  units !== 'feet-inches' ? ISO_SHEETS : US_SHEETS;
+const sheetSizes = (units: WrittenUnits): readonly SheetSize[] => (units !== 'feet-inches' ? ISO_SHEETS : US_SHEETS);
 
 /**
  * The smallest sheet on which each view has room at a scale that is good for building, and the largest standard scale at

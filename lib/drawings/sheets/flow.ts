@@ -1,5 +1,5 @@
 import { type Block, placeBlock } from '../../documents/block.js';
-import type { PaperPrimitive } from '../../documents/sheet.js';
+import type { PaperPrimitive } from '../../documents/drawing.js';
 import { drawingSpace, type SheetSize } from '../../documents/sheet-size.js';
 import { TITLE_BLOCK } from '../../documents/title-block.js';
 import type { Vec2 } from '../../math/vec.js';

@@ -5,7 +5,7 @@ import type { Asked } from './choose.js';
 const ALL_SIZES: readonly SheetSize[] = [...ISO_SHEETS, ...US_SHEETS];
 
 /** @throws RangeError when no sheet has the name. */
-export function sizeNamed(name: string): SheetSize {
+function sizeNamed(name: string): SheetSize {
   const size = ALL_SIZES.find((s) => s.name === name);
   if (!size)
     throw new RangeError(`No sheet size is called "${name}"; there are ${ALL_SIZES.map((s) => s.name).join(', ')}.`);

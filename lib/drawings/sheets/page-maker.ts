@@ -9,7 +9,7 @@ import { furnitureOf } from './furniture.js';
 import { composePage, type Page } from './page.js';
 
 /** Margins and the least that stands beside a figure, paper mm. */
-export const LEAST_BESIDE = 50;
+const LEAST_BESIDE = 50;
 
 /** Lays drafts out on pages; each draft is drawn once for each scale that is tried. */
 export class PageMaker {

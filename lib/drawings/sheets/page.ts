@@ -1,8 +1,8 @@
 import { type Block, placeBlock } from '../../documents/block.js';
-import type { View } from '../../documents/drawing.js';
+import type { PaperPrimitive, View } from '../../documents/drawing.js';
 import { scaleWords } from '../../documents/scales.js';
 import { words } from '../../documents/shapes.js';
-import type { PaperPrimitive, PlacedView } from '../../documents/sheet.js';
+import type { PlacedView } from '../../documents/sheet.js';
 import { drawingSpace, type SheetSize } from '../../documents/sheet-size.js';
 import { textWidth } from '../../documents/text-size.js';
 import { TITLE_BLOCK } from '../../documents/title-block.js';

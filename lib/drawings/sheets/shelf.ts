@@ -1,5 +1,5 @@
 import { type Block, placeBlock } from '../../documents/block.js';
-import type { PaperPrimitive } from '../../documents/sheet.js';
+import type { PaperPrimitive } from '../../documents/drawing.js';
 import { type Area, heightOf } from './rows.js';
 
 /** Between blocks, paper mm. */

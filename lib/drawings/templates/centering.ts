@@ -86,11 +86,11 @@ function ribPiece(house: HouseSetout, { section, arc, centres }: Form, names: st
 const DIMENSION = 8;
 const STUB = 6;
 
-export const sized = (mm: number, units: WrittenUnits): string =>
+const sized = (mm: number, units: WrittenUnits): string =>
   `${formatLength(mm, units)}${units === 'feet-inches' ? '' : ' mm'}`;
 
 /** A head's arcs moved inward by `inset`, from the right springing over the crown to the left one; z from the springing. */
-export function headSegments({ past, centreZ, radius }: HeadArc, springingZ: number, inset: number): Segment[] {
+function headSegments({ past, centreZ, radius }: HeadArc, springingZ: number, inset: number): Segment[] {
   const r = radius - inset;
   const down = springingZ - centreZ;
   if (past > 0) {

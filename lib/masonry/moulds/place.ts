@@ -77,7 +77,7 @@ export function keepsRooms({ parent, faceMiss, bedOver, bedUnder }: Placement, l
 }
 
 /** How far a bed may reach into its joint, or stay back from it: half of what the joint can give either way. */
-export function rooms(parent: Site, limits: FitLimits): { bedRoom: { over: number; under: number } } {
+function rooms(parent: Site, limits: FitLimits): { bedRoom: { over: number; under: number } } {
   const height = parent.course.to - parent.course.bed;
   return {
     bedRoom: {

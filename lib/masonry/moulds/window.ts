@@ -113,7 +113,7 @@ export function middleJoint(mould: Mould, placement: Placement): number {
 }
 
 /** Where a mould's perpend meets the circle through a seat: half width, and distance from the parent's axis along the middle plane. */
-export function perpendAt(
+function perpendAt(
   { parent, slope, lean }: Mould,
   { r, up }: Pick<Seat, 'r' | 'up'>,
 ): { across: number; distance: number; angleRad: number } {

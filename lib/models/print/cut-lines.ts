@@ -136,7 +136,7 @@ export function cutToFit(
   return positive && negative ? { hull, cut: { line: best.line, sides: [positive, negative] } } : null;
 }
 
-export const opposite = ({ normal, offset }: CutLine): CutLine => ({ normal: scale2(normal, -1), offset: -offset });
+const opposite = ({ normal, offset }: CutLine): CutLine => ({ normal: scale2(normal, -1), offset: -offset });
 
 /** All lines of a tree. */
 export function linesOf(tree: CutTree): CutLine[] {

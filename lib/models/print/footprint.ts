@@ -1,28 +1,11 @@
 import { SAME_SHARE } from '../../base/tolerances.js';
 import type { Mesh } from '../../documents/mesh.js';
+import { hullOf } from '../../math/convex.js';
 import { cos, sin } from '../../math/elementary.js';
 import { cross2, DEG, dot2, lerp2, sub2, type Vec2 } from '../../math/vec.js';
 
 /** Turns that are tried: half a turn by degrees. */
 const TURNS = Array.from({ length: 180 }, (_, turnDeg) => ({ c: cos(turnDeg * DEG), s: sin(turnDeg * DEG) }));
-
-/** Corners of the least convex outline round points in plan, counter-clockwise. */
-export function hullOf(points: readonly Vec2[]): Vec2[] {
-  const sorted = [...points].sort((a, b) => a[0] - b[0] || a[1] - b[1]);
-  const chain = (all: readonly Vec2[]): Vec2[] => {
-    const kept: Vec2[] = [];
-    for (const p of all) {
-      while (
-        kept.length >= 2 &&
-        cross2(sub2(kept.at(-1) as Vec2, kept.at(-2) as Vec2), sub2(p, kept.at(-1) as Vec2)) <= 0
-      )
-        kept.pop();
-      kept.push(p);
-    }
-    return kept.slice(0, -1);
-  };
-  return [...chain(sorted), ...chain(sorted.reverse())];
-}
 
 /** The plan of a mesh. */
 export function planOf({ positions }: Mesh): Vec2[] {

@@ -19,7 +19,7 @@ export interface Laid {
 const ON_BED = 0.01;
 
 /** A motion that lays the face with an outward normal (level, in plan) on the bed. */
-export const onFace = ([nx, ny]: Vec2): Placement => ({
+const onFace = ([nx, ny]: Vec2): Placement => ({
   x: [-ny, 0, -nx],
   y: [nx, 0, -ny],
   z: [0, -1, 0],
@@ -56,7 +56,7 @@ const turnOf = (turnDeg: number): Placement => {
 };
 
 /** A mesh after a motion. */
-export function movedMesh(mesh: Mesh, { x, y, z, move }: Placement): Mesh {
+function movedMesh(mesh: Mesh, { x, y, z, move }: Placement): Mesh {
   const from = mesh.positions;
   const positions = new Float64Array(from.length);
   for (let i = 0; i < positions.length; i += 3) {

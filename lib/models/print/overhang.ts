@@ -3,7 +3,7 @@ import { triangleNormal } from '../../documents/mesh-measure.js';
 import { hypot } from '../../math/elementary.js';
 
 /** Common practice of extruding printers, no source: layers may lean out by 45 degrees, and bridge 10 mm in the air. */
-export const OVERHANG_COSINE = Math.SQRT1_2;
+const OVERHANG_COSINE = Math.SQRT1_2;
 export const BRIDGE = 10;
 /** What lies nearer to the bed is on it, mm. */
 const ON_BED = 0.05;

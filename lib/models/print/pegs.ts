@@ -14,7 +14,7 @@ interface Floor {
 }
 
 /** An upright octagon, or a tower of them; drawn out, a floor has the outline of two octagons and all between. */
-export function tower(scope: SolidScope, part: string, floors: readonly Floor[]): Solid {
+function tower(scope: SolidScope, part: string, floors: readonly Floor[]): Solid {
   const bearings = Array.from({ length: SIDES }, (_, k) => turnPositive(((2 * k + 1) * Math.PI) / SIDES));
   const middles = floors.map(({ at, to = at }): Vec2 => [(at[0] + to[0]) / 2, (at[1] + to[1]) / 2]);
   const rings = floors.map(({ z, half, at, to = at }): Ring => {

@@ -6,9 +6,6 @@ export interface Ring {
   readonly corners: readonly Vec3[];
 }
 
-/** Corner of a figure about an upright axis: bearings run clockwise from project north. */
-export type Round = (r: number, z: number, bearingRad: number) => Vec3;
-
 /** Closed triangles: rings from the lowest up, each joined to the next, the first and the last closed to the axis. */
 export interface Skin {
   readonly positions: Float64Array;

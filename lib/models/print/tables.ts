@@ -102,7 +102,7 @@ function partings({ domes, setout, baseCuts, sizes }: PrintPlan): string[] {
 }
 
 /** What else of the model isn't as one might expect, in lines. */
-export function tellings({ plan, plain }: PrintModel): string[] {
+function tellings({ plan, plain }: PrintModel): string[] {
   const { domes, setout } = plan;
   const asked = setout.house.print.roof !== 'fixed';
   const named = (keep: (i: number) => boolean) => setout.domes.filter((_, i) => keep(i)).map((dome) => dome.id);

@@ -1,15 +1,14 @@
 import type { Check } from '../../base/figures.js';
 import * as texts from '../../base/texts/statics-shell.js';
-import { LEAST_DEPTH } from '../../base/tolerances.js';
 import { formatLength, type LengthUnit } from '../../base/units.js';
-import { square } from '../../math/elementary.js';
 import type { DomeSetout } from '../../setout/dome.js';
 import { earlierThan, type HouseSetout } from '../../setout/house.js';
+import { lineStress } from '../joints.js';
 import { combinationSource, designEffect, designFormula } from '../loads.js';
 import type { DomeStatics, Statics } from '../results.js';
-import type { ThrustPoint } from '../thrust.js';
 import { atBest, computed, factorCheck, factorState, GOOD_SHAPE, missing, NO_THRUST, ratioOf } from './judge.js';
 import { oneSidedChecks } from './one-sided.js';
+import { oneSidedWallChecks } from './one-sided-wall.js';
 
 const MEMBRANE = texts.shellTheorySource;
 
@@ -21,24 +20,13 @@ export function shellChecks(setout: HouseSetout, dome: DomeSetout, found: DomeSt
     thrustCheck(setout, dome, found),
     ...slidingCheck(setout, found),
     ...oneSidedChecks(setout.house, found),
+    ...oneSidedWallChecks(setout, found, statics),
     ...openingsCheck(setout, dome, found),
   ];
 }
 
-/** Greatest compression on the part of the wall that a line of thrust stands in the middle of, MPa. */
-export function lineStress(line: readonly ThrustPoint[], thickness: number): number {
-  let most = 0;
-  for (const p of line) {
-    // At the crown the lune shrinks to nothing, the masonry doesn't.
-    if (p.r < thickness || p.z < 0) continue;
-    const depth = 2 * Math.max(LEAST_DEPTH, Math.min(p.place, 1 - p.place)) * thickness;
-    most = Math.max(most, (1000 * Math.sqrt(square(p.horizontal) + square(p.vertical))) / (p.r * depth));
-  }
-  return most;
-}
-
 /** What load factors make of dead load and snow together. */
-export function designShare(setout: HouseSetout, found: DomeStatics): number {
+function designShare(setout: HouseSetout, found: DomeStatics): number {
   const dead = found.weights.masonry + found.weights.render;
   const { snow } = found.weights;
   return designEffect(setout.house.site.combinations, dead, snow) / (dead + snow);

@@ -1,0 +1,109 @@
+import { type Check, type Figure, givenFigure } from '../../base/figures.js';
+import * as texts from '../../base/texts/statics-shell.js';
+import type { HouseSetout } from '../../setout/house.js';
+import type { WallDemand } from '../joints.js';
+import type { DomeStatics, Statics } from '../results.js';
+import { computed, ratioOf, SAFE_THEOREM } from './judge.js';
+
+/** A demand under one load or combination; `null` where no thrust fits. */
+interface Found {
+  readonly under: string;
+  readonly value: number | null;
+}
+
+/** What a check of the wall under loads from one side says. */
+interface Asked {
+  readonly id: string;
+  readonly statement: string;
+  readonly found: readonly Found[];
+  readonly demand: readonly [label: string, unit: string, formula: string];
+  readonly capacity: Figure;
+  /** State where the demand is greater. */
+  readonly beyond: 'attention' | 'fails';
+  readonly advice: string;
+}
+
+/**
+ * Stress, joints and footing of a dome under loads from one side, on the lines of thrust that keep farthest from the
+ * faces. Estimates; what lacks an input is asked for where dead load and snow are judged.
+ */
+export function oneSidedWallChecks(setout: HouseSetout, found: DomeStatics, { strength }: Statics): Check[] {
+  const { site, material } = setout.house;
+  const combined = found.oneSided.flatMap((one) => one.combined);
+  if (combined.length === 0) return [];
+  const underEach = (of: (wall: WallDemand) => number): Found[] =>
+    combined.map(({ formula, wall }) => ({ under: formula, value: wall && of(wall) }));
+  const asked: Asked[] = [];
+  const capacityOf = (id: string, label: string, value: number, unit: string) =>
+    givenFigure(`${id}.capacity`, label, value, unit);
+  if (strength) {
+    const id = `one-sided-stress.${found.id}`;
+    asked.push({
+      id,
+      statement: texts.wallBearsOneSided(found.id),
+      found: underEach((wall) => wall.stressMpa),
+      demand: [texts.greatestCompression, 'MPa', texts.stressOfLine],
+      capacity: computed(
+        `${id}.capacity`,
+        texts.designStrengthOfMasonry,
+        strength.designMpa,
+        'MPa',
+        texts.masonryStrengthFormula,
+        texts.masonryStrengthSource,
+        { 'block strength fb (MPa)': strength.blockMpa, 'partial factor': material.partialFactor },
+      ),
+      // A line that touches a face bears on nothing, however little the rings would have to help.
+      beyond: 'attention',
+      advice: texts.hingesMayCrush,
+    });
+  }
+  const joints = `one-sided-sliding.${found.id}`;
+  asked.push({
+    id: joints,
+    statement: texts.jointsHoldOneSided(found.id),
+    found: underEach((wall) => wall.friction),
+    demand: [texts.frictionNeeded, '1', texts.frictionOfLine],
+    capacity: capacityOf(joints, texts.frictionCounted, material.friction, '1'),
+    beyond: 'attention',
+    advice: texts.anotherLineMayNeedLess,
+  });
+  const pressures = found.oneSided.map(({ load, pressureKpa }) => ({
+    under: texts.deadLoadAnd(load),
+    value: pressureKpa === null ? null : pressureKpa * (found.footing?.gathering ?? 1),
+  }));
+  if (found.footing && site.bearingCapacityKpa !== null) {
+    const id = `one-sided-bearing.${found.id}`;
+    asked.push({
+      id,
+      statement: texts.soilBearsOneSided(found.id),
+      found: pressures,
+      demand: [texts.pressureOneSided, 'kPa', texts.pressureOfLine],
+      capacity: capacityOf(id, texts.bearingCapacity, site.bearingCapacityKpa, 'kPa'),
+      beyond: 'fails',
+      advice: texts.estimateOnWholeLunes,
+    });
+  }
+  return asked.map(judged);
+}
+
+function judged({ id, statement, found, demand: [label, unit, formula], capacity, beyond, advice }: Asked): Check {
+  const worst = found.reduce<Found | null>(
+    (most, one) => (one.value !== null && (most === null || one.value > (most.value ?? 0)) ? one : most),
+    null,
+  );
+  const without = found.find(({ value }) => value === null);
+  const demand = computed(`${id}.demand`, label, worst?.value ?? 0, unit, formula, SAFE_THEOREM, {
+    kind: 'estimate',
+    ...(worst ? { 'worst under': worst.under } : {}),
+  });
+  const over = worst?.value != null && worst.value > capacity.value;
+  return {
+    id,
+    statement,
+    state: over ? beyond : 'attention',
+    ...(worst?.value == null ? {} : { demand, ratio: ratioOf(worst.value, capacity.value) }),
+    capacity,
+    source: SAFE_THEOREM,
+    advice: `${advice}${over ? ` ${texts.wallBearingAdvice}` : ''}${without ? texts.noThrustUnder(without.under) : ''}`,
+  };
+}
