@@ -22,6 +22,14 @@ export function formatLength(mm: number, units: WrittenUnits): string {
   return (sixteenths < 0 ? '-' : '') + feetInches(Math.abs(sixteenths), false);
 }
 
+/**
+ * Text of a size that common practice sets and nothing is measured from: as `formatLength`, in feet and inches to the
+ * whole inch.
+ * @throws RangeError when `mm` isn't finite.
+ */
+export const formatNominal = (mm: number, units: WrittenUnits): string =>
+  formatLength(units === 'feet-inches' ? Math.round(mm / MM_PER_INCH) * MM_PER_INCH : mm, units);
+
 /** Inches in whole sixteenths as feet and inches. */
 export const feetAndInches = (inches: number): string => formatLength(inches * MM_PER_INCH, 'feet-inches');
 

@@ -108,20 +108,28 @@ const longestWord = (text: string): number => Math.max(...text.split(' ').map((w
 const rowHeight = (row: readonly (readonly string[])[]): number =>
   STYLE.row + (Math.max(...row.map((lines) => lines.length)) - 1) * STYLE.line;
 
-/** The same table in parts that fit a room, each with its heads; columns that find no place go on in further parts. */
-export function splitTable(table: Table, height: number, width = Number.POSITIVE_INFINITY): Table[] {
-  return columnParts(table, width).flatMap((part) => rowParts(part, height, width));
+/**
+ * The same table in parts that fit a room, each with its heads; columns that find no place go on in further parts.
+ * `first` is how high the first part may be where that has less room. A part has at least one row, fit it or not.
+ */
+export function splitTable(
+  table: Table,
+  height: number,
+  width = Number.POSITIVE_INFINITY,
+  first: number = height,
+): Table[] {
+  return columnParts(table, width).flatMap((part, i) => rowParts(part, height, width, i === 0 ? first : height));
 }
 
-function rowParts(table: Table, height: number, width: number): Table[] {
-  if (tableBlock(table, width).height <= height) return [table];
+function rowParts(table: Table, height: number, width: number, first: number): Table[] {
+  if (tableBlock(table, width).height <= first) return [table];
   const { cells } = laidOut(table, width);
   const bare = tableBlock({ ...table, rows: [] }, width).height;
   const parts: Table['rows'][number][][] = [];
   let used = Number.POSITIVE_INFINITY;
   table.rows.forEach((row, r) => {
     const own = rowHeight(cells[r] as readonly (readonly string[])[]);
-    if (used + own > height) {
+    if (used + own > (parts.length === 1 ? first : height)) {
       parts.push([]);
       used = bare;
     }

@@ -19,7 +19,7 @@ import { writtenUnits } from './words.js';
 /** How far floor and ground are drawn beside an opening, mm. */
 const BESIDE = 250;
 
-/** One type of opening seen square to its face from outside: clear outline, ring, frame, voussoirs, levels, sizes. */
+/** One type of opening seen square to its face, from outside or a niche from inside: clear outline, ring, frame, voussoirs, levels, sizes. */
 export function openingView(house: HouseSetout, type: OpeningType): Draft {
   const units = writtenUnits(house.house);
   const arch = type.arches[0] as ArchSetout;
@@ -99,7 +99,7 @@ export function openingView(house: HouseSetout, type: OpeningType): Draft {
       foot: {
         title: `${type.mark} ${opening.use}`,
         notes: [texts.headWide(ids, section.head.shape, made, size(ring), face, depth)],
-        general: [texts.openingsAreSeen],
+        general: opening.use === 'niche' ? [texts.nichesAreSeen] : [texts.openingsAreSeen, texts.netClearIs],
         patterns: [],
       },
     };

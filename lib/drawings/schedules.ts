@@ -38,8 +38,8 @@ export function openingSchedule(house: HouseSetout, clears: HandedOver['clears']
       text('face', texts.flatFaceBeyondWall),
       size('frame', texts.frame),
       size('depth', texts.depthOfNiche),
-      ...(known ? [size('through-width', texts.insideFrameAndLeaf), size('through-height', texts.height)] : []),
-      ...(known ? [size('through-area', texts.clearArea)] : []),
+      ...(known ? [size('through-width', texts.netClearWidth), size('through-height', texts.netClearHeight)] : []),
+      ...(known ? [size('through-area', texts.netClearArea)] : []),
     ],
     rows: house.arches.map(({ opening, section }) => ({
       type: typeOf(house, opening.id),

@@ -58,7 +58,7 @@ export function layingTable(house: HouseSetout, courses: readonly CourseLaying[]
       until: untilText(c),
       dry: units.mass.of(c.dryKg),
       wet: units.mass.of(c.wetKg),
-      lift: liftText(c.dryKg),
+      lift: liftText(c),
     })),
     notes: [
       CAUTION.rings,
@@ -90,7 +90,9 @@ function untilText({ hold, closedAbove, brokenBy }: CourseLaying): string {
   return texts.andStruck(above, brokenBy.join(', '));
 }
 
-function liftText(kg: number): string {
-  if (kg > HIGH_RISK_KG) return texts.hoistOrSmallerBlocks;
-  return kg > recommendedLiftKg(LAYING_LIFT) ? texts.twoPeopleOrFew : texts.onePerson;
+/** A moist block may need a hoist where the same one doesn't once it is dry. */
+function liftText({ dryKg, wetKg }: CourseLaying): string {
+  if (dryKg > HIGH_RISK_KG) return texts.hoistOrSmallerBlocks;
+  const dry = dryKg > recommendedLiftKg(LAYING_LIFT) ? texts.twoPeopleOrFew : texts.onePerson;
+  return wetKg > HIGH_RISK_KG ? texts.hoistWhileMoist(dry) : dry;
 }

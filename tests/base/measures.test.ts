@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { formatAngle, formatLength, formatLevel } from '../../lib/base/measures.js';
+import { formatAngle, formatLength, formatLevel, formatNominal } from '../../lib/base/measures.js';
 
 describe('formatLength', () => {
   it('writes whole millimetres without a unit (ISO 129-1)', () => {
@@ -75,4 +75,11 @@ it('refuses what is no number', () => {
     expect(() => formatLevel(bad, 'feet-inches')).toThrow(RangeError);
     expect(() => formatAngle(bad)).toThrow(RangeError);
   }
+});
+
+it('sizes of common practice are nominal: whole inches, where a measured length has sixteenths', () => {
+  const sizes = [60, 100, 150, 2000];
+  expect(sizes.map((mm) => formatNominal(mm, 'feet-inches'))).toEqual(['2"', '4"', '6"', `6'-7"`]);
+  expect(formatLength(100, 'feet-inches')).toBe('3 15/16"');
+  expect(sizes.map((mm) => formatNominal(mm, 'metric'))).toEqual(['60', '100', '150', '2000']);
 });

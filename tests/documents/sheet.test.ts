@@ -140,6 +140,18 @@ describe('tables on sheets', () => {
     for (const part of parts) expect(tableBlock(part).height).toBeLessThanOrEqual(100);
     expect(splitTable(table, 1000)).toEqual([table]);
   });
+
+  it('may begin in less room than they go on in', () => {
+    const parts = splitTable(table, 150, 400, 60);
+    expect(parts.map((p) => p.title)).toEqual(parts.map((_, i) => `Rows (${i + 1} of ${parts.length})`));
+    expect(parts.flatMap((p) => p.rows)).toEqual(rows);
+    const heights = parts.map((p) => tableBlock(p).height);
+    expect(heights[0]).toBeLessThanOrEqual(60);
+    // Rows are 5 mm high: a further one would not fit.
+    expect(heights[0]).toBeGreaterThan(55);
+    expect(heights[1]).toBeGreaterThan(145);
+    for (const height of heights) expect(height).toBeLessThanOrEqual(150);
+  });
 });
 
 it('a primitive is put into its place: turned, enlarged, moved', () => {

@@ -47,6 +47,15 @@ describe.each(['garden-studio', 'creek-cabin', 'chain-chapel', 'low-store', 'fam
       }
     });
 
+    it('laying: a hoist for each block over 20 kg, dry or as it leaves its form (HSE CIS 37), and for no other', () => {
+      const laying = tables.find((t) => t.id === 'laying');
+      const most = laying?.columns.find((c) => c.key === 'wet')?.unit === 'lb' ? 20 / 0.45359237 : 20;
+      for (const { dome, course, dry, wet, lift } of laying?.rows ?? [])
+        expect(String(lift).includes('hoist'), `${dome}-${course}: ${lift}`).toBe(
+          Math.max(dry as number, wet as number) > most,
+        );
+    });
+
     it('carry the caution where the hand is', () => {
       const notes = (id: string) => tables.find((t) => t.id === id)?.notes ?? [];
       for (const id of [

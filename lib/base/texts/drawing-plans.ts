@@ -166,6 +166,9 @@ export const flushWithWall = 'flush with the wall';
 export const flatFaceBeyondWall = (distance: string): string => `flat face ${distance} beyond the wall`;
 export const headWide = (ids: string, shape: string, made: string, ring: string, face: string, depth: string): string =>
   `${ids}: ${shape} head, ${made} ${ring} wide, ${face}${depth}.`;
+export const nichesAreSeen = 'Niches are seen from inside, square to their bearing; sizes are of the structure.';
+export const netClearIs =
+  'Net clear in the table of openings: the greatest rectangle inside the frame and past the leaf as it opens.';
 export const openingsAreSeen = 'Openings are seen from outside, square to their bearing; sizes are of the structure.';
 export const calendarInWorkingDays = 'Casting and laying calendar, working days';
 export const castingDays =

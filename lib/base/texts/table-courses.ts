@@ -64,7 +64,7 @@ export const weightsRopeFromBlocks = (friction: number, hangingFactor: number, r
 export const closedRingCarriesItself =
   "A closed ring carries itself. Courses that openings break can't close: their centering stays until the first closed ring above is closed and the arches are struck.";
 export const liftRecommended = (layingLift: string, highRiskKg: string): string =>
-  `Lift: ${layingLift} is what NIOSH 94-110 recommends for one person who sets two blocks a minute at chest height for two hours; over ${highRiskKg} is high risk (HSE CIS 37). Dry blocks; on the day of demoulding they are as heavy as the column says.`;
+  `Lift: ${layingLift} is what NIOSH 94-110 recommends for one person who sets two blocks a minute at chest height for two hours; over ${highRiskKg} is high risk (HSE CIS 37). Blocks are laid dry; fresh is a block as it leaves its form.`;
 export const andBetween = ' and ';
 export const staysItsPierTips = 'stays; its pier tips';
 export const itsRingIsClosed = 'its ring is closed';
@@ -74,6 +74,7 @@ export const andStruck = (above: string, brokenBy: string): string => `${above},
 export const hoistOrSmallerBlocks = 'hoist, or smaller blocks';
 export const twoPeopleOrFew = 'two people, or few at a time';
 export const onePerson = 'one person';
+export const hoistWhileMoist = (dry: string): string => `fresh: hoist; dry: ${dry}`;
 export const bonds = 'Bonds';
 export const bond = 'bond';
 export const asDescribed = 'as described';

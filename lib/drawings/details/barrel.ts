@@ -1,4 +1,4 @@
-import { formatLength } from '../../base/measures.js';
+import { formatLength, formatNominal } from '../../base/measures.js';
 import * as texts from '../../base/texts/drawing-details.js';
 import { ONE_SIZE } from '../../base/tolerances.js';
 import type { PlainPrimitive } from '../../documents/drawing.js';
@@ -85,7 +85,7 @@ function headDetail(house: HouseSetout, arch: ArchSetout): Draft {
         ? [
             {
               at: [dome.outerRadiusAt(Math.min(topZ + FLASH * 0.8, dome.topZ)) + 6, topZ + FLASH * 0.8] as Vec2,
-              text: texts.flashingUpDomeChased(formatLength(FLASH, units)),
+              text: texts.flashingUpDomeChased(formatNominal(FLASH, units)),
             },
             {
               at: [wallOut + FILLET * 0.45, topZ + FILLET * 0.5] as Vec2,

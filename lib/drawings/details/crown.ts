@@ -1,4 +1,4 @@
-import { formatLength } from '../../base/measures.js';
+import { formatNominal } from '../../base/measures.js';
 import * as texts from '../../base/texts/drawing-details.js';
 import type { PlainPrimitive } from '../../documents/drawing.js';
 import type { Vec2 } from '../../math/vec.js';
@@ -67,7 +67,7 @@ function curbDetail(house: HouseSetout, dome: DomeSetout): Draft {
       },
       {
         at: [side + 25, dome.topZ + 10],
-        text: texts.frameScrewedToPlugs(formatLength(FLANGE, units)),
+        text: texts.frameScrewedToPlugs(formatNominal(FLANGE, units)),
       },
       {
         at: [(curb.clearRadius + side) / 2, dome.topZ - 60],
@@ -75,7 +75,7 @@ function curbDetail(house: HouseSetout, dome: DomeSetout): Draft {
       },
       {
         at: [side + 8, joint + UPTURN * 0.6],
-        text: texts.flashingUpCurbChased(formatLength(UPTURN, units)),
+        text: texts.flashingUpCurbChased(formatNominal(UPTURN, units)),
       },
       {
         at: [side + 120, dome.heightAt(side + 120, dome.thickness / 2)],

@@ -1,4 +1,4 @@
-import { formatLength } from '../../base/measures.js';
+import { formatLength, formatNominal } from '../../base/measures.js';
 import * as texts from '../../base/texts/drawing-details.js';
 import type { PlainPrimitive } from '../../documents/drawing.js';
 import { type Box, edgeAt } from '../../math/curves.js';
@@ -94,7 +94,7 @@ function abutment(house: HouseSetout, earlier: DomeSetout, later: DomeSetout): D
       { at: [inWall(earlier, meet + 150), meet + 150], text: texts.itsShellStaysWhole(earlier.id) },
       {
         at: [x, meet + 66],
-        text: texts.flashingUpBothShells(formatLength(FLASH, units)),
+        text: texts.flashingUpBothShells(formatNominal(FLASH, units)),
       },
       {
         at: [x, meet + 30],
@@ -154,7 +154,7 @@ function passageRoof(house: HouseSetout, passage: PassageSetout): Draft {
     notes: (_, __, units): DetailNote[] => [
       {
         at: [(dome.outerRadiusAt(Math.min(topZ + 150, dome.topZ)) || 0) + 6, topZ + 150],
-        text: texts.flashingUpDome(formatLength(FLASH, units)),
+        text: texts.flashingUpDome(formatNominal(FLASH, units)),
       },
       { at: [start + 30, topZ + 25], text: texts.filletFallsToBothSides },
       { at: [start + 300, topZ - ring / 2], text: texts.vaultOfPassageRing(formatLength(ring, units)) },

@@ -1,4 +1,4 @@
-import { formatLength } from '../../base/measures.js';
+import { formatLength, formatNominal } from '../../base/measures.js';
 import * as texts from '../../base/texts/drawing-details.js';
 import type { PlainPrimitive } from '../../documents/drawing.js';
 import { rectangle } from '../../documents/shapes.js';
@@ -93,7 +93,7 @@ export function wallFoot(house: HouseSetout): Draft | null {
           ? [
               {
                 at: [outer + wall.renderOutside / 2, top * 0.55] as Vec2,
-                text: texts.outsideRenderStopped(size(wall.renderOutside), size(SPLASH)),
+                text: texts.outsideRenderStopped(size(wall.renderOutside), formatNominal(SPLASH, units)),
               },
             ]
           : []),
@@ -107,9 +107,9 @@ export function wallFoot(house: HouseSetout): Draft | null {
           : []),
         {
           at: [inner + dome.thickness * 0.4, DAMP / 2],
-          text: texts.dampProofCourseOver(size(LAP)),
+          text: texts.dampProofCourseOver(formatNominal(LAP, units)),
         },
-        { at: [skin + 250, site.ground - 12], text: texts.groundFalls120(size(FALLING)) },
+        { at: [skin + 250, site.ground - 12], text: texts.groundFalls120(formatNominal(FALLING, units)) },
         ...(slab
           ? [
               {
@@ -122,7 +122,7 @@ export function wallFoot(house: HouseSetout): Draft | null {
               },
               {
                 at: [floorEnd - 320, slab.bottomZ - FILL / 2] as Vec2,
-                text: texts.freeDrainingFillCompacted(size(FILL)),
+                text: texts.freeDrainingFillCompacted(formatNominal(FILL, units)),
               },
             ]
           : []),
@@ -136,7 +136,7 @@ export function wallFoot(house: HouseSetout): Draft | null {
           : []),
         {
           at: [pipe[0], pipe[1] + PIPE / 4],
-          text: texts.landDrainFall1(size(PIPE)),
+          text: texts.landDrainFall1(formatNominal(PIPE, units)),
         },
         { at: [pipe[0] + PIPE + 30, (pipe[1] + site.ground) / 2], text: texts.gravelInFilterSheet },
       ];

@@ -1,6 +1,7 @@
 import type { WrittenUnits } from '../../base/measures.js';
 import * as texts from '../../base/texts/drawing-sheets.js';
 import type { SheetKind } from '../../description/house.js';
+import type { Block } from '../../documents/block.js';
 import { plotScales, scaleWords, standardScales } from '../../documents/scales.js';
 import type { SheetSize } from '../../documents/sheet-size.js';
 import type { Table } from '../../documents/table.js';
@@ -29,12 +30,12 @@ export interface NamedPage {
 /** All pages of a chapter: its views, with tables beside them where there is room, then what is left of tables and texts. */
 export function chapterPages(maker: PageMaker, chapter: Chapter, chosen: Chosen, units: WrittenUnits): NamedPage[] {
   const { size } = chosen;
-  const beside = tableBlocks(chapter.beside, size).flatMap(({ block }) => ('heading' in block ? [] : [block]));
-  const own = tableBlocks(chapter.tables(maker.handed), size);
+  const beside = chapter.beside.filter((table) => table.rows.length > 0).flatMap((table) => partsOf(table, size));
+  const own = toldOf(chapter.tables(maker.handed), size);
   const groups = groupsOf(maker, chapter, chosen, units);
   const texts = [...groups.flatMap((g) => g.notes ?? []), ...chapter.texts];
   // Parts of one table follow each other; only whole tables stand beside views.
-  let loose = [...beside, ...own.flatMap(({ block, whole }) => (whole && !('heading' in block) ? [block] : []))];
+  let loose = [...beside, ...own.flatMap(({ whole }) => (whole ? [whole] : []))];
   const pages: NamedPage[] = [];
   for (const { drafts, scale } of groups) {
     const page = maker.page(size, drafts, scale, loose);
@@ -42,7 +43,7 @@ export function chapterPages(maker: PageMaker, chapter: Chapter, chosen: Chosen,
     loose = loose.filter((b) => !page.tables.includes(b));
     pages.push({ kind: chapter.kind, page, ...namesOf(chapter, page), scale: scaleWords(scale, units) });
   }
-  const left = own.map(({ block }) => block).filter((b, i) => !own[i]?.whole || ('height' in b && loose.includes(b)));
+  const left = own.filter(({ whole }) => !whole || loose.includes(whole)).map(({ flowing }) => flowing);
   const told = pages.length > 0 ? [] : beside;
   const rest = flowPages(size, [...told, ...left, ...texts]).map(
     (page): NamedPage => ({ kind: chapter.kind, page, title: chapter.title, id: chapter.kind, scale: '' }),
@@ -50,25 +51,31 @@ export function chapterPages(maker: PageMaker, chapter: Chapter, chosen: Chosen,
   return numbered([...pages, ...rest]);
 }
 
-/** A table, or a part of one, or the notes to one. */
-interface TableBlock {
-  readonly block: Flowing;
-  /** Whether it is all of its table. */
-  readonly whole: boolean;
+/** A table or the notes to one. */
+interface Told {
+  readonly flowing: Flowing;
+  /** All of a table that fits a sheet and has no notes: it may stand beside views. */
+  readonly whole: Block | null;
 }
 
-/** Tables as blocks that fit a sheet, each with its notes after it. */
-function tableBlocks(tables: readonly Table[], size: SheetSize): TableBlock[] {
-  const { width, height } = tableRoom(size);
-  return tables
+/** Tables, each with its notes after it. */
+const toldOf = (tables: readonly Table[], size: SheetSize): Told[] =>
+  tables
     .filter((table) => table.rows.length > 0)
-    .flatMap((table): TableBlock[] => {
-      const parts = splitTable(table, height, width).map((part) => tableBlock(part, width));
-      const notes = table.notes ?? [];
-      const whole = parts.length === 1 && notes.length === 0;
-      const after = notes.length === 0 ? [] : [{ heading: texts.notes(table.title), paragraphs: notes }];
-      return [...parts, ...after].map((block) => ({ block, whole }));
+    .flatMap((table): Told[] => {
+      const { notes = [] } = table;
+      if (notes.length > 0) {
+        const after = { heading: texts.notes(table.title), paragraphs: notes };
+        return [table, after].map((flowing) => ({ flowing, whole: null }));
+      }
+      const [part, ...others] = partsOf(table, size);
+      return [{ flowing: table, whole: part && others.length === 0 ? part : null }];
     });
+
+/** A table in as many blocks as sheets that it takes. */
+function partsOf(table: Table, size: SheetSize): Block[] {
+  const { width, height } = tableRoom(size);
+  return splitTable(table, height, width).map((part) => tableBlock(part, width));
 }
 
 interface Group {
