@@ -5,12 +5,11 @@ import type { Block } from '../../documents/block.js';
 import { plotScales, scaleWords, standardScales } from '../../documents/scales.js';
 import type { SheetSize } from '../../documents/sheet-size.js';
 import type { Table } from '../../documents/table.js';
-import { splitTable, tableBlock } from '../../documents/table-block.js';
 import type { Draft } from '../draft.js';
 import type { HandedOver } from '../handed.js';
 import type { Chapter } from './chapter.js';
 import type { Chosen } from './choose.js';
-import { type Flowing, flowPages, tableRoom } from './flow.js';
+import { type Flowing, flowPages, tableBlocks } from './flow.js';
 import { keyDraft, splitDraft } from './match-lines.js';
 import type { Page } from './page.js';
 import type { PageMaker } from './page-maker.js';
@@ -30,7 +29,7 @@ export interface NamedPage {
 /** All pages of a chapter: its views, with tables beside them where there is room, then what is left of tables and texts. */
 export function chapterPages(maker: PageMaker, chapter: Chapter, chosen: Chosen, units: WrittenUnits): NamedPage[] {
   const { size } = chosen;
-  const beside = chapter.beside.filter((table) => table.rows.length > 0).flatMap((table) => partsOf(table, size));
+  const beside = chapter.beside.filter((table) => table.rows.length > 0).flatMap((table) => tableBlocks(table, size));
   const own = toldOf(chapter.tables(maker.handed), size);
   const groups = groupsOf(maker, chapter, chosen, units);
   const texts = [...groups.flatMap((g) => g.notes ?? []), ...chapter.texts];
@@ -68,15 +67,9 @@ const toldOf = (tables: readonly Table[], size: SheetSize): Told[] =>
         const after = { heading: texts.notes(table.title), paragraphs: notes };
         return [table, after].map((flowing) => ({ flowing, whole: null }));
       }
-      const [part, ...others] = partsOf(table, size);
+      const [part, ...others] = tableBlocks(table, size);
       return [{ flowing: table, whole: part && others.length === 0 ? part : null }];
     });
-
-/** A table in as many blocks as sheets that it takes. */
-function partsOf(table: Table, size: SheetSize): Block[] {
-  const { width, height } = tableRoom(size);
-  return splitTable(table, height, width).map((part) => tableBlock(part, width));
-}
 
 interface Group {
   readonly drafts: readonly Draft[];

@@ -29,7 +29,7 @@ const roomOf = (size: SheetSize) => {
 };
 
 /** What a table may measure to stand on a sheet of its own. */
-export const tableRoom = (size: SheetSize): { readonly width: number; readonly height: number } => {
+const tableRoom = (size: SheetSize): { readonly width: number; readonly height: number } => {
   const { width, height } = roomOf(size);
   return { width, height: height - TITLE_BLOCK.height };
 };
@@ -55,29 +55,32 @@ const NARROWEST = 105;
  * that does, a table is broken off at the end of a sheet although it would fit one by itself.
  */
 export function flowPages(size: SheetSize, items: readonly Flowing[]): Page[] {
-  const flowed = (piecesOf: (table: Table, size: SheetSize) => Piece[]) => {
+  let best: Page[] | undefined;
+  for (const piecesOf of [wholePieces, brokenPieces]) {
     const tables = new Map(items.flatMap((item) => ('rows' in item ? [[item, piecesOf(item, size)] as const] : [])));
-    return [textWidthOn(size), LONGEST, NARROWEST].flatMap((width) => {
+    for (const width of [textWidthOn(size), LONGEST, NARROWEST]) {
       const pieces = items.flatMap((item): readonly Piece[] => {
         if ('rows' in item) return tables.get(item) ?? [];
         return [{ block: 'heading' in item ? textBlock(item, width) : item }];
       });
-      return [false, true].map((even) => flowedPages(size, pieces, even));
-    });
-  };
-  const whole = fewest(flowed(wholePieces));
-  return whole.length <= 1 ? whole : fewest([whole, ...flowed(brokenPieces)]);
+      for (const even of [false, true]) {
+        const pages = flowedPages(size, pieces, even);
+        if (!best || pages.length < best.length) best = pages;
+        // Nothing takes fewer: most chapters need no second look.
+        if (best.length <= 1) return best;
+      }
+    }
+  }
+  return best ?? [];
 }
 
-/** The first of those with the fewest pages. */
-const fewest = (tries: readonly Page[][]): Page[] =>
-  tries.reduce((best, pages) => (pages.length < best.length ? pages : best));
-
-/** A table on sheets of its own where it is too high for one. */
-function wholePieces(table: Table, size: SheetSize): Piece[] {
+/** A table in as many blocks as sheets that it takes. */
+export function tableBlocks(table: Table, size: SheetSize): Block[] {
   const { width, height } = tableRoom(size);
-  return splitTable(table, height, width).map((part) => ({ block: tableBlock(part, width) }));
+  return splitTable(table, height, width).map((part) => tableBlock(part, width));
 }
+
+const wholePieces = (table: Table, size: SheetSize): Piece[] => tableBlocks(table, size).map((block) => ({ block }));
 
 /** A table that is broken where a sheet ends. */
 function brokenPieces(table: Table, size: SheetSize): Piece[] {
