@@ -65,7 +65,7 @@ const blockTable = ({ blocks }: Comparison): Table => ({
     textColumn('dome', texts.dome),
     countColumn('same', texts.asBefore),
     countColumn('changed', texts.otherShapeOrPlace),
-    countColumn(texts.goneState, texts.goneState),
+    countColumn('gone', texts.goneState),
     countColumn('added', texts.newWord),
   ],
   rows: blocks.map((changes) => ({ ...changes })),
