@@ -1,3 +1,4 @@
+import { remembered } from '../base/remembered.js';
 import type { ArchSetout } from '../setout/arch.js';
 import type { PassageSetout } from '../setout/passage.js';
 import { type Depth, domeBreaks, type HalfWidth, onSurface, prismVolume, sectionBreaks } from './prism.js';
@@ -16,7 +17,7 @@ export interface ArchVolumes {
 const NOTHING: HalfWidth = () => 0;
 
 /** The pieces of one arch, from the intrados to the extrados or to the flat face. */
-export function archVolumes(arch: ArchSetout): ArchVolumes {
+export const archVolumes = remembered((arch: ArchSetout): ArchVolumes => {
   const { dome, section, ring, baseZ, faceV } = arch;
   const inner = onSurface(dome, 0);
   const outer: Depth = faceV === null ? onSurface(dome, dome.thickness) : () => faceV;
@@ -36,7 +37,7 @@ export function archVolumes(arch: ArchSetout): ArchVolumes {
         ? 0
         : part(section.sill, section.crownZ, [NOTHING, clear], (u, z) => outer(u, z) - nicheBack(arch)(u, z)),
   };
-}
+});
 
 /** How far from the axis a niche's back lies. */
 export function nicheBack({ clear, dome }: ArchSetout): Depth {
@@ -45,7 +46,7 @@ export function nicheBack({ clear, dome }: ArchSetout): Depth {
 }
 
 /** The pieces of one passage, from room to room. */
-export function passageVolumes(passage: PassageSetout): ArchVolumes {
+export const passageVolumes = remembered((passage: PassageSetout): ArchVolumes => {
   const { section, domes, ring } = passage;
   const depth: Depth = (u, z) => {
     const [start, end] = passage.stretchAt(u, z);
@@ -60,4 +61,4 @@ export function passageVolumes(passage: PassageSetout): ArchVolumes {
     spandrel: 0,
     back: 0,
   };
-}
+});

@@ -1,3 +1,4 @@
+import { remembered } from '../base/remembered.js';
 import type { Vec3 } from '../math/vec.js';
 
 /**
@@ -58,3 +59,18 @@ export interface LaidHouse {
   /** What blocks and remnants have outside their courses' beds and faces, less what they stay back, mm³. */
   readonly reach: Reach;
 }
+
+/** The blocks of one course, in their order. */
+export const blocksIn = (laid: LaidHouse, domeId: string, course: number): readonly LaidBlock[] =>
+  byCourse(laid).get(`${domeId} ${course}`) ?? [];
+
+const byCourse = remembered(({ blocks }: LaidHouse) => {
+  const found = new Map<string, LaidBlock[]>();
+  for (const block of blocks) {
+    const key = `${block.domeId} ${block.course}`;
+    const own = found.get(key);
+    if (own) own.push(block);
+    else found.set(key, [block]);
+  }
+  return found;
+});

@@ -1,5 +1,5 @@
 import type { Course } from '../setout/courses.js';
-import type { LaidHouse } from './block.js';
+import { blocksIn, type LaidHouse } from './block.js';
 import { formIn } from './placed.js';
 
 /** Blocks of one course to cast. A block that a cut parts in two is cast once. */
@@ -12,8 +12,7 @@ export interface CastCount {
 
 /** What a course needs of its moulds, or of one of them. */
 export function castCount(laid: LaidHouse, domeId: string, course: Course, second?: boolean): CastCount {
-  const own = laid.blocks
-    .filter((b) => b.domeId === domeId && b.course === course.index)
+  const own = blocksIn(laid, domeId, course.index)
     .map((block) => ({ block, form: formIn(course, block.number) }))
     .filter(({ form }) => second === undefined || form.second === second);
   const long = own.filter(({ form }) => form.places > 1);

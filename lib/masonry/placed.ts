@@ -1,3 +1,4 @@
+import { remembered } from '../base/remembered.js';
 import { acos, asin, atan2, cos, hypot, sin } from '../math/elementary.js';
 import { integrate } from '../math/quadrature.js';
 import type { Vec2 } from '../math/vec.js';
@@ -87,14 +88,30 @@ export function singleForm(course: Course, second = false): BlockForm {
 
 /** What the block of a course is that has a number. A longer one has heads of the first mould, if any of its places has. */
 export function formIn(course: Course, number: number): BlockForm {
-  const k = number - 1;
+  const forms = formsOf(course);
+  const found = forms.get(number) ?? makeForm(course, number - 1);
+  forms.set(number, found);
+  return found;
+}
+
+/** Forms of a course's blocks by number, each made when it is first asked for. */
+const formsOf = remembered((_: Course) => new Map<number, BlockForm>());
+
+function makeForm(course: Course, k: number): BlockForm {
   const places = placesFrom(course, k);
-  const second = Array.from({ length: places }, (_, i) => isSecond(course, k + i)).every((own) => own);
+  let second = true;
+  for (let i = 0; i < places; i++) second &&= isSecond(course, k + i);
   return { second, places, angle: turnTo(course, k + places) - turnTo(course, k) };
 }
 
 /** The same for blocks of one course that differ in nothing but their place. */
-export const formKey = ({ second, places, angle }: BlockForm): string => `${second} ${places} ${angle.toFixed(9)}`;
+export function formKey(form: BlockForm): string {
+  const key = formKeys.get(form) ?? `${form.second} ${form.places} ${form.angle.toFixed(9)}`;
+  formKeys.set(form, key);
+  return key;
+}
+
+const formKeys = new WeakMap<BlockForm, string>();
 
 /** Blocks of a course by their form. */
 const known = new WeakMap<Course, Map<string, PlacedBlock>>();

@@ -1,3 +1,4 @@
+import { remembered } from '../base/remembered.js';
 import type { Intervals } from '../math/intervals.js';
 import { turnPositive } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
@@ -35,14 +36,14 @@ export interface RingPieces {
 const FEWEST = 3;
 
 /** Skewback ring, curb and crown plug of every dome, in the order in which they are laid. */
-export function ringPieces(setout: HouseSetout): RingPieces {
+export const ringPieces = remembered((setout: HouseSetout): RingPieces => {
   const all = setout.domes.flatMap((dome) => [
     skewbackSegments(setout, dome),
     curbSegments(setout, dome),
     plugPiece(dome),
   ]);
   return { pieces: all.flatMap((r) => r.pieces), joints: all.reduce((sum, r) => sum + r.joints, 0) };
-}
+});
 
 const NONE: RingPieces = { pieces: [], joints: 0 };
 

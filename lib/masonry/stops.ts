@@ -1,3 +1,4 @@
+import { remembered } from '../base/remembered.js';
 import { monotoneRoot } from '../math/roots.js';
 import type { Course } from '../setout/courses.js';
 import type { DomeSetout } from '../setout/dome.js';
@@ -22,7 +23,11 @@ export interface Stop {
 }
 
 /** Stop boards of all longer blocks that lose a head, by the mark of the block. */
-export function stopsOf(setout: HouseSetout, laid: LaidHouse): Map<string, Stop> {
+export const stopsOf = (setout: HouseSetout, laid: LaidHouse): ReadonlyMap<string, Stop> => stopsIn(setout)(laid);
+
+const stopsIn = remembered((setout: HouseSetout) => remembered((laid: LaidHouse) => seekStops(setout, laid)));
+
+function seekStops(setout: HouseSetout, laid: LaidHouse): Map<string, Stop> {
   const domes = new Map(setout.domes.map((dome) => [dome.id, dome]));
   const longer = laid.blocks.filter(({ domeId, course, number, cutBy, seed }) => {
     const own = domes.get(domeId)?.courses[course - 1] as Course;
@@ -71,7 +76,13 @@ export function stopAlong(stop: Stop, blocks: HouseSetout['house']['blocks']): R
 }
 
 /** What is poured for any block of a house, mm³: what fills its mould, as far as a stop board where it has one. */
-export function pourOf(setout: HouseSetout, laid: LaidHouse): (block: Block) => number {
+export const pourOf = (setout: HouseSetout, laid: LaidHouse): Pour => poursIn(setout)(laid);
+
+type Pour = (block: Block) => number;
+
+const poursIn = remembered((setout: HouseSetout) => remembered((laid: LaidHouse) => makePour(setout, laid)));
+
+function makePour(setout: HouseSetout, laid: LaidHouse): Pour {
   const domes = new Map(setout.domes.map((dome) => [dome.id, dome]));
   const { blocks } = setout.house;
   const stopped = new Map(
@@ -80,11 +91,11 @@ export function pourOf(setout: HouseSetout, laid: LaidHouse): (block: Block) => 
   // Whole blocks of one form are equal.
   const known = new Map<string, number>();
   return (block) => {
+    const short = stopped.get(block.mark);
+    if (short !== undefined) return short;
     const dome = domes.get(block.domeId) as DomeSetout;
     const form = formIn(dome.courses[block.course - 1] as Course, block.number);
     const key = `${dome.id} ${block.course} ${formKey(form)}`;
-    const short = stopped.get(block.mark);
-    if (short !== undefined) return short;
     const found = known.get(key) ?? pouredVolume(uncutVolume(setout, dome, block), blocks);
     known.set(key, found);
     return found;

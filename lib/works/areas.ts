@@ -1,3 +1,4 @@
+import { remembered } from '../base/remembered.js';
 import { SAME_POINT } from '../base/tolerances.js';
 import { nicheBack } from '../masonry/arch-volumes.js';
 import { bearingColumn, type ColumnBody, fullTurn } from '../masonry/column.js';
@@ -31,7 +32,7 @@ export interface HouseAreas {
   readonly openings: Readonly<Record<string, number>>;
 }
 
-export function areasOf(house: HouseSetout): HouseAreas {
+export const areasOf = remembered((house: HouseSetout): HouseAreas => {
   const sum = { intrados: 0, reveals: 0, extrados: 0, barrels: 0 };
   for (const dome of house.domes) {
     sum.intrados += intradosArea(house, dome) + extradosInRoom(house, dome);
@@ -52,7 +53,7 @@ export function areasOf(house: HouseSetout): HouseAreas {
     ...sum,
     openings: Object.fromEntries(through.map((a) => [a.id, sectionArea(a.section, 0, a.section.sill)])),
   };
-}
+});
 
 /** A surface of revolution at `depth` outside a span, s from `from` to `to`, as a body of unit thickness. */
 function revolved(

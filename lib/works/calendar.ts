@@ -1,7 +1,7 @@
 import { WHOLE } from '../base/tolerances.js';
 import { archForm, archPieces } from '../masonry/arch-pieces.js';
 import { archVolumes, passageVolumes } from '../masonry/arch-volumes.js';
-import type { LaidBlock, LaidHouse } from '../masonry/block.js';
+import { blocksIn, type LaidBlock, type LaidHouse } from '../masonry/block.js';
 import { pouredVolume } from '../masonry/mass.js';
 import { type RingPiece, ringPieces } from '../masonry/ring-pieces.js';
 import { pourOf } from '../masonry/stops.js';
@@ -193,7 +193,7 @@ function piecesInOrder(house: HouseSetout, laid: LaidHouse, mouldOf: MouldOf): P
       return pieces.map((piece) => ({ mould: archForm(piece), volume: poured(piece.volume), stage: arch.id }));
     });
     const blocksOf = (course: Course): Piece[] => {
-      const own = laid.blocks.filter((b) => b.domeId === dome.id && b.course === course.index);
+      const own = blocksIn(laid, dome.id, course.index);
       // A cut block is cast whole, and one that a cut divides is cast once.
       return own.flatMap((b): Piece[] => {
         const key = `${b.domeId} ${b.course} ${b.number}`;

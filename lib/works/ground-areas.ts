@@ -1,3 +1,4 @@
+import { remembered } from '../base/remembered.js';
 import { GROUND_BESIDE, GROUND_MEETING } from '../base/tolerances.js';
 import { circleEdge, type Edge, lineEdge, loopsArea } from '../math/curves.js';
 import { bordersOf, regionOf } from '../math/planar.js';
@@ -15,7 +16,7 @@ export interface GroundAreas {
   readonly perimeter: number;
 }
 
-export function groundAreas(house: HouseSetout): GroundAreas {
+export const groundAreas = remembered((house: HouseSetout): GroundAreas => {
   const footings = { ...house, slabs: [] };
   const z = -1;
   // Footing and slab exclude each other in plan, so the slab is what the footing alone leaves of both.
@@ -29,7 +30,7 @@ export function groundAreas(house: HouseSetout): GroundAreas {
   });
   const areaOf = (part: 'footing' | 'slab') => loopsArea(regionOf(borders, (label) => label === part, GROUND_MEETING));
   return { footing: areaOf('footing'), slab: areaOf('slab'), perimeter: floorPerimeter(house) };
-}
+});
 
 /** Every curve that can bound footing or slab. */
 function outlines(house: HouseSetout): Edge[] {

@@ -1,6 +1,7 @@
 import { SAME_POINT } from '../../base/tolerances.js';
 import { turnPositive } from '../../math/vec.js';
 import { placeAngle, type Ring, turnTo } from '../../setout/courses.js';
+import { turnToNearest } from '../laps.js';
 import { mergeShort, type RingRules } from './merge.js';
 import type { LaidSpan } from './spans.js';
 
@@ -45,16 +46,56 @@ export const weighed = (cost: StartCost): number =>
  * which something begins or stops to count, so that its least value stands at one of these: all are tried.
  */
 export function bestStart(problem: StartProblem): number {
-  const starts = [...new Set(kinks(problem).flatMap((at) => startsWith(problem.ring, at)))].sort((a, b) => a - b);
+  const { ring } = problem;
+  const nearest = nearestTurns(ring);
+  const starts = Float64Array.from(new Set(kinks(problem).flatMap((at) => startsWith(ring, at)))).sort();
+  // What pieces beside cuts count for takes longest to find: those are looked at of few starts.
+  const atLeast = starts.map((start) => withoutPieces(problem, start, nearest));
+  const costs = new Map<number, number>();
+  const costAt = (k: number): number => {
+    const cost = costs.get(k) ?? weighed(startCost(problem, starts[k] as number, nearest));
+    costs.set(k, cost);
+    return cost;
+  };
+  const enough = leastCost(atLeast, costAt) + APART;
   let best = 0;
   let least = Number.POSITIVE_INFINITY;
-  for (const start of starts) {
-    const cost = weighed(startCost(problem, start));
+  for (const [k, start] of starts.entries()) {
+    if ((atLeast[k] as number) >= Math.min(enough, least - SAME_POINT)) continue;
+    const cost = costAt(k);
     if (cost >= least - SAME_POINT) continue;
     least = cost;
     best = start;
   }
   return best;
+}
+
+/** Starts so much worse than the best decide nothing between those that differ by rounding. */
+const APART = 1;
+
+/** The least cost of all, sought from the start that can be best: most need not be looked at. */
+function leastCost(atLeast: Float64Array, costAt: (k: number) => number): number {
+  const order = Uint32Array.from(atLeast, (_, k) => k).sort((a, b) => (atLeast[a] as number) - (atLeast[b] as number));
+  let least = Number.POSITIVE_INFINITY;
+  for (const k of order) {
+    if ((atLeast[k] as number) >= least) break;
+    least = Math.min(least, costAt(k));
+  }
+  return least;
+}
+
+/** What laps and lines alone count for. */
+function withoutPieces(
+  { radius, joint, leastLap, below, lines }: StartProblem,
+  start: number,
+  nearest: Nearest,
+): number {
+  const lacking = (list: readonly number[], wanted: number): number => {
+    let sum = 0;
+    for (const at of list) sum += Math.max(0, wanted - radius * nearest(at - start));
+    return sum;
+  };
+  return Math.max(WEIGHTS.lines * lacking(lines, joint), WEIGHTS.laps * lacking(below, leastLap));
 }
 
 /** Starts with which some perpend lies at a bearing. */
@@ -93,9 +134,9 @@ function kinks(problem: StartProblem): number[] {
   return found;
 }
 
-export function startCost(problem: StartProblem, start: number): StartCost {
-  const { ring, radius, joint, shortestPiece, leastLap, spans, below, lines, home } = problem;
-  const gap = (at: number) => radius * nearestTurn(ring, at - start);
+export function startCost(problem: StartProblem, start: number, nearest = nearestTurns(problem.ring)): StartCost {
+  const { radius, joint, shortestPiece, leastLap, spans, below, lines, home } = problem;
+  const gap = (at: number) => radius * nearest(at - start);
   const lacking = (list: readonly number[], wanted: number) =>
     list.reduce((sum, at) => sum + Math.max(0, wanted - gap(at)), 0);
   const { short, leftOut } = mergeShort(problem, start, spans);
@@ -109,21 +150,28 @@ export function startCost(problem: StartProblem, start: number): StartCost {
 }
 
 /** Angle from a place in a ring, told by the turn from its first perpend, to the perpend nearest to it. */
-function nearestTurn(ring: Ring, turn: number): number {
-  if (!ring.mix) {
+type Nearest = (turn: number) => number;
+
+function nearestTurns(ring: Ring): Nearest {
+  const { count, mix } = ring;
+  if (!mix) {
     const module = placeAngle(ring, 0);
-    const t = inModule(-turn, module);
-    return Math.min(t, module - t);
+    return (turn) => {
+      const t = inModule(-turn, module);
+      return Math.min(t, module - t);
+    };
   }
-  const near = Math.round((turn * ring.count) / (2 * Math.PI));
-  return Math.min(...[-1, 0, 1].map((aside) => Math.abs(turnTo(ring, near + aside) - turn)));
+  // Turns are differences of bearings within a turn: so many perpends to either side can be the nearest.
+  const reach = count + 2;
+  const perpends = Float64Array.from({ length: 2 * reach + 1 }, (_, k) => turnTo(ring, k - reach));
+  return (turn) => {
+    const near = Math.round((turn * count) / (2 * Math.PI)) + reach;
+    let least = Number.POSITIVE_INFINITY;
+    for (let k = near - 1; k <= near + 1; k++) least = Math.min(least, Math.abs((perpends[k] as number) - turn));
+    return least;
+  };
 }
 
-/** Perpends of `upper` that meet one of `lower`: nearer than `within`, radians. */
+/** Perpends of `upper` that meet one of `lower`, which ascend: nearer than `within`, radians. */
 export const perpendsInLine = (upper: readonly number[], lower: readonly number[], within: number): number[] =>
-  upper.filter((at) =>
-    lower.some((other) => {
-      const turn = turnPositive(at - other);
-      return Math.min(turn, 2 * Math.PI - turn) < within;
-    }),
-  );
+  upper.filter((at) => turnToNearest(lower, at) < within);

@@ -2,7 +2,7 @@ import { type Bits, bitsOf, hasBit, isWithin, KnownBits, members } from './bits.
 import { type Kind, leansOf, type Place, type WindowFinder, windowFinder } from './family.js';
 import type { FitLimits } from './limits.js';
 import { fewestSets, leastSets, type PairSets } from './pair-cover.js';
-import { type Pair, type RingOfTwo, ringOfTwo, sharesOf } from './ring-of-two.js';
+import { canShare, type Pair, type RingOfTwo, ringOfTwo, sharesOf } from './ring-of-two.js';
 import { fitsIn, kindsOf, type MouldPlan, parentsOf, searchMoulds } from './search.js';
 import type { Site } from './site.js';
 import { leansIn, type MixPlace, reachIn, type Seatings, type Spread, seatingsIn, sideOf, spreadOf } from './spread.js';
@@ -225,9 +225,7 @@ function seatingFinder(all: readonly Candidate[], kinds: readonly MixKind[], spr
 /** Whether blocks of two moulds make a ring of any of the numbers that a place may have. */
 function sharesIn({ counts }: MixKind, one: Seatings | null, other: Seatings | null): boolean {
   if (!one || !other) return false;
-  return counts.some(
-    (count) => !sharesOf(count, [one, other]).next().done || !sharesOf(count, [other, one]).next().done,
-  );
+  return canShare(counts, [one, other]) || canShare(counts, [other, one]);
 }
 
 /** The best ring of two moulds for each number of blocks: perpends as drawn, widths that differ little. */

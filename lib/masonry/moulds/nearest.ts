@@ -36,10 +36,12 @@ export function nearestMould(parents: readonly Site[], kinds: readonly Kind[], w
   const size = 1 + Math.max(-1, ...kinds.map(({ item }) => item));
   let least = Number.POSITIVE_INFINITY;
   for (const parent of parents) {
+    if (kinds.some((kind) => windowsOf(parent, kind).length === 0)) continue;
     for (const { lean, reaches } of mouldLines(parent, kinds, windowsOf)) {
+      if (!reachesAll(kinds, reaches)) continue;
       stabLine(reaches, size, (at, _items, number) => {
         if (number < kinds.length) return;
-        const miss = kinds.reduce((sum, kind) => sum + kind.number * leastMiss(kind, reaches, at), 0);
+        const miss = missAt(kinds, reaches, at);
         if (miss >= least) return;
         least = miss;
         best = { parent, slope: at, lean };
@@ -49,9 +51,24 @@ export function nearestMould(parents: readonly Site[], kinds: readonly Kind[], w
   return best;
 }
 
-function leastMiss(kind: Kind, reaches: readonly CountReach[], at: number): number {
-  let least = Number.POSITIVE_INFINITY;
-  for (const { item, low, high, count } of reaches)
-    if (item === kind.item && low <= at && at <= high) least = Math.min(least, missOf(count, kind));
-  return least;
+/** Whether a line has a mould for each kind; its reaches come in the order of the kinds. */
+function reachesAll(kinds: readonly Kind[], reaches: readonly CountReach[]): boolean {
+  let k = 0;
+  for (const { item } of reaches) if (item === kinds[k]?.item) k++;
+  return k === kinds.length;
+}
+
+/** How far a mould's blocks are from the asked length, over all places; of the numbers that fit a kind the nearest counts. */
+function missAt(kinds: readonly Kind[], reaches: readonly CountReach[], at: number): number {
+  let sum = 0;
+  let next = 0;
+  for (const kind of kinds) {
+    let least = Number.POSITIVE_INFINITY;
+    for (; reaches[next]?.item === kind.item; next++) {
+      const { low, high, count } = reaches[next] as CountReach;
+      if (low <= at && at <= high) least = Math.min(least, missOf(count, kind));
+    }
+    sum += kind.number * least;
+  }
+  return sum;
 }

@@ -1,3 +1,4 @@
+import { remembered } from '../../base/remembered.js';
 import { asin, cos, sin } from '../../math/elementary.js';
 import { type FitLimits, thinnestDry } from './limits.js';
 import { EDGES, type EdgeName, radiusAt, type Site, seenAt } from './site.js';
@@ -32,12 +33,13 @@ export interface Seat {
 /** Of flat faces the corners alone; of curved ones the middles of the edges too. */
 const edgesFor = ({ faces }: FitLimits): readonly EdgeName[] => (faces === 'flat' ? ['lower', 'upper'] : EDGES);
 
-const known = new WeakMap<Site, Map<FitLimits['faces'], readonly Seat[]>>();
+type Stations = Site['at'];
+
+const seats = remembered((_: Stations) => new Map<FitLimits['faces'], readonly Seat[]>());
 
 /** Points at which joints, beds and faces are sampled. */
 export function seatsOf(site: Site, limits: FitLimits): readonly Seat[] {
-  const made = known.get(site) ?? new Map<FitLimits['faces'], readonly Seat[]>();
-  known.set(site, made);
+  const made = seats(site.at);
   const found = made.get(limits.faces) ?? makeSeats(site, limits);
   made.set(limits.faces, found);
   return found;
@@ -94,7 +96,35 @@ function widen(range: { low: number; high: number }, value: number): void {
 
 /** The same without a judgement; `null` where the block is too wide to stand there at all. */
 export function settleBlock(parent: Site, site: Site, count: number, limits: FitLimits): Placement | null {
-  if (parent === site) return { parent, site, count, up: 0, out: 0, faceMiss: 0, bedOver: 0, bedUnder: 0 };
+  if (parent === site) return { parent, site, count, ...AT_HOME };
+  // Of two moulds in a course blocks come in any width, and hardly ever in the same again.
+  const stand = Number.isInteger(count) ? standing(parent, site, count, limits) : standIn(parent, site, count, limits);
+  return stand && { parent, site, count, ...stand };
+}
+
+type Stand = Omit<Placement, 'parent' | 'site' | 'count'>;
+
+const AT_HOME: Stand = { up: 0, out: 0, faceMiss: 0, bedOver: 0, bedUnder: 0 };
+
+/** How whole numbers of blocks stand, which no limit changes: searches under other limits ask for the same again. */
+function standing(parent: Site, site: Site, count: number, limits: FitLimits): Stand | null {
+  const known = stands[limits.faces](parent.at)(site.at);
+  let found = known.get(count);
+  if (found === undefined) {
+    found = standIn(parent, site, count, limits);
+    known.set(count, found);
+  }
+  return found;
+}
+
+const standsOf = () =>
+  remembered((_parent: Stations) => remembered((_site: Stations) => new Map<number, Stand | null>()));
+const stands: Readonly<Record<FitLimits['faces'], ReturnType<typeof standsOf>>> = {
+  curved: standsOf(),
+  flat: standsOf(),
+};
+
+function standIn(parent: Site, site: Site, count: number, limits: FitLimits): Stand | null {
   const half = sin(Math.PI / count);
   const faces = { low: Number.POSITIVE_INFINITY, high: Number.NEGATIVE_INFINITY };
   // Reach of the lower and upper bed into their joints.
@@ -114,9 +144,6 @@ export function settleBlock(parent: Site, site: Site, count: number, limits: Fit
   // Moved up, the block reaches less into the joint below and more into the one above.
   const up = (beds.lower.high - beds.upper.high) / 2;
   return {
-    parent,
-    site,
-    count,
     up,
     out: -(faces.low + faces.high) / 2,
     faceMiss: (faces.high - faces.low) / 2,

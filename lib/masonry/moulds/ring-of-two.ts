@@ -34,14 +34,30 @@ export interface Shares {
 export function* sharesOf(count: number, [one, other]: Pair<Seatings>): Generator<Shares> {
   const [low, high] = [Math.max(one.perpends[0], other.perpends[0]), Math.min(one.perpends[1], other.perpends[1])];
   if (low > high) return;
-  const [own, next] = [(p: number) => angleAt(one, p), (p: number) => angleAt(other, p)];
+  const [ownLow, ownHigh, nextLow, nextHigh] = [
+    angleAt(one, low),
+    angleAt(one, high),
+    angleAt(other, low),
+    angleAt(other, high),
+  ];
   for (let seconds = 1; 2 * seconds <= count; seconds++) {
-    const around = (p: number) => (count - seconds) * own(p) + seconds * next(p);
-    const [least, most] = [around(low), around(high)];
+    const least = (count - seconds) * ownLow + seconds * nextLow;
+    const most = (count - seconds) * ownHigh + seconds * nextHigh;
     if (least > 2 * Math.PI || most < 2 * Math.PI) continue;
     const perpend = low + ((2 * Math.PI - least) / (most - least)) * (high - low);
-    yield { numbers: [count - seconds, seconds], perpend, apart: Math.abs(own(perpend) - next(perpend)) };
+    yield {
+      numbers: [count - seconds, seconds],
+      perpend,
+      apart: Math.abs(angleAt(one, perpend) - angleAt(other, perpend)),
+    };
   }
+}
+
+/** Whether there is any such way with one of these numbers of blocks. */
+export function canShare(counts: readonly number[], [one, other]: Pair<Seatings>): boolean {
+  // Most pairs leave no perpend in common.
+  if (Math.max(one.perpends[0], other.perpends[0]) > Math.min(one.perpends[1], other.perpends[1])) return false;
+  return counts.some((count) => !sharesOf(count, [one, other]).next().done);
 }
 
 /** Angle of the place in which a mould leaves a perpend. */

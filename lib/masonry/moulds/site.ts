@@ -1,3 +1,4 @@
+import { remembered } from '../../base/remembered.js';
 import { SAME_ANGLE_RAD, SAME_POINT } from '../../base/tolerances.js';
 import { cos, hypot, sin } from '../../math/elementary.js';
 import type { Course } from '../../setout/courses.js';
@@ -23,23 +24,29 @@ export interface Site {
   readonly course: Course;
   readonly span: MeridianSpan;
   readonly thickness: number;
+  /** The same object for all places of one wall between the same beds. */
   readonly at: Readonly<Record<EdgeName, Station>>;
 }
 
 export function siteOf(dome: DomeSetout, course: Course): Site {
+  const { thickness } = dome;
   const span = dome[course.part];
+  const known = stationsOn(span);
+  const key = `${course.bed} ${course.to} ${thickness}`;
+  const at = known.get(key) ?? stationsOf(span, course);
+  known.set(key, at);
+  return { domeId: dome.id, course, span, thickness, at };
+}
+
+/** Courses of one wall that differ in nothing but their blocks have the same stations: what is found for these is kept. */
+const stationsOn = remembered((_: MeridianSpan) => new Map<string, Site['at']>());
+
+function stationsOf(span: MeridianSpan, { bed, to }: Course): Site['at'] {
   const station = (s: number): Station => {
     const { r, z, normalRad, curvature } = span.at(s);
     return { r, z, normal: [cos(normalRad), sin(normalRad)], normalRad, curvature };
   };
-  const { bed, to } = course;
-  return {
-    domeId: dome.id,
-    course,
-    span,
-    thickness: dome.thickness,
-    at: { lower: station(bed), middle: station((bed + to) / 2), upper: station(to) },
-  };
+  return { lower: station(bed), middle: station((bed + to) / 2), upper: station(to) };
 }
 
 /** Radius `depth` outside the intrados. */

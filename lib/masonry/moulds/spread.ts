@@ -13,7 +13,15 @@ export interface MixPlace extends Place {
 
 /** Windows of a parent's moulds in places of a course, from the narrowest place to the widest that they come near. */
 export interface Spread {
-  readonly stations: readonly { readonly angle: number; readonly window: Window; readonly fits: boolean }[];
+  readonly stations: readonly Station[];
+  /** Neighbouring stations between which some place may fit; a single one stands for itself. */
+  readonly cells: readonly (readonly [Window, Window])[];
+}
+
+interface Station {
+  readonly angle: number;
+  readonly window: Window;
+  readonly fits: boolean;
 }
 
 /** Least difference in width of neighbouring stations: between them gauges are straight lines to some micrometres. */
@@ -21,7 +29,7 @@ const STEP = 1.04;
 
 /** Stations at whole numbers of blocks; the last may be the first that is too wide, so that all that fit lie between. */
 export function spreadOf(parent: Site, { site, spread, counts }: MixPlace, limits: FitLimits): Spread {
-  const stations: Spread['stations'][number][] = [];
+  const stations: Station[] = [];
   const [fewest] = spread;
   let last = Number.POSITIVE_INFINITY;
   for (const count of [...spread].reverse()) {
@@ -34,20 +42,20 @@ export function spreadOf(parent: Site, { site, spread, counts }: MixPlace, limit
     stations.push({ angle: (2 * Math.PI) / count, window, fits: stands && window.leans[0] <= window.leans[1] });
     if (!stands) break;
   }
-  return { stations };
+  return spreadAt(stations);
 }
 
 /** The part of a spread whose places are as wide as an even share of the ring or wider, or as narrow or narrower. */
 export function sideOf({ stations }: Spread, side: 'wide' | 'narrow', counts: readonly number[]): Spread {
   const shares = counts.map((count) => (2 * Math.PI) / count);
   const [least, most] = [Math.min(...shares) - SAME_ANGLE_RAD, Math.max(...shares) + SAME_ANGLE_RAD];
-  return { stations: stations.filter(({ angle }) => (side === 'wide' ? angle >= least : angle <= most)) };
+  return spreadAt(stations.filter(({ angle }) => (side === 'wide' ? angle >= least : angle <= most)));
 }
 
 /** Least and greatest lean of a mould that can fit any place of a spread. */
 export function leansIn(spread: Spread): readonly [number, number] {
   let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-  for (const [a, b] of cellsOf(spread)) {
+  for (const [a, b] of spread.cells) {
     low = Math.min(low, a.leans[0], b.leans[0]);
     high = Math.max(high, a.leans[1], b.leans[1]);
   }
@@ -60,23 +68,30 @@ export function leansIn(spread: Spread): readonly [number, number] {
  */
 export function reachIn(spread: Spread, lean: number): readonly [number, number] | null {
   let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-  for (const [a, b] of cellsOf(spread)) {
+  const take = (window: Window): void => {
+    const [least, most] = slopesOf(window, lean);
+    low = Math.min(low, least);
+    high = Math.max(high, most);
+  };
+  let taken: Window | null = null;
+  for (const [a, b] of spread.cells) {
     if (lean < Math.min(a.leans[0], b.leans[0]) || lean > Math.max(a.leans[1], b.leans[1])) continue;
-    const [one, other] = [slopesOf(a, lean), slopesOf(b, lean)];
-    low = Math.min(low, one[0], other[0]);
-    high = Math.max(high, one[1], other[1]);
+    if (a !== taken) take(a);
+    if (b !== a) take(b);
+    taken = b;
   }
   return low <= high ? [low, high] : null;
 }
 
-/** Neighbouring stations between which some place may fit; a single one stands for itself. */
-function* cellsOf({ stations }: Spread): Generator<readonly [Window, Window]> {
+function spreadAt(stations: readonly Station[]): Spread {
+  const cells: (readonly [Window, Window])[] = [];
   const [first] = stations;
-  if (first?.fits && stations.length === 1) yield [first.window, first.window];
+  if (first?.fits && stations.length === 1) cells.push([first.window, first.window]);
   for (const [k, b] of stations.entries()) {
     const a = stations[k - 1];
-    if (a && (a.fits || b.fits)) yield [a.window, b.window];
+    if (a && (a.fits || b.fits)) cells.push([a.window, b.window]);
   }
+  return { stations, cells };
 }
 
 /** Places of a course that a mould fits, by the angle of the ring that they take, and the perpends they leave in the middle of the heads. */
