@@ -29,15 +29,21 @@ export function meetingsOf(
     const [inner, outer] = [span.at(high).r, spanPoint(span, low, thickness)[0]] as const;
     return { radii: [inner, outer], heights: [span.at(low).z, spanPoint(span, high, thickness)[1]] } as const;
   });
-  const spreads = cutters.map((cutter) => boxes.map(({ radii, heights }) => cutter.spreadsIn(radii, heights)));
+  const spreads = cutters.map((cutter) => {
+    const bands = boxes.map(({ radii, heights }) => cutter.spreadsIn(radii, heights));
+    return { cutter, least: bands.map(([least]) => least), most: bands.reduce((all, [, most]) => (most > all ? most : all), 0) };
+  });
   return (bearing) => {
     const middle = (bearing[0] + bearing[1]) / 2;
     const half = (bearing[1] - bearing[0]) / 2 + SAME_ANGLE_RAD;
-    const off = cutters.map(({ bearingRad }) => Math.abs(turnSigned(middle - bearingRad)));
-    const reaches = (at: number) => spreads[at]?.some(([, most]) => (off[at] as number) < most + half) ?? false;
+    const off = ({ bearingRad }: Cutter) => Math.abs(turnSigned(middle - bearingRad));
+    const met = spreads.filter(({ cutter, most }) => off(cutter) < most + half);
+    if (met.length === 0) return FREE;
     return {
-      near: cutters.filter((_, at) => reaches(at)),
-      gone: boxes.every((_, band) => spreads.some((of, at) => (off[at] as number) + half < (of[band]?.[0] ?? 0))),
+      near: met.map(({ cutter }) => cutter),
+      gone: boxes.every((_, band) => met.some(({ cutter, least }) => off(cutter) + half < (least[band] as number))),
     };
   };
 }
+
+const FREE: Meeting = { near: [], gone: false };

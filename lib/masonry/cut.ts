@@ -57,7 +57,7 @@ export function cutBlock(
   { laid: whole, body, bodyVolume, reach }: WholeBlock,
   near: readonly Cutter[],
 ): { kept: LaidBlock[]; slivers: Sliver[]; reach: Reach } {
-  const left = cutVolume(body, near);
+  const left = cutVolume(body, near, bodyVolume);
   const uncut = bodyVolume * (1 - NO_CUT);
   const middle = (whole.startRad + whole.endRad) / 2;
   const all = reachLeft(reach, middle, []);

@@ -53,8 +53,7 @@ function passageEnvelope(passage: PassageSetout): number {
   const [first, second] = domes;
   const [inner1, outer1] = [onSurface(first, 0), onSurface(first, first.thickness)];
   const [inner2, outer2] = [onSurface(second, 0), onSurface(second, second.thickness)];
-  const inShells: Depth = (u, z) => {
-    const stretch = passage.stretchAt(u, z);
+  const inShells = (u: number, z: number, stretch = passage.stretchAt(u, z)): number => {
     const within = (from: number, to: number) => Math.max(0, Math.min(to, stretch[1]) - Math.max(from, stretch[0]));
     const [end1, start2] = [outer1(u, z), distance - outer2(u, z)];
     // The later wall ends where the earlier dome's body begins.
@@ -64,8 +63,8 @@ function passageEnvelope(passage: PassageSetout): number {
     );
   };
   const beside: Depth = (u, z) => {
-    const [start, end] = passage.stretchAt(u, z);
-    return end - start - inShells(u, z);
+    const stretch = passage.stretchAt(u, z);
+    return stretch[1] - stretch[0] - inShells(u, z, stretch);
   };
   const clear: HalfWidth = (z) => passage.clearHalfAt(z);
   const outside: HalfWidth = (z) => passage.outerHalfAt(z);

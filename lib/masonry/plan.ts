@@ -4,7 +4,7 @@ import type { HouseSetout } from '../setout/house.js';
 import { bondHouse, countHouse, placeOf } from './bond/bond.js';
 import type { CourseBond } from './bond/dome.js';
 import { type FitLimits, fitLimits } from './moulds/limits.js';
-import { MIX_NODES, type MixPlan, searchMixed, wholeCourses } from './moulds/mix-search.js';
+import { type Effort, FULL_EFFORT, type MixPlan, searchMixed, wholeCourses } from './moulds/mix-search.js';
 import { placeBlock } from './moulds/place.js';
 import {
   type CourseMould,
@@ -30,16 +30,16 @@ export interface MasonryPlan {
 export function planMasonry(
   setout: HouseSetout,
   bond: Bond = setout.house.blocks.bond,
-  mixNodes = MIX_NODES,
+  effort = FULL_EFFORT,
 ): MasonryPlan {
   const limits = fitLimits(setout.house.blocks);
-  const counts = countHouse(setout, bond, mixNodes);
+  const counts = countHouse(setout, bond, effort);
   const counted = new Map(setout.domes.map((dome, d) => [dome.id, counts.counts[d] as readonly number[]]));
   const numbered = withCourses(setout, (dome, course) => ({
     ...course,
     count: counted.get(dome.id)?.[course.index - 1] ?? course.count,
   }));
-  const schedule = scheduleMoulds(numbered, limits, mouldsFor(numbered, limits, counts.found, mixNodes));
+  const schedule = scheduleMoulds(numbered, limits, mouldsFor(numbered, limits, counts.found, effort));
   const found = new Map(schedule.courses.map((c) => [`${c.domeId} ${c.course}`, c]));
   const bonded = bondHouse(setout, bond, counts, (domeId, course) => {
     const second = found.get(`${domeId} ${course}`)?.second;
@@ -62,7 +62,7 @@ export function planMasonry(
 }
 
 /** The fewest moulds for courses that have their numbers of blocks. */
-function mouldsFor({ house, domes }: HouseSetout, limits: FitLimits, found: MixPlan | null, mixNodes: number): MixPlan {
+function mouldsFor({ house, domes }: HouseSetout, limits: FitLimits, found: MixPlan | null, effort: Effort): MixPlan {
   const mixed = house.blocks.mouldsInCourse > 1;
   // Where courses are mixed, what was found for any number of blocks holds for those chosen among them.
   if (found?.mixes.some((ways) => ways.length > 0)) return found;
@@ -72,7 +72,7 @@ function mouldsFor({ house, domes }: HouseSetout, limits: FitLimits, found: MixP
       return mixed ? place : { ...place, ideal: course.count };
     }),
   );
-  return mixed && !found ? searchMixed(places, limits, mixNodes) : wholeCourses(places, limits);
+  return mixed && !found ? searchMixed(places, limits, effort) : wholeCourses(places, limits, effort);
 }
 
 /** How a course's blocks come out of their mould and lie, longer ones in the place of several too. */

@@ -30,8 +30,8 @@ export interface TradeOff {
 
 /** Thickest joints that are compared, as parts of what the range lets a joint be thicker than drawn. */
 const SPREADS = [0.5, 1, 2] as const;
-/** The search with two moulds in a course ends here sooner: it only tells what they would save. */
-const MIX_NODES = 100;
+/** The search with two moulds in a course ends sooner here, for it only tells what they would save; no row tells of candidates. */
+const EFFORT = { mixNodes: 100, counted: false };
 /** A joint thicker than this is no joint, mm; as the description allows. */
 const THICKEST = 50;
 
@@ -49,7 +49,7 @@ export function tradeOffs(plan: MasonryPlan): TradeOff[] {
       ...plan.setout,
       house: { ...house, blocks: { ...house.blocks, jointRange: range, mouldsInCourse } },
     };
-    return { ...summarise(asked ? plan : planMasonry(other, bond, MIX_NODES)), jointRange: range, asked };
+    return { ...summarise(asked ? plan : planMasonry(other, bond, EFFORT)), jointRange: range, asked };
   };
   return (['banded', 'free'] as const).flatMap((bond) => [
     ...SPREADS.map((spread) => row(bond, spread, 1)),

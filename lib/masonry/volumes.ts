@@ -52,7 +52,7 @@ export function perpendVolume(house: HouseSetout, dome: DomeSetout, index: numbe
     const key = [before, after].map((side) => sides.indexOf(side)).join();
     const whole = wholes.get(key) ?? wholeVolume(perpendAt(0));
     wholes.set(key, whole);
-    sum += near.length === 0 ? whole : cutVolume(perpendAt(at), near);
+    sum += near.length === 0 ? whole : cutVolume(perpendAt(at), near, whole);
   }
   return sum;
 }

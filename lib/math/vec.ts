@@ -28,7 +28,8 @@ export function bearingOf(v: Vec2): number {
 /** Angle reduced to [0, 2π). */
 export function turnPositive(angleRad: number): number {
   const full = 2 * Math.PI;
-  const a = angleRad % full;
+  // A remainder takes longer than all else here, and most angles are within a turn already.
+  const a = angleRad > -full && angleRad < full ? angleRad : angleRad % full;
   return a < 0 ? a + full : a;
 }
 

@@ -36,6 +36,15 @@ export function setOutPassage(passage: Passage, domes: readonly [DomeSetout, Dom
   const along = alongBearing(bearingRad);
   const section = sectionOf({ width: passage.width, height: passage.height, sill: 0, head: passage.head });
   const { ring } = passage;
+  // Stretches are asked for across at one level after the other.
+  let level = Number.NaN;
+  let radii = { first: 0, second: 0, outer: 0 };
+  const radiiAt = (z: number) => {
+    if (z === level) return radii;
+    level = z;
+    radii = { first: first.radiusAt(z), second: second.radiusAt(z), outer: domes[later === 1 ? 0 : 1].outerRadiusAt(z) };
+    return radii;
+  };
   return {
     id: passage.id,
     passage,
@@ -52,11 +61,12 @@ export function setOutPassage(passage: Passage, domes: readonly [DomeSetout, Dom
     clearHalfAt: (z) => section.halfWidthAt(z),
     stretchAt(u, z) {
       // The later dome's room ends at the earlier one's extrados where that reaches into it.
-      const start = reach(first.radiusAt(z), u);
-      const end = distance - reach(second.radiusAt(z), u);
+      const at = radiiAt(z);
+      const start = reach(at.first, u);
+      const end = distance - reach(at.second, u);
       return later === 1
-        ? [start, Math.max(end, reach(first.outerRadiusAt(z), u))]
-        : [Math.min(start, distance - reach(second.outerRadiusAt(z), u)), end];
+        ? [start, Math.max(end, reach(at.outer, u))]
+        : [Math.min(start, distance - reach(at.outer, u)), end];
     },
   };
 }

@@ -3,7 +3,7 @@ import type { Course } from '../../setout/courses.js';
 import type { DomeSetout } from '../../setout/dome.js';
 import type { HouseSetout } from '../../setout/house.js';
 import { fitLimits } from '../moulds/limits.js';
-import { type MixPlan, searchMixed, wholeCourses } from '../moulds/mix-search.js';
+import { type Effort, FULL_EFFORT, type MixPlan, searchMixed, wholeCourses } from '../moulds/mix-search.js';
 import { siteOf } from '../moulds/site.js';
 import type { MixPlace } from '../moulds/spread.js';
 import { withCourses } from '../with-courses.js';
@@ -35,8 +35,8 @@ export interface HouseCounts {
 const proofOf = ({ atLeast, proven, nodes, candidates }: Proof): Proof => ({ atLeast, proven, nodes, candidates });
 
 /** Chooses the numbers of blocks that a bond gives every course. */
-export const countHouse = (setout: HouseSetout, bond: Bond, mixNodes?: number): HouseCounts =>
-  bond === 'banded' ? { counts: bandedHouse(setout), found: null } : freeHouse(setout, mixNodes);
+export const countHouse = (setout: HouseSetout, bond: Bond, effort = FULL_EFFORT): HouseCounts =>
+  bond === 'banded' ? { counts: bandedHouse(setout), found: null } : freeHouse(setout, effort);
 
 /** Chooses numbers of blocks, start bearings and merged pieces of every course. */
 export function bondHouse(
@@ -61,15 +61,15 @@ const bandedHouse = ({ house, domes }: HouseSetout): number[][] =>
     return bandedCounts(dome.courses, ranges, house.blocks.leastLap);
   });
 
-function freeHouse({ house, domes }: HouseSetout, mixNodes?: number): HouseCounts {
+function freeHouse({ house, domes }: HouseSetout, effort: Effort): HouseCounts {
   const places = domes.map((dome) =>
     dome.courses.map((course) => placeOf(house, dome, course, countList(countsOf(house, dome, course)))),
   );
   const limits = fitLimits(house.blocks);
   const found =
     house.blocks.mouldsInCourse > 1
-      ? searchMixed(places.flat(), limits, mixNodes)
-      : wholeCourses(places.flat(), limits);
+      ? searchMixed(places.flat(), limits, effort)
+      : wholeCourses(places.flat(), limits, effort);
   let next = 0;
   const counts = places.map((own, d) => {
     const options = own.map(({ counts: all }) => {

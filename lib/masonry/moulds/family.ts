@@ -1,3 +1,4 @@
+import { addBit, type Bits, noBits } from './bits.js';
 import type { FitLimits } from './limits.js';
 import { placeBlock } from './place.js';
 import type { Site } from './site.js';
@@ -49,13 +50,26 @@ export function windowFinder(limits: FitLimits): WindowFinder {
   };
 }
 
-/** The family of a parent's moulds as lines of one lean each, towards the kinds given; the least lean first. */
-export function* mouldLines(parent: Site, kinds: readonly Kind[], windowsOf: WindowFinder): Generator<MouldLine> {
+/**
+ * The family of a parent's moulds as lines of one lean each, towards the kinds given; the least lean first.
+ * @param worth tells by the kinds that a line can fit at all, as a set that the next line changes, whether it is wanted
+ */
+export function* mouldLines(
+  parent: Site,
+  kinds: readonly Kind[],
+  windowsOf: WindowFinder,
+  worth: (items: Bits) => boolean,
+): Generator<MouldLine> {
   const windows = kinds.flatMap((kind) => windowsOf(parent, kind).map((window) => ({ item: kind.item, window })));
+  const items = noBits(kinds.reduce((most, { item }) => Math.max(most, item + 1), 0));
   for (const lean of leansOf(
     parent,
     windows.flatMap(({ window }) => window.leans),
   )) {
+    items.fill(0);
+    for (const { item, window } of windows)
+      if (lean >= window.leans[0] && lean <= window.leans[1]) addBit(items, item);
+    if (!worth(items)) continue;
     const reaches: CountReach[] = [];
     for (const { item, window } of windows) {
       if (lean < window.leans[0] || lean > window.leans[1]) continue;

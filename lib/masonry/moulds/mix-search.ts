@@ -1,5 +1,6 @@
 import { type Bits, bitsOf, hasBit, isWithin, KnownBits, members } from './bits.js';
 import { type Kind, leansOf, type Place, type WindowFinder, windowFinder } from './family.js';
+import { MOST_NODES } from './cover.js';
 import type { FitLimits } from './limits.js';
 import { fewestSets, leastSets, type PairSets } from './pair-cover.js';
 import { canShare, type Pair, type RingOfTwo, ringOfTwo, sharesOf } from './ring-of-two.js';
@@ -25,15 +26,23 @@ export interface MixPlan extends MouldPlan {
 }
 
 /** The same where every course is laid with one mould. */
-export const wholeCourses = (places: readonly Place[], limits: FitLimits): MixPlan => ({
-  ...searchMoulds(places, limits),
+export const wholeCourses = (places: readonly Place[], limits: FitLimits, { counted }: Effort): MixPlan => ({
+  ...searchMoulds(places, limits, MOST_NODES, counted),
   mixes: places.map(() => []),
 });
 
 type MixKind = MixPlace & Kind;
 
-/** Nodes after which either search of mixed courses ends: each weighs many more moulds than that of whole ones. */
-export const MIX_NODES = 1000;
+/** How much is made of a search. */
+export interface Effort {
+  /** Nodes after which either search of mixed courses ends: each weighs many more moulds than that of whole ones. */
+  readonly mixNodes: number;
+  /** Whether moulds that were weighed against each other are counted, those too that others make needless. */
+  readonly counted: boolean;
+}
+
+/** What a house that is built is worth. */
+export const FULL_EFFORT: Effort = { mixNodes: 1000, counted: true };
 
 /**
  * The fewest moulds for all places where blocks of two may share a ring. Never more than of one mould a course. The
@@ -41,8 +50,13 @@ export const MIX_NODES = 1000;
  * places of some width in it. What is found is laid and held against every limit; where it needs more than the bound,
  * the true number lies between.
  */
-export function searchMixed(places: readonly MixPlace[], limits: FitLimits, mostNodes = MIX_NODES): MixPlan {
-  const plain = searchMoulds(places, limits);
+export function searchMixed(
+  places: readonly MixPlace[],
+  limits: FitLimits,
+  { mixNodes: mostNodes } = FULL_EFFORT,
+): MixPlan {
+  // Those candidates are told that are found here.
+  const plain = searchMoulds(places, limits, MOST_NODES, false);
   const { kinds, kindAt } = kindsOf(places);
   const windowsOf = windowFinder(limits);
   const spreads = spreadFinder(limits);

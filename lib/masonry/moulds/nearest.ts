@@ -1,3 +1,4 @@
+import { type Bits, countShared } from './bits.js';
 import { type CountReach, type Kind, mouldLines, type WindowFinder } from './family.js';
 import type { Site } from './site.js';
 import { stabLine } from './stab.js';
@@ -35,10 +36,10 @@ export function nearestMould(parents: readonly Site[], kinds: readonly Kind[], w
   let best: Mould | null = null;
   const size = 1 + Math.max(-1, ...kinds.map(({ item }) => item));
   let least = Number.POSITIVE_INFINITY;
+  const fitsAll = (items: Bits) => countShared(items, items) === kinds.length;
   for (const parent of parents) {
     if (kinds.some((kind) => windowsOf(parent, kind).length === 0)) continue;
-    for (const { lean, reaches } of mouldLines(parent, kinds, windowsOf)) {
-      if (!reachesAll(kinds, reaches)) continue;
+    for (const { lean, reaches } of mouldLines(parent, kinds, windowsOf, fitsAll)) {
       stabLine(reaches, size, (at, _items, number) => {
         if (number < kinds.length) return;
         const miss = missAt(kinds, reaches, at);
@@ -51,14 +52,10 @@ export function nearestMould(parents: readonly Site[], kinds: readonly Kind[], w
   return best;
 }
 
-/** Whether a line has a mould for each kind; its reaches come in the order of the kinds. */
-function reachesAll(kinds: readonly Kind[], reaches: readonly CountReach[]): boolean {
-  let k = 0;
-  for (const { item } of reaches) if (item === kinds[k]?.item) k++;
-  return k === kinds.length;
-}
-
-/** How far a mould's blocks are from the asked length, over all places; of the numbers that fit a kind the nearest counts. */
+/**
+ * How far a mould's blocks are from the asked length, over all places; of the numbers that fit a kind the nearest
+ * counts. Reaches come in the order of the kinds.
+ */
 function missAt(kinds: readonly Kind[], reaches: readonly CountReach[], at: number): number {
   let sum = 0;
   let next = 0;

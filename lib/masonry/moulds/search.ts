@@ -1,4 +1,4 @@
-import { KnownBits, members } from './bits.js';
+import { type Bits, isWithin, KnownBits, members } from './bits.js';
 import { leastCover, MOST_NODES } from './cover.js';
 import { type Kind, mouldLines, type Place, type WindowFinder, windowFinder } from './family.js';
 import type { FitLimits } from './limits.js';
@@ -26,7 +26,7 @@ export interface MouldPlan {
   readonly atLeast: number;
   readonly proven: boolean;
   readonly nodes: number;
-  /** Moulds of the family that were weighed against each other. */
+  /** Moulds of the family that were weighed against each other; not all of them where they weren't to be counted. */
   readonly candidates: number;
 }
 
@@ -34,12 +34,18 @@ export interface MouldPlan {
  * The fewest moulds for all places, over the family of moulds with any parent among the places, any slope of the
  * perpends, and leans in steps of half a millimetre of taper. Each mould is then the one whose blocks come nearest to
  * the asked length of all that fit the same courses.
+ * @param counted whether all candidates are counted; otherwise those that others make needless are passed over
  */
-export function searchMoulds(places: readonly Place[], limits: FitLimits, mostNodes = MOST_NODES): MouldPlan {
+export function searchMoulds(
+  places: readonly Place[],
+  limits: FitLimits,
+  mostNodes = MOST_NODES,
+  counted = true,
+): MouldPlan {
   const { kinds, kindAt } = kindsOf(places);
   const parents = parentsOf(kinds);
   const windowsOf = windowFinder(limits);
-  const candidates = candidateMoulds(kinds, parents, windowsOf);
+  const candidates = candidateMoulds(kinds, parents, windowsOf, counted);
   const { chosen, atLeast, proven, nodes } = leastCover(
     candidates.map((c) => c.items),
     kinds.length,
@@ -84,14 +90,26 @@ interface Candidate {
   readonly items: readonly number[];
 }
 
-/** Moulds of the family by the set of kinds that they fit; of moulds alike in that the first stays. */
-function candidateMoulds(kinds: readonly Kind[], parents: readonly Site[], windowsOf: WindowFinder): Candidate[] {
+/**
+ * Moulds of the family by the set of kinds that they fit; of moulds alike in that the first stays. No least cover needs
+ * a set within another: where candidates aren't counted, lines that hold no other sets than such are passed over.
+ */
+function candidateMoulds(
+  kinds: readonly Kind[],
+  parents: readonly Site[],
+  windowsOf: WindowFinder,
+  counted: boolean,
+): Candidate[] {
   const known = new KnownBits();
   const found: Candidate[] = [];
+  const outer: Bits[] = [];
+  const holds = (items: Bits) => outer.some((set) => isWithin(items, set, items));
   for (const parent of parents) {
-    for (const { lean, reaches } of mouldLines(parent, kinds, windowsOf)) {
+    for (const { lean, reaches } of mouldLines(parent, kinds, windowsOf, (items) => counted || !holds(items))) {
       stabLine(reaches, kinds.length, (at, items) => {
-        if (known.add(items)) found.push({ mould: { parent, slope: at, lean }, items: members(items) });
+        if (!known.add(items)) return;
+        found.push({ mould: { parent, slope: at, lean }, items: members(items) });
+        if (!counted && !holds(items)) outer.push(Uint32Array.from(items));
       });
     }
   }
