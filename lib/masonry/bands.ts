@@ -31,7 +31,11 @@ export function meetingsOf(
   });
   const spreads = cutters.map((cutter) => {
     const bands = boxes.map(({ radii, heights }) => cutter.spreadsIn(radii, heights));
-    return { cutter, least: bands.map(([least]) => least), most: bands.reduce((all, [, most]) => (most > all ? most : all), 0) };
+    return {
+      cutter,
+      least: bands.map(([least]) => least),
+      most: bands.reduce((all, [, most]) => (most > all ? most : all), 0),
+    };
   });
   return (bearing) => {
     const middle = (bearing[0] + bearing[1]) / 2;

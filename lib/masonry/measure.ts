@@ -115,8 +115,7 @@ function kinks(body: ColumnBody, j: number, cutters: readonly Cutter[], scan: nu
   const breaks = [0, 1];
   const [first, last] = [body(0, j), body(1, j)];
   for (const { heights } of cutters)
-    for (const z of heights)
-      if (z > first.z && z < last.z) breaks.push(monotoneRoot((i) => body(i, j).z - z, 0, 1));
+    for (const z of heights) if (z > first.z && z < last.z) breaks.push(monotoneRoot((i) => body(i, j).z - z, 0, 1));
   let before = signature(first, cutters);
   for (let k = 1; k <= scan; k++) {
     const after = signature(k < scan ? body(k / scan, j) : last, cutters);

@@ -42,7 +42,11 @@ export function setOutPassage(passage: Passage, domes: readonly [DomeSetout, Dom
   const radiiAt = (z: number) => {
     if (z === level) return radii;
     level = z;
-    radii = { first: first.radiusAt(z), second: second.radiusAt(z), outer: domes[later === 1 ? 0 : 1].outerRadiusAt(z) };
+    radii = {
+      first: first.radiusAt(z),
+      second: second.radiusAt(z),
+      outer: domes[later === 1 ? 0 : 1].outerRadiusAt(z),
+    };
     return radii;
   };
   return {

@@ -48,8 +48,51 @@ export function mergeShort(rules: RingRules, start: number, spans: readonly Laid
   };
 }
 
-function mergeSpan(rules: RingRules, start: number, { from, to, fromRadius, toRadius }: LaidSpan) {
-  const { ring, radius, joint, shortestPiece, heaviestKg, kgPerRadian } = rules;
+function mergeSpan(rules: RingRules, start: number, span: LaidSpan) {
+  const { ring, radius, joint } = rules;
+  const { from, to } = span;
+  const half = joint / 2 / radius;
+  const { first, last, leftOut, short, shortest } = spanEnds(rules, start, span);
+  const at = (k: number) => start + turnTo(ring, k);
+  // A piece from cut to cut is one; those longer than a block take in their neighbours.
+  const pieces: readonly (readonly [angle: number, place: number])[] =
+    last < first
+      ? [[to - from, last]]
+      : [
+          [at(first) - half - from, first - 1],
+          [to - half - at(last), last],
+        ];
+  const rests = pieces
+    .map(([angle, place]) => 1 - angle / (placeAngle(ring, place) - 2 * half))
+    .filter((rest) => rest > SAME_ANGLE_RAD);
+  return {
+    leftOut,
+    short,
+    shortest,
+    blocks: Math.max(0, last - first + 1) + 1,
+    cut: rests.length,
+    waste: rests.reduce((all, rest) => all + rest, 0),
+  };
+}
+
+/** What becomes of the pieces at both ends of a stretch that is laid. */
+interface SpanEnds {
+  /** Numbers of the perpends that stay, round the ring from its first; none where the first is larger. */
+  readonly first: number;
+  readonly last: number;
+  readonly leftOut: readonly number[];
+  readonly short: readonly ShortPiece[];
+  readonly shortest: number;
+}
+
+const ENDS = [true, false] as const;
+
+/** Makes short pieces at the ends of one stretch one with their neighbours. */
+export function spanEnds(
+  { ring, radius, joint, shortestPiece, heaviestKg, kgPerRadian }: RingRules,
+  start: number,
+  { from, to, fromRadius, toRadius }: LaidSpan,
+): SpanEnds {
   const { count } = ring;
   const half = joint / 2 / radius;
   const isShort = (length: number) => length < shortestPiece - SAME_POINT;
@@ -61,7 +104,7 @@ function mergeSpan(rules: RingRules, start: number, { from, to, fromRadius, toRa
   const leftOut: number[] = [];
   const short: ShortPiece[] = [];
   let shortest = Number.POSITIVE_INFINITY;
-  for (const ahead of [true, false]) {
+  for (const ahead of ENDS) {
     const end = ahead ? from : to;
     const own = ahead ? fromRadius : toRadius;
     const near = ahead ? first : last;
@@ -85,25 +128,7 @@ function mergeSpan(rules: RingRules, start: number, { from, to, fromRadius, toRa
     leftOut.push(((near % count) + count) % count);
     shortest = Math.min(shortest, own * together);
   }
-  // A piece from cut to cut is one; those longer than a block take in their neighbours.
-  const pieces: readonly (readonly [angle: number, place: number])[] =
-    last < first
-      ? [[to - from, last]]
-      : [
-          [at(first) - half - from, first - 1],
-          [to - half - at(last), last],
-        ];
-  const rests = pieces
-    .map(([angle, place]) => 1 - angle / (placeAngle(ring, place) - 2 * half))
-    .filter((rest) => rest > SAME_ANGLE_RAD);
-  return {
-    leftOut,
-    short,
-    shortest,
-    blocks: Math.max(0, last - first + 1) + 1,
-    cut: rests.length,
-    waste: rests.reduce((all, rest) => all + rest, 0),
-  };
+  return { first, last, leftOut, short, shortest };
 }
 
 /** The first perpend, by number, that lies no nearer than so far round the ring from its first; the other way round with -1. */

@@ -2,7 +2,7 @@ import { SAME_POINT } from '../../base/tolerances.js';
 import { turnPositive } from '../../math/vec.js';
 import { placeAngle, type Ring, turnTo } from '../../setout/courses.js';
 import { turnToNearest } from '../laps.js';
-import { mergeShort, type RingRules } from './merge.js';
+import { type RingRules, spanEnds } from './merge.js';
 import type { LaidSpan } from './spans.js';
 
 /** What decides where the perpends of one ring are best. Bearings and angles in radians. */
@@ -46,11 +46,10 @@ export const weighed = (cost: StartCost): number =>
  * which something begins or stops to count, so that its least value stands at one of these: all are tried.
  */
 export function bestStart(problem: StartProblem): number {
-  const { ring } = problem;
-  const nearest = nearestTurns(ring);
-  const starts = Float64Array.from(new Set(kinks(problem).flatMap((at) => startsWith(ring, at)))).sort();
+  const nearest = nearestTurns(problem.ring);
+  const starts = startsOf(problem);
   // What pieces beside cuts count for takes longest to find: those are looked at of few starts.
-  const atLeast = starts.map((start) => withoutPieces(problem, start, nearest));
+  const atLeast = starts.map((start) => costWithoutPieces(problem, start, nearest));
   const costs = new Map<number, number>();
   const costAt = (k: number): number => {
     const cost = costs.get(k) ?? weighed(startCost(problem, starts[k] as number, nearest));
@@ -61,7 +60,7 @@ export function bestStart(problem: StartProblem): number {
   let best = 0;
   let least = Number.POSITIVE_INFINITY;
   for (const [k, start] of starts.entries()) {
-    if ((atLeast[k] as number) >= Math.min(enough, least - SAME_POINT)) continue;
+    if ((atLeast[k] as number) >= enough) continue;
     const cost = costAt(k);
     if (cost >= least - SAME_POINT) continue;
     least = cost;
@@ -84,9 +83,9 @@ function leastCost(atLeast: Float64Array, costAt: (k: number) => number): number
   return least;
 }
 
-/** What laps and lines alone count for. */
-function withoutPieces(
-  { radius, joint, leastLap, below, lines }: StartProblem,
+/** What all but the pieces beside cuts counts for. */
+function costWithoutPieces(
+  { radius, joint, leastLap, below, lines, home }: StartProblem,
   start: number,
   nearest: Nearest,
 ): number {
@@ -95,7 +94,17 @@ function withoutPieces(
     for (const at of list) sum += Math.max(0, wanted - radius * nearest(at - start));
     return sum;
   };
-  return Math.max(WEIGHTS.lines * lacking(lines, joint), WEIGHTS.laps * lacking(below, leastLap));
+  return (
+    WEIGHTS.lines * lacking(lines, joint) +
+    WEIGHTS.laps * lacking(below, leastLap) +
+    WEIGHTS.away * radius * nearest(home - start)
+  );
+}
+
+/** All starts to try, ascending, each once. */
+function startsOf(problem: StartProblem): Float64Array {
+  const all = Float64Array.from(kinks(problem).flatMap((at) => startsWith(problem.ring, at))).sort();
+  return all.filter((start, k) => k === 0 || start !== all[k - 1]);
 }
 
 /** Starts with which some perpend lies at a bearing. */
@@ -139,12 +148,17 @@ export function startCost(problem: StartProblem, start: number, nearest = neares
   const gap = (at: number) => radius * nearest(at - start);
   const lacking = (list: readonly number[], wanted: number) =>
     list.reduce((sum, at) => sum + Math.max(0, wanted - gap(at)), 0);
-  const { short, leftOut } = mergeShort(problem, start, spans);
+  let [lack, merged] = [0, 0];
+  for (const span of spans) {
+    const { short, leftOut } = spanEnds(problem, start, span);
+    for (const { length } of short) lack = lack + shortestPiece - length;
+    merged += leftOut.length;
+  }
   return {
-    short: short.reduce((sum, { length }) => sum + shortestPiece - length, 0),
+    short: lack,
     lines: lacking(lines, joint),
     laps: lacking(below, leastLap),
-    merged: leftOut.length,
+    merged,
     away: gap(home),
   };
 }

@@ -67,8 +67,7 @@ export function* mouldLines(
     windows.flatMap(({ window }) => window.leans),
   )) {
     items.fill(0);
-    for (const { item, window } of windows)
-      if (lean >= window.leans[0] && lean <= window.leans[1]) addBit(items, item);
+    for (const { item, window } of windows) if (lean >= window.leans[0] && lean <= window.leans[1]) addBit(items, item);
     if (!worth(items)) continue;
     const reaches: CountReach[] = [];
     for (const { item, window } of windows) {

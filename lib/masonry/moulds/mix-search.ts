@@ -1,6 +1,6 @@
 import { type Bits, bitsOf, hasBit, isWithin, KnownBits, members } from './bits.js';
-import { type Kind, leansOf, type Place, type WindowFinder, windowFinder } from './family.js';
 import { MOST_NODES } from './cover.js';
+import { type Kind, leansOf, type Place, type WindowFinder, windowFinder } from './family.js';
 import type { FitLimits } from './limits.js';
 import { fewestSets, leastSets, type PairSets } from './pair-cover.js';
 import { canShare, type Pair, type RingOfTwo, ringOfTwo, sharesOf } from './ring-of-two.js';

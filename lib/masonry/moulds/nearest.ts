@@ -40,6 +40,7 @@ export function nearestMould(parents: readonly Site[], kinds: readonly Kind[], w
   for (const parent of parents) {
     if (kinds.some((kind) => windowsOf(parent, kind).length === 0)) continue;
     for (const { lean, reaches } of mouldLines(parent, kinds, windowsOf, fitsAll)) {
+      if (leastMiss(kinds, reaches) >= least) continue;
       stabLine(reaches, size, (at, _items, number) => {
         if (number < kinds.length) return;
         const miss = missAt(kinds, reaches, at);
@@ -50,6 +51,26 @@ export function nearestMould(parents: readonly Site[], kinds: readonly Kind[], w
     }
   }
   return best;
+}
+
+/** No mould of a line misses by less; infinite where none fits every kind. Reaches come in the order of the kinds. */
+function leastMiss(kinds: readonly Kind[], reaches: readonly CountReach[]): number {
+  let [from, to] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+  let sum = 0;
+  let next = 0;
+  for (const kind of kinds) {
+    let [low, high, least] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+    for (; reaches[next]?.item === kind.item; next++) {
+      const reach = reaches[next] as CountReach;
+      low = Math.min(low, reach.low);
+      high = Math.max(high, reach.high);
+      least = Math.min(least, missOf(reach.count, kind));
+    }
+    from = Math.max(from, low);
+    to = Math.min(to, high);
+    sum += kind.number * least;
+  }
+  return from <= to ? sum : Number.POSITIVE_INFINITY;
 }
 
 /**
