@@ -81,6 +81,7 @@ export { type CastPieces, castPieces } from './masonry/cast-pieces.js';
 export { type BlockDimensions, blockCentroid, blockDimensions, type Edge } from './masonry/dimensions.js';
 export { layBlocks } from './masonry/lay.js';
 export { type MouldDimensions, mouldDimensions } from './masonry/moulds/dimensions.js';
+export type { Effort } from './masonry/moulds/mix-search.js';
 export type { CourseMould, MouldSchedule, NamedMould } from './masonry/moulds/schedule.js';
 export { type PlacedBlock, placedBlock } from './masonry/placed.js';
 export { type MasonryPlan, planMasonry } from './masonry/plan.js';

@@ -34,7 +34,7 @@ export function meetingsOf(
     return {
       cutter,
       least: bands.map(([least]) => least),
-      most: bands.reduce((all, [, most]) => (most > all ? most : all), 0),
+      most: Math.max(0, ...bands.map(([, most]) => most).filter((most) => most > 0)),
     };
   });
   return (bearing) => {

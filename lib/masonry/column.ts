@@ -189,11 +189,21 @@ export function columnLeft(column: Column, cutters: readonly Cutter[]): number {
 
 /** Runs of the column that the cutters leave. */
 export function columnRuns(column: Column, cutters: readonly Cutter[]): Intervals {
+  const { low, high } = column;
   const cuts: (readonly [number, number])[] = [];
   for (const cutter of cutters) {
     const cut = column.cut(cutter);
-    if (cut && cut[0] < column.high && cut[1] > column.low) cuts.push(cut);
+    if (cut && cut[0] < high && cut[1] > low) cuts.push(cut);
   }
-  const whole: Intervals = [[column.low, column.high]];
-  return cuts.length === 0 ? whole : subtractIntervals(whole, cuts);
+  const [first] = cuts;
+  if (!first) return [[low, high]];
+  return cuts.length === 1 && low < high ? besideCut(low, high, first) : subtractIntervals([[low, high]], cuts);
+}
+
+/** What one cut that reaches into a run leaves of it: most columns meet no more. */
+function besideCut(low: number, high: number, [from, to]: readonly [number, number]): Intervals {
+  const rest = [];
+  if (low < from) rest.push([low, from] as const);
+  if (to < high) rest.push([to, high] as const);
+  return rest;
 }

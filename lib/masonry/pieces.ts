@@ -85,9 +85,12 @@ interface Longest {
 /** Longest run of each piece, in the order in which the pieces are met. */
 function longestRuns({ columns, runs, first, pieces }: Samples): Map<number, Longest> {
   const best = new Map<number, Longest>();
-  for (const [at, column] of columns.entries()) {
+  for (let at = 0; at < columns.length; at++) {
+    const column = columns[at] as Column;
+    const own = runs[at] as Intervals;
     const atMiddle = at % WIDE === DEPTHS / 2;
-    for (const [k, run] of (runs[at] as Intervals).entries()) {
+    for (let k = 0; k < own.length; k++) {
+      const run = own[k] as Intervals[number];
       const piece = pieces[(first[at] as number) + k] as number;
       const before = best.get(piece);
       const longestRun = (run[1] - run[0]) * column.unit;
