@@ -1,7 +1,8 @@
 import { LEAST_DEPTH } from '../base/tolerances.js';
 import { square } from '../math/elementary.js';
-import { type Pair, pairLines, sectionsOfLine } from './pair.js';
-import type { ThrustPoint } from './thrust.js';
+import { pairLines, sectionsOfLine } from './pair.js';
+import type { Pair } from './pair-programme.js';
+import type { ThrustPoint } from './thrust-line.js';
 
 /** Greatest compression on the part of the wall that a line of thrust stands in the middle of, MPa. */
 export function lineStress(line: readonly ThrustPoint[], thickness: number): number {

@@ -5,8 +5,9 @@ import { type DriftHeights, driftMoment, snowDrift } from './drift.js';
 import { linePressure, type WallDemand, wallDemand } from './joints.js';
 import { pressureOf } from './loads.js';
 import type { Lune, LuneSection } from './lune.js';
-import { type Pair, type PairSection, pairFactor, pairLines, tiltCapacity } from './pair.js';
-import type { ThrustPoint } from './thrust.js';
+import { pairFactor, pairLines, tiltCapacity } from './pair.js';
+import type { Pair, PairSection } from './pair-programme.js';
+import type { ThrustPoint } from './thrust-line.js';
 import type { PlacedTie } from './tie.js';
 
 /**

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { frictionNeeded, geometricFactor, stands, thrustLine, thrustRange } from '../../lib/statics/thrust.js';
+import { frictionNeeded, geometricFactor, stands, thrustRange } from '../../lib/statics/thrust.js';
+import { thrustLine } from '../../lib/statics/thrust-line.js';
 import { type LuneShape, leastThickness, luneBody } from '../tools/lunes.js';
 
 // Limit analysis of arches and domes without tension. Values "derived" were evaluated by an independent linear
