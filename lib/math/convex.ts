@@ -183,9 +183,32 @@ export class ConvexRegion {
   }
 
   /** Sweeps it along `path` and no farther. */
-  drag(path: Vec2): void {
-    const corners = this.corners();
-    this.#take(hullOf([...corners, ...corners.map(([x, y]): Vec2 => [x + path[0], y + path[1]])]));
+  drag([along, up]: Vec2): void {
+    if (this.empty) return;
+    // Corners from the right of the path forward to the left move with it; the outermost two stay behind as well.
+    const right = this.#lowest(-up, along);
+    const left = this.#lowest(up, -along);
+    if (right === left) {
+      // A point, or a stretch along the path.
+      const corners = this.corners();
+      this.#take(hullOf([...corners, ...corners.map(([x, y]): Vec2 => [x + along, y + up])]));
+      return;
+    }
+    const behindLeft = this.#next[left] as number;
+    const behindRight = this.#before[right] as number;
+    const [stayLeft, stayRight] = [this.#add(...this.#at(left)), this.#add(...this.#at(right))];
+    for (let i = right; ; i = this.#next[i] as number) {
+      this.#x[i] = (this.#x[i] as number) + along;
+      this.#y[i] = (this.#y[i] as number) + up;
+      if (i === left) break;
+    }
+    this.#join(left, stayLeft);
+    if (behindLeft === right) this.#join(stayLeft, stayRight);
+    else {
+      this.#join(stayLeft, behindLeft);
+      this.#join(behindRight, stayRight);
+    }
+    this.#join(stayRight, right);
   }
 }
 

@@ -69,6 +69,8 @@ export class PairProgramme {
   readonly #ends: readonly [number, number];
   /** Places of sections that are limits at this share; others are passed over. */
   readonly #counts: Uint8Array;
+  /** Under this share no section reaches beyond the axis. */
+  readonly #clearTo: number;
   /** Limits taken in: twice a section's place, and one more at its outer face. */
   readonly #taken: number[] = [];
   #of = new Float64Array(UNKNOWNS * 128);
@@ -84,6 +86,10 @@ export class PairProgramme {
     let length = SAME_POINT;
     for (const half of pair.halves) for (const s of half) length = Math.max(length, s.middle[0] + Math.abs(s.half[0]));
     this.#length = length;
+    let clearTo = Number.POSITIVE_INFINITY;
+    for (const half of pair.halves)
+      for (const { middle, half: out } of half) if (out[0] > 0) clearTo = Math.min(clearTo, middle[0] / out[0]);
+    this.#clearTo = clearTo;
     this.#force = Math.max(SAME_POINT, first[first.length - 1]?.weight ?? 0);
     const count = first.length + second.length + 2;
     this.#sections = new Float64Array(NUMBERS * count);
@@ -109,6 +115,10 @@ export class PairProgramme {
 
   /** Finds which sections count when all masonry is cut to a share, and the one in each half that ends on the axis. */
   #cutTo(share: number): void {
+    if (share < this.#clearTo) {
+      this.#counts.fill(1, 0, this.#ends[1]).fill(0, this.#ends[1]);
+      return;
+    }
     for (const which of [0, 1] as const) {
       const half = this.#pair.halves[which];
       const heights = this.#heights?.[which];

@@ -13,8 +13,11 @@ export function pairFactor(pair: Pair): number {
 /** The sections of a half that its line of thrust has a point on. */
 export const sectionsOfLine = (half: readonly PairSection[]): PairSection[] => half.filter((s) => standsClear(s, 1));
 
+/** Of the first half and of the second. */
+export type PairLines = readonly [readonly ThrustPoint[], readonly ThrustPoint[]];
+
 /** Lines of thrust of both halves, as far from the faces as they can be; empty when none fits. */
-export function pairLines(pair: Pair): readonly [ThrustPoint[], ThrustPoint[]] {
+export function pairLines(pair: Pair): PairLines {
   const found = new PairProgramme(pair, 1, { whole: true }).solve(1);
   if (!found || found.value < -THRUST_MISS) return [[], []];
   const [h, k, s, t] = found.at;
