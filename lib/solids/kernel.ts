@@ -223,14 +223,9 @@ export class SolidScope {
     return { name, positions, triangles, faceNames: [name], faceOf: new Uint16Array(triangles.length / 3) };
   }
 
-  /** The mesh export rounds to float32; a warp that moves nothing shows the same vertices unrounded. */
+  /** The mesh export rounds to float32; these are the same vertices unrounded. */
   private exactPositions(solid: Solid, rounded: Float32Array): Float64Array {
-    let exact = new Float64Array();
-    this.own(
-      this.mover.move(solid.body, (corners) => {
-        exact = corners.slice();
-      }),
-    );
+    const exact = this.mover.read(solid.body);
     if (!sameRounded(exact, rounded)) {
       throw new Error(`${solid.part}: the kernel's exact and rounded vertices don't correspond`);
     }
