@@ -35,17 +35,17 @@ export const auditMesh = remembered((mesh: Mesh): readonly MeshFault[] => {
   const fault = reporter(mesh);
   if (mesh.triangles.length === 0) return [fault('empty', 1, [], texts.hasNoTriangles)];
 
-  const vertices = mesh.positions.length / 3;
+  const { positions } = mesh;
+  const vertices = positions.length / 3;
   const stray = triangleWhere(mesh, (a, b, c) => a >= vertices || b >= vertices || c >= vertices);
   if (stray.length > 0) return [fault('bad-index', stray.length, stray, texts.namesVertices)];
 
   const faults: MeshFault[] = [];
-  const finite = (v: number): boolean =>
-    Number.isFinite(mesh.positions[3 * v]) &&
-    Number.isFinite(mesh.positions[3 * v + 1]) &&
-    Number.isFinite(mesh.positions[3 * v + 2]);
-  const unbounded = triangleWhere(mesh, (a, b, c) => !(finite(a) && finite(b) && finite(c)));
-  if (unbounded.length > 0) faults.push(fault('non-finite', unbounded.length, unbounded, texts.hasCorners));
+  if (!positions.every(Number.isFinite)) {
+    const finite = (v: number): boolean => positions.subarray(3 * v, 3 * v + 3).every(Number.isFinite);
+    const unbounded = triangleWhere(mesh, (a, b, c) => !(finite(a) && finite(b) && finite(c)));
+    if (unbounded.length > 0) faults.push(fault('non-finite', unbounded.length, unbounded, texts.hasCorners));
+  }
 
   const same = (a: number, b: number): boolean =>
     a === b ||

@@ -207,8 +207,11 @@ export class SolidScope {
       if (!namer) throw new Error(`${name}: a face comes from a solid that no outline made`);
       for (let t = (runIndex[run] as number) / 3; t < (runIndex[run + 1] as number) / 3; t++) {
         const face = nameTriangle(namer, positions, triangles, t);
-        const index = indexOf.get(face) ?? faceNames.push(face) - 1;
-        indexOf.set(face, index);
+        let index = indexOf.get(face);
+        if (index === undefined) {
+          index = faceNames.push(face) - 1;
+          indexOf.set(face, index);
+        }
         faceOf[t] = index;
       }
     }

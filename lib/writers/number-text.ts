@@ -18,8 +18,13 @@ export const digits = (x: number): string => String(Number(x.toPrecision(FLOAT_D
 
 /** Grows a text of ASCII letters: one of millions of numbers is made faster letter by letter than of strings. */
 export class NumberText {
-  #letters = new Uint8Array(1 << 16);
+  #letters: Uint8Array;
   #length = 0;
+
+  /** @param about letters that will come, more or less */
+  constructor(about: number) {
+    this.#letters = new Uint8Array(about);
+  }
 
   /** Adds letters and signs as they stand. */
   text(text: string): void {

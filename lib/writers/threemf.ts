@@ -34,6 +34,8 @@ const CONTENT_TYPES = `${HEAD}<Types xmlns="http://schemas.openxmlformats.org/pa
 const RELATIONSHIPS = `${HEAD}<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships"><Relationship Target="/3D/3dmodel.model" Id="model" Type="http://schemas.microsoft.com/3dmanufacturing/2013/01/3dmodel"/></Relationships>\n`;
 const NAMESPACE = 'http://schemas.microsoft.com/3dmanufacturing/core/2015/02';
 const MATERIALS_ID = 1;
+/** Letters that a corner or a triangle takes. */
+const ABOUT_LINE = 60;
 
 function modelOf(scene: Scene, scale: number): string {
   const objects: string[] = [];
@@ -96,7 +98,7 @@ const hex = (colour: readonly number[]): string =>
 
 function meshXml({ positions, triangles }: Mesh, scale: number): string {
   const at = roundApart(scale === 1 ? positions : positions.map((x) => x * scale));
-  const text = new NumberText();
+  const text = new NumberText((ABOUT_LINE * (at.length + triangles.length)) / 3);
   text.text('<mesh><vertices>\n');
   for (let i = 0; i < at.length; i += 3) {
     text.text('<vertex x="');
