@@ -35,17 +35,17 @@ export const auditMesh = remembered((mesh: Mesh): readonly MeshFault[] => {
   const fault = reporter(mesh);
   if (mesh.triangles.length === 0) return [fault('empty', 1, [], texts.hasNoTriangles)];
 
-  const vertices = mesh.positions.length / 3;
+  const { positions } = mesh;
+  const vertices = positions.length / 3;
   const stray = triangleWhere(mesh, (a, b, c) => a >= vertices || b >= vertices || c >= vertices);
   if (stray.length > 0) return [fault('bad-index', stray.length, stray, texts.namesVertices)];
 
   const faults: MeshFault[] = [];
-  const finite = (v: number): boolean =>
-    Number.isFinite(mesh.positions[3 * v]) &&
-    Number.isFinite(mesh.positions[3 * v + 1]) &&
-    Number.isFinite(mesh.positions[3 * v + 2]);
-  const unbounded = triangleWhere(mesh, (a, b, c) => !(finite(a) && finite(b) && finite(c)));
-  if (unbounded.length > 0) faults.push(fault('non-finite', unbounded.length, unbounded, texts.hasCorners));
+  if (!positions.every(Number.isFinite)) {
+    const finite = (v: number): boolean => positions.subarray(3 * v, 3 * v + 3).every(Number.isFinite);
+    const unbounded = triangleWhere(mesh, (a, b, c) => !(finite(a) && finite(b) && finite(c)));
+    if (unbounded.length > 0) faults.push(fault('non-finite', unbounded.length, unbounded, texts.hasCorners));
+  }
 
   const same = (a: number, b: number): boolean =>
     a === b ||
@@ -86,32 +86,40 @@ export function auditEdges(triangles: ArrayLike<number>, vertexCount: number): E
 
 /** Whether each directed edge occurs once and its opposite once. */
 function isClosed(triangles: ArrayLike<number>, vertexCount: number): boolean {
-  // Ends of the edges from each vertex, one vertex's after the other's.
+  const count = triangles.length;
+  // The edges of each vertex to higher ones and to itself, one vertex's after the other's: twice the other end, and one
+  // more where they run down to it.
   const first = new Uint32Array(vertexCount + 1);
-  for (let e = 0; e < triangles.length; e++) {
-    const after = (triangles[e] as number) + 1;
+  for (let e = 0; e < count; e++) {
+    const from = triangles[e] as number;
+    const to = triangles[e % 3 === 2 ? e - 2 : e + 1] as number;
+    const after = Math.min(from, to) + 1;
     first[after] = (first[after] as number) + 1;
   }
   for (let v = 0; v < vertexCount; v++) first[v + 1] = (first[v + 1] as number) + (first[v] as number);
   const next = first.slice();
-  const ends = new Uint32Array(triangles.length);
-  const endOf = (e: number) => triangles[e % 3 === 2 ? e - 2 : e + 1] as number;
-  for (let e = 0; e < triangles.length; e++) {
+  const ends = new Uint32Array(count);
+  for (let e = 0; e < count; e++) {
     const from = triangles[e] as number;
-    const place = next[from] as number;
-    ends[place] = endOf(e);
-    next[from] = place + 1;
+    const to = triangles[e % 3 === 2 ? e - 2 : e + 1] as number;
+    const low = Math.min(from, to);
+    const place = next[low] as number;
+    ends[place] = from < to ? 2 * to : 2 * from + 1;
+    next[low] = place + 1;
   }
-  const times = (from: number, to: number): number => {
-    let count = 0;
-    const last = first[from + 1] as number;
-    for (let k = first[from] as number; k < last; k++) if (ends[k] === to) count++;
-    return count;
-  };
-  for (let e = 0; e < triangles.length; e++) {
-    const from = triangles[e] as number;
-    const to = endOf(e);
-    if (times(from, to) !== 1 || times(to, from) !== 1) return false;
+  for (let v = 0; v < vertexCount; v++) {
+    const last = first[v + 1] as number;
+    for (let k = first[v] as number; k < last; k++) {
+      const end = ends[k] as number;
+      const opposite = end % 2 === 0 ? end + 1 : end - 1;
+      let [same, against] = [0, 0];
+      for (let j = first[v] as number; j < last; j++) {
+        if (ends[j] === end) same++;
+        else if (ends[j] === opposite) against++;
+      }
+      // An edge from a vertex to itself is its own opposite.
+      if (same !== 1 || (against !== 1 && end !== 2 * v + 1)) return false;
+    }
   }
   return true;
 }

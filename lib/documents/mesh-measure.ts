@@ -8,13 +8,18 @@ export interface Bounds3 {
 
 /** Least box round a mesh, mm. An empty mesh gives an inverted infinite box. */
 export function meshBounds(mesh: Mesh): Bounds3 {
-  const min: [number, number, number] = [Infinity, Infinity, Infinity];
-  const max: [number, number, number] = [-Infinity, -Infinity, -Infinity];
-  for (let i = 0; i < mesh.positions.length; i++) {
-    const axis = (i % 3) as 0 | 1 | 2;
-    const x = mesh.positions[i] as number;
-    if (x < min[axis]) min[axis] = x;
-    if (x > max[axis]) max[axis] = x;
+  const min: [number, number, number] = [0, 0, 0];
+  const max: [number, number, number] = [0, 0, 0];
+  const { positions } = mesh;
+  for (const axis of [0, 1, 2] as const) {
+    let [low, high] = [Infinity, -Infinity];
+    for (let i = axis; i < positions.length; i += 3) {
+      const x = positions[i] as number;
+      if (x < low) low = x;
+      if (x > high) high = x;
+    }
+    min[axis] = low;
+    max[axis] = high;
   }
   return { min, max };
 }

@@ -207,8 +207,11 @@ export class SolidScope {
       if (!namer) throw new Error(`${name}: a face comes from a solid that no outline made`);
       for (let t = (runIndex[run] as number) / 3; t < (runIndex[run + 1] as number) / 3; t++) {
         const face = nameTriangle(namer, positions, triangles, t);
-        const index = indexOf.get(face) ?? faceNames.push(face) - 1;
-        indexOf.set(face, index);
+        let index = indexOf.get(face);
+        if (index === undefined) {
+          index = faceNames.push(face) - 1;
+          indexOf.set(face, index);
+        }
         faceOf[t] = index;
       }
     }
@@ -223,14 +226,9 @@ export class SolidScope {
     return { name, positions, triangles, faceNames: [name], faceOf: new Uint16Array(triangles.length / 3) };
   }
 
-  /** The mesh export rounds to float32; a warp that moves nothing shows the same vertices unrounded. */
+  /** The mesh export rounds to float32; these are the same vertices unrounded. */
   private exactPositions(solid: Solid, rounded: Float32Array): Float64Array {
-    let exact = new Float64Array();
-    this.own(
-      this.mover.move(solid.body, (corners) => {
-        exact = corners.slice();
-      }),
-    );
+    const exact = this.mover.read(solid.body);
     if (!sameRounded(exact, rounded)) {
       throw new Error(`${solid.part}: the kernel's exact and rounded vertices don't correspond`);
     }

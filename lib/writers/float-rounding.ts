@@ -1,3 +1,5 @@
+import { remembered } from '../base/remembered.js';
+
 /** Well within the normal float32, so that a step of the last digit is still a float32. */
 const SMALLEST = 1e-30;
 const LARGEST = 1e30;
@@ -6,30 +8,33 @@ const LARGEST = 1e30;
  * Rounds points to float32 so that no two of them fall together: a point whose rounded place is taken is set
  * a last digit aside. What a mesh tells apart by index stays apart in a file that knows only coordinates,
  * so a closed mesh stays closed however thin its triangles are.
- * `positions` holds x, y, z of each point; the result is float32 values, in the same order.
+ * `positions` holds x, y, z of each point; the result is float32 values, in the same order, made once for each array.
  * @throws RangeError when the farthest point lies within 1e-30 of the origin or beyond 1e30, where a last digit aside is lost.
  */
-export function roundApart(positions: Float64Array): Float32Array {
+export const roundApart = remembered((positions: Float64Array): Float32Array => {
   const rounded = new Float32Array(positions.length);
   const table = new PointTable(positions.length / 3);
   let greatest = 0;
-  for (const x of positions) greatest = Math.max(greatest, Math.abs(x));
+  for (let i = 0; i < positions.length; i++) greatest = Math.max(greatest, Math.abs(positions[i] as number));
   if (greatest < SMALLEST || greatest > LARGEST)
     throw new RangeError(`A solid that reaches to ${greatest} mm from the origin can't be told in float32.`);
   const step = 2 * lastDigit(greatest);
   for (let i = 0; i < positions.length; i += 3) {
     for (let attempt = 0; ; attempt++) {
-      const [dx, dy, dz] = asideOf(attempt);
+      const aside = asideOf(attempt);
       // Adding zero turns a negative zero into zero: as bits they differ, as places they don't.
-      rounded[i] = (positions[i] as number) + dx * step + 0;
-      rounded[i + 1] = (positions[i + 1] as number) + dy * step + 0;
-      rounded[i + 2] = (positions[i + 2] as number) + dz * step + 0;
-      const v = table.place(rounded[i] as number, rounded[i + 1] as number, rounded[i + 2] as number);
-      if (v === i / 3) break;
+      const x = Math.fround((positions[i] as number) + aside[0] * step + 0);
+      const y = Math.fround((positions[i + 1] as number) + aside[1] * step + 0);
+      const z = Math.fround((positions[i + 2] as number) + aside[2] * step + 0);
+      if (table.place(x, y, z) !== i / 3) continue;
+      rounded[i] = x;
+      rounded[i + 1] = y;
+      rounded[i + 2] = z;
+      break;
     }
   }
   return rounded;
-}
+});
 
 /** What the last binary digit of a positive float32 of this size is worth. */
 function lastDigit(size: number): number {

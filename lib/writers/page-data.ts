@@ -13,13 +13,14 @@ export const packPage = (page: ModelPage): string => base64(deflateSync(pageByte
 
 function pageBytes(page: ModelPage): Uint8Array {
   const json = new TextEncoder().encode(JSON.stringify(payloadOf(page)));
-  const bytes: number[] = [];
-  for (const mesh of page.scene.meshes) addMesh(bytes, mesh);
-  const all = new Uint8Array(4 + json.length + bytes.length);
+  const { meshes } = page.scene;
+  const numbers = meshes.reduce((sum, mesh) => sum + mesh.positions.length + mesh.triangles.length, 0);
+  const all = new Uint8Array(4 + json.length + numbers * LONGEST);
   new DataView(all.buffer).setUint32(0, json.length, true);
   all.set(json, 4);
-  all.set(bytes, 4 + json.length);
-  return all;
+  let end = 4 + json.length;
+  for (const mesh of meshes) end = addMesh(all, end, mesh);
+  return all.subarray(0, end);
 }
 
 function payloadOf(page: ModelPage): PagePayload {
@@ -69,42 +70,53 @@ class Shared<T> {
   }
 }
 
-function addMesh(bytes: number[], { positions, triangles }: Mesh): void {
+/** Bytes that a whole number takes at most, seven of its 53 bits and its sign in each. */
+const LONGEST = 8;
+
+/** Writes a mesh from a place on, and tells where it ends. */
+function addMesh(bytes: Uint8Array, at: number, { positions, triangles }: Mesh): number {
+  let end = at;
   for (let axis = 0; axis < 3; axis++) {
     let last = 0;
     for (let i = axis; i < positions.length; i += 3) {
       const value = Math.round((positions[i] as number) / PACKED_STEP);
-      addSigned(bytes, value - last);
+      end = addSigned(bytes, end, value - last);
       last = value;
     }
   }
   let last = 0;
-  for (const corner of triangles) {
-    addSigned(bytes, corner - last);
+  for (let i = 0; i < triangles.length; i++) {
+    const corner = triangles[i] as number;
+    end = addSigned(bytes, end, corner - last);
     last = corner;
   }
+  return end;
 }
 
 /** Seven bits a byte, low first, the sign in the lowest. */
-function addSigned(bytes: number[], value: number): void {
+function addSigned(bytes: Uint8Array, at: number, value: number): number {
+  let end = at;
   let rest = value < 0 ? -2 * value - 1 : 2 * value;
   while (rest >= 128) {
-    bytes.push((rest % 128) + 128);
+    bytes[end++] = (rest % 128) + 128;
     rest = Math.floor(rest / 128);
   }
-  bytes.push(rest);
+  bytes[end++] = rest;
+  return end;
 }
 
-const LETTERS = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/';
+const LETTERS = new TextEncoder().encode('ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/');
+const FILL = '='.charCodeAt(0);
 
 /** Base64 as RFC 4648 has it. */
 export function base64(bytes: Uint8Array): string {
-  const parts: string[] = [];
-  for (let i = 0; i < bytes.length; i += 3) {
-    const left = bytes.length - i;
+  const text = new Uint8Array(4 * Math.ceil(bytes.length / 3));
+  for (let i = 0, at = 0; i < bytes.length; i += 3, at += 4) {
     const word = ((bytes[i] as number) << 16) | ((bytes[i + 1] ?? 0) << 8) | (bytes[i + 2] ?? 0);
-    const letter = (shift: number) => LETTERS[(word >> shift) & 63] as string;
-    parts.push(letter(18), letter(12), left > 1 ? letter(6) : '=', left > 2 ? letter(0) : '=');
+    text[at] = LETTERS[word >> 18] as number;
+    text[at + 1] = LETTERS[(word >> 12) & 63] as number;
+    text[at + 2] = i + 1 < bytes.length ? (LETTERS[(word >> 6) & 63] as number) : FILL;
+    text[at + 3] = i + 2 < bytes.length ? (LETTERS[word & 63] as number) : FILL;
   }
-  return parts.join('');
+  return new TextDecoder().decode(text);
 }

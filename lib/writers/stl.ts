@@ -1,12 +1,12 @@
 import { serializeBinary } from '@jscad/stl-serializer/CSGToStlb.js';
 import * as texts from '../base/texts/writers.js';
 import { DocumentError } from '../documents/document-error.js';
-import { toGeom3 } from '../documents/geom3.js';
 import type { Mesh } from '../documents/mesh.js';
 import { auditEdges, auditMesh } from '../documents/mesh-audit.js';
 import { transformMesh } from '../documents/mesh-measure.js';
 import type { Vec3 } from '../math/vec.js';
 import { PointTable, roundApart } from './float-rounding.js';
+import { walkedTriangles } from './stl-triangles.js';
 
 const HEADER = 80;
 const TRIANGLE = 50;
@@ -46,11 +46,12 @@ export function writeStl(parts: readonly Mesh[], options: StlOptions): Uint8Arra
   const [fault] = faults;
   if (fault) throw new DocumentError(fault.code, fault.part, faults.map((f) => `${f.part}: ${f.message}`).join(' '));
 
-  const rounded = parts.map((part) => {
-    const scaled = transformMesh(part, { scale: options.scale ?? 1 });
-    return { ...scaled, positions: Float64Array.from(roundApart(scaled.positions)) };
+  const { scale = 1 } = options;
+  const solids = parts.map((part) => {
+    const { positions } = scale === 1 ? part : transformMesh(part, { scale });
+    return walkedTriangles(roundApart(positions), part.triangles);
   });
-  const pieces = serializeBinary(rounded.map(toGeom3), {}).map((piece) => new Uint8Array(piece));
+  const pieces = serializeBinary(solids, {}).map((piece) => new Uint8Array(piece));
   const bytes = new Uint8Array(pieces.reduce((n, piece) => n + piece.length, 0));
   let at = 0;
   for (const piece of pieces) {
@@ -78,24 +79,30 @@ export function auditStl(bytes: Uint8Array): StlAudit {
   const bad = new Set<number>();
   let nonFinite = 0;
   // Adding zero makes one place of zero and negative zero.
-  const float = (t: number, i: number): number => view.getFloat32(HEADER + 4 + TRIANGLE * t + 4 * i, true) + 0;
+  const float = (at: number): number => view.getFloat32(at, true) + 0;
+  let degenerate = 0;
   for (let t = 0; t < count; t++) {
-    let sum = float(t, 0) + float(t, 1) + float(t, 2);
+    const at = HEADER + 4 + TRIANGLE * t;
+    let sum = float(at) + float(at + 4) + float(at + 8);
     for (let c = 0; c < 3; c++) {
-      const [x, y, z] = [float(t, 3 + 3 * c), float(t, 4 + 3 * c), float(t, 5 + 3 * c)];
+      const x = float(at + 12 + 12 * c);
+      const y = float(at + 16 + 12 * c);
+      const z = float(at + 20 + 12 * c);
       corners[3 * t + c] = table.place(x, y, z);
       sum += x + y + z;
     }
-    if (Number.isFinite(sum)) continue;
-    nonFinite++;
-    bad.add(t);
-  }
-  let degenerate = 0;
-  for (let t = 0; t < count; t++) {
-    const [a, b, c] = corners.subarray(3 * t, 3 * t + 3);
-    if (a !== b && b !== c && c !== a) continue;
-    degenerate++;
-    bad.add(t);
+    if (!Number.isFinite(sum)) {
+      nonFinite++;
+      bad.add(t);
+    }
+    if (
+      corners[3 * t] === corners[3 * t + 1] ||
+      corners[3 * t + 1] === corners[3 * t + 2] ||
+      corners[3 * t + 2] === corners[3 * t]
+    ) {
+      degenerate++;
+      bad.add(t);
+    }
   }
   const edges = auditEdges(corners, table.size);
   for (const t of [edges.open, edges.crowded, edges.opposed].flat(2)) bad.add(t);

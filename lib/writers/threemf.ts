@@ -4,10 +4,8 @@ import type { Facts, Instance, Placement, Scene, SceneNode } from '../documents/
 import { auditScene } from '../documents/scene-audit.js';
 import { roundApart } from './float-rounding.js';
 import { escaped } from './markup.js';
+import { digits, NumberText } from './number-text.js';
 import { zipFiles } from './zip.js';
-
-/** Digits that tell any two float32 numbers apart. */
-const FLOAT_DIGITS = 9;
 
 /** How a 3MF file is written. */
 export interface ThreeMfOptions {
@@ -36,6 +34,8 @@ const CONTENT_TYPES = `${HEAD}<Types xmlns="http://schemas.openxmlformats.org/pa
 const RELATIONSHIPS = `${HEAD}<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships"><Relationship Target="/3D/3dmodel.model" Id="model" Type="http://schemas.microsoft.com/3dmanufacturing/2013/01/3dmodel"/></Relationships>\n`;
 const NAMESPACE = 'http://schemas.microsoft.com/3dmanufacturing/core/2015/02';
 const MATERIALS_ID = 1;
+/** Letters that a corner or a triangle takes. */
+const ABOUT_LINE = 60;
 
 function modelOf(scene: Scene, scale: number): string {
   const objects: string[] = [];
@@ -97,19 +97,31 @@ const hex = (colour: readonly number[]): string =>
   `#${colour.map((c) => c.toString(16).padStart(2, '0').toUpperCase()).join('')}`;
 
 function meshXml({ positions, triangles }: Mesh, scale: number): string {
-  const at = roundApart(positions.map((x) => x * scale));
-  const vertices: string[] = [];
-  for (let i = 0; i < at.length; i += 3)
-    vertices.push(
-      `<vertex x="${digits(at[i] as number)}" y="${digits(at[i + 1] as number)}" z="${digits(at[i + 2] as number)}"/>`,
-    );
-  const faces: string[] = [];
-  for (let t = 0; t < triangles.length; t += 3)
-    faces.push(`<triangle v1="${triangles[t]}" v2="${triangles[t + 1]}" v3="${triangles[t + 2]}"/>`);
-  return `<mesh><vertices>\n${vertices.join('\n')}\n</vertices><triangles>\n${faces.join('\n')}\n</triangles></mesh>`;
+  const at = roundApart(scale === 1 ? positions : positions.map((x) => x * scale));
+  const text = new NumberText((ABOUT_LINE * (at.length + triangles.length)) / 3);
+  text.text('<mesh><vertices>\n');
+  for (let i = 0; i < at.length; i += 3) {
+    text.text('<vertex x="');
+    text.float32(at[i] as number);
+    text.text('" y="');
+    text.float32(at[i + 1] as number);
+    text.text('" z="');
+    text.float32(at[i + 2] as number);
+    text.text('"/>\n');
+  }
+  text.text('</vertices><triangles>\n');
+  for (let t = 0; t < triangles.length; t += 3) {
+    text.text('<triangle v1="');
+    text.integer(triangles[t] as number);
+    text.text('" v2="');
+    text.integer(triangles[t + 1] as number);
+    text.text('" v3="');
+    text.integer(triangles[t + 2] as number);
+    text.text('"/>\n');
+  }
+  text.text('</triangles></mesh>');
+  return text.toString();
 }
-
-const digits = (x: number): string => String(Number(x.toPrecision(FLOAT_DIGITS)));
 
 /** Rows of the matrix: where the axes point, then the move. */
 function transform({ x, y, z, move }: Placement, scale: number): string {

@@ -35,7 +35,9 @@ export function assemble(scope: SolidScope, plan: PrintPlan): Assembly {
   const rims = domes.flatMap((dome) => bluntEdge(scope, dome, sizes));
   const hollow = scope.subtract(part, pierced, [...rooms, ...rims]);
   const made = roofs.flatMap((roof, dome) => (roof ? [{ dome, ...roof }] : []));
-  const base = scope.union(part, [hollow, ...made.flatMap(({ pegs }) => pegs)]);
+  const pegs = made.flatMap((roof) => roof.pegs);
+  // Pegs in one first: by themselves the kernel would take the walls through several rounds with them.
+  const base = pegs.length > 0 ? scope.union(part, [hollow, scope.union('pegs', pegs)]) : hollow;
   return {
     base: layersOf(scope, base, plan.baseCuts, sites, sizes),
     roofs: made.map(({ dome, roof }) => ({

@@ -35,10 +35,10 @@ export function layFlat(mesh: Mesh, faces: readonly Vec2[], bed: readonly [numbe
     const stood = movedMesh(mesh, way);
     const plan = planOf(stood);
     const { turnDeg, share } = bestTurn(plan, [bed[0], bed[1]]);
-    const { min, max } = meshBounds(stood);
-    if (share > 1 || max[2] - min[2] > bed[2]) return [];
+    const bounds = meshBounds(stood);
+    if (share > 1 || bounds.max[2] - bounds.min[2] > bed[2]) return [];
     const turned = inTurn(way, turnOf(turnDeg));
-    const low = meshBounds(movedMesh(mesh, turned)).min;
+    const low = turnDeg === 0 ? bounds.min : meshBounds(movedMesh(mesh, turned)).min;
     const motion = inTurn(turned, moved([-low[0], -low[1], -low[2]]));
     const lying = movedMesh(mesh, motion);
     const overhang = overhangOf(lying);
@@ -56,7 +56,9 @@ const turnOf = (turnDeg: number): Placement => {
 };
 
 /** A mesh after a motion. */
-function movedMesh(mesh: Mesh, { x, y, z, move }: Placement): Mesh {
+function movedMesh(mesh: Mesh, way: Placement): Mesh {
+  if (way === IN_PLACE) return mesh;
+  const { x, y, z, move } = way;
   const from = mesh.positions;
   const positions = new Float64Array(from.length);
   for (let i = 0; i < positions.length; i += 3) {

@@ -24,9 +24,11 @@ export function overhangOf(mesh: Mesh): Overhang {
   const at = (v: number, axis: number) => positions[3 * v + axis] as number;
   const faces: number[] = [];
   for (let t = 0; t < triangles.length; t += 3) {
+    const [a, b, c] = [triangles[t] as number, triangles[t + 1] as number, triangles[t + 2] as number];
+    // Most look up or aside, as their area in plan tells.
+    const [x, y] = [at(a, 0), at(a, 1)];
+    if ((at(b, 0) - x) * (at(c, 1) - y) - (at(b, 1) - y) * (at(c, 0) - x) >= 0) continue;
     const [nx, ny, nz] = triangleNormal(mesh, t);
-    if (nz >= 0) continue;
-    const [a, b, c] = [triangles[t], triangles[t + 1], triangles[t + 2]] as [number, number, number];
     const length = Math.sqrt(nx * nx + ny * ny + nz * nz);
     if (-nz <= (OVERHANG_COSINE + FACETED) * length || Math.max(at(a, 2), at(b, 2), at(c, 2)) < ON_BED) continue;
     faces.push(t);
