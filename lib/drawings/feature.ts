@@ -37,12 +37,12 @@ export type Picture = Edge | EllipseArc;
 /** What of a feature is seen, and what of it exists but is hidden. */
 export function seenParts(feature: Feature, sight: Sight): Picture[] {
   return partsWhere(feature, sight, (p, across) =>
-    feature.kind === 'joint' ? sight.seesFace(p) : sight.seesEdge(p, across()),
+    feature.kind === 'joint' ? sight.seesFace(p) : sight.seesEdge(p, across),
   );
 }
 
 export function hiddenParts(feature: Feature, sight: Sight): Picture[] {
-  return partsWhere(feature, sight, (p, across) => !sight.seesEdge(p, across()));
+  return partsWhere(feature, sight, (p, across) => !sight.seesEdge(p, across));
 }
 
 function partsWhere(feature: Feature, sight: Sight, holds: (p: Vec3, across: () => Vec2) => boolean): Picture[] {

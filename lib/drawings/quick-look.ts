@@ -3,8 +3,11 @@ import { dot2, type Vec2 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { originOf, type Prism } from './arch-places.js';
 
-/** `hidden`: masonry stands in the way. `face`: the place lies on a face that looks at the viewer. `void`: in the open. */
-export type QuickLook = 'hidden' | 'face' | 'void' | 'unknown';
+/**
+ * `hidden`: masonry stands in the way. `face`: the place lies on a face that looks at the viewer. `void`: in the open.
+ * `free`: nothing stands in the way, and whether the place lies on a face isn't known.
+ */
+export type QuickLook = 'hidden' | 'face' | 'void' | 'free' | 'unknown';
 
 export interface QuickWall {
   readonly dome: DomeSetout;
@@ -33,7 +36,8 @@ export interface QuickWay {
  */
 export function quickLook(way: QuickWay, z: number, at: Vec2, direction: Vec2, reach: number): QuickLook {
   if (z < 0) return 'unknown';
-  let free = reach > THIN_MASONRY;
+  if (!(reach > THIN_MASONRY)) return 'hidden';
+  let free = true;
   let near = false;
   let touched = false;
   for (const { dome, earlier } of way.walls) {
@@ -49,10 +53,12 @@ export function quickLook(way: QuickWay, z: number, at: Vec2, direction: Vec2, r
       const to = side > 0 ? middle + half : middle - room;
       if (to > THIN_MASONRY && from < reach) {
         free = false;
-        if (whole(way, earlier, z, at, direction, from, to)) return 'hidden';
+        const [a, b] = [Math.max(from, THIN_MASONRY), Math.min(to, reach)];
+        if (whole(way, earlier, z, at, direction, a, b)) return 'hidden';
       } else if (to > -THIN_MASONRY && from < THIN_MASONRY) {
         touched = true;
-        near ||= whole(way, earlier, z, at, direction, from, to);
+        const [a, b] = [Math.max(from, -THIN_MASONRY), Math.min(to, THIN_MASONRY)];
+        near ||= whole(way, earlier, z, at, direction, a, b);
       }
     }
   }
@@ -63,7 +69,7 @@ export function quickLook(way: QuickWay, z: number, at: Vec2, direction: Vec2, r
     if (to > THIN_MASONRY && from < reach) return 'unknown';
     if (to > -THIN_MASONRY && from < THIN_MASONRY) touched = true;
   }
-  return near ? 'face' : touched ? 'unknown' : 'void';
+  return near ? 'face' : touched ? 'free' : 'void';
 }
 
 /** Whether nothing takes from a wall between two places on the ray. */

@@ -16,7 +16,7 @@ const random = fc
 describe('what is told of a ray from whole walls', () => {
   it.each([...samples(), ...random])('is what following it through the house tells: %s', (_, house) => {
     const next = randoms(house.domes.length);
-    const told = { hidden: 0, face: 0, void: 0, unknown: 0 };
+    const told = { hidden: 0, face: 0, void: 0, free: 0, unknown: 0 };
     const wrong: string[] = [];
     for (let i = 0; i < 40; i++) {
       const turn = next() * 2 * Math.PI;
@@ -43,7 +43,8 @@ describe('what is told of a ray from whole walls', () => {
           quick === 'unknown' ||
           (quick === 'hidden' && hidden) ||
           (quick === 'face' && !hidden && near) ||
-          (quick === 'void' && !hidden && !near);
+          (quick === 'void' && !hidden && !near) ||
+          (quick === 'free' && !hidden);
         if (!agrees) wrong.push(`${quick} at ${at}, ${z} along ${direction}, plane at ${plane}`);
         // What the way leaves out of the house isn't met.
         expect(levelMaterial(way.house, z, at, direction)).toEqual(exact);
