@@ -60,7 +60,7 @@ export function levelSight(house: HouseSetout, look: Vec2, options: LevelOptions
       const reach = reachOf(q);
       const at: Vec2 = [q[0], q[1]];
       let clear = reach > THIN_MASONRY;
-      for (const [from, to] of levelMaterial(inWay(at).house, q[2], at, back)) {
+      for (const [from, to] of levelMaterial(inWay(at).house, q[2], at, back, [-THIN_MASONRY, reach])) {
         if (to > THIN_MASONRY && from < reach) clear = false;
         if (to > -THIN_MASONRY && from < THIN_MASONRY) near = true;
       }
@@ -95,7 +95,7 @@ export function downSight(house: HouseSetout, cutZ: number): Sight {
     let near = false;
     for (const at of beside) {
       let blocked = false;
-      for (const [from, to] of uprightMaterial(inStrip(at).house, at)) {
+      for (const [from, to] of uprightMaterial(inStrip(at).house, at, [p[2] - THIN_MASONRY, cutZ])) {
         if (to > p[2] + THIN_MASONRY && from < cutZ) blocked = true;
         if (to > p[2] - THIN_MASONRY && from < p[2] + THIN_MASONRY) near = true;
       }
