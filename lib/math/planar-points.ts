@@ -14,27 +14,38 @@ export class PointIndex {
     this.width = CELL * tolerance;
   }
 
-  /** Number of the first point seen within the tolerance of `p`, or a new one. */
+  /** Number of a point seen before within the tolerance of `p`, or a new one; of several the westernmost, roughly. */
   of(p: Vec2): number {
     const { tolerance, width } = this;
     const [x0, x1] = [Math.floor((p[0] - tolerance) / width), Math.floor((p[0] + tolerance) / width)];
     const [y0, y1] = [Math.floor((p[1] - tolerance) / width), Math.floor((p[1] + tolerance) / width)];
-    let first = Number.POSITIVE_INFINITY;
+    let found: number | undefined;
     for (let x = x0; x <= x1; x++) {
       for (let y = y0; y <= y1; y++) {
         for (const known of this.cells.get(cellKey(x, y)) ?? NONE) {
           const q = this.points[known] as Vec2;
-          if (known < first && hypot(p[0] - q[0], p[1] - q[1]) <= tolerance) first = known;
+          if (hypot(p[0] - q[0], p[1] - q[1]) > tolerance) continue;
+          if (found === undefined || this.goesBefore(known, found)) found = known;
         }
       }
     }
-    if (first < this.points.length) return first;
+    if (found !== undefined) return found;
     const number = this.points.push(p) - 1;
     const key = cellKey(Math.floor(p[0] / width), Math.floor(p[1] / width));
     const cell = this.cells.get(key);
     if (cell) cell.push(number);
     else this.cells.set(key, [number]);
     return number;
+  }
+
+  /** By the places of two points in steps of the tolerance, then by which was seen first. */
+  private goesBefore(one: number, other: number): boolean {
+    const [p, q] = [this.points[one] as Vec2, this.points[other] as Vec2];
+    for (const axis of [0, 1] as const) {
+      const apart = Math.floor(p[axis] / this.tolerance) - Math.floor(q[axis] / this.tolerance);
+      if (apart !== 0) return apart < 0;
+    }
+    return one < other;
   }
 }
 
