@@ -1,3 +1,4 @@
+import { remembered } from '../base/remembered.js';
 import {
   END_ON,
   PICTURE_STEP,
@@ -6,7 +7,6 @@ import {
   SIGHT_STEP,
   SIGHT_STEP_JOINT,
 } from '../base/tolerances.js';
-import { remembered } from '../base/remembered.js';
 import type { Edge } from '../math/curves.js';
 import { rangesWhere } from '../math/curves-ranges.js';
 import { hypot } from '../math/elementary.js';
