@@ -1,4 +1,5 @@
 import { feetAndInches } from '../base/measures.js';
+import { remembered } from '../base/remembered.js';
 import * as texts from '../base/texts/sheet-frame.js';
 import type { Block } from './block.js';
 import type { PaperPrimitive } from './drawing.js';
@@ -10,6 +11,8 @@ import { textWidth } from './text-size.js';
 /** Paper mm: lettering of ISO 3098; the rest common practice, no source. */
 const STYLE = { title: 3.5, titleRoom: 6.5, text: 2.5, row: 5, line: 3.8, pad: 1.5 } as const;
 
+type Row = Table['rows'][number];
+
 /** Narrowest column of words that is still easy to read, paper mm. */
 const NARROW = 28;
 /** A word longer than this, which no language has, may be broken where its table would be too wide, paper mm. */
@@ -20,19 +23,8 @@ const LONG_WORD = 80;
  * would be wider than `most`, words in its widest columns go on in further lines; numbers never do.
  */
 export function tableBlock(table: Table, most = Number.POSITIVE_INFINITY): Block {
-  const { cells, widths, heads } = laidOut(table, most);
-  const headHeight = Math.max(...heads.map((lines) => lines.length)) * STYLE.line + 2;
-  const width = Math.max(
-    widths.reduce((sum, w) => sum + w, 0),
-    textWidth(table.title, STYLE.title),
-  );
-  const top = -STYLE.titleRoom;
-  const tops = [top - headHeight];
-  for (const row of cells) tops.push((tops[tops.length - 1] as number) - rowHeight(row));
-  const bottom = tops[tops.length - 1] as number;
-  const edges = [0];
-  for (const w of widths) edges.push((edges[edges.length - 1] as number) + w);
-  const right = edges[edges.length - 1] as number;
+  const { cells, heads, tops, edges, width, height } = laidOut(table, most);
+  const [top, bottom, right] = [-STYLE.titleRoom, -height, edges[edges.length - 1] as number];
 
   const form: PaperPrimitive[] = [
     words('form', table.title, [0, -STYLE.title], STYLE.title),
@@ -51,7 +43,7 @@ export function tableBlock(table: Table, most = Number.POSITIVE_INFINITY): Block
         .map(({ text, y }) => cell(text, i, y)),
     ),
   );
-  return { width, height: -bottom, primitives: [...form, ...heading, ...body] };
+  return { width, height, primitives: [...form, ...heading, ...body] };
 
   function cell(text: string, i: number, baseline: number): PaperPrimitive {
     const [left, end] = [edges[i] as number, edges[i + 1] as number];
@@ -61,32 +53,70 @@ export function tableBlock(table: Table, most = Number.POSITIVE_INFINITY): Block
   }
 }
 
-/** Lines of every cell and head, and the widths of the columns. */
+/** Lines of every cell and head, edges of the columns, tops of the rows and the last one's bottom, size of the whole. */
 function laidOut(table: Table, most: number) {
-  const cells = table.rows.map((row) => table.columns.map((column) => cellText(row[column.key] ?? null, column)));
-  const headWidths = table.columns.map((column) => longestWord(headText(column)));
-  const natural = table.columns.map((_, i) =>
-    Math.max(headWidths[i] as number, ...cells.map((row) => textWidth(row[i] as string, STYLE.text))),
-  );
-  const least = table.columns.map((column, i) =>
-    column.kind === 'text'
-      ? Math.max(
-          headWidths[i] as number,
-          Math.min(
-            natural[i] as number,
-            Math.max(NARROW, ...cells.map((row) => Math.min(LONG_WORD, longestWord(row[i] as string)))),
-          ),
-        )
-      : (natural[i] as number),
-  );
-  const padded = 2 * STYLE.pad * table.columns.length;
+  const { columns } = table;
+  const rows = table.rows.map((row) => columns.map((column) => measuredCell(row, column)));
+  const headWidths = columns.map((column) => longestWord(headText(column)));
+  const natural = headWidths.map((head, i) => rows.reduce((w, row) => Math.max(w, (row[i] as Words).width), head));
+  const least = columns.map((column, i) => {
+    if (column.kind !== 'text') return natural[i] as number;
+    const word = rows.reduce((w, row) => Math.max(w, Math.min(LONG_WORD, (row[i] as Words).longest)), NARROW);
+    return Math.max(headWidths[i] as number, Math.min(natural[i] as number, word));
+  });
+  const padded = 2 * STYLE.pad * columns.length;
   const room = narrowed(natural, least, most - padded);
-  const inside = (i: number) => (room[i] as number) + 1e-6;
+  const inside = room.map((w) => w + 1e-6);
+  const heads = columns.map((column, i) => wrapText(headText(column), inside[i] as number, STYLE.text));
+  const cells = rows.map((row) => row.map((cell, i) => cell.wrapped(inside[i] as number)));
+
+  const tops = [-STYLE.titleRoom - (Math.max(...heads.map((lines) => lines.length)) * STYLE.line + 2)];
+  for (const row of cells) tops.push((tops[tops.length - 1] as number) - rowHeight(row));
+  const edges = [0];
+  for (const w of room) edges.push((edges[edges.length - 1] as number) + (w + 2 * STYLE.pad));
   return {
-    widths: room.map((w) => w + 2 * STYLE.pad),
-    heads: table.columns.map((column, i) => wrapText(headText(column), inside(i), STYLE.text)),
-    cells: cells.map((row) => row.map((text, i) => (text === '' ? [''] : wrapText(text, inside(i), STYLE.text)))),
+    heads,
+    cells,
+    tops,
+    edges,
+    width: Math.max(edges[edges.length - 1] as number, textWidth(table.title, STYLE.title)),
+    height: -(tops[tops.length - 1] as number),
   };
+}
+
+/** A cell's words and how wide they are. */
+class Words {
+  readonly width: number;
+  readonly longest: number;
+  private readonly lines = new Map<number, readonly string[]>();
+
+  constructor(private readonly text: string) {
+    this.width = textWidth(text, STYLE.text);
+    this.longest = longestWord(text);
+  }
+
+  /** In lines of at most `width`. */
+  wrapped(width: number): readonly string[] {
+    let lines = this.lines.get(width);
+    if (lines === undefined) {
+      lines = this.text === '' ? [''] : wrapText(this.text, width, STYLE.text);
+      this.lines.set(width, lines);
+    }
+    return lines;
+  }
+}
+
+/** A table is laid out whole, in parts and in other widths before it has its place: its rows and columns stay the same. */
+const measuredRow = remembered((_: Row) => new Map<Column, Words>());
+
+function measuredCell(row: Row, column: Column): Words {
+  const known = measuredRow(row);
+  let cell = known.get(column);
+  if (cell === undefined) {
+    cell = new Words(cellText(row[column.key] ?? null, column));
+    known.set(column, cell);
+  }
+  return cell;
 }
 
 /** Columns cut down to one widest width each may have, but none below its least. */
@@ -122,10 +152,10 @@ export function splitTable(
 }
 
 function rowParts(table: Table, height: number, width: number, first: number): Table[] {
-  if (tableBlock(table, width).height <= first) return [table];
-  const { cells } = laidOut(table, width);
-  const bare = tableBlock({ ...table, rows: [] }, width).height;
-  const parts: Table['rows'][number][][] = [];
+  const { cells, height: whole } = laidOut(table, width);
+  if (whole <= first) return [table];
+  const bare = laidOut({ ...table, rows: [] }, width).height;
+  const parts: Row[][] = [];
   let used = Number.POSITIVE_INFINITY;
   table.rows.forEach((row, r) => {
     const own = rowHeight(cells[r] as readonly (readonly string[])[]);
@@ -141,7 +171,7 @@ function rowParts(table: Table, height: number, width: number, first: number): T
 
 /** As many columns as fit a width; the first column stands in each part again. */
 function columnParts(table: Table, width: number): Table[] {
-  const fits = (columns: readonly Column[]) => tableBlock({ ...table, columns }, width).width <= width + 1e-6;
+  const fits = (columns: readonly Column[]) => laidOut({ ...table, columns }, width).width <= width + 1e-6;
   if (fits(table.columns)) return [table];
   const [first, ...rest] = table.columns;
   if (!first) return [table];

@@ -3,6 +3,9 @@ import { drawableText, textWidth } from './text-size.js';
 /** Heights of lettering, paper mm: ISO 3098. */
 export const LETTERING = [10, 7, 5, 3.5, 2.5, 1.8] as const;
 
+/** What adding widths up may leave over. */
+const ROUNDING = 1e-9;
+
 export interface FittedText {
   readonly lines: readonly string[];
   readonly heightMm: number;
@@ -10,13 +13,13 @@ export interface FittedText {
 
 /** Lines of at most `width` at a height of capitals, broken at spaces; a word that is wider by itself is broken within. */
 export function wrapText(text: string, width: number, height: number): string[] {
+  const drawn = drawableText(text);
+  // Letters stand side by side, so widths add up, and most texts need no second line.
+  if (textWidth(drawn, height) <= width - ROUNDING) return [drawn];
   const lines: string[] = [];
   const space = textWidth(' ', height);
-  // Letters stand side by side, so widths add up.
   let taken = 0;
-  for (const word of drawableText(text)
-    .split(' ')
-    .flatMap((w) => brokenWord(w, width, height))) {
+  for (const word of drawn.split(' ').flatMap((w) => brokenWord(w, width, height))) {
     const own = textWidth(word, height);
     if (lines.length > 0 && taken + space + own <= width) {
       lines[lines.length - 1] += ` ${word}`;

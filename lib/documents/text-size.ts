@@ -22,10 +22,21 @@ const WIDTHS: ReadonlyMap<number, number> = new Map(
 /** Font height (em) of a text whose capitals are `capitalHeight` high, in the same unit. */
 export const emOf = (capitalHeight: number): number => (capitalHeight * EM) / CAPITAL;
 
+/** Widths of the letters that nearly all texts are made of: layout asks for them some million times. */
+const COMMON = Uint16Array.from({ length: 0x250 }, (_, code) => WIDTHS.get(code) ?? EM);
+
 /** Width of a text whose capitals are `capitalHeight` high, in the same unit; unknown letters count as wide. */
 export function textWidth(text: string, capitalHeight: number): number {
   let units = 0;
-  for (const letter of text) units += WIDTHS.get(letter.codePointAt(0) as number) ?? EM;
+  for (let i = 0; i < text.length; i++) {
+    const code = text.charCodeAt(i);
+    if (code < COMMON.length) units += COMMON[code] as number;
+    else {
+      const letter = text.codePointAt(i) as number;
+      if (letter > code) i++;
+      units += WIDTHS.get(letter) ?? EM;
+    }
+  }
   return (units / CAPITAL) * capitalHeight;
 }
 

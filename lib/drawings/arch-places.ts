@@ -23,13 +23,17 @@ export function fromArchFrame(prism: Prism, u: number, v: number): Vec2 {
 }
 
 /** Whether a point lies in the clear section, at whatever distance outward. */
-export function inClear(prism: Prism, p: Vec3): boolean {
-  const [u, v] = inArchFrame(prism, p);
-  return v > 0 && v < endOf(prism) && Math.abs(u) < prism.clearHalfAt(p[2]);
-}
+export const inClear = (prism: Prism, p: Vec3): boolean => inHalf(prism, p, prism.clearHalfAt(p[2]));
 
 /** Whether a point lies in the section of ring and jambs, at whatever distance outward. */
-export function inOuter(prism: Prism, p: Vec3): boolean {
-  const [u, v] = inArchFrame(prism, p);
-  return v > 0 && v < endOf(prism) && Math.abs(u) < prism.outerHalfAt(p[2]);
+export const inOuter = (prism: Prism, p: Vec3): boolean => inHalf(prism, p, prism.outerHalfAt(p[2]));
+
+/** Whether a point lies before a prism, within a half width. */
+function inHalf(prism: Prism, p: Vec3, half: number): boolean {
+  if (!(half > 0)) return false;
+  const { across, along } = prism;
+  const at = originOf(prism);
+  const [x, y] = [p[0] - at[0], p[1] - at[1]];
+  const v = x * along[0] + y * along[1];
+  return v > 0 && v < endOf(prism) && Math.abs(x * across[0] + y * across[1]) < half;
 }

@@ -10,38 +10,50 @@ export class BoundedSet {
 
   constructor(private readonly cell: number) {}
 
-  add(...figures: readonly Bounded[]): void {
+  add(figures: readonly Bounded[]): void {
     for (const figure of figures) {
       const number = this.all.push(figure) - 1;
       this.asked.push(0);
-      for (const key of this.keys(figure)) {
-        const inCell = this.cells.get(key);
-        if (inCell) inCell.push(number);
-        else this.cells.set(key, [number]);
+      const [x0, y0, x1, y1] = [
+        this.at(figure.low[0]),
+        this.at(figure.low[1]),
+        this.at(figure.high[0]),
+        this.at(figure.high[1]),
+      ];
+      for (let x = x0; x <= x1; x++) {
+        for (let y = y0; y <= y1; y++) {
+          const inCell = this.cells.get(cellKey(x, y));
+          if (inCell) inCell.push(number);
+          else this.cells.set(cellKey(x, y), [number]);
+        }
       }
     }
   }
 
   /** How many of the figures have a point in common with this one. */
   count(one: Bounded): number {
+    if (this.all.length === 0) return 0;
     this.question++;
     let n = 0;
-    for (const key of this.keys(one)) {
-      for (const number of this.cells.get(key) ?? []) {
-        if (this.asked[number] === this.question) continue;
-        this.asked[number] = this.question;
-        if (meet(this.all[number] as Bounded, one)) n++;
+    const [x0, y0, x1, y1] = [this.at(one.low[0]), this.at(one.low[1]), this.at(one.high[0]), this.at(one.high[1])];
+    for (let x = x0; x <= x1; x++) {
+      for (let y = y0; y <= y1; y++) {
+        const inCell = this.cells.get(cellKey(x, y));
+        if (inCell === undefined) continue;
+        for (const number of inCell) {
+          if (this.asked[number] === this.question) continue;
+          this.asked[number] = this.question;
+          if (meet(this.all[number] as Bounded, one)) n++;
+        }
       }
     }
     return n;
   }
 
-  private keys({ low, high }: Bounded): number[] {
-    const [x0, y0] = [Math.floor(low[0] / this.cell), Math.floor(low[1] / this.cell)];
-    const [x1, y1] = [Math.floor(high[0] / this.cell), Math.floor(high[1] / this.cell)];
-    const keys: number[] = [];
-    // One number for a cell; cells that share one are told apart by what lies in them.
-    for (let x = x0; x <= x1; x++) for (let y = y0; y <= y1; y++) keys.push(x * 1000003 + y);
-    return keys;
+  private at(place: number): number {
+    return Math.floor(place / this.cell);
   }
 }
+
+/** One number for a cell; cells that share one are told apart by what lies in them. */
+const cellKey = (x: number, y: number): number => x * 1000003 + y;

@@ -47,13 +47,19 @@ export const gridNames = (house: HouseSetout, at: Vec2): string =>
     )
     .join(' / ');
 
+/** Where a grid line's bubble is tried, and all that is drawn of the line then. */
+interface Bubble {
+  readonly bubble: Vec2;
+  readonly parts: readonly Primitive[];
+}
+
 /** Bubbles of the grid beyond a plan, each with its line up to the house. */
 export function addGrid(house: HouseSetout, reach: readonly [Vec2, Vec2], layout: Layout): void {
   for (const line of gridLines(house)) {
     const across = reach[line.axis === 0 ? 1 : 0];
     const put = (along: number): Vec2 => (line.axis === 0 ? [line.at, along] : [along, line.at]);
     // Eastings stand above the plan, northings to its right: dimensions come to the other sides first.
-    const group = (side: number, centre: number, start: number): { bubble: Vec2; parts: Primitive[] } => {
+    const group = (side: number, centre: number, start: number): Bubble => {
       const near = centre - side * layout.mm(BUBBLE);
       const [x, y] = put(centre);
       const parts: Primitive[] = [
@@ -68,23 +74,25 @@ export function addGrid(house: HouseSetout, reach: readonly [Vec2, Vec2], layout
       return { side, edge, start: houseEdge(house, put, edge, side) + side * layout.mm(CLEAR) };
     });
     const steps = Array.from({ length: PLACES }, (_, i) => layout.mm(PLACE_STEP * i));
-    const beyond = sides.flatMap(({ side, edge, start }) =>
-      steps.map((step) => group(side, edge + side * (layout.mm(FIRST) + step), start)),
-    );
-    // Else as near as there is room to where the line leaves the house.
-    const close = steps.flatMap((step) =>
-      sides.map(({ side, start }) => group(side, start + side * (layout.mm(STUB + BUBBLE) + step), start)),
-    );
-    // Where words stand in the way, the line is cut short before them.
-    const short = steps.flatMap((step) =>
-      sides.map(({ side, start }) => {
-        const centre = start + side * (layout.mm(STUB + BUBBLE) + step);
-        return group(side, centre, centre - side * layout.mm(BUBBLE + STUB));
-      }),
-    );
-    const tries = [...beyond, ...close, ...short];
-    const clear = tries.filter(({ bubble }) => layout.isClear(squareAbout(bubble, layout.mm(BUBBLE))));
-    if (!layout.placeFree(clear.map(({ parts }) => parts))) layout.place(tries.map(({ parts }) => parts));
+    function* tries(): Generator<Bubble> {
+      for (const { side, edge, start } of sides)
+        for (const step of steps) yield group(side, edge + side * (layout.mm(FIRST) + step), start);
+      // Else as near as there is room to where the line leaves the house.
+      for (const step of steps)
+        for (const { side, start } of sides) yield group(side, start + side * (layout.mm(STUB + BUBBLE) + step), start);
+      // Where words stand in the way, the line is cut short before them.
+      for (const step of steps) {
+        for (const { side, start } of sides) {
+          const centre = start + side * (layout.mm(STUB + BUBBLE) + step);
+          yield group(side, centre, centre - side * layout.mm(BUBBLE + STUB));
+        }
+      }
+    }
+    function* partsOf(isGood: (bubble: Vec2) => boolean): Generator<readonly Primitive[]> {
+      for (const { bubble, parts } of tries()) if (isGood(bubble)) yield parts;
+    }
+    const isClear = (bubble: Vec2) => layout.isClear(squareAbout(bubble, layout.mm(BUBBLE)));
+    if (!layout.placeFree(partsOf(isClear))) layout.place(partsOf(() => true));
   }
 }
 

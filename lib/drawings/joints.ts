@@ -7,7 +7,7 @@ import type { DomeSetout } from '../setout/dome.js';
 import { spanPoint } from '../setout/span.js';
 import { inOuter, type Prism } from './arch-places.js';
 import { type Feature, jointFeature } from './feature.js';
-import { halfToward, levelCircle, type SpaceCurve } from './space-curve.js';
+import { halfToward, levelCircle } from './space-curve.js';
 
 /** The middles of the joints of a dome's blocks, each as one line; none within the rings and jambs of openings and passages. */
 export interface JointLines {
@@ -40,34 +40,44 @@ export function jointLines(dome: DomeSetout, prisms: readonly Prism[]): JointLin
     dome.skewback && dome.springingZ > 0
       ? [jointFeature(halfToward(levelCircle(dome.at, r, dome.springingZ), toward), where)]
       : [];
+  // Made when first asked for, and the same for all looks.
+  let made: readonly Perpend[] | undefined;
+  const perpends = () => {
+    made ??= dome.courses.flatMap((course) => perpendsOf(dome, course, where));
+    return made;
+  };
   return {
     outside(look) {
       const toward: Vec2 = [-look[0], -look[1]];
       return [
         ...beds(dome.thickness, toward),
         ...stemTop(dome.springingRadius + dome.thickness, toward),
-        ...dome.courses.flatMap((c) => perpends(dome, c, toward)).map((curve) => jointFeature(curve, where)),
+        ...perpends().flatMap(({ along, features }) => (dot2(along, toward) > EDGE_ON_RAD ? features : [])),
       ];
     },
     inside: (look) => beds(0, look),
   };
 }
 
+/** One perpend outside: the way that it lies from the axis, and its pieces. */
+interface Perpend {
+  readonly along: Vec2;
+  readonly features: readonly Feature[];
+}
+
 /** Pieces of meridian between beds, each a stretch of the course's own turned to its bearing. */
-function perpends(dome: DomeSetout, course: Course, toward: Vec2): SpaceCurve[] {
+function perpendsOf(dome: DomeSetout, course: Course, where: (p: Vec3) => boolean): Perpend[] {
   const span = spanOf(dome, course);
   const pieces = traceCurve((s) => spanPoint(span, s, dome.thickness), course.bed, course.to, DRAWN_CURVE);
-  const curves: SpaceCurve[] = [];
-  for (const rad of perpendBearings(course)) {
+  return perpendBearings(course).map((rad): Perpend => {
     const along = alongBearing(rad);
-    if (dot2(along, toward) <= EDGE_ON_RAD) continue;
-    for (const piece of pieces) {
+    const features = pieces.map((piece) => {
       const at = (t: number): Vec3 => {
         const [r, z] = edgeAt(piece, t);
         return [dome.at[0] + r * along[0], dome.at[1] + r * along[1], z];
       };
-      curves.push({ kind: 'free', at, from: 0, to: 1 });
-    }
-  }
-  return curves;
+      return jointFeature({ kind: 'free', at, from: 0, to: 1 }, where);
+    });
+    return { along, features };
+  });
 }

@@ -29,6 +29,16 @@ export interface Shapes {
   readonly lines: readonly Bounded[];
 }
 
+/** Lines of a dimension that others must not cross. */
+interface MeasureLines {
+  readonly measure: readonly Bounded[];
+  readonly extensions: readonly Bounded[];
+}
+
+const NO_MEASURE: MeasureLines = { measure: [], extensions: [] };
+
+interface Taken extends Shapes, MeasureLines {}
+
 /** Collects a view's primitives and finds free places for texts and dimensions: none lies on another, no line crosses one. */
 export class Layout {
   readonly primitives: Primitive[] = [];
@@ -37,6 +47,8 @@ export class Layout {
   private readonly measures: BoundedSet;
   private readonly extensions: BoundedSet;
   private readonly dimensionLines: BoundedSet;
+  /** What was looked at since the last thing was added: it is looked at again in other company, and then added. */
+  private readonly looked = new Map<Primitive, Taken>();
 
   /** `blocked` tells where no text may stand, such as hatched areas. */
   constructor(
@@ -56,14 +68,14 @@ export class Layout {
   add(...primitives: readonly Primitive[]): void {
     for (const p of primitives) {
       this.primitives.push(p);
-      const { texts, lines } = shapesOf(p, this.scale, this.units);
-      this.texts.add(...texts);
-      this.lines.add(...lines);
-      if (p.kind === 'dimension' || p.kind === 'leader') this.dimensionLines.add(...lines);
-      const { measure, extensions } = measureLines(p, this.scale);
-      this.measures.add(...measure);
-      this.extensions.add(...extensions);
+      const { texts, lines, measure, extensions } = this.takenBy(p);
+      this.texts.add(texts);
+      this.lines.add(lines);
+      if (p.kind === 'dimension' || p.kind === 'leader') this.dimensionLines.add(lines);
+      this.measures.add(measure);
+      this.extensions.add(extensions);
     }
+    this.looked.clear();
   }
 
   /**
@@ -103,7 +115,7 @@ export class Layout {
    */
   faults(group: readonly Primitive[], enough = Number.POSITIVE_INFINITY): number {
     let faults = 0;
-    const shapes = group.map((p) => shapesOf(p, this.scale, this.units));
+    const shapes = group.map((p) => this.takenBy(p));
     for (const { texts, lines } of shapes) {
       for (const text of texts) {
         faults += CLASH * (this.texts.count(text) + this.lines.count(text));
@@ -113,8 +125,7 @@ export class Layout {
       for (const line of lines) faults += CLASH * this.texts.count(line);
       if (faults >= enough) return faults;
     }
-    for (const p of group) {
-      const { measure, extensions } = measureLines(p, this.scale);
+    for (const { measure, extensions } of shapes) {
       for (const line of measure) faults += CLASH * this.measures.count(line) + this.extensions.count(line);
       for (const line of extensions) faults += this.measures.count(line);
       if (faults >= enough) return faults;
@@ -129,6 +140,15 @@ export class Layout {
       });
     });
     return faults;
+  }
+
+  private takenBy(p: Primitive): Taken {
+    let taken = this.looked.get(p);
+    if (taken === undefined) {
+      taken = { ...shapesOf(p, this.scale, this.units), ...measureLines(p, this.scale) };
+      this.looked.set(p, taken);
+    }
+    return taken;
   }
 
   /** Whether nothing at all lies in a box. */
@@ -163,8 +183,8 @@ const middle = ({ corners }: Bounded): Vec2 => {
 };
 
 /** Dimension lines and extension lines, a little short at both ends: those that only meet at a terminator don't cross. */
-function measureLines(p: Primitive, scale: number): { measure: Bounded[]; extensions: Bounded[] } {
-  if (p.kind !== 'dimension' || (p.type !== 'linear' && p.type !== 'aligned')) return { measure: [], extensions: [] };
+function measureLines(p: Primitive, scale: number): MeasureLines {
+  if (p.kind !== 'dimension' || (p.type !== 'linear' && p.type !== 'aligned')) return NO_MEASURE;
   const [a, b] = dimensionLineEnds(p);
   const extensions = [
     [p.from, a],

@@ -33,6 +33,11 @@ function left(house: HouseSetout, dome: DomeSetout, edge: Feature): Feature {
   return { ...edge, where: (p) => (edge.where?.(p) ?? true) && !inEarlier(house, dome, p) };
 }
 
+/** Joints of each dome's blocks, the same for all views. */
+const houseJoints = remembered((house: HouseSetout) =>
+  house.domes.map((dome) => jointLines(dome, prismsOf(house, dome))),
+);
+
 const prismsOf = (house: HouseSetout, dome: DomeSetout): Prism[] => [
   ...archesOf(house, dome),
   ...passagesOf(house, dome),
@@ -55,7 +60,7 @@ export function levelFigure(
   book.take(taken);
   const edges = houseEdges(house).map((f) => facingHalf(f, sight.look));
   const features = [...levelSilhouettes(house, sight.look), ...edges];
-  const joints = house.domes.flatMap((dome) => jointLines(dome, prismsOf(house, dome))[face](sight.look));
+  const joints = houseJoints(house).flatMap((lines) => lines[face](sight.look));
   for (const f of features) if (f.kind === 'edge') book.write('visible', seenParts(f, sight));
   for (const f of [...features, ...joints]) if (f.kind === 'joint') book.write('joint', seenParts(f, sight));
   return book.primitives();

@@ -34,20 +34,24 @@ export function placeLevels(
   begin: (z: number) => number,
 ): void {
   for (const { z, label } of joined(notes)) {
-    const columns = Array.from({ length: COLUMNS }, (_, i): readonly [Primitive, LevelPrimitive] => {
-      const x = edge - layout.mm(FIRST_COLUMN + i * COLUMN_STEP);
-      return [
-        {
-          kind: 'path',
-          layer: 'dimension',
-          segments: [lineEdge([begin(z) - layout.mm(1.5), z], [x, z])],
-          closed: false,
-        },
-        { kind: 'level', at: [x, z], level: z, side: 'left', label },
-      ];
-    });
-    const airy = columns.slice(0, AIRY_COLUMNS).filter(([, mark]) => !layout.hasTextIn(roundMark(mark, layout)));
-    if (!layout.placeFree(airy)) layout.place(columns);
+    function* columns(count: number): Generator<readonly [Primitive, LevelPrimitive]> {
+      for (let i = 0; i < count; i++) {
+        const x = edge - layout.mm(FIRST_COLUMN + i * COLUMN_STEP);
+        yield [
+          {
+            kind: 'path',
+            layer: 'dimension',
+            segments: [lineEdge([begin(z) - layout.mm(1.5), z], [x, z])],
+            closed: false,
+          },
+          { kind: 'level', at: [x, z], level: z, side: 'left', label },
+        ];
+      }
+    }
+    function* airy(): Generator<readonly Primitive[]> {
+      for (const column of columns(AIRY_COLUMNS)) if (!layout.hasTextIn(roundMark(column[1], layout))) yield column;
+    }
+    if (!layout.placeFree(airy())) layout.place(columns(COLUMNS));
   }
 }
 

@@ -27,21 +27,26 @@ export function meet(a: Bounded, b: Bounded): boolean {
 function parted(a: readonly Vec2[], b: readonly Vec2[]): boolean {
   for (let i = 0; i < a.length; i++) {
     const p = a[i] as Vec2;
-    const q = a[(i + 1) % a.length] as Vec2;
-    const normal: Vec2 = [q[1] - p[1], p[0] - q[0]];
-    const [lowA, highA] = spread(a, normal);
-    const [lowB, highB] = spread(b, normal);
-    if (highA < lowB || highB < lowA) return true;
+    const q = a[i + 1 < a.length ? i + 1 : 0] as Vec2;
+    if (partedAlong(a, b, q[1] - p[1], p[0] - q[0])) return true;
   }
   return false;
 }
 
-function spread(corners: readonly Vec2[], along: Vec2): Vec2 {
-  let [low, high] = [Infinity, -Infinity];
-  for (const [x, y] of corners) {
-    const t = x * along[0] + y * along[1];
-    if (t < low) low = t;
-    if (t > high) high = t;
+/** Whether two figures lie apart in a direction. */
+function partedAlong(a: readonly Vec2[], b: readonly Vec2[], dx: number, dy: number): boolean {
+  let [lowA, highA, lowB, highB] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (let i = 0; i < a.length; i++) {
+    const p = a[i] as Vec2;
+    const t = p[0] * dx + p[1] * dy;
+    if (t < lowA) lowA = t;
+    if (t > highA) highA = t;
   }
-  return [low, high];
+  for (let i = 0; i < b.length; i++) {
+    const p = b[i] as Vec2;
+    const t = p[0] * dx + p[1] * dy;
+    if (t < lowB) lowB = t;
+    if (t > highB) highB = t;
+  }
+  return highA < lowB || highB < lowA;
 }

@@ -3,8 +3,11 @@ import { dot2, type Vec2 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { originOf, type Prism } from './arch-places.js';
 
-/** `hidden`: masonry stands in the way. `face`: the place lies on a face that looks at the viewer. `void`: in the open. */
-export type QuickLook = 'hidden' | 'face' | 'void' | 'unknown';
+/**
+ * `hidden`: masonry stands in the way. `face`: the place lies on a face that looks at the viewer. `void`: in the open.
+ * `free`: nothing stands in the way, and whether the place lies on a face isn't known.
+ */
+export type QuickLook = 'hidden' | 'face' | 'void' | 'free' | 'unknown';
 
 export interface QuickWall {
   readonly dome: DomeSetout;
@@ -18,12 +21,18 @@ export interface QuickPrism {
   readonly end: number;
 }
 
+/** A barrel or passage: masonry outside the rooms that it opens into. */
+export interface QuickVault extends QuickPrism {
+  readonly rooms: readonly DomeSetout[];
+  /** Domes that it gives way to. */
+  readonly earlier: readonly DomeSetout[];
+}
+
 export interface QuickWay {
   readonly walls: readonly QuickWall[];
   /** Clear spaces that may open a wall. */
   readonly clears: readonly QuickPrism[];
-  /** Barrels and passages. */
-  readonly vaults: readonly QuickPrism[];
+  readonly vaults: readonly QuickVault[];
 }
 
 /**
@@ -33,15 +42,15 @@ export interface QuickWay {
  */
 export function quickLook(way: QuickWay, z: number, at: Vec2, direction: Vec2, reach: number): QuickLook {
   if (z < 0) return 'unknown';
-  let free = reach > THIN_MASONRY;
+  if (!(reach > THIN_MASONRY)) return 'hidden';
+  let free = true;
   let near = false;
   let touched = false;
   for (const { dome, earlier } of way.walls) {
     const { middle, aside } = along(dome, at, direction);
     const half = halfChord(dome.outerRadiusAt(z), aside);
     if (!(half > 0)) continue;
-    const bore = dome.curb && z > dome.springingZ ? dome.curb.clearRadius : 0;
-    const room = Math.max(halfChord(dome.radiusAt(z), aside), halfChord(bore, aside));
+    const room = halfRoom(dome, z, aside);
     for (let side = 1; side >= -1; side -= 2) {
       // Without a room in its way the wall is one piece, told once.
       if (room === 0 && side < 0) break;
@@ -49,21 +58,56 @@ export function quickLook(way: QuickWay, z: number, at: Vec2, direction: Vec2, r
       const to = side > 0 ? middle + half : middle - room;
       if (to > THIN_MASONRY && from < reach) {
         free = false;
-        if (whole(way, earlier, z, at, direction, from, to)) return 'hidden';
+        const [a, b] = [Math.max(from, THIN_MASONRY), Math.min(to, reach)];
+        if (whole(way, earlier, z, at, direction, a, b)) return 'hidden';
       } else if (to > -THIN_MASONRY && from < THIN_MASONRY) {
         touched = true;
-        near ||= whole(way, earlier, z, at, direction, from, to);
+        const [a, b] = [Math.max(from, -THIN_MASONRY), Math.min(to, THIN_MASONRY)];
+        near ||= whole(way, earlier, z, at, direction, a, b);
       }
     }
   }
-  if (!free) return 'unknown';
-  for (const { prism, end } of way.vaults) {
+  for (const { prism, end, rooms, earlier } of way.vaults) {
     const [from, to] = boxAlong(prism, prism.outerHalfAt(z), end, at, direction);
-    if (!(to > from)) continue;
-    if (to > THIN_MASONRY && from < reach) return 'unknown';
-    if (to > -THIN_MASONRY && from < THIN_MASONRY) touched = true;
+    const inWay = to > THIN_MASONRY && from < reach;
+    if (!(to > from) || (!inWay && !(to > -THIN_MASONRY && from < THIN_MASONRY))) continue;
+    const [a, b] = outsideRooms(rooms, z, at, direction, from, to);
+    const [low, high] = inWay
+      ? [Math.max(a, THIN_MASONRY), Math.min(b, reach)]
+      : [Math.max(a, -THIN_MASONRY), Math.min(b, THIN_MASONRY)];
+    const stands = high > low && whole(way, earlier, z, at, direction, low, high);
+    if (inWay && stands) return 'hidden';
+    if (inWay) free = false;
+    else [near, touched] = [near || stands, true];
   }
-  return near ? 'face' : touched ? 'unknown' : 'void';
+  if (!free) return 'unknown';
+  return near ? 'face' : touched ? 'free' : 'void';
+}
+
+/** One stretch of those that rooms leave of a vault's. */
+function outsideRooms(
+  rooms: readonly DomeSetout[],
+  z: number,
+  at: Vec2,
+  direction: Vec2,
+  from: number,
+  to: number,
+): Vec2 {
+  let [low, high] = [from, to];
+  for (const dome of rooms) {
+    const { middle, aside } = along(dome, at, direction);
+    const room = halfRoom(dome, z, aside);
+    if (middle - room >= high || middle + room <= low) continue;
+    if (middle - room <= low) low = middle + room;
+    else high = middle - room;
+  }
+  return [low, high];
+}
+
+/** Half of a ray's chord of a dome's room, the bore of its oculus included. */
+function halfRoom(dome: DomeSetout, z: number, aside: number): number {
+  const bore = dome.curb && z > dome.springingZ ? dome.curb.clearRadius : 0;
+  return Math.max(halfChord(dome.radiusAt(z), aside), halfChord(bore, aside));
 }
 
 /** Whether nothing takes from a wall between two places on the ray. */

@@ -65,7 +65,14 @@ export function rayHouse(house: HouseSetout, direction: Vec2): (through: Vec2) =
     const quick: QuickWay = {
       walls: those.map((d) => ({ dome: d.of, earlier: d.earlier })),
       clears: [...arches.map((prism) => ({ prism, end: clearEnd(prism) })), ...between],
-      vaults: [...arches.flatMap((prism) => (prism.faceV === null ? [] : [{ prism, end: prism.faceV }])), ...between],
+      vaults: [
+        ...those.flatMap((d) =>
+          d.arches.flatMap((prism) =>
+            prism.faceV === null ? [] : [{ prism, end: prism.faceV, rooms: [d.of], earlier: d.earlier }],
+          ),
+        ),
+        ...between.map((vault) => ({ ...vault, rooms: vault.prism.domes, earlier: [] })),
+      ],
     };
     return {
       house: { ...house, domes: those.map((d) => d.of), passages: vaults, arches },

@@ -41,7 +41,7 @@ export function subtractIntervals(parts: Intervals, holes: Intervals): Intervals
   let rest = uniteIntervals(parts);
   if (rest.length === 0) return rest;
   for (const [from, to] of holes) {
-    if (!(to > from) || !rest.some(([a, b]) => b > from && a < to)) continue;
+    if (!(to > from) || !reachInto(rest, from, to)) continue;
     const next: [number, number][] = [];
     for (const [a, b] of rest) {
       if (b <= from || a >= to) next.push([a, b]);
@@ -53,6 +53,11 @@ export function subtractIntervals(parts: Intervals, holes: Intervals): Intervals
     rest = next;
   }
   return rest;
+}
+
+function reachInto(parts: Intervals, from: number, to: number): boolean {
+  for (const part of parts) if (part[1] > from && part[0] < to) return true;
+  return false;
 }
 
 export function intersectIntervals(one: Intervals, other: Intervals): Intervals {

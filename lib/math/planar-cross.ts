@@ -21,8 +21,10 @@ export function meetings(a: Edge, b: Edge, tolerance: number): number[] {
   const slackB = tolerance / edgeLength(b);
   const shares: number[] = [];
   for (const p of points) {
+    // Most are far from it, which is sooner told than where along it they stand.
+    if (edgeDistance(a, p) > tolerance) continue;
     const t = edgeShare(a, p);
-    if (t < -slackA || t > 1 + slackA || edgeDistance(a, p) > tolerance) continue;
+    if (t < -slackA || t > 1 + slackA) continue;
     const other = edgeShare(b, p);
     if (other < -slackB || other > 1 + slackB) continue;
     shares.push(Math.min(1, Math.max(0, t)));

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { THIN_MASONRY } from '../../lib/base/tolerances.js';
 import { rayHouse } from '../../lib/drawings/ray-house.js';
+import { intersectIntervals } from '../../lib/math/intervals.js';
 import type { Vec2 } from '../../lib/math/vec.js';
 import { type HouseSetout, setOutHouse } from '../../lib/setout/house.js';
 import { levelMaterial } from '../../lib/setout/material.js';
@@ -16,7 +17,7 @@ const random = fc
 describe('what is told of a ray from whole walls', () => {
   it.each([...samples(), ...random])('is what following it through the house tells: %s', (_, house) => {
     const next = randoms(house.domes.length);
-    const told = { hidden: 0, face: 0, void: 0, unknown: 0 };
+    const told = { hidden: 0, face: 0, void: 0, free: 0, unknown: 0 };
     const wrong: string[] = [];
     for (let i = 0; i < 40; i++) {
       const turn = next() * 2 * Math.PI;
@@ -43,10 +44,15 @@ describe('what is told of a ray from whole walls', () => {
           quick === 'unknown' ||
           (quick === 'hidden' && hidden) ||
           (quick === 'face' && !hidden && near) ||
-          (quick === 'void' && !hidden && !near);
+          (quick === 'void' && !hidden && !near) ||
+          (quick === 'free' && !hidden);
         if (!agrees) wrong.push(`${quick} at ${at}, ${z} along ${direction}, plane at ${plane}`);
         // What the way leaves out of the house isn't met.
         expect(levelMaterial(way.house, z, at, direction)).toEqual(exact);
+        // Nor is what lies beside the stretch that is asked.
+        const asked: [number, number] = [-THIN_MASONRY, Math.max(0, plane)];
+        const within = levelMaterial(way.house, z, at, direction, asked);
+        expect(intersectIntervals(within, [asked])).toEqual(intersectIntervals(exact, [asked]));
       }
     }
     expect(wrong).toEqual([]);

@@ -2,7 +2,7 @@ import type { WrittenUnits } from '../../base/measures.js';
 import { CAUTION } from '../../base/texts/cautions.js';
 import * as texts from '../../base/texts/drawing-sheets.js';
 import { type Block, placeBlock, stackBlocks } from '../../documents/block.js';
-import type { HatchPattern } from '../../documents/drawing.js';
+import type { HatchPattern, PaperPrimitive } from '../../documents/drawing.js';
 import { scaleWords } from '../../documents/scales.js';
 import { words } from '../../documents/shapes.js';
 import { wrapText } from '../../documents/text-fit.js';
@@ -106,25 +106,38 @@ function rowOfBlocks(blocks: readonly Block[]): Block {
 }
 
 function notesBlock(notes: readonly string[], width: number): Block {
+  const primitives: PaperPrimitive[] = [];
+  const height = setNotes(wrappedNotes(notes, width), (text, y) => primitives.push(words('text', text, [0, y], TEXT)));
+  return { width, height, primitives };
+}
+
+/** Lines of each note. */
+const wrappedNotes = (notes: readonly string[], width: number): string[][] =>
+  notes.map((note) => wrapText(note, width, TEXT));
+
+/** Height of notes under one another; `write` is told each line and its level. */
+function setNotes(notes: readonly (readonly string[])[], write: (text: string, y: number) => void): number {
   let y = 0;
-  const primitives = notes.flatMap((note) => {
-    const own = wrapText(note, width, TEXT).map((text, i) => {
+  for (const note of notes) {
+    note.forEach((text, i) => {
       y -= i === 0 ? TEXT : LINE;
-      return words('text', text, [0, y], TEXT);
+      write(text, y);
     });
     y -= LINE - TEXT + NOTE_GAP;
-    return own;
-  });
-  return { width, height: Math.max(0, -y - NOTE_GAP), primitives };
+  }
+  return Math.max(0, -y - NOTE_GAP);
 }
 
 /** Notes in two columns, as even as they can be in their order. */
 function halves(notes: readonly string[], width: number): [readonly string[], readonly string[]] {
-  const height = (part: readonly string[]) => notesBlock(part, width).height;
+  const wrapped = wrappedNotes(notes, width);
+  const height = (part: readonly (readonly string[])[]) => setNotes(part, () => undefined);
+  const taller = (k: number) => Math.max(height(wrapped.slice(0, k)), height(wrapped.slice(k)));
   let best = 1;
-  for (let i = 1; i <= notes.length; i++) {
-    const taller = (k: number) => Math.max(height(notes.slice(0, k)), height(notes.slice(k)));
-    if (taller(i) < taller(best)) best = i;
+  let least = taller(1);
+  for (let i = 2; i <= notes.length; i++) {
+    const tall = taller(i);
+    if (tall < least) [best, least] = [i, tall];
   }
   return [notes.slice(0, best), notes.slice(best)];
 }
