@@ -1,3 +1,4 @@
+import type { WrittenUnits } from '../base/measures.js';
 import { SAME_ANGLE_RAD } from '../base/tolerances.js';
 import { cos, sin } from '../math/elementary.js';
 import { DEG, type Vec2 } from '../math/vec.js';
@@ -31,6 +32,23 @@ export interface Expansion {
   readonly strokes: readonly Stroke[];
   readonly texts: readonly TextBox[];
   readonly dots: readonly Dot[];
+}
+
+/**
+ * Makes an expansion once for each mark as long as it is asked for at the same scale, in the same units: the box round a
+ * view, its check and every writer ask for the same.
+ */
+export function expandedOnce<P extends object, E extends Expansion>(
+  make: (mark: P, scale: number, units: WrittenUnits) => E,
+): (mark: P, scale: number, units: WrittenUnits) => E {
+  const known = new WeakMap<P, { readonly scale: number; readonly units: WrittenUnits; readonly made: E }>();
+  return (mark, scale, units) => {
+    const found = known.get(mark);
+    if (found && found.scale === scale && found.units === units) return found.made;
+    const made = make(mark, scale, units);
+    known.set(mark, { scale, units, made });
+    return made;
+  };
 }
 
 /** A text box of what the drawing's font shows of a text, as wide as that. */

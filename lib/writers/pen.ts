@@ -27,15 +27,25 @@ export interface Pen {
   text(box: TextBox): void;
 }
 
+type PlainPart = Exclude<Primitive, { kind: 'symbol' }>;
+
 type Drawable = Pick<View, 'scale' | 'primitives'> & { readonly units: WrittenUnits };
 
 /** Draws a view layer by layer. */
 export function drawWith(pen: Pen, view: Drawable): void {
   const { scale, units } = view;
-  const parts = view.primitives.flatMap((p) => (p.kind === 'symbol' ? symbolParts(p, scale) : [p]));
+  const byLayer = new Map<LayerName, PlainPart[]>();
+  const sort = (p: PlainPart): void => {
+    const own = byLayer.get(layerOf(p));
+    if (own) own.push(p);
+    else byLayer.set(layerOf(p), [p]);
+  };
+  for (const p of view.primitives)
+    if (p.kind === 'symbol') symbolParts(p, scale).forEach(sort);
+    else sort(p);
   for (const layer of LAYERS) {
-    const own = parts.filter((p) => layerOf(p) === layer.name);
-    if (own.length === 0) continue;
+    const own = byLayer.get(layer.name);
+    if (!own) continue;
     pen.beginLayer(layer);
     for (const p of own) drawPrimitive(pen, p, scale, units);
     pen.endLayer();
@@ -45,7 +55,7 @@ export function drawWith(pen: Pen, view: Drawable): void {
 /** The layer of a primitive; dimensions and marks have one of their own. */
 export const layerOf = (p: Primitive): LayerName => ('layer' in p ? p.layer : 'dimension');
 
-function drawPrimitive(pen: Pen, p: Exclude<Primitive, { kind: 'symbol' }>, scale: number, units: View['units']): void {
+function drawPrimitive(pen: Pen, p: PlainPart, scale: number, units: View['units']): void {
   switch (p.kind) {
     case 'path':
       pen.path(p.segments, p.closed);

@@ -1,6 +1,6 @@
 import { dimensionText, expandDimension } from '../../documents/dimensioning.js';
 import type { PlainPrimitive, Primitive, SymbolPrimitive, View } from '../../documents/drawing.js';
-import { type Expansion, textBox } from '../../documents/expansion.js';
+import type { Expansion } from '../../documents/expansion.js';
 import { LAYERS } from '../../documents/layers.js';
 import { expandLeader, expandLevel, expandTag } from '../../documents/marks.js';
 import { type Placement, placed, placedExpansion, placedPoint } from '../../documents/placing.js';
@@ -9,6 +9,7 @@ import { layerOf } from '../pen.js';
 import { dimStyleName } from './dim-variables.js';
 import { dimensionEntity } from './dimension.js';
 import {
+  boxEntity,
   circleEntity,
   dotLoop,
   ellipseEntity,
@@ -81,7 +82,7 @@ function plainEntities(p: PlainPrimitive, scale: number): DxfObject[] {
     case 'ellipse':
       return [ellipseEntity(p)];
     case 'text':
-      return [textEntity(textBox(p.text, p.at, p.anchor, p.heightMm * scale, p.rotationDeg), p.layer)];
+      return [textEntity(p, scale)];
     case 'hatch':
       return p.pattern === 'solid' ? [fillEntity(p.loops, p.layer)] : hatchEntities(p.loops, p.pattern, p.layer, scale);
   }
@@ -98,5 +99,5 @@ function symbolEntity(p: SymbolPrimitive, scale: number, drawing: ViewDrawing): 
 const expansionEntities = (e: Expansion): DxfObject[] => [
   ...e.strokes.map((s) => strokeEntity(s, 'dimension')),
   ...e.dots.map((d) => fillEntity([dotLoop(d)], 'dimension')),
-  ...e.texts.map((t) => textEntity(t, 'dimension')),
+  ...e.texts.map((t) => boxEntity(t, 'dimension')),
 ];
