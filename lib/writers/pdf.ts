@@ -51,7 +51,10 @@ export async function writePdf(sheets: readonly Sheet[], info: PdfInfo, source: 
   return bytes;
 }
 
-/** Fonts once read serve the files that follow: PDFKit takes one in place of its bytes. */
+/**
+ * Fonts once read serve the files that follow: PDFKit takes one in place of its bytes. It keeps with each glyph the letter
+ * that first asked for it; in the drawings' font no two letters share a glyph, so files don't hang on those before them.
+ */
 const openFonts = new WeakMap<Uint8Array, OpenFont>();
 
 /**
