@@ -70,15 +70,17 @@ export function dimensionTextFits(dim: DimensionPrimitive, scale: number, units:
 }
 
 /** Strokes and text of a dimension at `1 : scale`, model mm. */
-export const expandDimension = expandedOnce((dim: DimensionPrimitive, scale, units): DimensionExpansion => {
-  const parts =
-    dim.type === 'angle' || dim.type === 'arc'
-      ? expandTurn(dim, dimensionText(dim, units), scale, dimensionTextFits(dim, scale, units))
-      : dim.type === 'radius' || dim.type === 'diameter'
-        ? expandRound(dim, scale, units)
-        : expandStraight(dim, scale, units);
-  return { ...parts, dots: [], measure: measureOf(dim), middle: middleOf(parts.texts[0] as TextBox) };
-});
+export const expandDimension = expandedOnce(
+  (dim: DimensionPrimitive, scale: number, units: WrittenUnits): DimensionExpansion => {
+    const parts =
+      dim.type === 'angle' || dim.type === 'arc'
+        ? expandTurn(dim, dimensionText(dim, units), scale, dimensionTextFits(dim, scale, units))
+        : dim.type === 'radius' || dim.type === 'diameter'
+          ? expandRound(dim, scale, units)
+          : expandStraight(dim, scale, units);
+    return { ...parts, dots: [], measure: measureOf(dim), middle: middleOf(parts.texts[0] as TextBox) };
+  },
+);
 
 type Parts = { readonly strokes: readonly Stroke[]; readonly texts: readonly TextBox[] };
 

@@ -38,15 +38,17 @@ export interface Expansion {
  * Makes an expansion once for each mark as long as it is asked for at the same scale, in the same units: the box round a
  * view, its check and every writer ask for the same.
  */
-export function expandedOnce<P extends object, E extends Expansion>(
-  make: (mark: P, scale: number, units: WrittenUnits) => E,
-): (mark: P, scale: number, units: WrittenUnits) => E {
-  const known = new WeakMap<P, { readonly scale: number; readonly units: WrittenUnits; readonly made: E }>();
-  return (mark, scale, units) => {
+export function expandedOnce<
+  P extends object,
+  A extends readonly [scale: number, units?: WrittenUnits],
+  E extends Expansion,
+>(make: (mark: P, ...at: A) => E): (mark: P, ...at: A) => E {
+  const known = new WeakMap<P, { readonly at: A; readonly made: E }>();
+  return (mark, ...at) => {
     const found = known.get(mark);
-    if (found && found.scale === scale && found.units === units) return found.made;
-    const made = make(mark, scale, units);
-    known.set(mark, { scale, units, made });
+    if (found && found.at[0] === at[0] && found.at[1] === at[1]) return found.made;
+    const made = make(mark, ...at);
+    known.set(mark, { at, made });
     return made;
   };
 }

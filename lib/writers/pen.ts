@@ -27,24 +27,14 @@ export interface Pen {
   text(box: TextBox): void;
 }
 
-type PlainPart = Exclude<Primitive, { kind: 'symbol' }>;
-
 type Drawable = Pick<View, 'scale' | 'primitives'> & { readonly units: WrittenUnits };
 
 /** Draws a view layer by layer. */
 export function drawWith(pen: Pen, view: Drawable): void {
   const { scale, units } = view;
-  const byLayer = new Map<LayerName, PlainPart[]>();
-  const sort = (p: PlainPart): void => {
-    const own = byLayer.get(layerOf(p));
-    if (own) own.push(p);
-    else byLayer.set(layerOf(p), [p]);
-  };
-  for (const p of view.primitives)
-    if (p.kind === 'symbol') symbolParts(p, scale).forEach(sort);
-    else sort(p);
+  const parts = byLayer(view.primitives.flatMap((p) => (p.kind === 'symbol' ? symbolParts(p, scale) : [p])));
   for (const layer of LAYERS) {
-    const own = byLayer.get(layer.name);
+    const own = parts.get(layer.name);
     if (!own) continue;
     pen.beginLayer(layer);
     for (const p of own) drawPrimitive(pen, p, scale, units);
@@ -52,10 +42,22 @@ export function drawWith(pen: Pen, view: Drawable): void {
   }
 }
 
-/** The layer of a primitive; dimensions and marks have one of their own. */
-export const layerOf = (p: Primitive): LayerName => ('layer' in p ? p.layer : 'dimension');
+/** Primitives by their layers, those of each in their order. */
+export function byLayer<P extends Primitive>(primitives: readonly P[]): ReadonlyMap<LayerName, readonly P[]> {
+  const layers = new Map<LayerName, P[]>();
+  for (const p of primitives) {
+    const layer = layerOf(p);
+    const own = layers.get(layer);
+    if (own) own.push(p);
+    else layers.set(layer, [p]);
+  }
+  return layers;
+}
 
-function drawPrimitive(pen: Pen, p: PlainPart, scale: number, units: View['units']): void {
+/** The layer of a primitive; dimensions and marks have one of their own. */
+const layerOf = (p: Primitive): LayerName => ('layer' in p ? p.layer : 'dimension');
+
+function drawPrimitive(pen: Pen, p: Exclude<Primitive, { kind: 'symbol' }>, scale: number, units: View['units']): void {
   switch (p.kind) {
     case 'path':
       pen.path(p.segments, p.closed);

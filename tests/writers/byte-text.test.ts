@@ -34,20 +34,30 @@ const NUMBERS = [
   ...Array.from({ length: 2000 }, (_, i) => (i * 977 + 0.5) / 1e9),
 ];
 
-it('writes rounded numbers as the engine writes them', () => {
-  for (const places of [0, 4, 6])
+const lines = (write: (out: ByteText, x: number) => void): string[] =>
+  written((out) => {
     for (const x of NUMBERS) {
-      const unit = 10 ** places;
-      expect(written((out) => out.rounded(x, places))).toBe(String(Math.round(x * unit) / unit));
+      write(out, x);
+      out.ascii('\n');
     }
+  })
+    .trimEnd()
+    .split('\n');
+
+it('writes rounded numbers as the engine writes them', () => {
+  for (const places of [0, 4, 6]) {
+    const unit = 10 ** places;
+    expect(lines((out, x) => out.rounded(x, places))).toEqual(NUMBERS.map((x) => String(Math.round(x * unit) / unit)));
+  }
 });
 
 it('writes fixed numbers as `toFixed` does, less noughts at the end and the sign of nought', () => {
-  for (const x of NUMBERS) {
+  const short = (x: number): string => {
     const [whole, part = ''] = x.toFixed(9).split('.');
-    const short = `${whole}.${part.replace(/0+$/, '') || '0'}`;
-    expect(written((out) => out.fixed(x, 9))).toBe(short === '-0.0' ? '0.0' : short);
-  }
+    const text = `${whole}.${part.replace(/0+$/, '') || '0'}`;
+    return text === '-0.0' ? '0.0' : text;
+  };
+  expect(lines((out, x) => out.fixed(x, 9))).toEqual(NUMBERS.map(short));
 });
 
 it('keeps texts of any length in UTF-8, one after another', () => {

@@ -5,7 +5,7 @@ import { LAYERS } from '../../documents/layers.js';
 import { expandLeader, expandLevel, expandTag } from '../../documents/marks.js';
 import { type Placement, placed, placedExpansion, placedPoint } from '../../documents/placing.js';
 import type { Vec2 } from '../../math/vec.js';
-import { layerOf } from '../pen.js';
+import { byLayer } from '../pen.js';
 import { dimStyleName } from './dim-variables.js';
 import { dimensionEntity } from './dimension.js';
 import {
@@ -33,9 +33,9 @@ export interface ModelPlace {
 export function addView(view: View, { enlarged, offset }: ModelPlace, drawing: ViewDrawing): void {
   const place: Placement = { turnDeg: 0, scale: enlarged, offset };
   const scale = view.scale * enlarged;
+  const layers = byLayer(view.primitives);
   for (const { name } of LAYERS)
-    for (const p of view.primitives)
-      if (layerOf(p) === name) for (const e of entitiesOf(p, view, place, scale, drawing)) drawing.add(e);
+    for (const p of layers.get(name) ?? []) for (const e of entitiesOf(p, view, place, scale, drawing)) drawing.add(e);
 }
 
 function entitiesOf(
