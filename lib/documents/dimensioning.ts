@@ -5,7 +5,15 @@ import { DEG, dot2, length2, lerp2, perp2, sub2, type Vec2 } from '../math/vec.j
 import { expandTurn, turnOf, turnRadius } from './dimension-arcs.js';
 import { extension, DIMENSION_STYLE as STYLE, thin, tick, unit } from './dimension-style.js';
 import type { DiameterDimension, DimensionPrimitive, RadiusDimension } from './drawing.js';
-import { type Expansion, middleOf, readableDeg, type Stroke, type TextBox, textBox } from './expansion.js';
+import {
+  type Expansion,
+  expandedOnce,
+  middleOf,
+  readableDeg,
+  type Stroke,
+  type TextBox,
+  textBox,
+} from './expansion.js';
 import { direction, line, shifted } from './segments.js';
 
 export interface DimensionExpansion extends Expansion {
@@ -62,15 +70,17 @@ export function dimensionTextFits(dim: DimensionPrimitive, scale: number, units:
 }
 
 /** Strokes and text of a dimension at `1 : scale`, model mm. */
-export function expandDimension(dim: DimensionPrimitive, scale: number, units: WrittenUnits): DimensionExpansion {
-  const parts =
-    dim.type === 'angle' || dim.type === 'arc'
-      ? expandTurn(dim, dimensionText(dim, units), scale, dimensionTextFits(dim, scale, units))
-      : dim.type === 'radius' || dim.type === 'diameter'
-        ? expandRound(dim, scale, units)
-        : expandStraight(dim, scale, units);
-  return { ...parts, dots: [], measure: measureOf(dim), middle: middleOf(parts.texts[0] as TextBox) };
-}
+export const expandDimension = expandedOnce(
+  (dim: DimensionPrimitive, scale: number, units: WrittenUnits): DimensionExpansion => {
+    const parts =
+      dim.type === 'angle' || dim.type === 'arc'
+        ? expandTurn(dim, dimensionText(dim, units), scale, dimensionTextFits(dim, scale, units))
+        : dim.type === 'radius' || dim.type === 'diameter'
+          ? expandRound(dim, scale, units)
+          : expandStraight(dim, scale, units);
+    return { ...parts, dots: [], measure: measureOf(dim), middle: middleOf(parts.texts[0] as TextBox) };
+  },
+);
 
 type Parts = { readonly strokes: readonly Stroke[]; readonly texts: readonly TextBox[] };
 

@@ -2,8 +2,8 @@ import { remembered } from '../base/remembered.js';
 import { atan2, cos, sin } from '../math/elementary.js';
 import { turnPositive, type Vec2 } from '../math/vec.js';
 import { expandDimension } from './dimensioning.js';
-import type { EllipsePrimitive, Primitive, View } from './drawing.js';
-import { boxCorners, type Expansion, textBox } from './expansion.js';
+import type { EllipsePrimitive, Primitive, Segment, View } from './drawing.js';
+import { boxCorners, type Expansion, type TextBox, textBox } from './expansion.js';
 import { expandLeader, expandLevel, expandTag } from './marks.js';
 import { symbolParts } from './placing.js';
 import { extremePoints } from './segments.js';
@@ -15,57 +15,102 @@ export interface Bounds2 {
 }
 
 /** Least box round all that a view draws, texts and dimensions included; a point at the origin when it is empty. */
-export const viewBounds = remembered(
-  (view: View): Bounds2 => boundsOf(view.primitives.flatMap((p) => pointsOf(p, view))),
-);
+export const viewBounds = remembered((view: View): Bounds2 => {
+  const reach = new Reach();
+  for (const p of view.primitives) addPrimitive(reach, p, view);
+  return reach.box();
+});
 
 export function boundsOf(points: readonly Vec2[]): Bounds2 {
-  if (points.length === 0) return { min: [0, 0], max: [0, 0] };
-  let [x0, y0, x1, y1] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const [x, y] of points) {
-    x0 = Math.min(x0, x);
-    y0 = Math.min(y0, y);
-    x1 = Math.max(x1, x);
-    y1 = Math.max(y1, y);
-  }
-  return { min: [x0, y0], max: [x1, y1] };
+  const reach = new Reach();
+  for (const p of points) reach.add(p);
+  return reach.box();
 }
 
-function pointsOf(p: Primitive, view: Pick<View, 'scale' | 'units'>): Vec2[] {
+/** A box that grows with what it is given. */
+class Reach {
+  private x0 = Infinity;
+  private y0 = Infinity;
+  private x1 = -Infinity;
+  private y1 = -Infinity;
+
+  add([x, y]: Vec2): void {
+    if (x < this.x0) this.x0 = x;
+    if (y < this.y0) this.y0 = y;
+    if (x > this.x1) this.x1 = x;
+    if (y > this.y1) this.y1 = y;
+  }
+
+  round([x, y]: Vec2, r: number): void {
+    this.add([x - r, y - r]);
+    this.add([x + r, y + r]);
+  }
+
+  segment(s: Segment): void {
+    if (s.kind === 'line') {
+      this.add(s.from);
+      this.add(s.to);
+    } else for (const p of extremePoints(s)) this.add(p);
+  }
+
+  text(box: TextBox): void {
+    for (const p of boxCorners(box)) this.add(p);
+  }
+
+  expansion(e: Expansion): void {
+    for (const s of e.strokes) this.segment(s.segment);
+    for (const t of e.texts) this.text(t);
+    for (const d of e.dots) this.round(d.centre, d.radius);
+  }
+
+  box(): Bounds2 {
+    const { x0, y0, x1, y1 } = this;
+    return x0 > x1 ? { min: [0, 0], max: [0, 0] } : { min: [x0, y0], max: [x1, y1] };
+  }
+}
+
+/** Least box round a chain. */
+export function chainBounds(segments: readonly Segment[]): Bounds2 {
+  const reach = new Reach();
+  for (const s of segments) reach.segment(s);
+  return reach.box();
+}
+
+function addPrimitive(reach: Reach, p: Primitive, view: Pick<View, 'scale' | 'units'>): void {
+  const { scale, units } = view;
   switch (p.kind) {
     case 'path':
-      return p.segments.flatMap(extremePoints);
+      for (const s of p.segments) reach.segment(s);
+      break;
     case 'hatch':
-      return p.loops.flatMap((loop) => loop.flatMap(extremePoints));
+      for (const loop of p.loops) for (const s of loop) reach.segment(s);
+      break;
     case 'circle':
-      return cornersRound(p.centre, p.radius);
+      reach.round(p.centre, p.radius);
+      break;
     case 'ellipse':
-      return ellipseExtremes(p);
+      for (const point of ellipseExtremes(p)) reach.add(point);
+      break;
     case 'text':
-      return boxCorners(textBox(p.text, p.at, p.anchor, p.heightMm * view.scale, p.rotationDeg));
+      reach.text(textBox(p.text, p.at, p.anchor, p.heightMm * scale, p.rotationDeg));
+      break;
     case 'symbol':
-      return symbolParts(p, view.scale).flatMap((part) => pointsOf(part, view));
+      for (const part of symbolParts(p, scale)) addPrimitive(reach, part, view);
+      break;
     case 'dimension':
-      return expansionPoints(expandDimension(p, view.scale, view.units));
+      reach.expansion(expandDimension(p, scale, units));
+      break;
     case 'tag':
-      return expansionPoints(expandTag(p, view.scale));
+      reach.expansion(expandTag(p, scale));
+      break;
     case 'leader':
-      return expansionPoints(expandLeader(p, view.scale));
+      reach.expansion(expandLeader(p, scale));
+      break;
     case 'level':
-      return expansionPoints(expandLevel(p, view.scale, view.units));
+      reach.expansion(expandLevel(p, scale, units));
+      break;
   }
 }
-
-const expansionPoints = (e: Expansion): Vec2[] => [
-  ...e.strokes.flatMap((s) => extremePoints(s.segment)),
-  ...e.texts.flatMap(boxCorners),
-  ...e.dots.flatMap((d) => cornersRound(d.centre, d.radius)),
-];
-
-const cornersRound = ([x, y]: Vec2, r: number): Vec2[] => [
-  [x - r, y - r],
-  [x + r, y + r],
-];
 
 /** Point of an ellipse at a parameter. */
 export function ellipseAt(e: EllipsePrimitive, t: number): Vec2 {

@@ -1,3 +1,4 @@
+import type { WrittenUnits } from '../base/measures.js';
 import { SAME_ANGLE_RAD } from '../base/tolerances.js';
 import { cos, sin } from '../math/elementary.js';
 import { DEG, type Vec2 } from '../math/vec.js';
@@ -31,6 +32,25 @@ export interface Expansion {
   readonly strokes: readonly Stroke[];
   readonly texts: readonly TextBox[];
   readonly dots: readonly Dot[];
+}
+
+/**
+ * Makes an expansion once for each mark as long as it is asked for at the same scale, in the same units: the box round a
+ * view, its check and every writer ask for the same.
+ */
+export function expandedOnce<
+  P extends object,
+  A extends readonly [scale: number, units?: WrittenUnits],
+  E extends Expansion,
+>(make: (mark: P, ...at: A) => E): (mark: P, ...at: A) => E {
+  const known = new WeakMap<P, { readonly at: A; readonly made: E }>();
+  return (mark, ...at) => {
+    const found = known.get(mark);
+    if (found && found.at[0] === at[0] && found.at[1] === at[1]) return found.made;
+    const made = make(mark, ...at);
+    known.set(mark, { at, made });
+    return made;
+  };
 }
 
 /** A text box of what the drawing's font shows of a text, as wide as that. */

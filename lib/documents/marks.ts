@@ -2,7 +2,7 @@ import { formatLevel, type WrittenUnits } from '../base/measures.js';
 import type { Vec2 } from '../math/vec.js';
 import { DIMENSION_STYLE } from './dimension-style.js';
 import type { LeaderPrimitive, LevelPrimitive, Segment, TagPrimitive } from './drawing.js';
-import { type Expansion, type Stroke, textBox } from './expansion.js';
+import { type Expansion, expandedOnce, type Stroke, textBox } from './expansion.js';
 import { line } from './segments.js';
 
 /** Paper mm; common practice, no source. */
@@ -18,7 +18,7 @@ const thin = (from: Vec2, to: Vec2): Stroke => ({ segment: line(from, to), weigh
  * A level mark at `1 : scale`, model mm: an open triangle with its tip on the level (ISO 129-1, from memory), a shelf
  * on one side that bears the level, the label under the shelf.
  */
-export function expandLevel(mark: LevelPrimitive, scale: number, units: WrittenUnits): Expansion {
+export const expandLevel = expandedOnce((mark: LevelPrimitive, scale: number, units: WrittenUnits): Expansion => {
   const side = mark.side === 'right' ? 1 : -1;
   const anchor = mark.side === 'right' ? 'left' : 'right';
   const [x, y] = mark.at;
@@ -43,10 +43,10 @@ export function expandLevel(mark: LevelPrimitive, scale: number, units: WrittenU
     texts: mark.label === '' ? [level] : [level, label],
     dots: [],
   };
-}
+});
 
 /** A leader at `1 : scale`, model mm: dot, line to the bend, a short shelf, the text level with the shelf. */
-export function expandLeader(leader: LeaderPrimitive, scale: number): Expansion {
+export const expandLeader = expandedOnce((leader: LeaderPrimitive, scale: number): Expansion => {
   const side = leader.side === 'right' ? 1 : -1;
   const [x, y] = leader.bend;
   const height = leader.heightMm * scale;
@@ -57,13 +57,13 @@ export function expandLeader(leader: LeaderPrimitive, scale: number): Expansion 
     texts: [textBox(leader.text, at, side > 0 ? 'left' : 'right', height)],
     dots: [{ centre: leader.at, radius: LEADER.dot * scale }],
   };
-}
+});
 
 /** Half the height of a tag's ring, paper mm. */
 export const tagRadius = (heightMm: number): number => heightMm / 2 + TAG.gap;
 
 /** A tag at `1 : scale`, model mm: its text level in a ring, which is drawn out where the text is wide. */
-export function expandTag(tag: TagPrimitive, scale: number): Expansion {
+export const expandTag = expandedOnce((tag: TagPrimitive, scale: number): Expansion => {
   const [x, y] = tag.at;
   const height = tag.heightMm * scale;
   const text = textBox(tag.text, [x, y - height / 2], 'centre', height);
@@ -81,4 +81,4 @@ export function expandTag(tag: TagPrimitive, scale: number): Expansion {
     half > 0 ? [1, -1].map((side) => line([x - half, y + side * radius], [x + half, y + side * radius])) : [];
   const strokes = [end(1), end(-1), ...sides].map((segment) => ({ segment, weightMm: DIMENSION_STYLE.lineWeight }));
   return { strokes, texts: [text], dots: [] };
-}
+});

@@ -48,14 +48,7 @@ export function pageStrip(text: PageWords, place: PagePlace, width: number, unit
   const title = fitText(text.title, width - PLAN.width - 4 * PAD, 3.5, 1);
   const where = alone ? texts.onePage : texts.pageOfColumns(pageName(place), place.columns, place.rows);
   const second = fitText(where, width - PLAN.width - 4 * PAD, 2.5, 1);
-  // The caution is never cut: the words move closer together, and get smaller, until all have room.
-  const small = SMALL.map((size) => ({
-    size,
-    lines: [text.project, text.caution].flatMap((t) => wrapText(t, left - PAD, size)),
-  }));
-  const { size, lines } =
-    small.find((s) => SPACING * s.size * (s.lines.length - 0.3) <= STRIP_HEIGHT - PAD - 11) ??
-    (small.at(-1) as (typeof small)[number]);
+  const { size, lines } = smallPrint(text, left - PAD);
   return {
     width,
     height: STRIP_HEIGHT,
@@ -69,6 +62,18 @@ export function pageStrip(text: PageWords, place: PagePlace, width: number, unit
       ...(alone ? [] : plan(place, width)),
     ],
   };
+}
+
+/** The caution is never cut: the words move closer together, and get smaller, until all have room. */
+function smallPrint({ project, caution }: PageWords, width: number) {
+  const at = (size: number) => ({ size, lines: [project, caution].flatMap((t) => wrapText(t, width, size)) });
+  const [tallest, ...smaller] = SMALL;
+  let print = at(tallest);
+  for (const size of smaller) {
+    if (SPACING * print.size * (print.lines.length - 0.3) <= STRIP_HEIGHT - PAD - 11) break;
+    print = at(size);
+  }
+  return print;
 }
 
 /** All pages as small boxes, this one filled. */

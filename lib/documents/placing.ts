@@ -30,8 +30,12 @@ function placedSegment(s: Segment, place: Placement): Segment {
 
 /** A primitive in another place. Text heights and weights stay as they are, for they are paper mm. */
 export function placed<P extends PlainPrimitive | SymbolPrimitive | DimensionPrimitive>(p: P, place: Placement): P {
-  return placedKind(p, place) as P;
+  return isNowhereElse(place) ? p : (placedKind(p, place) as P);
 }
+
+/** Most of what is drawn at full size, and the first view of a sheet, stays where it is. */
+const isNowhereElse = ({ turnDeg, scale, offset: [x, y] }: Placement): boolean =>
+  turnDeg === 0 && scale === 1 && x === 0 && y === 0;
 
 function placedKind(
   p: PlainPrimitive | SymbolPrimitive | DimensionPrimitive,
@@ -86,18 +90,21 @@ function placedDimension(d: DimensionPrimitive, place: Placement): DimensionPrim
 }
 
 /** An expansion in another place: its texts grow with it. */
-export const placedExpansion = <E extends Expansion>(e: E, place: Placement): E => ({
-  ...e,
-  strokes: e.strokes.map((s) => ({ ...s, segment: placedSegment(s.segment, place) })),
-  texts: e.texts.map((t) => ({
-    ...t,
-    at: placedPoint(t.at, place),
-    rotationDeg: t.rotationDeg + place.turnDeg,
-    height: t.height * place.scale,
-    width: t.width * place.scale,
-  })),
-  dots: e.dots.map((d) => ({ centre: placedPoint(d.centre, place), radius: d.radius * place.scale })),
-});
+export function placedExpansion<E extends Expansion>(e: E, place: Placement): E {
+  if (isNowhereElse(place)) return e;
+  return {
+    ...e,
+    strokes: e.strokes.map((s) => ({ ...s, segment: placedSegment(s.segment, place) })),
+    texts: e.texts.map((t) => ({
+      ...t,
+      at: placedPoint(t.at, place),
+      rotationDeg: t.rotationDeg + place.turnDeg,
+      height: t.height * place.scale,
+      width: t.width * place.scale,
+    })),
+    dots: e.dots.map((d) => ({ centre: placedPoint(d.centre, place), radius: d.radius * place.scale })),
+  };
+}
 
 /** The parts of a symbol as they stand in a view at `1 : scale`, model mm. */
 export const symbolParts = (symbol: SymbolPrimitive, scale: number): PlainPrimitive[] =>

@@ -1,8 +1,9 @@
 import { formatLength, type WrittenUnits } from '../base/measures.js';
+import { remembered } from '../base/remembered.js';
 import * as texts from '../base/texts/sheet-frame.js';
 import type { Vec2 } from '../math/vec.js';
 import type { LinearDimension, PlainPrimitive, Primitive, View } from './drawing.js';
-import { viewBounds } from './drawing-bounds.js';
+import { type Bounds2, viewBounds } from './drawing-bounds.js';
 import { placed } from './placing.js';
 import { rectangle, rectangleLoop, words } from './shapes.js';
 import { wrapText } from './text-fit.js';
@@ -32,8 +33,14 @@ const NAME = 5;
 /** Notes above the bar, mm. */
 const NOTES = { width: 180, height: 2.5, first: 14, line: 4.5 } as const;
 
-export const pieceBounds = ({ primitives }: TemplatePiece, units: WrittenUnits) =>
-  viewBounds({ id: '', title: '', scale: 1, units, primitives });
+/** Least box round a piece; asked for by each way in which it is printed. */
+export const pieceBounds = ({ primitives }: TemplatePiece, units: WrittenUnits): Bounds2 =>
+  viewBounds(pieceViews(primitives)[units]);
+
+const pieceViews = remembered((primitives: TemplatePiece['primitives']): Record<WrittenUnits, View> => {
+  const at = (units: WrittenUnits): View => ({ id: '', title: '', scale: 1, units, primitives });
+  return { metric: at('metric'), 'half-millimetres': at('half-millimetres'), 'feet-inches': at('feet-inches') };
+});
 
 /**
  * All pieces of a template in one drawing at 1:1, one above the other, over notes and a bar to check the size with.

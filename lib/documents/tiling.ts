@@ -5,7 +5,7 @@ import type { Vec2 } from '../math/vec.js';
 import { clipPath } from './clip.js';
 import { expandDimension } from './dimensioning.js';
 import type { PathPrimitive, PlainPrimitive, Primitive, TextPrimitive, View } from './drawing.js';
-import { type Bounds2, boundsOf } from './drawing-bounds.js';
+import { type Bounds2, boundsOf, chainBounds } from './drawing-bounds.js';
 import { boxCorners, middleOf, textBox } from './expansion.js';
 import { type PageWords, pageName, pageStrip, STRIP_HEIGHT } from './page-strip.js';
 import { placed } from './placing.js';
@@ -86,13 +86,16 @@ export function tilePiece(given: TemplatePiece, page: SheetSize, words: PageWord
     };
   });
   const letters = plain.filter((p) => p.kind === 'text').map((t) => ({ t, on: pageOfText(t, windows) }));
-  const signs = registerSigns(grid, start, span);
+  const paths = [...plain.filter((p) => p.kind === 'path'), ...registerSigns(grid, start, span)].map((path) => ({
+    path,
+    box: chainBounds(path.segments),
+  }));
   const room = roomOf(size);
   return windows.map((own, i) => {
     const place = { columns, rows, column: i % columns, row: Math.floor(i / columns) };
     const name = columns * rows === 1 ? piece.name : texts.pageAt(piece.name, pageName(place));
     const primitives: Primitive[] = [
-      ...[...plain, ...signs].flatMap((p) => (p.kind === 'text' ? [] : clipped(p, own))),
+      ...paths.flatMap(({ path, box }) => (apart(box, own) ? [] : clipPath(path, own))),
       ...letters.filter(({ on }) => on === i).map(({ t }) => nudged(t, own)),
     ];
     const view: View = { id: `page-${i + 1}`, title: name, scale: 1, units, primitives };
@@ -215,7 +218,12 @@ function circlePath({ layer, centre, radius }: Extract<PlainPrimitive, { kind: '
   return { kind: 'path', layer, segments: [half(0), half(Math.PI)], closed: true };
 }
 
-const clipped = (p: PathPrimitive, own: Bounds2): PathPrimitive[] => clipPath(p, own);
+/** Boxes so far apart that nothing of one shows in the other, however it is rounded. */
+const apart = (a: Bounds2, b: Bounds2): boolean =>
+  a.min[0] > b.max[0] + PAPER_POINT ||
+  a.max[0] < b.min[0] - PAPER_POINT ||
+  a.min[1] > b.max[1] + PAPER_POINT ||
+  a.max[1] < b.min[1] - PAPER_POINT;
 
 /** The page that shows all of a text, else the one that shows its middle. */
 function pageOfText(t: TextPrimitive, windows: readonly Bounds2[]): number {

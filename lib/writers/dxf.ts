@@ -62,7 +62,7 @@ function fileOf(frame: DrawingFrame, fill: (drawing: ViewDrawing) => void): Uint
   try {
     const drawing = new ViewDrawing(frame);
     fill(drawing);
-    return new TextEncoder().encode(drawing.toDxfString());
+    return drawing.written();
   } finally {
     Handle.seed = seed;
   }

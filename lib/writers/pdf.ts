@@ -2,8 +2,10 @@ import * as texts from '../base/texts/writers.js';
 import { DocumentError } from '../documents/document-error.js';
 import { oneLine } from '../documents/plain-text.js';
 import { requireSoundSheet, type Sheet, sheetForm } from '../documents/sheet.js';
+import { ByteText } from './byte-text.js';
+import { PlainFont } from './pdf/font.js';
 import { PdfPen, POINTS } from './pdf/pen.js';
-import type { PdfDocument, PdfSource } from './pdf/source.js';
+import type { OpenFont, PdfDocument, PdfSource } from './pdf/source.js';
 import { drawWith } from './pen.js';
 
 export type { PdfSource } from './pdf/source.js';
@@ -30,7 +32,7 @@ export async function writePdf(sheets: readonly Sheet[], info: PdfInfo, source: 
   const document = new Document({
     autoFirstPage: false,
     compress: false,
-    font: source.font,
+    font: openFonts.get(source.font) ?? source.font,
     lang: 'en',
     displayTitle: true,
     info: {
@@ -41,38 +43,19 @@ export async function writePdf(sheets: readonly Sheet[], info: PdfInfo, source: 
       CreationDate: new WrittenDate(info.date),
     },
   });
-  setPlainly(document);
+  openFonts.set(source.font, document._font.font);
   const bytes = gathered(document);
-  for (const sheet of sheets) addSheet(document, sheet);
+  const font = new PlainFont(document);
+  for (const sheet of sheets) addSheet(document, font, sheet);
   document.end();
   return bytes;
 }
 
 /**
- * Texts are set letter by letter, each as wide as its own advance, as drawings are laid out. PDFKit would have the font's
- * tables asked for joins and kerns that are all switched off, anew each time that a text is measured or written; and the
- * texts of a set come again and again.
+ * Fonts once read serve the files that follow: PDFKit takes one in place of its bytes. It keeps with each glyph the letter
+ * that first asked for it; in the drawings' font no two letters share a glyph, so files don't hang on those before them.
  */
-function setPlainly({ _font: held }: PdfDocument): void {
-  const layout = held?.layout?.bind(held);
-  const { font, scale } = held ?? {};
-  if (!held || !layout || !font?.glyphsForString || scale === undefined) return;
-  const known = new Map<string, object>();
-  held.layout = (text, features, onlyWidth) => {
-    if (features === undefined) return layout(text, features, onlyWidth);
-    const found = known.get(text) ?? plainRun(font.glyphsForString?.(text) ?? [], scale);
-    known.set(text, found);
-    return found;
-  };
-}
-
-function plainRun(glyphs: readonly { readonly advanceWidth: number }[], scale: number): object {
-  const positions = glyphs.map(({ advanceWidth }) => {
-    const width = advanceWidth * scale;
-    return { xAdvance: width, yAdvance: 0, xOffset: 0, yOffset: 0, advanceWidth: width };
-  });
-  return { glyphs, positions, advanceWidth: positions.reduce((sum, { xAdvance }) => sum + xAdvance, 0) };
-}
+const openFonts = new WeakMap<Uint8Array, OpenFont>();
 
 /**
  * What stands for a date: PDFKit would else put the clock's time. It is asked for what a date tells, and written as its
@@ -86,16 +69,18 @@ class WrittenDate {
   toString = (): string => (this.date === null ? 'null' : `(D:${this.date.replaceAll('-', '')})`);
 }
 
-function addSheet(document: PdfDocument, sheet: Sheet): void {
+function addSheet(document: PdfDocument, font: PlainFont, sheet: Sheet): void {
   const { width, height } = sheet.size;
   document.addPage({ size: [width * POINTS, height * POINTS], margin: 0 });
   const { title, sheet: number } = sheet.titleBlock;
   const item = document.outline.addItem(oneLine(`${number} ${title}`), { expanded: false });
   if (sheet.views.length > 1) for (const { view } of sheet.views) item.addItem(oneLine(view.title));
+  const page = new ByteText();
   const form = { scale: 1, units: 'metric', primitives: sheetForm(sheet) } as const;
-  drawWith(new PdfPen(document, { scale: 1, origin: [0, 0], height }), form);
+  drawWith(new PdfPen(page, font, { scale: 1, origin: [0, 0], height }), form);
   for (const { view, at } of sheet.views)
-    drawWith(new PdfPen(document, { scale: view.scale, origin: at, height }), view);
+    drawWith(new PdfPen(page, font, { scale: view.scale, origin: at, height }), view);
+  document.addContent(page.written());
 }
 
 function gathered(document: PdfDocument): Promise<Uint8Array> {

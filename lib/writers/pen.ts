@@ -32,18 +32,30 @@ type Drawable = Pick<View, 'scale' | 'primitives'> & { readonly units: WrittenUn
 /** Draws a view layer by layer. */
 export function drawWith(pen: Pen, view: Drawable): void {
   const { scale, units } = view;
-  const parts = view.primitives.flatMap((p) => (p.kind === 'symbol' ? symbolParts(p, scale) : [p]));
+  const parts = byLayer(view.primitives.flatMap((p) => (p.kind === 'symbol' ? symbolParts(p, scale) : [p])));
   for (const layer of LAYERS) {
-    const own = parts.filter((p) => layerOf(p) === layer.name);
-    if (own.length === 0) continue;
+    const own = parts.get(layer.name);
+    if (!own) continue;
     pen.beginLayer(layer);
     for (const p of own) drawPrimitive(pen, p, scale, units);
     pen.endLayer();
   }
 }
 
+/** Primitives by their layers, those of each in their order. */
+export function byLayer<P extends Primitive>(primitives: readonly P[]): ReadonlyMap<LayerName, readonly P[]> {
+  const layers = new Map<LayerName, P[]>();
+  for (const p of primitives) {
+    const layer = layerOf(p);
+    const own = layers.get(layer);
+    if (own) own.push(p);
+    else layers.set(layer, [p]);
+  }
+  return layers;
+}
+
 /** The layer of a primitive; dimensions and marks have one of their own. */
-export const layerOf = (p: Primitive): LayerName => ('layer' in p ? p.layer : 'dimension');
+const layerOf = (p: Primitive): LayerName => ('layer' in p ? p.layer : 'dimension');
 
 function drawPrimitive(pen: Pen, p: Exclude<Primitive, { kind: 'symbol' }>, scale: number, units: View['units']): void {
   switch (p.kind) {

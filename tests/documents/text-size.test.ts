@@ -9,7 +9,7 @@ import { drawableText, emOf, MISSING_LETTER, textWidth, undrawableLetters } from
 interface Font {
   readonly unitsPerEm: number;
   hasGlyphForCodePoint(code: number): boolean;
-  glyphForCodePoint(code: number): { readonly advanceWidth: number };
+  glyphForCodePoint(code: number): { readonly id: number; readonly advanceWidth: number };
 }
 const require = createRequire(import.meta.url);
 const { create } = createRequire(require.resolve('pdfkit'))('fontkit') as { create(bytes: Uint8Array): Font };
@@ -23,16 +23,21 @@ it('gives widths of DejaVu Sans: capitals are 0.729 em high, figures 0.636 em wi
 });
 
 it('knows the width of every letter that it draws, by the font’s own metrics, and draws none that the font lacks', () => {
+  const glyphs = new Set<number>();
   let known = 0;
   for (let code = 0x20; code < 0x3000; code++) {
     const letter = String.fromCodePoint(code);
     if (undrawableLetters(letter).length > 0 || drawableText(letter) !== letter) continue;
     known++;
     expect(font.hasGlyphForCodePoint(code), code.toString(16)).toBe(true);
-    const ems = font.glyphForCodePoint(code).advanceWidth / font.unitsPerEm;
+    const { id, advanceWidth } = font.glyphForCodePoint(code);
+    glyphs.add(id);
+    const ems = advanceWidth / font.unitsPerEm;
     expect(textWidth(letter, 1), code.toString(16)).toBeCloseTo(ems * emOf(1), 9);
   }
   expect(known).toBeGreaterThan(1500);
+  // No two share one: so a font that was read for one file tells the letters of the next as if it were new.
+  expect(glyphs.size).toBe(known);
 });
 
 it('never takes an unknown letter for nothing', () => {

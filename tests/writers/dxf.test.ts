@@ -284,8 +284,8 @@ describe('GuardedTags', () => {
     const tags = new GuardedTags();
     for (const x of [1e-7, -1e-12, 6000, -0.5, 1234567.125]) tags.push(10, x);
     expect(
-      tags
-        .toDxfString()
+      new TextDecoder()
+        .decode(tags.written())
         .split('\n')
         .filter((_, i) => i % 2 === 1),
     ).toEqual(['0.0000001', '0.0', '6000.0', '-0.5', '1234567.125']);

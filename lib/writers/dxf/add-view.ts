@@ -1,14 +1,15 @@
 import { dimensionText, expandDimension } from '../../documents/dimensioning.js';
 import type { PlainPrimitive, Primitive, SymbolPrimitive, View } from '../../documents/drawing.js';
-import { type Expansion, textBox } from '../../documents/expansion.js';
+import type { Expansion } from '../../documents/expansion.js';
 import { LAYERS } from '../../documents/layers.js';
 import { expandLeader, expandLevel, expandTag } from '../../documents/marks.js';
 import { type Placement, placed, placedExpansion, placedPoint } from '../../documents/placing.js';
 import type { Vec2 } from '../../math/vec.js';
-import { layerOf } from '../pen.js';
+import { byLayer } from '../pen.js';
 import { dimStyleName } from './dim-variables.js';
 import { dimensionEntity } from './dimension.js';
 import {
+  boxEntity,
   circleEntity,
   dotLoop,
   ellipseEntity,
@@ -32,9 +33,9 @@ export interface ModelPlace {
 export function addView(view: View, { enlarged, offset }: ModelPlace, drawing: ViewDrawing): void {
   const place: Placement = { turnDeg: 0, scale: enlarged, offset };
   const scale = view.scale * enlarged;
+  const layers = byLayer(view.primitives);
   for (const { name } of LAYERS)
-    for (const p of view.primitives)
-      if (layerOf(p) === name) for (const e of entitiesOf(p, view, place, scale, drawing)) drawing.add(e);
+    for (const p of layers.get(name) ?? []) for (const e of entitiesOf(p, view, place, scale, drawing)) drawing.add(e);
 }
 
 function entitiesOf(
@@ -81,7 +82,7 @@ function plainEntities(p: PlainPrimitive, scale: number): DxfObject[] {
     case 'ellipse':
       return [ellipseEntity(p)];
     case 'text':
-      return [textEntity(textBox(p.text, p.at, p.anchor, p.heightMm * scale, p.rotationDeg), p.layer)];
+      return [textEntity(p, scale)];
     case 'hatch':
       return p.pattern === 'solid' ? [fillEntity(p.loops, p.layer)] : hatchEntities(p.loops, p.pattern, p.layer, scale);
   }
@@ -98,5 +99,5 @@ function symbolEntity(p: SymbolPrimitive, scale: number, drawing: ViewDrawing): 
 const expansionEntities = (e: Expansion): DxfObject[] => [
   ...e.strokes.map((s) => strokeEntity(s, 'dimension')),
   ...e.dots.map((d) => fillEntity([dotLoop(d)], 'dimension')),
-  ...e.texts.map((t) => textEntity(t, 'dimension')),
+  ...e.texts.map((t) => boxEntity(t, 'dimension')),
 ];

@@ -2,7 +2,6 @@ import type { WrittenUnits } from '../../base/measures.js';
 import { DIMENSION_STYLE as STYLE } from '../../documents/dimension-style.js';
 import { TEXT_STYLE, weightCode } from './entities.js';
 import { type DxfObject, tableRecord } from './object.js';
-import type { Tag } from './tags.js';
 
 const MM_PER_INCH = 25.4;
 
@@ -66,18 +65,18 @@ export const dimStyleRecord = (writing: DimensionWriting, textStyleHandle: strin
   tableRecord(
     'DIMSTYLE',
     'AcDbDimStyleTableRecord',
-    [
-      [2, dimStyleName(writing)],
-      [70, 0],
-      ...variables(writing).map(([, code, , value]): Tag => [code, value]),
-      [340, textStyleHandle],
-    ],
+    (tags) => {
+      tags.push(2, dimStyleName(writing));
+      tags.push(70, 0);
+      for (const [, code, , value] of variables(writing)) tags.push(code, value);
+      tags.push(340, textStyleHandle);
+    },
     105,
   );
 
-/** The same values as header variables: some readers redraw dimensions from these alone. */
-export const dimHeaders = (writing: DimensionWriting): [string, Tag[]][] => [
-  ...variables(writing).map(([variable, , code, value]): [string, Tag[]] => [variable, [[code, value]]]),
-  ['DIMTXSTY', [[7, TEXT_STYLE]]],
-  ['DIMSTYLE', [[2, dimStyleName(writing)]]],
+/** The same values as header variables, each with its group: some readers redraw dimensions from these alone. */
+export const dimHeaders = (writing: DimensionWriting): [string, number, string | number][] => [
+  ...variables(writing).map(([name, , code, value]): [string, number, number] => [name, code, value]),
+  ['DIMTXSTY', 7, TEXT_STYLE],
+  ['DIMSTYLE', 2, dimStyleName(writing)],
 ];

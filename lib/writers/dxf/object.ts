@@ -1,18 +1,18 @@
 import DatabaseObject from 'dxf-writer/src/DatabaseObject.js';
 import type TagsManager from 'dxf-writer/src/TagsManager.js';
-import type { Tag } from './tags.js';
+import type { GuardedTags } from './tags.js';
 
-/** Tags under one subclass marker. */
-export type Part = readonly [marker: string, tags: readonly Tag[]];
+/** Writes what tells an object from others of its type: its tags, each part under its subclass marker (100). */
+export type Content = (tags: GuardedTags) => void;
 
 /**
- * Any object of the file: type, handle, owner, then its parts each under its subclass marker.
+ * Any object of the file: type, handle, owner, then what it holds.
  * The library's own entities put the layer under the wrong marker and know no weight, text style or block.
  */
 export class DxfObject extends DatabaseObject {
   constructor(
     readonly type: string,
-    readonly parts: readonly Part[],
+    private readonly content: Content,
     private readonly handleCode = 5,
   ) {
     super();
@@ -24,23 +24,22 @@ export class DxfObject extends DatabaseObject {
   }
 
   override tags(manager: TagsManager): void {
-    manager.push(0, this.type);
-    manager.push(this.handleCode, this.handle);
-    manager.push(330, this.ownerObjectHandle);
-    for (const [marker, tags] of this.parts) {
-      manager.push(100, marker);
-      for (const [code, value] of tags) manager.push(code, value);
-    }
+    const tags = manager as GuardedTags;
+    tags.push(0, this.type);
+    tags.push(this.handleCode, this.handle);
+    tags.push(330, this.ownerObjectHandle);
+    this.content(tags);
   }
 }
 
 /** Record of a symbol table (layer, style, block record ...). */
-export const tableRecord = (type: string, marker: string, tags: readonly Tag[], handleCode = 5): DxfObject =>
+export const tableRecord = (type: string, marker: string, content: Content, handleCode = 5): DxfObject =>
   new DxfObject(
     type,
-    [
-      ['AcDbSymbolTableRecord', []],
-      [marker, tags],
-    ],
+    (tags) => {
+      tags.push(100, 'AcDbSymbolTableRecord');
+      tags.push(100, marker);
+      content(tags);
+    },
     handleCode,
   );

@@ -1,34 +1,58 @@
 import TagsManager from 'dxf-writer/src/TagsManager.js';
 import * as texts from '../../base/texts/writers.js';
+import { ByteText } from '../byte-text.js';
 
-/** One tag: group code and value. */
-export type Tag = readonly [code: number, value: string | number];
+const TEXT = 0;
+const REAL = 1;
+const WHOLE = 2;
+const HANDLE = 3;
+type Kind = typeof TEXT | typeof REAL | typeof WHOLE | typeof HANDLE;
 
-type Kind = 'text' | 'real' | 'whole' | 'handle';
+/** Reals are written to 1e-9 without an exponent, which not every reader takes. */
+const PLACES = 9;
 
 /**
  * Collects tags and lets none through that a reader could take for something else: numbers are finite and in the form
  * of their group, texts hold no control character (a newline would begin a tag of its own), handles are hexadecimal.
+ * They are written as they come, for a file holds hundreds of thousands.
  */
 export class GuardedTags extends TagsManager {
+  private readonly file = new ByteText();
+
   override push(code: number, value: string | number): void {
-    super.push(code, formatted(code, value));
+    const { file } = this;
+    file.ascii(CODE_LINES[code] ?? `${code}\n`);
+    switch (kindOf(code)) {
+      case REAL:
+        if (!Number.isFinite(value)) refuse(code, value, texts.finiteNumber);
+        file.fixed(value as number, PLACES);
+        break;
+      case WHOLE:
+        if (!Number.isSafeInteger(value)) refuse(code, value, texts.wholeNumber);
+        file.rounded(value as number, 0);
+        break;
+      case HANDLE:
+        if (!/^[0-9A-F]{1,16}$/.test(String(value))) refuse(code, value, texts.handle);
+        file.ascii(String(value));
+        break;
+      case TEXT:
+        if (typeof value !== 'string' || /\p{Cc}/u.test(value)) refuse(code, value, texts.textOnOneLine);
+        file.text(value as string);
+    }
+    file.ascii('\n');
   }
 
-  /** With the line end after the last tag that the library leaves out. */
-  override toDxfString(): string {
-    return `${super.toDxfString()}\n`;
+  /** A place in the plane: the groups of its coordinates are ten apart. */
+  place(code: number, [x, y]: readonly [number, number]): void {
+    this.push(code, x);
+    this.push(code + 10, y);
+    this.push(code + 20, 0);
   }
-}
 
-function formatted(code: number, value: string | number): string {
-  const kind = kindOf(code);
-  if (kind === 'real')
-    return Number.isFinite(value) ? realText(value as number) : refuse(code, value, texts.finiteNumber);
-  if (kind === 'whole') return Number.isSafeInteger(value) ? String(value) : refuse(code, value, texts.wholeNumber);
-  if (kind === 'handle')
-    return /^[0-9A-F]{1,16}$/.test(String(value)) ? String(value) : refuse(code, value, texts.handle);
-  return typeof value === 'string' && !/\p{Cc}/u.test(value) ? value : refuse(code, value, texts.textOnOneLine);
+  /** The file. */
+  written(): Uint8Array {
+    return this.file.written();
+  }
 }
 
 function refuse(code: number, value: unknown, wanted: string): never {
@@ -36,31 +60,16 @@ function refuse(code: number, value: unknown, wanted: string): never {
   throw new RangeError(`Group ${code} of a DXF file can't be ${shown}: it must be ${wanted}.`);
 }
 
-const NOUGHT = '0'.charCodeAt(0);
-const POINT = '.'.charCodeAt(0);
+const CODE_LINES = Array.from({ length: 400 }, (_, code) => `${code}\n`);
+const KINDS = Uint8Array.from(CODE_LINES, (_, code) => kindByRange(code));
 
-/** To 1e-9 without an exponent, which not every reader takes. */
-function realText(value: number): string {
-  if (Number.isInteger(value) && Math.abs(value) < 1e15) return `${value === 0 ? 0 : value}.0`;
-  const text = value.toFixed(9);
-  let end = text.length;
-  // One nought stays after the point.
-  while (text.charCodeAt(end - 1) === NOUGHT && text.charCodeAt(end - 2) !== POINT) end--;
-  const short = text.slice(0, end);
-  return short === '-0.0' ? '0.0' : short;
-}
+const kindOf = (code: number): number => KINDS[code] ?? kindByRange(code);
 
 /** Kinds of values by group code, as far as this writer uses them. */
-function kindOf(code: number): Kind {
-  if (code === 5 || code === 105 || (code >= 320 && code <= 369) || (code >= 390 && code <= 399)) return 'handle';
-  if ((code >= 10 && code <= 59) || (code >= 110 && code <= 149) || (code >= 210 && code <= 239)) return 'real';
-  if ((code >= 60 && code <= 99) || (code >= 160 && code <= 179) || (code >= 270 && code <= 299)) return 'whole';
-  if ((code >= 370 && code <= 389) || (code >= 420 && code <= 429)) return 'whole';
-  return 'text';
+function kindByRange(code: number): Kind {
+  if (code === 5 || code === 105 || (code >= 320 && code <= 369) || (code >= 390 && code <= 399)) return HANDLE;
+  if ((code >= 10 && code <= 59) || (code >= 110 && code <= 149) || (code >= 210 && code <= 239)) return REAL;
+  if ((code >= 60 && code <= 99) || (code >= 160 && code <= 179) || (code >= 270 && code <= 299)) return WHOLE;
+  if ((code >= 370 && code <= 389) || (code >= 420 && code <= 429)) return WHOLE;
+  return TEXT;
 }
-
-export const point = (code: number, [x, y]: readonly [number, number]): Tag[] => [
-  [code, x],
-  [code + 10, y],
-  [code + 20, 0],
-];

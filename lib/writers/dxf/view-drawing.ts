@@ -1,7 +1,6 @@
 import DxfDrawing from 'dxf-writer/src/Drawing.js';
 import Handle from 'dxf-writer/src/Handle.js';
 import Table from 'dxf-writer/src/Table.js';
-import type TagsManager from 'dxf-writer/src/TagsManager.js';
 import TextStyle from 'dxf-writer/src/TextStyle.js';
 import type { LineType } from '../../documents/drawing.js';
 import type { Bounds2 } from '../../documents/drawing-bounds.js';
@@ -10,7 +9,7 @@ import type { Vec2 } from '../../math/vec.js';
 import { type DimensionWriting, dimHeaders, dimStyleName, dimStyleRecord } from './dim-variables.js';
 import { TEXT_STYLE, weightCode } from './entities.js';
 import { DxfObject, tableRecord } from './object.js';
-import { GuardedTags, point } from './tags.js';
+import { GuardedTags } from './tags.js';
 
 interface Block {
   readonly record: DxfObject;
@@ -83,21 +82,30 @@ export class ViewDrawing extends DxfDrawing {
   }
 
   private block(name: string, flags: number): Block {
-    const record = tableRecord('BLOCK_RECORD', 'AcDbBlockTableRecord', [
-      [2, name],
-      [70, 0],
-      [280, 1],
-      [281, 0],
-    ]);
-    const own: [number, number | string][] = name === PAPER_SPACE ? [[67, 1]] : [];
-    const begin = new DxfObject('BLOCK', [
-      ['AcDbEntity', [...own, [8, '0']]],
-      ['AcDbBlockBegin', [[2, name], [70, flags], ...point(10, [0, 0]), [3, name], [1, '']]],
-    ]);
-    const end = new DxfObject('ENDBLK', [
-      ['AcDbEntity', [...own, [8, '0']]],
-      ['AcDbBlockEnd', []],
-    ]);
+    const record = tableRecord('BLOCK_RECORD', 'AcDbBlockTableRecord', (tags) => {
+      tags.push(2, name);
+      tags.push(70, 0);
+      tags.push(280, 1);
+      tags.push(281, 0);
+    });
+    const onLayer0 = (tags: GuardedTags): void => {
+      tags.push(100, 'AcDbEntity');
+      if (name === PAPER_SPACE) tags.push(67, 1);
+      tags.push(8, '0');
+    };
+    const begin = new DxfObject('BLOCK', (tags) => {
+      onLayer0(tags);
+      tags.push(100, 'AcDbBlockBegin');
+      tags.push(2, name);
+      tags.push(70, flags);
+      tags.place(10, [0, 0]);
+      tags.push(3, name);
+      tags.push(1, '');
+    });
+    const end = new DxfObject('ENDBLK', (tags) => {
+      onLayer0(tags);
+      tags.push(100, 'AcDbBlockEnd');
+    });
     this.blockTable.add(record);
     const block = { record, begin: begin.ownedBy(record.handle), end: end.ownedBy(record.handle), entities: [] };
     this.content.push(block);
@@ -128,18 +136,23 @@ export class ViewDrawing extends DxfDrawing {
   private addHeaders({ bounds: { min, max }, writings }: DrawingFrame): void {
     this.setUnits('Millimeters');
     this.header('MEASUREMENT', [[70, 1]]);
-    this.header('EXTMIN', point(10, min));
-    this.header('EXTMAX', point(10, max));
+    this.header('EXTMIN', corner(min));
+    this.header('EXTMAX', corner(max));
     this.header('LTSCALE', [[40, 1]]);
     this.header('LWDISPLAY', [[290, 1]]);
     this.header('TEXTSTYLE', [[7, TEXT_STYLE]]);
-    for (const [name, tags] of dimHeaders(writings[0])) this.header(name, tags);
+    for (const [name, code, value] of dimHeaders(writings[0])) this.header(name, [[code, value]]);
     const viewports = this.tables.VPORT;
     if (viewports) viewports.elements = [];
     viewports?.add(wholeView(min, max));
   }
 
-  override _tagsManager(): TagsManager {
+  /** The file. */
+  written(): Uint8Array {
+    return this._tagsManager().written();
+  }
+
+  override _tagsManager(): GuardedTags {
     const tags = new GuardedTags();
     const tables = [this._ltypeTable(), this._layerTable(), ...Object.values(this.tables), this.blockTable];
     tags.start('HEADER');
@@ -172,30 +185,36 @@ export class ViewDrawing extends DxfDrawing {
   }
 }
 
+const corner = ([x, y]: Vec2): [number, number][] => [
+  [10, x],
+  [20, y],
+  [30, 0],
+];
+
 const layerRecord = (name: string, lineType: string, weightMm: number): DxfObject =>
-  tableRecord('LAYER', 'AcDbLayerTableRecord', [
-    [2, name],
-    [70, 0],
-    [62, BLACK_OR_WHITE],
-    [6, lineType],
-    [370, weightCode(weightMm)],
-    [390, NO_HANDLE],
-  ]);
+  tableRecord('LAYER', 'AcDbLayerTableRecord', (tags) => {
+    tags.push(2, name);
+    tags.push(70, 0);
+    tags.push(62, BLACK_OR_WHITE);
+    tags.push(6, lineType);
+    tags.push(370, weightCode(weightMm));
+    tags.push(390, NO_HANDLE);
+  });
 
 /** The window in which a reader opens the file: all of the view, with a little room round it. */
 function wholeView(min: Vec2, max: Vec2): DxfObject {
   const [width, height] = [Math.max(max[0] - min[0], 1), Math.max(max[1] - min[1], 1)];
   const aspect = 1.5;
-  return tableRecord('VPORT', 'AcDbViewportTableRecord', [
-    [2, '*ACTIVE'],
-    [70, 0],
-    [10, 0],
-    [20, 0],
-    [11, 1],
-    [21, 1],
-    [12, (min[0] + max[0]) / 2],
-    [22, (min[1] + max[1]) / 2],
-    [40, 1.05 * Math.max(height, width / aspect)],
-    [41, aspect],
-  ]);
+  return tableRecord('VPORT', 'AcDbViewportTableRecord', (tags) => {
+    tags.push(2, '*ACTIVE');
+    tags.push(70, 0);
+    tags.push(10, 0);
+    tags.push(20, 0);
+    tags.push(11, 1);
+    tags.push(21, 1);
+    tags.push(12, (min[0] + max[0]) / 2);
+    tags.push(22, (min[1] + max[1]) / 2);
+    tags.push(40, 1.05 * Math.max(height, width / aspect));
+    tags.push(41, aspect);
+  });
 }

@@ -1,45 +1,43 @@
-/** The part of a PDFKit document that the writer uses; lengths are points, y downward. */
+/**
+ * The part of a PDFKit document that the writer uses; lengths are points. PDFKit makes the file, its pages, bookmarks and
+ * font; what stands on a page comes ready from the writer's pen, by which PDFKit's own text layout is left out.
+ */
 export interface PdfDocument {
   readonly outline: PdfOutline;
-  /** The font at hand; not a part of PDFKit's declared interface, so it may be missing. */
-  readonly _font?: PdfFont;
+  /** The page at hand, and the fonts that it uses by their names. */
+  readonly page: { readonly fonts: Record<string, object> };
+  /** The font at hand. */
+  readonly _font: PdfFont;
   on(event: 'data', listener: (chunk: Uint8Array) => void): unknown;
   on(event: 'end', listener: () => void): unknown;
   on(event: 'error', listener: (error: unknown) => void): unknown;
   end(): unknown;
   addPage(options: { size: [number, number]; margin: number }): unknown;
-  fontSize(points: number): unknown;
-  widthOfString(text: string, options: PdfTextOptions): number;
-  text(text: string, x: number, y: number, options: PdfTextOptions): unknown;
-  save(): unknown;
-  restore(): unknown;
-  rotate(degrees: number, options: { origin: [number, number] }): unknown;
-  lineWidth(points: number): unknown;
-  lineJoin(join: 'round'): unknown;
-  dash(lengths: number[], options: { phase: number }): unknown;
-  undash(): unknown;
-  moveTo(x: number, y: number): unknown;
-  lineTo(x: number, y: number): unknown;
-  bezierCurveTo(x1: number, y1: number, x2: number, y2: number, x: number, y: number): unknown;
-  closePath(): unknown;
-  stroke(): unknown;
-  fill(rule: 'even-odd'): unknown;
-  clip(rule: 'even-odd'): unknown;
+  /** Adds operators to the page at hand. */
+  addContent(operators: Uint8Array): unknown;
 }
 
 /** A font as PDFKit holds it. */
 export interface PdfFont {
-  layout?: (text: string, features: object | undefined, onlyWidth?: boolean) => object;
+  /** Its name in the file. */
+  readonly id: string;
   /** Thousandths of an em in a unit of the font. */
-  readonly scale?: number;
-  readonly font?: { glyphsForString?: (text: string) => readonly { readonly advanceWidth: number }[] };
+  readonly scale: number;
+  readonly font: OpenFont;
+  layout: (text: string) => {
+    readonly glyphs: readonly object[];
+    readonly positions: readonly object[];
+    readonly advanceWidth: number;
+  };
+  /** Numbers of the letters in the file's font, which takes in those that it lacks yet. */
+  encode(text: string): readonly [glyphs: readonly string[], positions: readonly object[]];
+  /** The object of the file that a page refers to. */
+  ref(): object;
 }
 
-export interface PdfTextOptions {
-  lineBreak: false;
-  baseline: 'alphabetic';
-  /** Features of the font by name, on or off. */
-  features: Record<string, boolean>;
+/** A font's tables, read. */
+export interface OpenFont {
+  glyphsForString(text: string): readonly { readonly advanceWidth: number }[];
 }
 
 export interface PdfOutline {
