@@ -66,13 +66,46 @@ describe('heads in a stem wall of 3 m under a hemisphere', () => {
     expect(statics.heads[0]?.arch?.weight).toBeCloseTo(FLOW * outer + corner + ring, 6);
   });
 
-  it('half the arch of a niche 100 mm deep bears the whole flow, and ring and corner of its own depth', () => {
-    const niche = { ...head('semicircular'), use: 'niche' as const, depth: 100 };
-    const { statics } = made({ ...tall, openings: [niche] });
+  it.each([
+    ['flush', 100, 0.1],
+    [300, 100, 0.1],
+    [300, 400, T],
+  ] as const)(
+    'half the arch of a niche, face %s, %d mm deep, bears the whole flow, ring and corner of %d m',
+    (face, depth, deep) => {
+      const arch = { ...head('semicircular').arch, face };
+      const { statics } = made({ ...tall, openings: [{ ...head('semicircular'), use: 'niche', depth, arch }] });
+      const [inner, outer] = [0.5, 0.7];
+      const corner = UNIT * deep * (outer ** 2 - (Math.PI * outer ** 2) / 4);
+      const ring = (UNIT * deep * Math.PI * (outer ** 2 - inner ** 2)) / 4;
+      expect(statics.heads[0]?.arch?.weight).toBeCloseTo(FLOW * outer + corner + ring, 6);
+    },
+  );
+
+  it('snow bends a lintel by what the plan holds: 0.8 kPa to a slope of 60 degrees, over the middle of the wall', () => {
+    const { statics } = made({ ...tall, openings: [head('flat')], site: { ...houseOf().site, snowKpa: 1 } });
+    const flow = (0.8 * (3.25 * Math.sin(Math.PI / 3)) ** 2) / 2 / R;
+    expect(statics.heads[0]?.bending?.snow).toBeCloseTo((flow * 1.2 ** 2) / 8, 6);
+  });
+
+  it.each([
+    ['hall', 'lab', 7000],
+    ['lab', 'hall', 6400],
+  ] as const)('a vault from %s to %s bears the heavier of its domes; %d mm apart', (from, to, distance) => {
+    // The lab's wall ends at the ring's top, 0.8 m under the hall's.
+    const domes = [domeOf({ stemWall: 3000 }), domeOf({ id: 'lab', at: [distance, 0], stemWall: 2200 })];
+    const { height, width, head: round } = head('semicircular');
+    const { statics } = made({
+      domes,
+      passages: [{ id: 'link', between: [from, to], width, height, head: round, ring: 200 }],
+    });
     const [inner, outer] = [0.5, 0.7];
-    const corner = UNIT * 0.1 * (outer ** 2 - (Math.PI * outer ** 2) / 4);
-    const ring = (UNIT * 0.1 * Math.PI * (outer ** 2 - inner ** 2)) / 4;
-    expect(statics.heads[0]?.arch?.weight).toBeCloseTo(FLOW * outer + corner + ring, 6);
+    const corner = UNIT * T * (outer ** 2 - (Math.PI * outer ** 2) / 4);
+    const ring = (UNIT * T * Math.PI * (outer ** 2 - inner ** 2)) / 4;
+    const [found] = statics.heads;
+    expect(found?.arch?.weight).toBeCloseTo(FLOW * outer + corner + ring, 6);
+    // Walls of 3.25 m outside leave it free between them where they stand apart.
+    expect(found?.free !== null).toBe(distance > 6500);
   });
 });
 
