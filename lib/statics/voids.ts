@@ -28,6 +28,6 @@ export function cutLevel(house: HouseSetout, dome: DomeSetout): number {
 export function crossedAt(house: HouseSetout, dome: DomeSetout, z: number): string[] {
   const r = dome.radiusAt(z, dome.thickness / 2);
   return voidsOf(house, dome)
-    .filter((cutter) => z >= cutter.lowZ && cutter.spreadAt(r, z) > 0)
+    .filter((cutter) => cutter.spreadAt(r, z) > 0)
     .map(({ id }) => id);
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { setOutHouse } from '../../lib/setout/house.js';
 import { meetingLevel } from '../../lib/setout/meeting.js';
-import { crossedAt, cutLevel } from '../../lib/statics/voids.js';
+import { crossedAt, cutLevel, voidsOf } from '../../lib/statics/voids.js';
 import { domeOf, houseOf } from '../tools/house.js';
 
 type Circle = readonly [x: number, z: number, radius: number];
@@ -49,5 +49,9 @@ describe('two domes that abut', () => {
     expect(crossedAt(setout, lab, middle - 1)).toEqual(['hall']);
     expect(crossedAt(setout, lab, middle + 1)).toEqual([]);
     expect(crossedAt(setout, hall, 100)).toEqual([]);
+    // Seen from the later one's axis: 3 m west and 4 m south.
+    const [seen] = voidsOf(setout, lab);
+    expect(Math.sin(seen?.bearingRad ?? 0)).toBeCloseTo(-0.6, 9);
+    expect(Math.cos(seen?.bearingRad ?? 0)).toBeCloseTo(-0.8, 9);
   });
 });
