@@ -132,6 +132,15 @@ describe('clear sizes', () => {
     expect(glazedArea(pointed)).toBeCloseTo(0.9 * 1 + 2 * half, 6);
   });
 
+  it('a segmental head inside its frame: the arc meets the frame’s jambs under its springing', () => {
+    // R = (0.5² + 0.25²) / 0.5 = 0.625 about 1.175; inside the frame 0.575, 0.45 aside.
+    const window = clear({ width: 1000, height: 1800, head: { shape: 'segmental', rise: 250 } });
+    const [r, half] = [0.575, 0.45];
+    const up = Math.sqrt(r * r - half * half);
+    const head = r * r * Math.asin(half / r) - half * up;
+    expect(glazedArea(window)).toBeCloseTo(2 * half * (1.175 + up) + head, 7);
+  });
+
   it('24 in wide with a round top holds 5.7 ft2 over jambs of 24.775 in', () => {
     const jamb = 24.775 * IN;
     const shape = clear({ width: 24 * IN, height: jamb + 12 * IN, head: { shape: 'semicircular', rise: 12 * IN } }, 0);
