@@ -139,6 +139,9 @@ describe('clear sizes', () => {
     const up = Math.sqrt(r * r - half * half);
     const head = r * r * Math.asin(half / r) - half * up;
     expect(glazedArea(window)).toBeCloseTo(2 * half * (1.175 + up) + head, 7);
+    // At the springing, 0.375 over the centre, the leaf opens less than the jambs.
+    expect(clearWidthAt(window, 1550)).toBeCloseTo(2000 * Math.sqrt(r * r - 0.375 ** 2) - LEAF, 6);
+    expect(clearWidthAt(window, 1175 + 1000 * up - 1)).toBeCloseTo(900 - LEAF, 9);
   });
 
   it('24 in wide with a round top holds 5.7 ft2 over jambs of 24.775 in', () => {
