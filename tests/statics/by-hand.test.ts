@@ -123,6 +123,9 @@ describe('half an arch and the wall over it, up to the level of its top', () => 
     const [from, to] = [arch?.line[0], arch?.line.at(-1)];
     if (!arch || !from || !to) throw new Error('no thrust fits');
     const top = section.topZ(ring);
+    // Over the middle it passes between the ring's soffit and back.
+    expect(from.z).toBeGreaterThan(section.crownZ);
+    expect(from.z).toBeLessThan(top);
     // Beside the head the jambs go on down.
     const beside = masonry * depth * ring * (top - (jambs > 0 ? 0 : 2000));
     let [weight, moment] = [beside, beside * (half + ring / 2)];

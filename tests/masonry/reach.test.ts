@@ -1,0 +1,78 @@
+import { describe, expect, it } from 'vitest';
+import { halfAngleAt, moved, placedInCourse, singleForm } from '../../lib/masonry/placed.js';
+import { planMasonry } from '../../lib/masonry/plan.js';
+import { courseMiss } from '../../lib/masonry/reach.js';
+import { setOutHouse } from '../../lib/setout/house.js';
+import { spanPoint } from '../../lib/setout/span.js';
+import { domeOf, houseOf, openingOf } from '../tools/house.js';
+
+const R = 2000;
+/** A house some of whose courses are laid of other courses’ moulds. */
+const planned = (faces: 'curved' | 'flat', bond: 'free' | 'banded', mouldsInCourse: 1 | 2) => {
+  const house = houseOf({
+    domes: [domeOf({ radius: R, stemWall: 400, oculus: { radius: 350, curb: 150, upstand: 100 } })],
+  });
+  const blocks = { ...house.blocks, bond, faces, mouldsInCourse };
+  // Two moulds in a course serve houses whose openings ask for short pieces.
+  const openings = [
+    openingOf({ bearingDeg: 180, height: 1700, width: 900 }),
+    openingOf({ id: 'bay', bearingDeg: 70, sill: 500, height: 800, width: 1100, use: 'window' }),
+  ];
+  const { setout } = planMasonry(setOutHouse({ ...house, blocks, openings: mouldsInCourse === 2 ? openings : [] }));
+  const [dome] = setout.domes;
+  if (!dome) throw new Error('no dome');
+  return { setout, dome };
+};
+
+describe.each([
+  ['curved', 'free', 1],
+  ['flat', 'free', 1],
+  ['curved', 'banded', 2],
+] as const)('blocks of other courses’ moulds, %s, bond %s, %d in a course', (faces, bond, mouldsInCourse) => {
+  const { setout, dome } = planned(faces, bond, mouldsInCourse);
+
+  it('miss beds and faces of their course as their corners do, carried to the sphere', () => {
+    let foreign = 0;
+    let uneven = 0;
+    for (const course of dome.courses) {
+      if (course.part !== 'shell') continue;
+      const found = courseMiss(setout, dome, course);
+      const [over, under, off] = [[0], [0], [0]];
+      for (const second of course.mix ? [false, true] : [false]) {
+        const placed = placedInCourse(setout, dome, course, singleForm(course, second));
+        if (placed.atHome) continue;
+        foreign++;
+        for (const [s, bed, way] of [
+          [placed.bed, course.bed, -1],
+          [placed.top, course.to, 1],
+        ] as const)
+          for (const [depth, radius] of [
+            [0, R],
+            [250, R + 250],
+          ] as const) {
+            const [r, z] = spanPoint(placed.span, s, depth);
+            const half = halfAngleAt(placed, r, z);
+            // Middles of the edges count as well, but of flat faces.
+            for (const angle of faces === 'flat' ? [half] : [0, half]) {
+              const [distance, height] = moved(placed.motion, r * Math.cos(angle), z);
+              const [out, up] = [Math.hypot(distance, r * Math.sin(angle)), height - 400];
+              // Beds are cones about the sphere's centre.
+              const lat = bed / R;
+              const past = way * (up * Math.cos(lat) - out * Math.sin(lat));
+              over.push(past);
+              under.push(-past);
+              off.push(Math.abs(Math.hypot(out, up) - radius));
+            }
+          }
+      }
+      expect(Math.abs(found.bedOver - Math.max(...over)), `course ${course.index}`).toBeLessThan(0.01);
+      expect(Math.abs(found.bedUnder - Math.max(...under)), `course ${course.index}`).toBeLessThan(0.01);
+      expect(Math.abs(found.faceMiss - Math.max(...off)), `course ${course.index}`).toBeLessThan(0.01);
+      if (Math.abs(found.bedOver - found.bedUnder) > 0.1) uneven++;
+    }
+    expect(foreign).toBeGreaterThan(1);
+    // Flat faces are seated unevenly, so that which way a bed lies shows.
+    expect(uneven > 0).toBe(faces === 'flat');
+    expect(dome.courses.some((course) => course.mix !== null)).toBe(mouldsInCourse === 2);
+  });
+});
