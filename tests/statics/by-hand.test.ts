@@ -123,9 +123,11 @@ describe('half an arch and the wall over it, up to the level of its top', () => 
     const [from, to] = [arch?.line[0], arch?.line.at(-1)];
     if (!arch || !from || !to) throw new Error('no thrust fits');
     const top = section.topZ(ring);
-    // Over the middle it passes between the ring's soffit and back.
-    expect(from.z).toBeGreaterThan(section.crownZ);
-    expect(from.z).toBeLessThan(top);
+    // Over the middle it passes within the ring cut to its thickness over the factor.
+    const { past, centreZ, radius } = section.arc as NonNullable<typeof section.arc>;
+    const over = (share: number) => centreZ + Math.sqrt((radius + ring / 2 + (share * ring) / 2) ** 2 - past ** 2);
+    expect(from.z).toBeGreaterThan(over(-1.001 / arch.factor));
+    expect(from.z).toBeLessThan(over(1.001 / arch.factor));
     // Beside the head the jambs go on down.
     const beside = masonry * depth * ring * (top - (jambs > 0 ? 0 : 2000));
     let [weight, moment] = [beside, beside * (half + ring / 2)];
