@@ -74,7 +74,7 @@ export function footingPlanDraft(house: HouseSetout): Draft | null {
       foot: {
         title: texts.footingAndSlabPlan,
         notes: [
-          texts.cutBelowFinishedFloor(formatLength(-level, units), footing !== undefined),
+          texts.cutBelowFinishedFloor(formatLength(-level, units), footing !== undefined, slab !== undefined),
           baseWords(house.house, units),
           texts.undisturbedGroundDryFree(footing !== undefined),
           texts.underSlabCompactedFree,

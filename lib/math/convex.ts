@@ -6,162 +6,213 @@ import { cross2, sub2, type Vec2 } from './vec.js';
  */
 export type Convex = readonly Vec2[];
 
-const ROOM = 64;
+const ROOM = 256;
+/** Heights that differ by less than this part of themselves may stand in the wrong order by rounding. */
+const NOISE = 1e-13;
+/** Stands for the corner before, of corners that were cut away. */
+const GONE = -1;
 
 /**
- * A region that is changed in place. Programmes clip by thousands of lines, of which most take little or nothing:
- * corners stand in flat arrays, so that this costs no memory.
+ * A region that is changed in place. Programmes clip by thousands of lines, each of which takes a few corners near to
+ * where the last one like it did: corners are a ring whose ends that lie farthest along a direction are found by
+ * walking from the last one found, so that a cut costs as many steps as it takes corners, and no memory.
  */
 export class ConvexRegion {
   #x = new Float64Array(ROOM);
   #y = new Float64Array(ROOM);
-  #size = 0;
-  /** How far each corner lies inside a line that cuts. */
-  #heights = new Float64Array(ROOM);
-  /** The corners of the next region while it is made. */
-  #spareX = new Float64Array(ROOM);
-  #spareY = new Float64Array(ROOM);
-  #spareSize = 0;
+  #next = new Int32Array(ROOM);
+  #before = new Int32Array(ROOM);
+  /** Places taken, by corners and by those that are gone. */
+  #taken = 0;
+  /** Any corner; GONE when the region is empty. */
+  #any = GONE;
+  /** Corners found last: lowest and highest, seen from below and from above. */
+  readonly #found = new Int32Array(4);
 
   constructor(corners: Convex) {
     this.#take(corners);
   }
 
   get empty(): boolean {
-    return this.#size === 0;
+    return this.#any === GONE;
   }
 
   corners(): Vec2[] {
-    return Array.from({ length: this.#size }, (_, i): Vec2 => [this.#x[i] as number, this.#y[i] as number]);
+    const corners: Vec2[] = [];
+    if (this.empty) return corners;
+    let i = this.#any;
+    do {
+      corners.push(this.#at(i));
+      i = this.#next[i] as number;
+    } while (i !== this.#any);
+    return corners;
+  }
+
+  #at(i: number): Vec2 {
+    return [this.#x[i] as number, this.#y[i] as number];
   }
 
   #take(corners: Convex): void {
+    this.#taken = 0;
+    this.#any = corners.length > 0 ? 0 : GONE;
+    this.#found.fill(this.#any);
     for (const [x, y] of corners) this.#add(x, y);
-    this.#swap();
+    for (let i = 0; i < corners.length; i++) this.#join(i, i + 1 < corners.length ? i + 1 : 0);
   }
 
-  #add(x: number, y: number): void {
-    if (this.#spareSize === this.#spareX.length) {
-      this.#spareX = longer(this.#spareX);
-      this.#spareY = longer(this.#spareY);
-      this.#heights = longer(this.#heights);
+  #add(x: number, y: number): number {
+    const i = this.#taken++;
+    if (i === this.#x.length) {
+      this.#x = longer(this.#x, new Float64Array(2 * i));
+      this.#y = longer(this.#y, new Float64Array(2 * i));
+      this.#next = longer(this.#next, new Int32Array(2 * i));
+      this.#before = longer(this.#before, new Int32Array(2 * i));
     }
-    this.#spareX[this.#spareSize] = x;
-    this.#spareY[this.#spareSize] = y;
-    this.#spareSize++;
+    this.#x[i] = x;
+    this.#y[i] = y;
+    return i;
   }
 
-  #addCorner(i: number): void {
-    this.#add(this.#x[i] as number, this.#y[i] as number);
+  #join(i: number, next: number): void {
+    this.#next[i] = next;
+    this.#before[next] = i;
   }
 
-  #swap(): void {
-    [this.#x, this.#spareX] = [this.#spareX, this.#x];
-    [this.#y, this.#spareY] = [this.#spareY, this.#y];
-    this.#size = this.#spareSize;
-    this.#spareSize = 0;
-  }
-
-  /** Leaves what lies where a x + b y + c >= 0; the greatest value there was, negative where nothing is left. */
-  cut(a: number, b: number, c: number): number {
+  /**
+   * The corner with the least a x + b y. Heights fall and rise but once round a convex region; where rounding may
+   * have turned their order, the walk goes on.
+   */
+  #least(a: number, b: number, from: number): number {
     const xs = this.#x;
     const ys = this.#y;
-    const heights = this.#heights;
-    const size = this.#size;
-    let most = Number.NEGATIVE_INFINITY;
-    let least = 0;
-    for (let i = 0; i < size; i++) {
-      const height = a * (xs[i] as number) + b * (ys[i] as number) + c;
-      heights[i] = height;
-      if (height > most) most = height;
-      if (height < least) least = height;
-    }
-    if (least < 0) {
-      if (most >= 0) this.#dropBelow(size);
-      else this.#size = 0;
-    }
-    return most;
-  }
-
-  /** A convex region leaves by one run of corners, which may go round the list's end. */
-  #dropBelow(size: number): void {
-    const heights = this.#heights;
-    let from = 0;
-    if ((heights[0] as number) < 0) {
-      from = size - 1;
-      while ((heights[from] as number) < 0) from--;
-      from++;
-    } else {
-      while ((heights[from] as number) >= 0) from++;
-    }
-    let past = from === size ? 0 : from;
-    let wrapped = from === size;
-    while ((heights[past] as number) < 0) {
-      past++;
-      if (past === size) {
-        past = 0;
-        wrapped = true;
-      }
-    }
-    for (let i = wrapped ? past : 0; i < from; i++) this.#addCorner(i);
-    this.#addCrossing(from - 1, from === size ? 0 : from);
-    this.#addCrossing(past, past === 0 ? size - 1 : past - 1);
-    for (let i = wrapped ? size : past; i < size; i++) this.#addCorner(i);
-    this.#swap();
-  }
-
-  /** Where the stretch from a corner inside to one outside crosses the line. */
-  #addCrossing(inside: number, outside: number): void {
-    const [px, py, hp] = [this.#x[inside] as number, this.#y[inside] as number, this.#heights[inside] as number];
-    const t = hp / (hp - (this.#heights[outside] as number));
-    this.#add(px + ((this.#x[outside] as number) - px) * t, py + ((this.#y[outside] as number) - py) * t);
-  }
-
-  #farthest(x: number, y: number): number {
-    let best = 0;
-    let most = Number.NEGATIVE_INFINITY;
-    for (let i = 0; i < this.#size; i++) {
-      const along = (this.#x[i] as number) * x + (this.#y[i] as number) * y;
-      if (along > most) {
-        best = i;
-        most = along;
+    let best = from;
+    let least = a * (xs[from] as number) + b * (ys[from] as number);
+    for (const ring of [this.#next, this.#before]) {
+      for (let i = ring[from] as number; i !== from; i = ring[i] as number) {
+        const [along, up] = [a * (xs[i] as number), b * (ys[i] as number)];
+        const height = along + up;
+        if (height < least) {
+          best = i;
+          least = height;
+        } else if (height - least > NOISE * (Math.abs(along) + Math.abs(up))) break;
       }
     }
     return best;
   }
 
+  /** The same, from where one was found last in such a direction. */
+  #lowest(a: number, b: number, highest = false): number {
+    const like = (b > 0 ? 0 : 1) + (highest ? 2 : 0);
+    const last = this.#found[like] as number;
+    const from = this.#before[last] === GONE ? this.#any : last;
+    const found = highest ? this.#least(-a, -b, from) : this.#least(a, b, from);
+    this.#found[like] = found;
+    return found;
+  }
+
+  /** Leaves what lies where a x + b y + c >= 0; the greatest value there was, negative where nothing is left. */
+  cut(a: number, b: number, c: number): number {
+    if (this.empty) return Number.NEGATIVE_INFINITY;
+    const highest = this.#lowest(a, b, true);
+    const most = a * (this.#x[highest] as number) + b * (this.#y[highest] as number) + c;
+    if (most < 0) {
+      this.#any = GONE;
+      return most;
+    }
+    const lowest = this.#lowest(a, b);
+    if (a * (this.#x[lowest] as number) + b * (this.#y[lowest] as number) + c < 0) {
+      const behind = this.#crossing(a, b, c, lowest, false);
+      const ahead = this.#crossing(a, b, c, lowest, true);
+      this.#join(behind, ahead);
+      this.#any = ahead;
+    }
+    return most;
+  }
+
+  /**
+   * The new corner where a line is crossed on the way round from a corner outside it, joined to the first one inside;
+   * those on the way are gone.
+   */
+  #crossing(a: number, b: number, c: number, from: number, forward: boolean): number {
+    const ring = forward ? this.#next : this.#before;
+    let outside = from;
+    let inside = from;
+    let depth = 0;
+    let height = a * (this.#x[from] as number) + b * (this.#y[from] as number) + c;
+    while (height < 0) {
+      [outside, depth] = [inside, height];
+      inside = ring[inside] as number;
+      this.#before[outside] = GONE;
+      height = a * (this.#x[inside] as number) + b * (this.#y[inside] as number) + c;
+    }
+    const [x, y] = [this.#x[inside] as number, this.#y[inside] as number];
+    const t = height / (height - depth);
+    const made = this.#add(x + ((this.#x[outside] as number) - x) * t, y + ((this.#y[outside] as number) - y) * t);
+    if (forward) this.#join(made, inside);
+    else this.#join(inside, made);
+    return made;
+  }
+
   /** The corner that goes farthest along a direction; only of regions that aren't empty. */
   farthest([x, y]: Vec2): Vec2 {
-    const i = this.#farthest(x, y);
-    return [this.#x[i] as number, this.#y[i] as number];
+    return this.#at(this.#lowest(-x, -y));
   }
 
   /** Sweeps it along any direction (1, slope), slope in [low, high], as far as x = `most`. */
   sweep(low: number, high: number, most: number): void {
-    if (this.#size === 0) return;
-    const upper = this.#farthest(-high, 1);
-    const lower = this.#farthest(low, -1);
-    // Counter-clockwise from the upper tangent point by the left side to the lower one.
-    for (let i = upper; ; i = (i + 1) % this.#size) {
-      this.#addCorner(i);
-      if (i === lower) break;
+    if (this.empty) return;
+    // Counter-clockwise from the upper tangent point by the left side to the lower one all stays.
+    const upper = this.#lowest(high, -1);
+    const lower = this.#lowest(-low, 1);
+    const [lx, ly] = this.#at(lower);
+    const [ux, uy] = this.#at(upper);
+    let last = lower;
+    for (let i = this.#next[lower] as number; i !== upper; i = this.#next[i] as number) this.#before[i] = GONE;
+    if (lx < most) {
+      const made = this.#add(most, ly + low * (most - lx));
+      this.#join(last, made);
+      last = made;
     }
-    const [lx, ly] = [this.#x[lower] as number, this.#y[lower] as number];
-    const [ux, uy] = [this.#x[upper] as number, this.#y[upper] as number];
-    if (lx < most) this.#add(most, ly + low * (most - lx));
-    if (ux < most) this.#add(most, uy + high * (most - ux));
-    this.#swap();
+    if (ux < most) {
+      const made = this.#add(most, uy + high * (most - ux));
+      this.#join(last, made);
+      last = made;
+    }
+    this.#join(last, upper);
+    this.#any = upper;
   }
 
   /** Sweeps it along `path` and no farther. */
-  drag(path: Vec2): void {
-    const corners = this.corners();
-    this.#take(hullOf([...corners, ...corners.map(([x, y]): Vec2 => [x + path[0], y + path[1]])]));
+  drag([along, up]: Vec2): void {
+    if (this.empty) return;
+    // Corners from the right of the path forward to the left move with it; the outermost two stay behind as well.
+    const right = this.#lowest(-up, along);
+    const left = this.#lowest(up, -along);
+    if (right === left) {
+      // A point, or a stretch along the path.
+      const corners = this.corners();
+      this.#take(hullOf([...corners, ...corners.map(([x, y]): Vec2 => [x + along, y + up])]));
+      return;
+    }
+    const behindLeft = this.#next[left] as number;
+    const behindRight = this.#before[right] as number;
+    const [stayLeft, stayRight] = [this.#add(...this.#at(left)), this.#add(...this.#at(right))];
+    for (let i = right; ; i = this.#next[i] as number) {
+      this.#x[i] = (this.#x[i] as number) + along;
+      this.#y[i] = (this.#y[i] as number) + up;
+      if (i === left) break;
+    }
+    this.#join(left, stayLeft);
+    if (behindLeft === right) this.#join(stayLeft, stayRight);
+    else {
+      this.#join(stayLeft, behindLeft);
+      this.#join(behindRight, stayRight);
+    }
+    this.#join(stayRight, right);
   }
 }
 
-function longer(list: Float64Array<ArrayBuffer>): Float64Array<ArrayBuffer> {
-  const made = new Float64Array(2 * list.length);
+function longer<T extends Float64Array | Int32Array>(list: T, made: T): T {
   made.set(list);
   return made;
 }

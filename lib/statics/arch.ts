@@ -1,14 +1,8 @@
 import { acos, asin, cos, sin } from '../math/elementary.js';
 import { gauss } from '../math/quadrature.js';
 import type { Section } from '../math/section.js';
-import {
-  geometricFactor,
-  type ThrustBody,
-  type ThrustPoint,
-  type ThrustSection,
-  thrustLine,
-  thrustRange,
-} from './thrust.js';
+import { geometricFactor, type ThrustBody, type ThrustSection, thrustRange } from './thrust.js';
+import { type ThrustPoint, thrustLine } from './thrust-line.js';
 
 /** Loads of a head: its own masonry, and what comes down on it. */
 export interface ArchLoads {

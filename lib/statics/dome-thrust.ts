@@ -1,15 +1,7 @@
 import { SAME_POINT } from '../base/tolerances.js';
 import type { Lune } from './lune.js';
-import {
-  frictionNeeded,
-  geometricFactor,
-  stands,
-  type ThrustBody,
-  type ThrustPoint,
-  type ThrustSection,
-  thrustLine,
-  thrustRange,
-} from './thrust.js';
+import { frictionNeeded, geometricFactor, stands, type ThrustBody, type ThrustSection, thrustRange } from './thrust.js';
+import { type ThrustPoint, thrustLine } from './thrust-line.js';
 import type { PlacedTie } from './tie.js';
 
 /** Symmetrical loads of a dome; weights are as they are, without load factors. */

@@ -1,7 +1,8 @@
 import { LEAST_DEPTH } from '../base/tolerances.js';
 import { square } from '../math/elementary.js';
-import { type Pair, pairLines, sectionsOfLine } from './pair.js';
-import type { ThrustPoint } from './thrust.js';
+import { type PairLines, sectionsOfLine } from './pair.js';
+import type { Pair } from './pair-programme.js';
+import type { ThrustPoint } from './thrust-line.js';
 
 /** Greatest compression on the part of the wall that a line of thrust stands in the middle of, MPa. */
 export function lineStress(line: readonly ThrustPoint[], thickness: number): number {
@@ -23,9 +24,8 @@ export interface WallDemand {
   readonly friction: number;
 }
 
-/** `null` where no thrust fits. */
-export function wallDemand(pair: Pair, thickness: number): WallDemand | null {
-  const lines = pairLines(pair);
+/** `null` where no thrust fits and there are no lines. */
+export function wallDemand(pair: Pair, lines: PairLines, thickness: number): WallDemand | null {
   if (lines[0].length === 0) return null;
   return {
     stressMpa: Math.max(...lines.map((line) => lineStress(line, thickness))),

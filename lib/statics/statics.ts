@@ -9,7 +9,8 @@ import { type Pier, piersOf } from './piers.js';
 import type { DomeStatics, DomeWeights, FootingForces, Statics } from './results.js';
 import { shellForces } from './shell.js';
 import { strengthOf } from './strength.js';
-import { geometricFactor, type ThrustPoint } from './thrust.js';
+import { geometricFactor } from './thrust.js';
+import type { ThrustPoint } from './thrust-line.js';
 import { type PlacedTie, placeTie } from './tie.js';
 import {
   drift,

@@ -5,8 +5,9 @@ import { type DriftHeights, driftMoment, snowDrift } from './drift.js';
 import { linePressure, type WallDemand, wallDemand } from './joints.js';
 import { pressureOf } from './loads.js';
 import type { Lune, LuneSection } from './lune.js';
-import { type Pair, type PairSection, pairFactor, pairLines, tiltCapacity } from './pair.js';
-import type { ThrustPoint } from './thrust.js';
+import { pairFactor, pairLines, tiltCapacity } from './pair.js';
+import type { Pair, PairSection } from './pair-programme.js';
+import type { ThrustPoint } from './thrust-line.js';
 import type { PlacedTie } from './tie.js';
 
 /**
@@ -60,6 +61,7 @@ interface Factors {
 }
 
 const AS_THEY_ARE: Factors = { dead: 1, snow: 0, load: 1 };
+const isBare = ({ dead, snow, load }: Factors): boolean => dead === 1 && snow === 0 && load === 1;
 
 /** The dome as two halves under its loads times their factors. */
 function pairOf({ lune, tie, burdens }: Sided, { dead, snow, load }: Factors): Pair {
@@ -112,9 +114,11 @@ function judge(load: OneSidedLoad, sided: Sided, combinations: readonly Combinat
   };
 }
 
-function combine(sided: Sided, one: Combination): Combined {
+/** @param known of the same loads, where they were judged already */
+function combine(sided: Sided, one: Combination, known?: Pick<OneSided, 'factor' | 'lines'>): Combined {
   const pair = pairOf(sided, one);
-  return { ...one, factor: pairFactor(pair), wall: wallDemand(pair, sided.lune.dome.thickness) };
+  const { factor, lines } = known ?? { factor: pairFactor(pair), lines: pairLines(pair) };
+  return { ...one, factor, wall: wallDemand(pair, lines, sided.lune.dome.thickness) };
 }
 
 function footPressure({ sections }: Lune, lines: OneSided['lines']): number | null {
@@ -134,13 +138,14 @@ export function earthquake(lune: Lune, tie: PlacedTie | null, coefficient: numbe
       pushMoment: sign * coefficient * (s.dead.height + snow * s.snow.height),
     }));
   const sided = (snow: number): Sided => ({ lune, tie, burdens: [shaken(-1, snow), shaken(1, snow)] });
+  const bare = judge('earthquake', sided(0), []);
   const heights = [...curbFace(lune).map(() => 0), ...lune.sections.map((s) => s.dead.height)];
   const still = pairOf({ lune, tie, burdens: [[], []] }, AS_THEY_ARE);
   return {
-    ...judge('earthquake', sided(0), []),
+    ...bare,
     capacity: tiltCapacity(still, [heights, heights]),
     combined: combinationsWith(site.combinations, 'earthquake', hasSnow(lune)).map((one) =>
-      combine(sided(one.snow), one),
+      combine(sided(one.snow), one, isBare(one) ? bare : undefined),
     ),
   };
 }

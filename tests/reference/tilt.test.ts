@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type PairSection, pairFactor, pairLines, tiltCapacity } from '../../lib/statics/pair.js';
+import { pairFactor, pairLines, tiltCapacity } from '../../lib/statics/pair.js';
+import type { PairSection } from '../../lib/statics/pair-programme.js';
 import { geometricFactor } from '../../lib/statics/thrust.js';
 import { luneBody } from '../tools/lunes.js';
 

@@ -4,7 +4,7 @@ import { setOutHouse } from '../../lib/setout/house.js';
 import { staticsChecks } from '../../lib/statics/checks.js';
 import { linePressure, lineStress } from '../../lib/statics/joints.js';
 import { staticsOf } from '../../lib/statics/statics.js';
-import type { ThrustPoint } from '../../lib/statics/thrust.js';
+import type { ThrustPoint } from '../../lib/statics/thrust-line.js';
 import { domeOf, houseOf } from '../tools/house.js';
 
 // A hemisphere on the ground, 3 m inside, 3.6 m outside, no footing, no render: sums of loads by closed forms.

@@ -92,8 +92,8 @@ export const surveyorConfirmsBoundaryLevels =
   'A surveyor confirms boundary, levels, services and right of way before digging.';
 export const axisSize = 'axis ';
 export const footingAndSlabPlan = 'Footing and slab plan';
-export const cutBelowFinishedFloor = (depth: string, hasFooting: boolean): string =>
-  `Cut ${depth} below finished floor; dashed with two dots: faces of the walls above.${hasFooting ? ' The footing is as wide and as deep under barrels and passages.' : ''}`;
+export const cutBelowFinishedFloor = (depth: string, hasFooting: boolean, hasSlab: boolean): string =>
+  `Cut ${depth} below finished floor; dashed with two dots: faces of the walls above.${hasFooting ? ' The footing is as wide and as deep under barrels and passages.' : ''}${hasFooting && hasSlab ? ' Within it the slab is cut too, and left without hatching for its figures.' : ''}`;
 export const undisturbedGroundDryFree = (hasFooting: boolean): string =>
   `${hasFooting ? 'Trench bottom' : 'Under the slab'}: undisturbed ground, dry, free of roots; blinding before reinforcement. Bars, links and laps of the concrete are the engineer’s.`;
 export const underSlabCompactedFree =

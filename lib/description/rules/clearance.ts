@@ -1,13 +1,12 @@
 import * as texts from '../../base/texts/problems-domes.js';
-import { TURN_SEARCH_RAD } from '../../base/tolerances.js';
+import { SAME_POINT, TURN_SEARCH_RAD } from '../../base/tolerances.js';
 import { formatLength, type LengthUnit } from '../../base/units.js';
-import { hypot } from '../../math/elementary.js';
 import { alongBearing, bearingOf, DEG, sub2, turnSigned } from '../../math/vec.js';
 import type { BlockRules, OpeningUse } from '../house.js';
 import type { ProblemList } from '../problem-list.js';
 import type { DomeBody } from './body.js';
 import { type Neighbours, standoffOf } from './neighbours.js';
-import { nearest, type Run, type Strip, stripsApart } from './runs.js';
+import { footApart, nearest, type Run, type Strip, stripsApart } from './runs.js';
 import { archRun, barrelStrip, faceOf, type Opened, type Passed, passageStrip, wayRun } from './ways.js';
 import { atLeast, levelOf, turnOf } from './words.js';
 
@@ -73,7 +72,7 @@ function tellMeetsDome(
   problems: ProblemList,
 ): boolean {
   const least = standoffOf(blocks);
-  if (!withinReach(opened, body, least)) return false;
+  if (!withinReach(opened, body, 0, least)) return false;
   const run = archRun(opened);
   const { gap, z } = nearest(run, body);
   if (gap >= least) return false;
@@ -88,12 +87,12 @@ function tellMeetsDome(
   return true;
 }
 
-/** Quick test whether an opening with all that stands before it can come near a body. */
-function withinReach(opened: Opened, body: DomeBody, more: number): boolean {
-  const away = sub2(body.at, opened.body.at);
-  const half = opened.arch.section.width / 2 + opened.arch.ring;
-  const reach = hypot(faceOf(opened) ?? opened.body.footRadius, half) + more;
-  return hypot(...away) < reach + body.footRadius;
+/** Quick test whether an opening, prolonged beyond its outside, can come nearer to a body than `least`. */
+function withinReach(opened: Opened, body: DomeBody, beyond: number, least: number): boolean {
+  const { arch } = opened;
+  const half = arch.section.width / 2 + arch.ring;
+  const to = (faceOf(opened) ?? opened.body.footRadius) + beyond;
+  return footApart({ at: opened.body.at, along: arch.along, from: 0, to, half }, body) < least + SAME_POINT;
 }
 
 /** What stands in the way in front of a door, window or vent. */
@@ -117,7 +116,7 @@ function tellBlocked(
     );
   const run = wayRun(opened, reach);
   for (const body of bodies)
-    if (withinReach(opened, body, reach) && nearest(run, body).gap < 0) {
+    if (withinReach(opened, body, reach, 0) && nearest(run, body).gap < 0) {
       tell(texts.domeNamed(body.dome.id), turnMend(opened, run, body, 0));
       return;
     }

@@ -1,9 +1,10 @@
 import * as texts from '../../base/texts/problems-openings.js';
+import { SAME_POINT } from '../../base/tolerances.js';
 import { formatLength, type LengthUnit } from '../../base/units.js';
 import type { ProblemList } from '../problem-list.js';
 import type { DomeBody } from './body.js';
 import { type Neighbours, standoffOf } from './neighbours.js';
-import { chordAt, nearest } from './runs.js';
+import { chordAt, footApart, nearest } from './runs.js';
 import { type Passed, passageRun } from './ways.js';
 import { atLeast, levelOf } from './words.js';
 
@@ -12,10 +13,16 @@ export function checkPassages(neighbours: Neighbours, passed: readonly Passed[],
   const { bodies, blocks, units } = neighbours;
   const least = standoffOf(blocks);
   for (const passage of passed) {
-    const { ends } = passage;
+    const { ends, arch, distance } = passage;
+    const half = arch.section.width / 2 + arch.ring;
+    const strip = { at: ends[0].at, along: arch.along, from: 0, to: distance, half };
     if (neighbours.standing(...ends) === 'within' || tellBehindAxis(passage, least, units, problems)) continue;
     for (const body of bodies)
-      if (!ends.includes(body) && ends.every((end) => neighbours.standing(end, body) === 'sound'))
+      if (
+        !ends.includes(body) &&
+        footApart(strip, body) < least + SAME_POINT &&
+        ends.every((end) => neighbours.standing(end, body) === 'sound')
+      )
         tellCrosses(passage, body, least, units, problems) || tellHidden(passage, body, least, units, problems);
   }
 }

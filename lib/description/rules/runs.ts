@@ -74,6 +74,17 @@ export function cornersOf({ at, along, from, to, half }: Strip): Vec2[] {
   return [corner(-half, from), corner(half, from), corner(half, to), corner(-half, to)];
 }
 
+/**
+ * Plan distance between a strip and a body's foot, negative inside: whatever lies over the strip comes no nearer to the
+ * body at any height, for nowhere is a body wider than at its foot.
+ */
+export function footApart({ at, along, from, to, half }: Strip, body: DomeBody): number {
+  const away = sub2(body.at, at);
+  const v = dot2(along, away);
+  const across = Math.max(0, Math.abs(cross2(along, away)) - half);
+  return hypot(across, v - Math.min(to, Math.max(from, v))) - body.footRadius;
+}
+
 /** Distance between two strips; 0 where they overlap. */
 export function stripsApart(one: Strip, other: Strip): number {
   const [a, b] = [cornersOf(one), cornersOf(other)];

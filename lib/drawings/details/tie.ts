@@ -61,7 +61,7 @@ export function tieDetail(house: HouseSetout, levels: Readonly<Record<string, nu
         text: inFooting ? texts.tiedIntoCage : texts.bedCutOut,
       },
       {
-        at: [middle + dome.thickness * 0.3, z - 120],
+        at: bars[0] as Vec2,
         text: tie.lap === null ? texts.lapsAsEngineerGives : texts.lapsStaggeredQuarter(formatLength(tie.lap, units)),
       },
       {

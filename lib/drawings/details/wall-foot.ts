@@ -145,8 +145,7 @@ export function wallFoot(house: HouseSetout): Draft | null {
       const under = rowsFrom(layout, box.min[1], -1);
       const level = (xs: readonly number[]) =>
         placeChain(layout, { angleDeg: 0, places: places(xs), from: () => box.min[1] }, under);
-      level([inner, outer]);
-      if (footing) level([footing.innerRadius, inner, outer, footing.outerRadius]);
+      level(footing ? [footing.innerRadius, inner, outer, footing.outerRadius] : [inner, outer]);
       if (footing) level([footing.innerRadius, footing.outerRadius]);
       placeLevels(
         layout,

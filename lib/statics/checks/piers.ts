@@ -7,7 +7,7 @@ import type { HouseSetout } from '../../setout/house.js';
 import { combinationSource, designEffect, designFormula } from '../loads.js';
 import type { Pier } from '../piers.js';
 import type { DomeStatics, Statics } from '../results.js';
-import type { ThrustPoint } from '../thrust.js';
+import type { ThrustPoint } from '../thrust-line.js';
 import { computed, factorCheck, missing, NO_THRUST, ratioOf } from './judge.js';
 
 /** Checks of what is left of a dome's wall between its voids. */
