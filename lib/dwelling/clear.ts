@@ -1,4 +1,3 @@
-import { square } from '../math/elementary.js';
 import { integrate, integrateSoftEnds } from '../math/quadrature.js';
 import { monotoneRoot } from '../math/roots.js';
 import type { Section } from '../math/section.js';
@@ -74,14 +73,8 @@ export function glazedArea(clear: Clear): number {
   const bottom = bottomOf(clear);
   const top = topOf(clear);
   if (!(top > bottom) || shut(clear)) return 0;
-  const half = (z: number) => section.halfWidthAt(Math.max(z, section.sill), -frame);
-  const shoulder = Math.min(top, Math.max(bottom, inset(section, frame)));
+  const half = (z: number) => section.halfWidthAt(z, -frame);
+  const shoulder = Math.min(top, Math.max(bottom, section.shoulderZ(-frame)));
   const straight = integrate(half, bottom, shoulder, 2);
   return (2 * (straight + integrateSoftEnds(half, shoulder, top, 32))) / 1e6;
-}
-
-/** Height at which the inset arch leaves the inset jamb. */
-function inset({ arc, width, crownZ }: Section, frame: number): number {
-  if (!arc) return crownZ - frame;
-  return arc.centreZ + Math.sqrt(Math.max(0, square(arc.radius - frame) - square(width / 2 - frame + arc.past)));
 }

@@ -1,11 +1,11 @@
 import { commonArea } from '../math/discs.js';
 import { square } from '../math/elementary.js';
 import { integrateSoftEnds } from '../math/quadrature.js';
-import { monotoneRoot } from '../math/roots.js';
-import { length2, sub2 } from '../math/vec.js';
+import { sub2 } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { archesOf, earlierThan, type HouseSetout } from '../setout/house.js';
+import { meetingLevel } from '../setout/meeting.js';
 import type { PassageSetout } from '../setout/passage.js';
 import { nicheBack } from './arch-volumes.js';
 import { type Depth, domeBreaks, type HalfWidth, onSurface, prismVolume, sectionBreaks } from './prism.js';
@@ -96,11 +96,11 @@ export function shellOfRevolution(dome: DomeSetout): number {
 /** What the earlier domes' bodies take together from a later one's wall, in level slices. */
 function lostTo(dome: DomeSetout, earlier: readonly DomeSetout[]): number {
   if (earlier.length === 0) return 0;
-  const ends = earlier.map((other) => upTo(dome, other, (z) => dome.outerRadiusAt(z)));
+  const ends = earlier.map((other) => meetingLevel(dome, other));
   const breaks = [...domeBreaks(dome), ...earlier.flatMap(domeBreaks)];
-  for (const other of earlier) breaks.push(upTo(dome, other, (z) => dome.radiusAt(z)));
+  for (const other of earlier) breaks.push(meetingLevel(dome, other, (z) => dome.radiusAt(z)));
   for (const [k, one] of earlier.entries())
-    for (const other of earlier.slice(k + 1)) breaks.push(upTo(one, other, (z) => one.outerRadiusAt(z)));
+    for (const other of earlier.slice(k + 1)) breaks.push(meetingLevel(one, other));
   const end = Math.max(...ends);
   const levels = [...new Set([0, ...ends, ...breaks].filter((z) => z >= 0 && z <= end))].sort((a, b) => a - b);
   const lost = (z: number) => {
@@ -112,14 +112,4 @@ function lostTo(dome: DomeSetout, earlier: readonly DomeSetout[]): number {
   for (let k = 0; k + 1 < levels.length; k++)
     sum += integrateSoftEnds(lost, levels[k] as number, levels[k + 1] as number, 40);
   return sum;
-}
-
-/** Height up to which a surface of `one` meets the outside of `other`: both lean inward. */
-function upTo(one: DomeSetout, other: DomeSetout, radius: (z: number) => number): number {
-  const distance = length2(sub2(one.at, other.at));
-  const gap = (z: number) => {
-    const meets = radius(z) + other.outerRadiusAt(z) - distance;
-    return Number.isNaN(meets) ? -distance : meets;
-  };
-  return gap(0) <= 0 ? 0 : monotoneRoot(gap, 0, Math.min(one.topZ, other.topZ));
 }

@@ -1,5 +1,5 @@
 import { acos, atan2, cos, hypot, sin, square } from './elementary.js';
-import { type Intervals, intersectIntervals, subtractIntervals, uniteIntervals } from './intervals.js';
+import { type Intervals, subtractIntervals, uniteIntervals } from './intervals.js';
 import type { Vec2 } from './vec.js';
 
 export interface Disc {
@@ -10,13 +10,16 @@ export interface Disc {
 const TURN = 2 * Math.PI;
 const ALL: Intervals = [[0, TURN]];
 
-/** Area that `disc` has in common with the union of `others`, exactly: along the boundary of what is common. */
+/**
+ * Area that `disc` has in common with the union of `others`, exactly: along the boundary of what is common. No two of
+ * them are the same.
+ */
 export function commonArea(disc: Disc, others: readonly Disc[]): number {
   const reached = uniteIntervals(others.flatMap((other) => within(disc, other)));
   let sum = alongArcs(disc, reached);
   for (const [k, other] of others.entries()) {
     const inOthers = others.flatMap((next, n) => (n === k ? [] : within(other, next)));
-    sum += alongArcs(other, subtractIntervals(intersectIntervals(ALL, within(other, disc)), inOthers));
+    sum += alongArcs(other, subtractIntervals(within(other, disc), inOthers));
   }
   return sum;
 }

@@ -34,7 +34,7 @@ export interface Section extends SectionSpec {
   halfWidthAt(z: number, grow?: number, from?: number): number;
   /** Height of the grown section's top over `u`; NaN beside it. */
   topAt(u: number, grow?: number): number;
-  /** Height at which the grown arc leaves the jamb's line; the springing when not grown. */
+  /** Height at which the grown arc leaves the jamb's line; the springing when not grown, under it inside a frame. */
   shoulderZ(grow?: number): number;
 }
 
@@ -68,7 +68,8 @@ export function sectionOf(spec: SectionSpec): Section {
     },
     halfWidthAt(z, grow = 0, from = spec.sill) {
       if (z < from || z > topZ(grow)) return 0;
-      if (z <= springingZ) return half + grow;
+      // Inside a frame a segmental arc meets the jambs' lines under the springing.
+      if (z <= (grow < 0 && arc ? arc.centreZ : springingZ)) return half + grow;
       return Math.min(half + grow, arcHalf(z, grow));
     },
   };

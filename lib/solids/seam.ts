@@ -1,8 +1,7 @@
-import { hypot } from '../math/elementary.js';
-import { monotoneRoot } from '../math/roots.js';
 import { lerp2 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { abuts, archesOf, type HouseSetout, passagesOf } from '../setout/house.js';
+import { meetingLevel } from '../setout/meeting.js';
 import { spanPoint } from '../setout/span.js';
 import type { DomeFacets } from './dome-outlines.js';
 import { type Corner, type Outline, outlineOf, type Stretch } from './outline.js';
@@ -42,17 +41,8 @@ export function busyHeight(setout: HouseSetout, dome: DomeSetout): number {
     dome.skewback?.bed[1] ?? 0,
     ...archesOf(setout, dome).map((arch) => arch.topZ),
     ...passagesOf(setout, dome).map((passage) => passage.topZ),
-    ...others.map((other) => valleyTop(dome, other)),
+    ...others.map((other) => meetingLevel(dome, other)),
   );
-}
-
-/** Height up to which two domes that overlap at the floor do so. */
-function valleyTop(one: DomeSetout, other: DomeSetout): number {
-  const distance = hypot(one.at[0] - other.at[0], one.at[1] - other.at[1]);
-  const overlap = (z: number) => one.outerRadiusAt(z) + other.outerRadiusAt(z) - distance;
-  const top = Math.min(one.topZ, other.topZ);
-  // Curbs and pointed tips end with a jump.
-  return overlap(top) > 0 ? top : monotoneRoot((z) => overlap(z) || -distance, 0, top);
 }
 
 /** An outline parted at a level that it crosses once upward and once downward. */

@@ -60,7 +60,7 @@ function rising(curve: readonly Corner[], from: number, to: number, inner: numbe
   const kept: Corner[] = [];
   for (const [i, b] of curve.entries()) {
     const a = curve[i - 1];
-    if (!a || b.point[1] < from) continue;
+    if (!a || b.point[1] <= from) continue;
     const [ra, za] = a.point;
     const [rb, zb] = b.point;
     const enter = za >= from ? 0 : (from - za) / (zb - za);

@@ -1,8 +1,8 @@
 import { type Cutter, sectionCutter, shellCutter } from '../masonry/cutter.js';
-import { monotoneRoot } from '../math/roots.js';
-import { length2, sub2 } from '../math/vec.js';
+import { sub2 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { archesOf, earlierThan, type HouseSetout, passagesOf } from '../setout/house.js';
+import { meetingLevel } from '../setout/meeting.js';
 import { seenFrom } from '../setout/passage.js';
 
 /** Clear spaces of a dome's openings, niches and passages, and earlier domes that it abuts, as cutters. */
@@ -24,20 +24,10 @@ export function cutLevel(house: HouseSetout, dome: DomeSetout): number {
   );
 }
 
-/** Height up to which the outsides of two domes meet; both lean inward. */
-function meetingLevel(one: DomeSetout, other: DomeSetout): number {
-  const distance = length2(sub2(one.at, other.at));
-  const gap = (z: number) => {
-    const meets = one.outerRadiusAt(z) + other.outerRadiusAt(z) - distance;
-    return Number.isNaN(meets) ? -distance : meets;
-  };
-  return gap(0) <= 0 ? 0 : monotoneRoot(gap, 0, Math.min(one.topZ, other.topZ));
-}
-
 /** What a closed hoop at a height would run through: ids of openings, passages and earlier domes. */
 export function crossedAt(house: HouseSetout, dome: DomeSetout, z: number): string[] {
   const r = dome.radiusAt(z, dome.thickness / 2);
   return voidsOf(house, dome)
-    .filter((cutter) => z >= cutter.lowZ && cutter.spreadAt(r, z) > 0)
+    .filter((cutter) => cutter.spreadAt(r, z) > 0)
     .map(({ id }) => id);
 }

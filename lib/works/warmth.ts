@@ -116,7 +116,7 @@ export function warmthOf(house: HouseSetout): Warmth {
     const whole = intradosArea({ ...house, arches: [], passages: [], domes: [dome] }, dome);
     return sum + (domeTransmission(dome, layers) * intradosArea(house, dome)) / whole;
   }, 0);
-  const vaults = house.passages.length > 0 ? passageLoss(house) : 0;
+  const vaults = passageLoss(house);
   const openings = openingLoss(house, areas.openings);
   const ground = groundAreas(house);
   const floorArea = floorOf(house);
@@ -233,9 +233,12 @@ function openingLoss(house: HouseSetout, clear: Readonly<Record<string, number>>
   return through + oculi * warmth.window;
 }
 
+/** Outsides of the vaults, each with the thickness of its own ring. */
 function passageLoss(house: HouseSetout): number {
-  const outside = areasOf({ ...house, arches: [], domes: [] }).barrels / 1e6;
-  const ring = house.passages.reduce((sum, p) => sum + p.ring, 0) / house.passages.length;
-  const layers = shellLayers(house).map((l) => (l.structural ? { ...l, thickness: ring } : l));
-  return outside * planeTransmittance(layers, SURFACE.level);
+  const layers = shellLayers(house);
+  return house.passages.reduce((sum, passage) => {
+    const outside = areasOf({ ...house, arches: [], domes: [], passages: [passage] }).barrels / 1e6;
+    const own = layers.map((l) => (l.structural ? { ...l, thickness: passage.ring } : l));
+    return sum + outside * planeTransmittance(own, SURFACE.level);
+  }, 0);
 }

@@ -104,6 +104,46 @@ describe('clear sizes', () => {
     expect(glazedArea(door)).toBeCloseTo(0.9 * 1.7 + (Math.PI * 0.45 ** 2) / 2, 6);
   });
 
+  it('a window’s frame takes of its sill as well', () => {
+    const window = clear({ width: 1000, height: 900, sill: 800, head: { shape: 'flat', rise: 0 } });
+    const size = clearRectangle(window);
+    expect(size.sill).toBe(850);
+    expect(size.height).toBeCloseTo(800, 4);
+    expect(glazedArea(window)).toBeCloseTo(0.9 * 0.8, 9);
+  });
+
+  it('no narrower than asked where one so wide fits: half chord of that width and the leaf', () => {
+    const low = clear({ width: 1000, height: 700 }, 0);
+    const least = 900;
+    expect(clearRectangle(low).width).toBeLessThan(least - 50);
+    const size = clearRectangle(low, least);
+    expect(size.width).toBeCloseTo(least, 4);
+    expect(size.height).toBeCloseTo(200 + Math.sqrt(500 ** 2 - ((least + LEAF) / 2) ** 2), 4);
+    // None is so wide: the largest of all.
+    expect(clearRectangle(low, 1000)).toEqual(clearRectangle(low));
+  });
+
+  it('a pointed head inside its frame: two arcs about the same centres', () => {
+    // Span 1 and rise 0.8: arcs of 0.89 about centres 0.39 past the middle, 0.84 inside the frame.
+    const pointed = clear({ width: 1000, height: 1800, head: { shape: 'pointed', rise: 800 } });
+    const [past, r] = [0.39, 0.84];
+    // From x = past to r under √(r² − x²): half the head.
+    const half = (r * r * Math.acos(past / r) - past * Math.sqrt(r * r - past * past)) / 2;
+    expect(glazedArea(pointed)).toBeCloseTo(0.9 * 1 + 2 * half, 6);
+  });
+
+  it('a segmental head inside its frame: the arc meets the frame’s jambs under its springing', () => {
+    // R = (0.5² + 0.25²) / 0.5 = 0.625 about 1.175; inside the frame 0.575, 0.45 aside.
+    const window = clear({ width: 1000, height: 1800, head: { shape: 'segmental', rise: 250 } });
+    const [r, half] = [0.575, 0.45];
+    const up = Math.sqrt(r * r - half * half);
+    const head = r * r * Math.asin(half / r) - half * up;
+    expect(glazedArea(window)).toBeCloseTo(2 * half * (1.175 + up) + head, 7);
+    // At the springing, 0.375 over the centre, the leaf opens less than the jambs.
+    expect(clearWidthAt(window, 1550)).toBeCloseTo(2000 * Math.sqrt(r * r - 0.375 ** 2) - LEAF, 6);
+    expect(clearWidthAt(window, 1175 + 1000 * up - 1)).toBeCloseTo(900 - LEAF, 9);
+  });
+
   it('24 in wide with a round top holds 5.7 ft2 over jambs of 24.775 in', () => {
     const jamb = 24.775 * IN;
     const shape = clear({ width: 24 * IN, height: jamb + 12 * IN, head: { shape: 'semicircular', rise: 12 * IN } }, 0);

@@ -2,7 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { blockCuts } from '../../lib/masonry/cuts.js';
 import { layBlocks } from '../../lib/masonry/lay.js';
 import { nameCuts } from '../../lib/masonry/leftovers.js';
+import { formIn } from '../../lib/masonry/placed.js';
 import { planMasonry } from '../../lib/masonry/plan.js';
+import { stopsOf } from '../../lib/masonry/stops.js';
+import { withCourses } from '../../lib/masonry/with-courses.js';
 import { setOutHouse } from '../../lib/setout/house.js';
 import { houseOf, openingOf } from '../tools/house.js';
 
@@ -63,6 +66,20 @@ describe('a slot narrower than the blocks that it parts', () => {
     const pieces = blockCuts(parted, layBlocks(parted)).filter((c) => c.block.seed && c.block.part === 'stem');
     const half = 50 + 40 + 10;
     expect(pieces.map((c) => c.block.mark.slice(-1))).toEqual(expect.arrayContaining(['a', 'b']));
+    // Of longer ones too both heads stay: no stop board takes the place of either.
+    const longer = withCourses(parted, (_, course) => {
+      const place = Math.floor(((axis - course.startRad) / (2 * Math.PI)) * course.count);
+      return { ...course, leftOut: [place + 1] };
+    });
+    const laidLonger = layBlocks(longer);
+    const both = laidLonger.blocks.filter((b) => b.seed && b.part === 'stem');
+    expect(both.length).toBeGreaterThan(1);
+    const stops = stopsOf(longer, laidLonger);
+    for (const { course, number, mark } of both) {
+      const own = longer.domes[0]?.courses[course - 1];
+      expect(own && formIn(own, number).places).toBe(2);
+      expect(stops.has(mark)).toBe(false);
+    }
     for (const { block, keeps, left } of pieces) {
       expect(keeps).toBe(block.mark.endsWith('a') ? 'start' : 'end');
       const turn = block.mark.endsWith('a') ? axis - block.startRad : block.endRad - axis;

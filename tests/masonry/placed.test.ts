@@ -10,7 +10,18 @@ import { longerForms } from '../../lib/masonry/longer.js';
 import { longerCheck } from '../../lib/masonry/longer-check.js';
 import { wetDensity } from '../../lib/masonry/mass.js';
 import { formDimensions, mouldDimensions } from '../../lib/masonry/moulds/dimensions.js';
-import { type Head, headAngle, placedBlock, placedInCourse, placedVolume } from '../../lib/masonry/placed.js';
+import {
+  flatCorners,
+  formIn,
+  type Head,
+  halfWidthAt,
+  headAngle,
+  headsAngle,
+  type PlacedBlock,
+  placedBlock,
+  placedInCourse,
+  placedVolume,
+} from '../../lib/masonry/placed.js';
 import { planMasonry } from '../../lib/masonry/plan.js';
 import { pourOf, stopAlong, stopsOf } from '../../lib/masonry/stops.js';
 import { setOutHouse } from '../../lib/setout/house.js';
@@ -59,6 +70,45 @@ describe('a block in its place', () => {
       );
       expect(half).toBeLessThan(turn / 2);
     }
+  });
+
+  it('has heads that are planes: angles on circles, widths and the angle between the two tell the same', () => {
+    for (const [turnRad, off, rise] of [
+      [0.1, 0, 0],
+      [0.1, 30, 0.05],
+      [0.3, -20, -0.2],
+    ] as const) {
+      const head: Head = { turnRad, off, rise };
+      const block = { head } as PlacedBlock;
+      const [c, s] = [Math.cos(turnRad), Math.sin(turnRad)];
+      for (const [distance, z] of [
+        [2000, -150],
+        [2400, 600],
+      ] as const) {
+        const x = halfWidthAt(block, distance, z);
+        expect(x * c - distance * s).toBeCloseTo(off + rise * z, 9);
+        expect(headAngle(head, Math.hypot(x, distance), z)).toBeCloseTo(Math.atan2(x, distance), 12);
+      }
+      // Outward normals of right and left: (± cos, − sin, − rise).
+      const between = Math.acos((-c * c + s * s + rise * rise) / (1 + rise * rise));
+      expect(headsAngle(block)).toBeCloseTo(Math.PI - between, 9);
+    }
+  });
+
+  it('has flat faces whose corners go round it: on chords across its middle plane', () => {
+    const [first] = laid.blocks;
+    if (first?.part !== 'stem') throw new Error('the first block stands in the stem wall');
+    const half = (first.endRad - first.startRad) / 2;
+    const own = { ...first, bed: first.bed + 1 };
+    // A block that no course has set out fills its own place between upright planes.
+    expect(flatCorners(placedBlock(plan.setout, dome, own)).flat()).toEqual(
+      [
+        [1800, own.bed],
+        [2050, own.bed],
+        [2050, own.top],
+        [1800, own.top],
+      ].flatMap(([r, z]) => [expect.closeTo((r as number) * Math.cos(half), 9), expect.closeTo(z as number, 9)]),
+    );
   });
 
   it('has heads at angles that a series gives for small sines as the arc sine does', () => {
@@ -146,6 +196,23 @@ describe('stop boards', () => {
       expect(Math.abs(Math.min(...spare) - 10)).toBeLessThan(0.3);
       for (const edge of CUT_EDGES) expect(along[edge] % 0.5).toBe(0);
     }
+  });
+
+  it('stand nowhere where a cut leaves an edge within what is sawn off', () => {
+    // The door's arch 12 mm lower over the same courses: of one block beside its top it cuts hardly anything.
+    const openings = setout.house.openings.map((o) => (o.use === 'door' ? { ...o, height: o.height - 12 } : o));
+    const low = { ...setout, arches: setOutHouse({ ...setout.house, openings }).arches };
+    const own = layBlocks(low);
+    const boards = stopsOf(low, own);
+    const spares = blockCuts(low, own).flatMap(({ block, whole, left, keeps }) => {
+      const course = setout.domes[0]?.courses[block.course - 1];
+      if (!course || formIn(course, block.number).places < 2 || (keeps !== 'start' && keeps !== 'end')) return [];
+      const spare = Math.min(...CUT_EDGES.map((edge) => whole[edge] - left[edge]));
+      expect(boards.has(block.mark), `${block.mark}, ${spare} mm`).toBe(spare > 10);
+      return [spare];
+    });
+    expect(Math.min(...spares)).toBeGreaterThan(0);
+    expect(Math.min(...spares)).toBeLessThan(10);
   });
 
   it('leave the head kept as it is: the solid reaches over all that is laid, and no point of that lies past the board', () => {

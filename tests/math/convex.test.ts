@@ -45,6 +45,19 @@ describe('convex regions', () => {
     );
   });
 
+  it('what only touches the line is all that is kept', () => {
+    const square: Convex = [
+      [0, 0],
+      [1, 0],
+      [1, 1],
+      [0, 1],
+    ];
+    // Left of x = 0: one edge; beyond x + y = 2: one corner.
+    const edge = clipConvex(square, -1, 0, 0);
+    expect([...new Set(edge.map(([x, y]) => `${x + 0} ${y + 0}`))].sort()).toEqual(['0 0', '0 1']);
+    expect(new Set(clipConvex(square, 1, 1, -2).map(String))).toEqual(new Set(['1,1']));
+  });
+
   it('a point or a stretch is kept or lost as a whole or in part', () => {
     expect(clipConvex([[1, 1]], 1, 0, 0)).toEqual([[1, 1]]);
     expect(clipConvex([[1, 1]], -1, 0, 0)).toEqual([]);

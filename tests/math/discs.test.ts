@@ -51,5 +51,11 @@ describe('area common to a disc and a union of discs', () => {
     expect(commonArea(disc(0, 0, 1), others)).toBeCloseTo(sliced(disc(0, 0, 1), others), 6);
     const apart = others.reduce((sum, other) => sum + commonArea(disc(0, 0, 1), [other]), 0);
     expect(apart).toBeGreaterThan(commonArea(disc(0, 0, 1), others) + 0.1);
+    // Wherever angles begin to count.
+    for (let k = 1; k < 12; k++) {
+      const [c, s] = [Math.cos((k * Math.PI) / 6), Math.sin((k * Math.PI) / 6)];
+      const turned = others.map(({ centre: [x, y], radius }) => disc(x * c - y * s, x * s + y * c, radius));
+      expect(commonArea(disc(0, 0, 1), turned)).toBeCloseTo(commonArea(disc(0, 0, 1), others), 9);
+    }
   });
 });

@@ -154,6 +154,8 @@ describe('snow and wind', () => {
     // R = (3² + 0.5²) / 1 = 9.25: slope at the edge asin(3/9.25) = 18.9 degrees.
     const { law } = drifted('ASCE 7', { shape: 'segmental', rise: 500 });
     expect(law.leeward[2]).toBeCloseTo(1.4, 12);
+    // Nowhere 30 degrees steep: the most lies at the edge.
+    expect(law.radii[1]).toBe(law.radii[2]);
     // R = (3² + 1.5²) / 3 = 3.75: slope 53.13 degrees, 1.4 (70 − 53.13) / 40.
     const { law: steep } = drifted('ASCE 7', { shape: 'segmental', rise: 1500 });
     expect(steep.leeward[2]).toBeCloseTo((1.4 * (70 - Math.asin(3 / 3.75) * (180 / Math.PI))) / 40, 6);

@@ -8,7 +8,7 @@ import { domeFacets, wholeWall } from '../../lib/solids/dome-outlines.js';
 import { houseSolids } from '../../lib/solids/house-solids.js';
 import type { Kernel } from '../../lib/solids/kernel.js';
 import { areaOf } from '../../lib/solids/outline.js';
-import { partedAt, seamHeight } from '../../lib/solids/seam.js';
+import { busyHeight, partedAt, seamHeight } from '../../lib/solids/seam.js';
 import { domeOf, houseOf, openingOf } from '../tools/house.js';
 import { nodeKernel } from '../tools/kernel.js';
 import { passageOf } from './clusters.js';
@@ -61,6 +61,9 @@ describe.each(Object.entries(DOMES))('%s', (_, dome) => {
       const chord = Math.min(...inner.filter((h) => h > z)) - Math.max(...inner.filter((h) => h <= z));
       const gap = Math.min(...wholeWall(fine).points.map(([, h]) => Math.abs(h - z)));
       expect(gap / chord, `${surface} mm`).toBeGreaterThan(0.1 - 1e-9);
+      // All of the chord keeps 20 mm from what meets the dome.
+      const foot = Math.max(...inner.filter((h) => h <= z));
+      expect(foot - busyHeight(setout, placed), `${surface} mm`).toBeGreaterThan(20);
     }
   });
 
@@ -94,6 +97,21 @@ describe('the level of a seam', () => {
     }
     const apart = [domeOf({ id: 'a' }), domeOf({ id: 'b', at: [7000, 0] })];
     expect(seamOf({ domes: apart, passages: [passageOf(['a', 'b'])] }, 1)).toBeGreaterThan(1800);
+  });
+
+  it('keeps clear of the skewback’s bed, of rings and of where domes meet', () => {
+    const busy = (part: Parameters<typeof houseOf>[0], k = 0) => {
+      const setout = setOutHouse(houseOf({ domes: [domeOf()], ...part }));
+      return busyHeight(setout, setout.domes[k] as (typeof setout.domes)[number]);
+    };
+    expect(busy({})).toBe(600);
+    // The bed is normal to an arc of R = (3² + 1.7²) / 3.4 m whose centre lies R − 1.7 m under the springing.
+    const radius = (3000 ** 2 + 1700 ** 2) / 3400;
+    const low = domeOf({ shape: 'segmental', rise: 1700 });
+    expect(busy({ domes: [low] })).toBeCloseTo(600 + (250 * (radius - 1700)) / radius, 9);
+    expect(busy({ openings: [openingOf({ height: 2000 })] })).toBe(2200);
+    const domes = [domeOf({ id: 'a' }), domeOf({ id: 'b', at: [5000, 0] })];
+    for (const k of [0, 1]) expect(busy({ domes }, k)).toBeCloseTo(600 + Math.sqrt(3250 ** 2 - 2500 ** 2), 6);
   });
 
   it('is none where an arch reaches the crown', () => {

@@ -43,6 +43,35 @@ describe('table of voussoirs', () => {
     const u = Math.sqrt(500 * 500 - 100);
     expect(first?.['depth-soffit-lower']).toBeCloseTo(3000 + 250 + 300 - Math.sqrt(3000 * 3000 - u * u), 6);
   });
+
+  it('measures depths at the corners: from the room’s wall to the face, where joints beside them end', () => {
+    const [springer] = tablesFor(9).stones.rows;
+    // Springing at 1.2 m, face at 3.55 m; over the stem wall of 1.3 m the hemisphere leans in.
+    const depth = (u: number, z: number) => 3550 - Math.sqrt(3000 ** 2 - Math.max(0, z - 1300) ** 2 - u * u);
+    // The first joint is whole and level, of the next, at 20 degrees, a half.
+    const [c, s] = [Math.cos(Math.PI / 9), Math.sin(Math.PI / 9)];
+    for (const [part, radius] of [
+      ['soffit', 500],
+      ['back', 650],
+    ] as const) {
+      const [low, out] = [Math.sqrt(radius ** 2 - 10 ** 2), Math.sqrt(radius ** 2 - 5 ** 2)];
+      expect(springer?.[`depth-${part}-lower`]).toBeCloseTo(depth(low, 1210), 6);
+      expect(springer?.[`depth-${part}-upper`]).toBeCloseTo(depth(out * c + 5 * s, 1200 + out * s - 5 * c), 6);
+    }
+  });
+
+  it('measures a skewback’s back from the springing up to where arc and jamb meet', () => {
+    const arch = { ring: 150, face: 300, madeAs: 'voussoirs', voussoirs: 5 } as const;
+    const head = { shape: 'segmental', rise: 250 } as const;
+    const setout = setOutHouse(houseOf({ openings: [openingOf({ width: 1000, height: 1700, head, arch })] }));
+    const { rows } = voussoirTable(setout, castPieces(setout));
+    const skewback = rows.find((row) => row.kind === 'skewback');
+    // R = (0.5² + 0.25²) / 0.5 = 0.625 m about 1.075 m: skewbacks end on radii from there.
+    const depth = (u: number, z: number) => 3550 - Math.sqrt(3000 ** 2 - (z - 600) ** 2 - u * u);
+    expect(skewback?.['depth-back-lower']).toBeCloseTo(depth(650, 1450), 6);
+    const [u, up] = [(500 / 625) * 775, ((1450 - 1075) / 625) * 775];
+    expect(skewback?.['depth-back-upper']).toBeCloseTo(depth(u, 1075 + up), 6);
+  });
 });
 
 describe('table of ring pieces', () => {
@@ -75,6 +104,21 @@ describe('table of ring pieces', () => {
 });
 
 describe('masses of voussoirs', () => {
+  it('are fresh those of what their moulds hold: larger by the drying shrinkage each way', () => {
+    const { setout, pieces, stones, rings } = tablesFor(9);
+    // 600 kg/m3 dry of neat cement: 500 of cement and 250 of water, foam of 50 kg/m3 in the rest of the cubic metre.
+    const wet = 750 + 0.05 * (1000 - 500 / 3.15 - 250);
+    for (const [rows, own] of [
+      [stones.rows, pieces.arches],
+      [rings.rows, pieces.rings],
+    ] as const)
+      for (const [k, row] of rows.entries()) {
+        const volume = (own[k]?.volume ?? 0) / 1e9;
+        expect(row['dry-mass']).toBeCloseTo(volume * 600, 6);
+        expect(row['wet-mass']).toBeCloseTo((volume / (1 - setout.house.blocks.shrinkage) ** 3) * wet, 6);
+      }
+  });
+
   it('fail when too heavy, and as many as the advice tells are light enough', () => {
     const of = (voussoirs: number) => {
       const { setout, pieces } = tablesFor(voussoirs);

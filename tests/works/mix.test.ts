@@ -62,18 +62,19 @@ describe('the weighed bucket', () => {
 
   it('after a loss of foam: the next batch with as great a loss comes out right', () => {
     // Told forward: a share of the foam is lost, its liquid stays; the density of what is left is weighed.
-    for (const lasted of [0.8, 0.9, 1.05]) {
-      const mix = mixOfDry(600, NEAT);
-      const slurryKg = (mix.cementKg + mix.waterKg) / 10;
-      const slurryLitres = (1000 - mix.foamLitres) / 10;
-      const density = (foam: number) => ((slurryKg + foam * 0.05) / (slurryLitres + lasted * foam)) * 1000;
-      const fix = correctFoam(density(mix.foamLitres / 10), material, casting);
-      expect(fix.lasted).toBeCloseTo(lasted, 6);
-      expect(density(fix.nextFoamLitres)).toBeCloseTo(mix.wetDensity, 6);
-      if (fix.addNowLitres !== null)
-        expect(density(mix.foamLitres / 10 + fix.addNowLitres)).toBeCloseTo(mix.wetDensity, 6);
-      else expect(lasted).toBeGreaterThan(1);
-    }
+    for (const sandCement of [0, 1.5])
+      for (const lasted of [0.8, 0.9, 1.05]) {
+        const mix = mixOfDry(600, { ...NEAT, sandCement });
+        const slurryKg = (mix.cementKg + mix.sandKg + mix.waterKg) / 10;
+        const slurryLitres = (1000 - mix.foamLitres) / 10;
+        const density = (foam: number) => ((slurryKg + foam * 0.05) / (slurryLitres + lasted * foam)) * 1000;
+        const fix = correctFoam(density(mix.foamLitres / 10), { ...material, sandCement }, casting);
+        expect(fix.lasted).toBeCloseTo(lasted, 6);
+        expect(density(fix.nextFoamLitres)).toBeCloseTo(mix.wetDensity, 6);
+        if (fix.addNowLitres !== null)
+          expect(density(mix.foamLitres / 10 + fix.addNowLitres)).toBeCloseTo(mix.wetDensity, 6);
+        else expect(lasted).toBeGreaterThan(1);
+      }
   });
 
   it('table: the heavier the bucket the more foam, and none casts what is far off', () => {

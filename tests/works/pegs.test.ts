@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import type { Passage } from '../../lib/description/house.js';
 import { readDescription } from '../../lib/description/read.js';
 import { type HouseSetout, setOutHouse } from '../../lib/setout/house.js';
 import { chordMarks, datumPegs, groundCircles, type Peg, pegsOf } from '../../lib/works/pegs.js';
@@ -62,6 +63,27 @@ describe('pegs', () => {
     // Bearing 180: seen from inside looking out, the left is the east.
     expect(corner('left').at[0]).toBeCloseTo(700, 9);
     expect(corner('left').at[1]).toBeCloseTo(-3550, 9);
+  });
+
+  it('datum pegs stand 1.5 m clear of footings all round, at the next decimetre', () => {
+    // 3 + 0.25 + 0.125 + 1.5 = 4.875 m.
+    expect(datumPegs(setOutHouse(houseOf()))).toEqual([
+      [-4900, -4900],
+      [4900, -4900],
+    ]);
+    // The footing's corner under a face at 5.25 m: 0.5 + 0.2 + 0.125 aside, 5.375 out; 5.438 + 1.5 m.
+    const far = openingOf({ bearingDeg: 90, arch: { ring: 200, face: 2000, madeAs: 'cast', voussoirs: null } });
+    expect(datumPegs(setOutHouse(houseOf({ openings: [far] })))[1][0]).toBe(7000);
+  });
+
+  it('a passage ends at the room’s wall of each of its domes', () => {
+    const domes = [domeOf(), domeOf({ id: 'lab', at: [9000, 0], radius: 2200 })];
+    const head = { shape: 'semicircular', rise: 500 } as const;
+    const link: Passage = { id: 'link', between: ['hall', 'lab'], width: 1000, height: 2000, head, ring: 200 };
+    const pegs = pegsOf(setOutHouse(houseOf({ domes, passages: [link] })));
+    const at = (dome: string) => pegs.find((p) => p.name === `link, middle at ${dome}`)?.at;
+    expect(at('hall')).toEqual([expect.closeTo(3000, 9), expect.closeTo(0, 9)]);
+    expect(at('lab')).toEqual([expect.closeTo(9000 - 2200, 9), expect.closeTo(0, 9)]);
   });
 
   it('uses pegs that are given', () => {

@@ -62,6 +62,30 @@ describe('the radius pole', () => {
       expect(rigOf(dome({ shape, radius: 2500, rise: 2400 })).kind).toBe('template');
   });
 
+  it('turns on the floor where the arc’s centre lies just there', () => {
+    // (3² − 2²) / (2 · 2) = 1.25 m under the springing.
+    const low = (stemWall: number) => rigOf(dome({ shape: 'segmental', radius: 3000, rise: 2000, stemWall })).kind;
+    expect(low(1250)).toBe('pole');
+    expect(low(1249)).toBe('template');
+  });
+
+  it('sets upper edges a joint short of the next bed, and the plug’s bed after the last', () => {
+    const d = dome({ radius: 3000, stemWall: 600 });
+    const shell = poleSettings(d).filter((s) => s.what !== 'stem wall');
+    const turnOf = ([r, z]: readonly [number, number]) => Math.atan2(z - 600, r);
+    for (const [k, { upperEdge, edge }] of shell.entries()) {
+      const next = shell[k + 1];
+      if (!next) continue;
+      const upper = upperEdge as readonly [number, number];
+      expect(Math.hypot(upper[0], upper[1] - 600)).toBeCloseTo(3000, 6);
+      // 10 mm in the middle of the wall; what is cast against the last course has no joint.
+      const joint = next.what === 'shell' ? 10 / 3125 : 0;
+      expect(turnOf(next.edge) - turnOf(upper)).toBeCloseTo(joint, 9);
+      expect(turnOf(upper)).toBeGreaterThan(turnOf(edge));
+    }
+    expect(shell.at(-1)).toMatchObject({ what: 'plug bed', course: null, upperEdge: null });
+  });
+
   it('catches a slip of 10 mm in length by more than 5 mm on the check', () => {
     for (const { pole, check } of poleSettings(dome({ radius: 3000 }))) {
       const [r, z] = poleEnd({ ...(pole as PoleSetting), length: (pole as PoleSetting).length + 10 });
@@ -90,6 +114,9 @@ describe('the meridian template', () => {
         expect(point.fromLast).toBeCloseTo(step, 6);
         // A chord is shorter than its arc.
         expect(step).toBeLessThan(point.arcLength - last.arcLength + 1e-6);
+        // Half way between each two marks there is a point more.
+        const next = points[i + 1];
+        if (i % 2 === 1) expect(point.arcLength).toBeCloseTo((last.arcLength + (next?.arcLength ?? 0)) / 2, 6);
       }
     }
   });
@@ -107,6 +134,42 @@ describe('the meridian template', () => {
     const end = templatePoints(d).at(-1)?.arcLength as number;
     expect(whole / end).toBeGreaterThan(0.99);
     expect(whole).toBeLessThan(end);
+  });
+
+  it('an ellipse’s boards touch it at their quarters, and are cut along its normals', () => {
+    const [a, b] = [2800, 2100];
+    const d = dome({ shape: 'elliptical', radius: a, rise: b });
+    const z0 = d.springingZ;
+    const at = (s: number) => [d.shell.at(s).r, d.shell.at(s).z - z0] as const;
+    for (const { from, to, offsets, endsRad, chord } of templateBoards(d, 1200)) {
+      const [low, high] = [at(from), at(to)];
+      const unit = [(high[0] - low[0]) / chord, (high[1] - low[1]) / chord] as const;
+      for (const [k, off] of offsets.entries()) {
+        const along = ((k + 1) / 4) * chord;
+        const [r, h] = [low[0] + along * unit[0] + off * unit[1], low[1] + along * unit[1] - off * unit[0]];
+        expect(Math.abs(Math.sqrt(1 - (h / b) ** 2) * a - r)).toBeLessThan(0.1);
+      }
+      // The normal of an ellipse is (r / a², h / b²).
+      const turn = ([r, h]: readonly [number, number], way: number) => {
+        const [nr, nh] = [r / a ** 2, h / b ** 2];
+        return Math.acos((way * (nr * unit[0] + nh * unit[1])) / Math.hypot(nr, nh));
+      };
+      expect(endsRad[0]).toBeCloseTo(turn(low, -1), 9);
+      expect(endsRad[1]).toBeCloseTo(turn(high, 1), 9);
+    }
+  });
+
+  it('beds of an arc dip as the radius to them does, and its boards are the fewest', () => {
+    const d = dome({ shape: 'segmental', radius: 3000, rise: 1500, stemWall: 1800 });
+    const R = 3750;
+    const points = templatePoints(d);
+    for (const { height, bedRad } of points) expect(Math.sin(bedRad)).toBeCloseTo((height + R - 1500) / R, 9);
+    const end = points.at(-1)?.arcLength ?? 0;
+    // As long as 2.4 m of chord allow, 90 mm of curve: 2 R asin(c / 2R), 2 R acos(1 − s / R).
+    const most = 2 * R * Math.min(Math.asin(1200 / R), Math.acos(1 - 90 / R));
+    expect(most).toBeLessThan(2 * R * Math.asin(1200 / R));
+    expect(templateBoards(d, 2400)).toHaveLength(Math.ceil(end / most));
+    expect(templateBoards(d, 800)).toHaveLength(Math.ceil(end / (2 * R * Math.asin(400 / R))));
   });
 
   it('a board of an arc has the sagitta R − √(R² − c²/4) and mitres that match', () => {

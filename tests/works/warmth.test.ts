@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { House } from '../../lib/description/house.js';
+import type { House, Passage } from '../../lib/description/house.js';
 import { setOutHouse } from '../../lib/setout/house.js';
 import {
   boxSurface,
@@ -66,6 +66,14 @@ describe('a curved shell', () => {
     expect(domeTransmission(dome, [block(300, 0.2)])).toBeCloseTo((whole(0.13) + whole(0.1)) / 2, 5);
   });
 
+  it('insulated inside: the layer has the smaller radii, down to 2.45', () => {
+    const cork = { name: 'cork', thickness: 50, conductivity: 0.04, structural: false };
+    const resistance = (1 / 2.45 - 1 / 2.5) / 0.04 + (1 / 2.5 - 1 / 2.8) / 0.2 + 0.04 / 2.8 ** 2;
+    const whole = (inside: number) => (2 * Math.PI) / (resistance + inside / 2.45 ** 2);
+    const { dome } = domeSetOut({ radius: 2500, stemWall: 0 });
+    expect(domeTransmission(dome, [cork, block(300, 0.2)])).toBeCloseTo((whole(0.13) + whole(0.1)) / 2, 5);
+  });
+
   it('stem wall: exact cylinder, 2πh / (ln(re/ri)/λ + Rsi/ri + Rse/re)', () => {
     const at = (stemWall: number) => domeTransmission(domeSetOut({ radius: 2500, stemWall }).dome, [block(300, 0.2)]);
     const wall = (2 * Math.PI * 1.2) / (Math.log(2.8 / 2.5) / 0.2 + 0.13 / 2.5 + 0.04 / 2.8);
@@ -74,6 +82,11 @@ describe('a curved shell', () => {
 });
 
 describe('a slab on the ground, ISO 13370 (from memory)', () => {
+  it('well insulated: λ / (0.457 B′ + dt)', () => {
+    // 10 m square, wall 0.3, λ 2, slab R 3: B′ = 5, dt = 0.3 + 2 (0.17 + 3 + 0.04) = 6.72; 2 / (2.285 + 6.72).
+    expect(slabTransmittance(100, 40, 0.3, 2, 3)).toBeCloseTo(0.2221, 4);
+  });
+
   it('U falls with the breadth of the floor, and passes over smoothly where well insulated', () => {
     const u = (area: number, resistance: number) => slabTransmittance(area, 4 * Math.sqrt(area), 0.3, 2, resistance);
     expect(u(25, 0.05)).toBeGreaterThan(u(100, 0.05));
@@ -108,6 +121,60 @@ describe('the whole house', () => {
     expect(parts.every((v) => v > 0)).toBe(true);
     expect(parts.reduce((a, b) => a + b, 0)).toBeCloseTo(lossWk, 9);
     for (const { formula, source } of figures) expect(formula.length * source.length).toBeGreaterThan(0);
+  });
+
+  const figureOf = (part: Partial<House>, id: string) =>
+    warmthOf(setOutHouse({ ...house, ...part })).figures.find((f) => f.id === `warmth.${id}`)?.value as number;
+  // In a stem wall of 3 m: 1 by 2 m, and 0.8 by 1 m.
+  const flat = { shape: 'flat', rise: 0 } as const;
+  const openings = [
+    openingOf({ width: 1000, height: 2000, head: flat }),
+    openingOf({ id: 'bay', use: 'window', bearingDeg: 90, width: 800, height: 1000, sill: 900, head: flat }),
+  ];
+
+  it('openings lose by their clear areas: a door 1.8, a window and the skylight 1.4 W/(m2 K)', () => {
+    const domes = [domeOf({ stemWall: 3000 })];
+    expect(figureOf({ domes, openings }, 'openings')).toBeCloseTo(2 * 1.8 + 0.8 * 1.4, 9);
+    const lit = [domeOf({ stemWall: 3000, oculus: { radius: 350, curb: 150, upstand: 100 } })];
+    expect(figureOf({ domes: lit, openings }, 'openings')).toBeCloseTo(3.6 + 1.12 + Math.PI * 0.35 ** 2 * 1.4, 9);
+  });
+
+  it('the shell loses for the part of its inside that openings leave', () => {
+    const setout = setOutHouse({ ...house, domes: [domeOf({ stemWall: 3000 })], openings });
+    const [dome] = setout.domes;
+    const whole = 2 * Math.PI * 3 * (3 + 3);
+    const taken = 2 * 3 * (Math.asin(0.5 / 3) * 2 + Math.asin(0.4 / 3) * 1);
+    const left = dome ? domeTransmission(dome, shellLayers(setout)) * (1 - taken / whole) : Number.NaN;
+    expect(figureOf({ domes: setout.house.domes, openings }, 'shell')).toBeCloseTo(left, 6);
+  });
+
+  it('passages lose through their outsides, each with its own ring', () => {
+    const stem = { stemWall: 1500 };
+    const domes = [
+      domeOf(stem),
+      domeOf({ id: 'lab', at: [9000, 0], ...stem }),
+      domeOf({ id: 'den', at: [0, 9000], ...stem }),
+    ];
+    const passage = (id: string, ring: number): Passage => ({
+      id: `to-${id}`,
+      between: ['hall', id],
+      width: 1000,
+      height: 500,
+      head: flat,
+      ring,
+    });
+    // Between walls of 3.25 m, 9 m apart, half a metre high under a flat roof; no render.
+    const lost = (ring: number) => {
+      const half = 0.5 + ring;
+      const free = (u: number) => 9 - 2 * Math.sqrt(3.25 ** 2 - u * u);
+      // ∫ √(R² − u²) du = (u √(R² − u²) + R² asin(u / R)) / 2.
+      const roof = 18 * half - 2 * (half * Math.sqrt(3.25 ** 2 - half ** 2) + 3.25 ** 2 * Math.asin(half / 3.25));
+      const wall = 2 * (0.5 + ring) * free(half);
+      return (roof + wall) / (0.13 + ring / (0.072 * Math.exp(0.00125 * 600) * 1.2) + 0.04);
+    };
+    const wall = { thickness: 250, renderInside: 0, renderOutside: 0 };
+    const passages = [passage('lab', 150), passage('den', 400)];
+    expect(figureOf({ domes, passages, wall, openings: [] }, 'passages')).toBeCloseTo(lost(0.15) + lost(0.4), 4);
   });
 
   it('a layer of insulation, less air, drier blocks lose less', () => {
