@@ -120,6 +120,17 @@ describe('a block in its place', () => {
 });
 
 describe('longer blocks', () => {
+  it('have heads of the first mould if any of their places has, and the angle of all', () => {
+    // Every other place is of the second mould; the second perpend is left out.
+    const [course] = setOutHouse(houseOf()).domes[0]?.courses ?? [];
+    if (!course) throw new Error('no course');
+    const angles = [1.1, (2 * Math.PI) / 3 - 1.1] as const;
+    const ring = { ...course, count: 6, leftOut: [1], mix: { seconds: 3, angles, cast: null } };
+    expect(formIn(ring, 1)).toEqual({ second: false, places: 2, angle: expect.closeTo((2 * Math.PI) / 3, 12) });
+    expect(formIn(ring, 3)).toEqual({ second: false, places: 1, angle: expect.closeTo(angles[0], 12) });
+    expect(formIn(ring, 4)).toEqual({ second: true, places: 1, angle: expect.closeTo(angles[1], 12) });
+  });
+
   it('have a form of their own: as wide as their places less a perpend, beds of the mould or of the course', () => {
     const plan = planOf(
       { domes: [domeOf({ radius: 2400, stemWall: 400 })], openings: [openingOf({ width: 900, height: 1700 })] },

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { balanceOf } from '../../lib/masonry/balance.js';
 import { layBlocks } from '../../lib/masonry/lay.js';
 import { halfAngleAt, headAngle, moved, placedInCourse, placedVolume, singleForm } from '../../lib/masonry/placed.js';
 import { planMasonry } from '../../lib/masonry/plan.js';
@@ -104,4 +105,6 @@ it('blocks of other moulds, of other radii too, reach over beds and faces by wha
     }
   expect(most.beds).toBeGreaterThan(1000);
   expect(most.faces).toBeGreaterThan(1000);
+  // The balance takes it off joints and render.
+  expect(Math.abs(balanceOf(setout, laid).error)).toBeLessThan(1e-6);
 });
