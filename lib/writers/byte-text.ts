@@ -5,6 +5,12 @@ const POINT = '.'.charCodeAt(0);
 /** Whole numbers below this, and their quotients by powers of ten, are written digit by digit as an engine would. */
 const MOST = 1e15;
 
+/** Digits that tell any two float32 numbers apart. */
+const FLOAT_DIGITS = 9;
+
+/** Nine digits of a number as JavaScript tells the shortest number that has them. */
+export const floatDigits = (value: number): string => String(Number(value.toPrecision(FLOAT_DIGITS)));
+
 /**
  * A text that grows, kept as its bytes in UTF-8: files of drawings are numbers for the most part, whose digits go
  * straight to their place here instead of through a string each.
@@ -51,6 +57,27 @@ export class ByteText {
     }
     const whole = rest > 0.5 ? floor + 1 : floor;
     this.parts(value < 0 ? -whole : whole, places, 1);
+  }
+
+  /** A whole number that isn't negative. */
+  integer(whole: number): void {
+    this.room(24);
+    this.digits(whole);
+  }
+
+  /** A float32 number as `floatDigits` tells it. */
+  float32(value: number): void {
+    const size = Math.abs(value);
+    // Here a float32 number times the power of ten is exact in float64: 24 and at most 28 binary digits.
+    if (!(size >= 1e-4 && size < 999999999)) {
+      this.ascii(floatDigits(value));
+      return;
+    }
+    let places = FLOAT_DIGITS - 1;
+    while (places > 0 && size >= (TENS[FLOAT_DIGITS - places] as number)) places--;
+    while (size * (TENS[places] as number) < (TENS[FLOAT_DIGITS - 1] as number)) places++;
+    const whole = Math.round(size * (TENS[places] as number));
+    this.parts(value < 0 ? -whole : whole, places, 0);
   }
 
   /** All that was written, in memory of its own. */

@@ -2,9 +2,9 @@ import { strToU8 } from 'fflate';
 import type { Mesh } from '../documents/mesh.js';
 import type { Facts, Instance, Placement, Scene, SceneNode } from '../documents/scene.js';
 import { auditScene } from '../documents/scene-audit.js';
+import { ByteText, floatDigits } from './byte-text.js';
 import { roundApart } from './float-rounding.js';
 import { escaped } from './markup.js';
-import { digits, NumberText } from './number-text.js';
 import { zipFiles } from './zip.js';
 
 /** How a 3MF file is written. */
@@ -34,8 +34,6 @@ const CONTENT_TYPES = `${HEAD}<Types xmlns="http://schemas.openxmlformats.org/pa
 const RELATIONSHIPS = `${HEAD}<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships"><Relationship Target="/3D/3dmodel.model" Id="model" Type="http://schemas.microsoft.com/3dmanufacturing/2013/01/3dmodel"/></Relationships>\n`;
 const NAMESPACE = 'http://schemas.microsoft.com/3dmanufacturing/core/2015/02';
 const MATERIALS_ID = 1;
-/** Letters that a corner or a triangle takes. */
-const ABOUT_LINE = 60;
 
 function modelOf(scene: Scene, scale: number): string {
   const objects: string[] = [];
@@ -98,34 +96,34 @@ const hex = (colour: readonly number[]): string =>
 
 function meshXml({ positions, triangles }: Mesh, scale: number): string {
   const at = roundApart(scale === 1 ? positions : positions.map((x) => x * scale));
-  const text = new NumberText((ABOUT_LINE * (at.length + triangles.length)) / 3);
-  text.text('<mesh><vertices>\n');
+  const text = new ByteText();
+  text.ascii('<mesh><vertices>\n');
   for (let i = 0; i < at.length; i += 3) {
-    text.text('<vertex x="');
+    text.ascii('<vertex x="');
     text.float32(at[i] as number);
-    text.text('" y="');
+    text.ascii('" y="');
     text.float32(at[i + 1] as number);
-    text.text('" z="');
+    text.ascii('" z="');
     text.float32(at[i + 2] as number);
-    text.text('"/>\n');
+    text.ascii('"/>\n');
   }
-  text.text('</vertices><triangles>\n');
+  text.ascii('</vertices><triangles>\n');
   for (let t = 0; t < triangles.length; t += 3) {
-    text.text('<triangle v1="');
+    text.ascii('<triangle v1="');
     text.integer(triangles[t] as number);
-    text.text('" v2="');
+    text.ascii('" v2="');
     text.integer(triangles[t + 1] as number);
-    text.text('" v3="');
+    text.ascii('" v3="');
     text.integer(triangles[t + 2] as number);
-    text.text('"/>\n');
+    text.ascii('"/>\n');
   }
-  text.text('</triangles></mesh>');
-  return text.toString();
+  text.ascii('</triangles></mesh>');
+  return new TextDecoder().decode(text.written());
 }
 
 /** Rows of the matrix: where the axes point, then the move. */
 function transform({ x, y, z, move }: Placement, scale: number): string {
   const numbers = [...x, ...y, ...z, ...move.map((m) => m * scale)];
   if (numbers.every((n, i) => n === (i === 0 || i === 4 || i === 8 ? 1 : 0))) return '';
-  return ` transform="${numbers.map((n) => digits(n + 0)).join(' ')}"`;
+  return ` transform="${numbers.map((n) => floatDigits(n + 0)).join(' ')}"`;
 }

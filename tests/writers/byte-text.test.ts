@@ -1,5 +1,6 @@
+import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { ByteText } from '../../lib/writers/byte-text.js';
+import { ByteText, floatDigits } from '../../lib/writers/byte-text.js';
 
 const written = (write: (out: ByteText) => void): string => {
   const out = new ByteText();
@@ -69,4 +70,23 @@ it('keeps texts of any length in UTF-8, one after another', () => {
       out.ascii(' foot '.repeat(4000));
     }),
   ).toBe(`head ${long}${' foot '.repeat(4000)}`);
+});
+
+it('tells float32 numbers as the language tells them in nine digits', () => {
+  const near = fc.float({ min: -1e5, max: 1e5, noNaN: true, noDefaultInfinity: true }).map(Math.fround);
+  fc.assert(
+    fc.property(fc.oneof(near, fc.float()), (x) => {
+      expect(written((out) => out.float32(x))).toBe(String(Number(x.toPrecision(9))));
+    }),
+    { numRuns: 2000 },
+  );
+});
+
+it('tells float32 numbers at the ends of its own reckoning, whole ones and zero alike', () => {
+  const edges = [0, -0, 1, -1, 10, 9.9999990463, 1e-4, 1.0000001e-4, 9.999999e-5, 1e8, 99999992, 999999936, 1e9, 0.5];
+  for (const x of edges.map(Math.fround)) expect(written((out) => out.float32(x))).toBe(floatDigits(x));
+});
+
+it('tells whole numbers as they are', () => {
+  for (const n of [0, 7, 10, 99, 100, 2147483647]) expect(written((out) => out.integer(n))).toBe(String(n));
 });
