@@ -3,7 +3,7 @@
  *
  * @param make gives the same for the same key; it must not give `undefined`.
  */
-export function remembered<K extends object, V extends object>(make: (key: K) => V): (key: K) => V {
+export function remembered<K extends object, V extends NonNullable<unknown>>(make: (key: K) => V): (key: K) => V {
   const known = new WeakMap<K, V>();
   return (key) => {
     let value = known.get(key);
@@ -13,4 +13,12 @@ export function remembered<K extends object, V extends object>(make: (key: K) =>
     }
     return value;
   };
+}
+
+/** The same of two things that never change. */
+export function rememberedPair<A extends object, B extends object, V extends NonNullable<unknown>>(
+  make: (one: A, other: B) => V,
+): (one: A, other: B) => V {
+  const of = remembered((one: A) => remembered((other: B) => make(one, other)));
+  return (one, other) => of(one)(other);
 }

@@ -1,3 +1,4 @@
+import { cellKey } from '../math/cells.js';
 import { type Bounded, meet } from './overlap.js';
 
 /** Figures on a grid of square cells, so that each is only held against those near it. */
@@ -54,6 +55,3 @@ export class BoundedSet {
     return Math.floor(place / this.cell);
   }
 }
-
-/** One number for a cell; cells that share one are told apart by what lies in them. */
-const cellKey = (x: number, y: number): number => x * 1000003 + y;

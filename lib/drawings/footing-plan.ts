@@ -2,7 +2,7 @@ import { formatLength, formatLevel } from '../base/measures.js';
 import * as texts from '../base/texts/drawing-plans.js';
 import { ONE_SIZE } from '../base/tolerances.js';
 import type { Primitive } from '../documents/drawing.js';
-import { type Edge, lineEdge } from '../math/curves.js';
+import { circleEdge, type Edge, lineEdge } from '../math/curves.js';
 import { atan2, cos, sin } from '../math/elementary.js';
 import { add2, length2, scale2, sub2, type Vec2 } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
@@ -111,15 +111,8 @@ const frameOf =
 const roomCircle = (house: HouseSetout, dome: DomeSetout) =>
   cutOf(
     [
-      { kind: 'arc', centre: dome.at, radius: dome.springingRadius, start: 0, end: 2 * Math.PI, ccw: true },
-      ...house.domes.map((d) => ({
-        kind: 'arc' as const,
-        centre: d.at,
-        radius: d.springingRadius + d.thickness,
-        start: 0,
-        end: 2 * Math.PI,
-        ccw: true as const,
-      })),
+      circleEdge(dome.at, dome.springingRadius),
+      ...house.domes.map((d) => circleEdge(d.at, d.springingRadius + d.thickness)),
     ],
     ([x, y]) =>
       length2(sub2([x, y], dome.at)) < dome.springingRadius && !inEarlier(house, dome, [x, y, 0]) ? 'slab' : null,

@@ -1,6 +1,6 @@
 import { SIGHT_CHANGE, UNDER_FLOOR_SHARE } from '../base/tolerances.js';
 import type { Primitive } from '../documents/drawing.js';
-import { type Edge, lineEdge } from '../math/curves.js';
+import { circleEdge, type Edge, lineEdge } from '../math/curves.js';
 import { rangesWhere } from '../math/curves-ranges.js';
 import { alongBearing, type Vec2 } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
@@ -56,14 +56,7 @@ function hiddenBase(house: HouseSetout): Edge[] {
 function overhead(house: HouseSetout, cutZ: number): Edge[] {
   const oculi = house.domes.flatMap((d): Edge[] =>
     d.curb && d.curb.bedOuter[1] > cutZ
-      ? [d.curb.clearRadius, d.curb.bedOuter[0]].map((radius) => ({
-          kind: 'arc',
-          centre: d.at,
-          radius,
-          start: 0,
-          end: 2 * Math.PI,
-          ccw: true,
-        }))
+      ? [d.curb.clearRadius, d.curb.bedOuter[0]].map((radius) => circleEdge(d.at, radius))
       : [],
   );
   return [...oculi, ...house.arches.filter((a) => a.section.sill >= cutZ).flatMap((a) => clearSides(a, cutZ))];

@@ -105,13 +105,9 @@ function makeForm(course: Course, k: number): BlockForm {
 }
 
 /** The same for blocks of one course that differ in nothing but their place. */
-export function formKey(form: BlockForm): string {
-  const key = formKeys.get(form) ?? `${form.second} ${form.places} ${form.angle.toFixed(9)}`;
-  formKeys.set(form, key);
-  return key;
-}
-
-const formKeys = new WeakMap<BlockForm, string>();
+export const formKey = remembered(
+  ({ second, places, angle }: BlockForm): string => `${second} ${places} ${angle.toFixed(9)}`,
+);
 
 /** Blocks of a course by their form. */
 const known = new WeakMap<Course, Map<string, PlacedBlock>>();

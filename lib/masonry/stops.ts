@@ -1,4 +1,4 @@
-import { remembered } from '../base/remembered.js';
+import { rememberedPair } from '../base/remembered.js';
 import { monotoneRoot } from '../math/roots.js';
 import type { Course } from '../setout/courses.js';
 import type { DomeSetout } from '../setout/dome.js';
@@ -23,11 +23,7 @@ export interface Stop {
 }
 
 /** Stop boards of all longer blocks that lose a head, by the mark of the block. */
-export const stopsOf = (setout: HouseSetout, laid: LaidHouse): ReadonlyMap<string, Stop> => stopsIn(setout)(laid);
-
-const stopsIn = remembered((setout: HouseSetout) => remembered((laid: LaidHouse) => seekStops(setout, laid)));
-
-function seekStops(setout: HouseSetout, laid: LaidHouse): Map<string, Stop> {
+export const stopsOf = rememberedPair((setout: HouseSetout, laid: LaidHouse): ReadonlyMap<string, Stop> => {
   const domes = new Map(setout.domes.map((dome) => [dome.id, dome]));
   const longer = laid.blocks.filter(({ domeId, course, number, cutBy, seed }) => {
     const own = domes.get(domeId)?.courses[course - 1] as Course;
@@ -39,7 +35,7 @@ function seekStops(setout: HouseSetout, laid: LaidHouse): Map<string, Stop> {
     return stopOf(placedBlock(setout, dome, cut.block), cut, setout.house.blocks.faces);
   });
   return new Map(stops.map((stop) => [stop.block.mark, stop]));
-}
+});
 
 function stopOf(whole: PlacedBlock, { block, keeps, left }: BlockCut, faces: 'curved' | 'flat'): Stop[] {
   if (keeps !== 'start' && keeps !== 'end') return [];
@@ -76,13 +72,7 @@ export function stopAlong(stop: Stop, blocks: HouseSetout['house']['blocks']): R
 }
 
 /** What is poured for any block of a house, mm³: what fills its mould, as far as a stop board where it has one. */
-export const pourOf = (setout: HouseSetout, laid: LaidHouse): Pour => poursIn(setout)(laid);
-
-type Pour = (block: Block) => number;
-
-const poursIn = remembered((setout: HouseSetout) => remembered((laid: LaidHouse) => makePour(setout, laid)));
-
-function makePour(setout: HouseSetout, laid: LaidHouse): Pour {
+export const pourOf = rememberedPair((setout: HouseSetout, laid: LaidHouse): ((block: Block) => number) => {
   const domes = new Map(setout.domes.map((dome) => [dome.id, dome]));
   const { blocks } = setout.house;
   const stopped = new Map(
@@ -100,4 +90,4 @@ function makePour(setout: HouseSetout, laid: LaidHouse): Pour {
     known.set(key, found);
     return found;
   };
-}
+});

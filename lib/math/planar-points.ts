@@ -1,3 +1,4 @@
+import { cellKey } from './cells.js';
 import { hypot } from './elementary.js';
 import type { Vec2 } from './vec.js';
 
@@ -50,6 +51,3 @@ export class PointIndex {
 }
 
 const NONE: readonly number[] = [];
-
-/** One number for a cell; cells that share one are told apart by distance. */
-const cellKey = (x: number, y: number): number => x * 1000003 + y;

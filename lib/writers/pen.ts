@@ -1,13 +1,12 @@
 import type { WrittenUnits } from '../base/measures.js';
 import { expandDimension } from '../documents/dimensioning.js';
 import type { EllipsePrimitive, LayerName, LayerStyle, Primitive, Segment, View } from '../documents/drawing.js';
-import { boundsOf } from '../documents/drawing-bounds.js';
+import { chainBounds } from '../documents/drawing-bounds.js';
 import { type Dot, type Expansion, type Stroke, type TextBox, textBox } from '../documents/expansion.js';
 import { type HatchLine, hatchLines } from '../documents/hatches.js';
 import { LAYERS } from '../documents/layers.js';
 import { expandLeader, expandLevel, expandTag } from '../documents/marks.js';
 import { symbolParts } from '../documents/placing.js';
-import { extremePoints } from '../documents/segments.js';
 import type { Vec2 } from '../math/vec.js';
 
 /** Draws on paper what a view consists of; it is given model mm and knows where they lie on its paper. */
@@ -69,7 +68,7 @@ function drawPrimitive(pen: Pen, p: Exclude<Primitive, { kind: 'symbol' }>, scal
       pen.ellipse(p);
       break;
     case 'hatch': {
-      const box = boundsOf(p.loops.flatMap((loop) => loop.flatMap(extremePoints)));
+      const box = chainBounds(p.loops.flat());
       if (p.pattern === 'solid') pen.fill(p.loops);
       else pen.hatch(p.loops, hatchLines(p.pattern, box, scale));
       break;

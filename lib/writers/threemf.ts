@@ -98,27 +98,24 @@ function meshXml({ positions, triangles }: Mesh, scale: number): string {
   const at = roundApart(scale === 1 ? positions : positions.map((x) => x * scale));
   const text = new ByteText();
   text.ascii('<mesh><vertices>\n');
-  for (let i = 0; i < at.length; i += 3) {
-    text.ascii('<vertex x="');
-    text.float32(at[i] as number);
-    text.ascii('" y="');
-    text.float32(at[i + 1] as number);
-    text.ascii('" z="');
-    text.float32(at[i + 2] as number);
-    text.ascii('"/>\n');
-  }
+  addTriples(text, ['<vertex x="', '" y="', '" z="'], at.length, (i) => text.float32(at[i] as number));
   text.ascii('</vertices><triangles>\n');
-  for (let t = 0; t < triangles.length; t += 3) {
-    text.ascii('<triangle v1="');
-    text.integer(triangles[t] as number);
-    text.ascii('" v2="');
-    text.integer(triangles[t + 1] as number);
-    text.ascii('" v3="');
-    text.integer(triangles[t + 2] as number);
-    text.ascii('"/>\n');
-  }
+  addTriples(text, ['<triangle v1="', '" v2="', '" v3="'], triangles.length, (i) =>
+    text.integer(triangles[i] as number),
+  );
   text.ascii('</triangles></mesh>');
   return new TextDecoder().decode(text.written());
+}
+
+/** An element for each three numbers, of which `add` writes one, each behind its label. */
+function addTriples(text: ByteText, labels: readonly string[], count: number, add: (i: number) => void): void {
+  for (let i = 0; i < count; i += 3) {
+    for (let k = 0; k < 3; k++) {
+      text.ascii(labels[k] as string);
+      add(i + k);
+    }
+    text.ascii('"/>\n');
+  }
 }
 
 /** Rows of the matrix: where the axes point, then the move. */

@@ -1,4 +1,4 @@
-import { remembered } from '../../base/remembered.js';
+import { remembered, rememberedPair } from '../../base/remembered.js';
 import { asin, cos, sin } from '../../math/elementary.js';
 import { type FitLimits, thinnestDry } from './limits.js';
 import { EDGES, type EdgeName, radiusAt, type Site, seenAt } from './site.js';
@@ -108,7 +108,7 @@ const AT_HOME: Stand = { up: 0, out: 0, faceMiss: 0, bedOver: 0, bedUnder: 0 };
 
 /** How whole numbers of blocks stand, which no limit changes: searches under other limits ask for the same again. */
 function standing(parent: Site, site: Site, count: number, limits: FitLimits): Stand | null {
-  const known = stands[limits.faces](parent.at)(site.at);
+  const known = stands[limits.faces](parent.at, site.at);
   let found = known.get(count);
   if (found === undefined) {
     found = standIn(parent, site, count, limits);
@@ -117,8 +117,7 @@ function standing(parent: Site, site: Site, count: number, limits: FitLimits): S
   return found;
 }
 
-const standsOf = () =>
-  remembered((_parent: Stations) => remembered((_site: Stations) => new Map<number, Stand | null>()));
+const standsOf = () => rememberedPair((_parent: Stations, _site: Stations) => new Map<number, Stand | null>());
 const stands: Readonly<Record<FitLimits['faces'], ReturnType<typeof standsOf>>> = {
   curved: standsOf(),
   flat: standsOf(),

@@ -1,4 +1,3 @@
-import { ascending } from '../../math/ascending.js';
 import { addBit, type Bits, noBits, removeBit } from './bits.js';
 
 /** A stretch of a line of moulds that fits one item, a course with some number of blocks. */
@@ -16,7 +15,8 @@ export type StabVisit = (at: number, items: Bits, number: number, ends: readonly
  * ends, the middle of what the stretches open there have in common. Stretches are closed; those of no length count.
  */
 export function stabLine(reaches: readonly Reach[], size: number, visit: StabVisit): void {
-  const { starts, ends } = inOrder(reaches);
+  const starts = reaches.filter((r) => r.high >= r.low).sort((a, b) => a.low - b.low);
+  const ends = [...starts].sort((a, b) => a.high - b.high);
   const open = new Uint16Array(size);
   const items = noBits(size);
   let number = 0;
@@ -42,20 +42,4 @@ export function stabLine(reaches: readonly Reach[], size: number, visit: StabVis
     number--;
     removeBit(items, end.item);
   }
-}
-
-/** Stretches by where they start, and those by where they end; of equals the first given comes first. */
-function inOrder(reaches: readonly Reach[]): { starts: readonly Reach[]; ends: readonly Reach[] } {
-  const own = reaches.filter((r) => r.high >= r.low);
-  const starts = ascending(
-    own,
-    Float64Array.from(own, (r) => r.low),
-  );
-  return {
-    starts,
-    ends: ascending(
-      starts,
-      Float64Array.from(starts, (r) => r.high),
-    ),
-  };
 }

@@ -2,8 +2,9 @@ import type { Anchor, EllipsePrimitive, LayerName, Segment, TextPrimitive } from
 import { ellipseTurn } from '../../documents/drawing-bounds.js';
 import type { Dot, Stroke, TextBox } from '../../documents/expansion.js';
 import { oneLine } from '../../documents/plain-text.js';
-import { type ArcSegment, arcSweep, segmentEnd, segmentStart, splitArc } from '../../documents/segments.js';
+import { arcSweep, segmentEnd, segmentStart, splitArc } from '../../documents/segments.js';
 import { drawableText } from '../../documents/text-size.js';
+import { circleEdge } from '../../math/curves.js';
 import { tan } from '../../math/elementary.js';
 import type { Vec2 } from '../../math/vec.js';
 import { type Content, DxfObject } from './object.js';
@@ -139,17 +140,7 @@ export const insertEntity = (block: string, at: Vec2, rotationDeg: number, layer
   });
 
 /** The chain round a dot. */
-export function dotLoop(dot: Dot): Segment[] {
-  const arc: ArcSegment = {
-    kind: 'arc',
-    centre: dot.centre,
-    radius: dot.radius,
-    start: 0,
-    end: 2 * Math.PI,
-    ccw: true,
-  };
-  return splitArc(arc, Math.PI);
-}
+export const dotLoop = ({ centre, radius }: Dot): Segment[] => splitArc(circleEdge(centre, radius), Math.PI);
 
 /** Line weights stand in hundredths of a millimetre. */
 export const weightCode = (mm: number): number => Math.round(mm * 100);

@@ -8,6 +8,7 @@ import type { HatchLine } from '../../documents/hatches.js';
 import { dashesOf } from '../../documents/layers.js';
 import { type ArcSegment, arcSweep, segmentStart } from '../../documents/segments.js';
 import { emOf } from '../../documents/text-size.js';
+import { circleEdge } from '../../math/curves.js';
 import { cos, sin, tan } from '../../math/elementary.js';
 import { DEG, type Vec2 } from '../../math/vec.js';
 import type { ByteText } from '../byte-text.js';
@@ -59,7 +60,7 @@ export class PdfPen implements Pen {
   }
 
   circle(centre: Vec2, radius: number): void {
-    this.trace([wholeTurn(centre, radius)], true);
+    this.trace([circleEdge(centre, radius)], true);
     this.page.ascii('S\n');
   }
 
@@ -113,7 +114,7 @@ export class PdfPen implements Pen {
   }
 
   dot({ centre, radius }: Dot): void {
-    this.fill([[wholeTurn(centre, radius)]]);
+    this.fill([[circleEdge(centre, radius)]]);
   }
 
   /** @throws DocumentError when the font isn't the one that the text was laid out in, or lacks a letter of it. */
@@ -224,15 +225,6 @@ export class PdfPen implements Pen {
 
 /** How far the handles of a cubic reach that turns by an angle on the unit circle. */
 const cubicReach = (angle: number): number => (4 / 3) * tan(angle / 4);
-
-const wholeTurn = (centre: Vec2, radius: number): ArcSegment => ({
-  kind: 'arc',
-  centre,
-  radius,
-  start: 0,
-  end: 2 * Math.PI,
-  ccw: true,
-});
 
 /** Derivative of an ellipse's point by its parameter. */
 function ellipseSlope(e: EllipsePrimitive, t: number): Vec2 {
