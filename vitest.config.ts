@@ -3,6 +3,9 @@ import { defineConfig } from 'vitest/config';
 /** Tests that run the built program or the packed package; all others read the sources. */
 const PROGRAM = ['tests/cli/**/*.test.ts', 'tests/package/**/*.test.ts', 'tests/docs/**/*.test.ts'];
 
+/** Files of tests are short runs like those of the command line: cli/engine.ts tells why. */
+const SHORT_RUNS = ['--always-sparkplug', '--interrupt-budget=600000'];
+
 export default defineConfig({
   test: {
     // One less than the cores is the runner's own choice: on two cores every file would wait for the one before it.
@@ -14,6 +17,7 @@ export default defineConfig({
           name: 'library',
           include: ['tests/**/*.test.ts'],
           exclude: PROGRAM,
+          execArgv: SHORT_RUNS,
           testTimeout: 180_000,
           hookTimeout: 300_000,
         },
@@ -23,6 +27,7 @@ export default defineConfig({
           name: 'program',
           include: PROGRAM,
           globalSetup: './tests/tools/build.ts',
+          execArgv: SHORT_RUNS,
           testTimeout: 240_000,
           hookTimeout: 300_000,
         },

@@ -1,4 +1,7 @@
 #!/usr/bin/env node
+// Before all other code, which it is about.
+import './engine.js';
+
 import { createInterface } from 'node:readline/promises';
 import { EXIT } from './exit.js';
 import { run } from './run.js';
