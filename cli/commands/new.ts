@@ -1,7 +1,7 @@
-import { writeFileSync } from 'node:fs';
 import type { Options } from 'yargs';
 import { COMMON, type Command, type CommonArguments } from '../command.js';
 import { EXIT, FileError, fileTrouble, UsageError } from '../exit.js';
+import { writeWhole } from '../folder/whole.js';
 import { type StarterAnswers, starting } from '../library.js';
 import { printJson } from '../print/json.js';
 import { STDIO } from '../stdio.js';
@@ -54,7 +54,7 @@ export const start: Command<Arguments> = {
       return EXIT.fine;
     }
     try {
-      writeFileSync(file, text, { flag: force ? 'w' : 'wx' });
+      writeWhole(file, text, force);
     } catch (error) {
       if ((error as NodeJS.ErrnoException).code === 'EEXIST') {
         throw new FileError(texts.existsAlreadyAndWas(file), texts.chooseAnotherName);

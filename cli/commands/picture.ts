@@ -1,6 +1,6 @@
-import { renameSync, rmSync, writeFileSync } from 'node:fs';
 import { COMMON, type Command, type CommonArguments, FILE, SET } from '../command.js';
 import { EXIT, fileTrouble, UsageError } from '../exit.js';
+import { writeWhole } from '../folder/whole.js';
 import { readInput } from '../input.js';
 import { PICTURE_COLOURS, parseQuantity, picturing, reading } from '../library.js';
 import { printJson } from '../print/json.js';
@@ -94,7 +94,12 @@ export const picture: Command<Arguments> = {
       ...options,
       cut: cutRad !== null ? uprightCut(cutRad, x, y) : level !== undefined ? levelCut(level, house.units) : null,
     });
-    writeWhole(output, bytes);
+    try {
+      // A picture is drawn anew as often as the house changes: it takes the place of the one before.
+      writeWhole(output, bytes, true);
+    } catch (error) {
+      throw fileTrouble(texts.cannotBeWritten(output), error);
+    }
     if (json) printJson(terminal, { written: output });
     else terminal.out(texts.wrote(output));
     return EXIT.fine;
@@ -111,16 +116,4 @@ function levelCut(written: string, unit: string) {
   if ('fault' in read)
     throw new UsageError(texts.levelCannotBe(JSON.stringify(written), read.fault.message), read.fault.mend);
   return { normal: [0, 0, 1] as const, distance: read.value };
-}
-
-/** The file as a whole, or none: a picture of that name stays until the new one is there. */
-function writeWhole(name: string, bytes: Uint8Array): void {
-  const beside = `${name}.new`;
-  try {
-    writeFileSync(beside, bytes);
-    renameSync(beside, name);
-  } catch (error) {
-    rmSync(beside, { force: true });
-    throw fileTrouble(texts.cannotBeWritten(name), error);
-  }
 }

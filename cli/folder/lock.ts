@@ -1,5 +1,6 @@
-import { linkSync, readFileSync, renameSync, unlinkSync, writeFileSync } from 'node:fs';
+import { linkSync, readdirSync, readFileSync, renameSync, unlinkSync, writeFileSync } from 'node:fs';
 import { hostname } from 'node:os';
+import { basename, dirname, join } from 'node:path';
 import { FileError, fileTrouble } from '../exit.js';
 import * as texts from '../texts/folder.js';
 
@@ -9,6 +10,9 @@ interface Holder {
 }
 
 const code = (error: unknown): string | undefined => (error as NodeJS.ErrnoException).code;
+
+/** Whether it is the error of a file system that knows no hard links. */
+export const hasNoLinks = (error: unknown): boolean => ['EPERM', 'ENOTSUP', 'ENOSYS'].includes(code(error) ?? '');
 
 function readHolder(path: string): Holder | 'unreadable' | 'gone' {
   try {
@@ -42,9 +46,7 @@ function place(path: string, content: string): boolean {
   } catch (error) {
     if (code(error) === 'EEXIST') return false;
     // File systems without hard links: the content follows the name by an instant.
-    if (code(error) === 'EPERM' || code(error) === 'ENOTSUP' || code(error) === 'ENOSYS') {
-      return placeWithoutLinks(path, content);
-    }
+    if (hasNoLinks(error)) return placeWithoutLinks(path, content);
     throw error;
   } finally {
     remove(draft);
@@ -57,6 +59,8 @@ function placeWithoutLinks(path: string, content: string): boolean {
     return true;
   } catch (error) {
     if (code(error) === 'EEXIST') return false;
+    // A lock without its content, as a full disk leaves it, would lock everyone out for good.
+    remove(path);
     throw error;
   }
 }
@@ -84,6 +88,24 @@ function clearStale(path: string, stale: Holder): void {
   remove(aside);
 }
 
+/** Removes what processes killed in the instant of taking or clearing the lock left beside it, as far as it can. */
+function sweep(path: string): void {
+  const begin = `${basename(path)}.`;
+  try {
+    for (const name of readdirSync(dirname(path))) {
+      // A draft that was torn names its process all the same.
+      const pid = name.startsWith(begin) ? /^\d+$/.exec(name.slice(begin.length)) : null;
+      if (pid === null) continue;
+      const left = join(dirname(path), name);
+      const holder = readHolder(left);
+      const known = typeof holder === 'object' ? holder : { pid: Number(pid[0]), host: hostname() };
+      if (!isAlive(known)) remove(left);
+    }
+  } catch {
+    // A folder that can't be listed is no reason to write nothing into it.
+  }
+}
+
 function refuse(path: string, holder: Holder | 'unreadable'): never {
   const who =
     holder === 'unreadable'
@@ -108,6 +130,7 @@ export function takeLock(path: string): () => void {
   } catch (error) {
     throw fileTrouble(texts.cannotBeWritten(path), error);
   }
+  sweep(path);
   return () => {
     const holder = readHolder(path);
     if (typeof holder === 'object' && holder.pid === process.pid && holder.host === hostname()) remove(path);

@@ -6,14 +6,15 @@ import type { Places } from './paths.js';
 
 /**
  * Moves a folder that holds files which aren't ours out of the way, whole, under the first free name beside it.
- * Returns what was done, in words.
+ * Returns what was done, in words, and how to put it back; `null` where there was nothing to do.
  */
-export function setAside(dir: string): string[] {
-  if (!existsSync(dir) || strangersIn(dir).length === 0) return [];
+export function setAside(dir: string): { readonly note: string; readonly undo: () => void } | null {
+  if (!existsSync(dir) || strangersIn(dir).length === 0) return null;
   let n = 1;
   while (existsSync(`${dir}.kept-${n}`)) n++;
-  renameSync(dir, `${dir}.kept-${n}`);
-  return [texts.movedAside(dir, n)];
+  const kept = `${dir}.kept-${n}`;
+  renameSync(dir, kept);
+  return { note: texts.movedAside(dir, n), undo: () => renameSync(kept, dir) };
 }
 
 /** @throws FileError naming the files in `dir` that aren't ours. */

@@ -1,13 +1,22 @@
-import { closeSync, existsSync, fsyncSync, mkdirSync, openSync, renameSync, writeFileSync } from 'node:fs';
+import {
+  closeSync,
+  existsSync,
+  fsyncSync,
+  mkdirSync,
+  openSync,
+  readFileSync,
+  renameSync,
+  writeFileSync,
+} from 'node:fs';
 import { dirname, join } from 'node:path';
 import { setImmediate } from 'node:timers/promises';
-import { fileTrouble } from '../exit.js';
+import { FileError, fileTrouble } from '../exit.js';
 import * as texts from '../texts/folder.js';
 import { type Carried, carryOver, type Delivery } from './carry.js';
 import { removeOurs, strangersIn } from './contents.js';
 import { guarded, makeFolders, unmakeFolders } from './guard.js';
 import { takeLock } from './lock.js';
-import { MANIFEST, type ManifestEntry, manifestFor, type PackageFile, readManifest } from './manifest.js';
+import { MANIFEST, type ManifestEntry, manifestFor, type PackageFile, readManifest, sha256 } from './manifest.js';
 import { assertPaths, type Places, placesOf } from './paths.js';
 import { recover, refuseStrangers, setAside } from './recover.js';
 
@@ -53,13 +62,18 @@ export async function writeFolder(asked: string, delivery: Delivery, force = fal
   const places = placesOf(asked);
   return underLock(places, async (onUndo) => {
     const notes = recover(places);
-    if (force) notes.push(...setAside(places.dir));
+    const aside = force ? setAside(places.dir) : null;
+    if (aside !== null) {
+      notes.push(aside.note);
+      onUndo(aside.undo);
+    }
     refuseStrangers(places.dir);
     const { files, entries, manifest, carried } = planned(places.dir, delivery);
     try {
       mkdirSync(places.fresh);
       onUndo(() => removeOurs(places.fresh));
       await fill(places.fresh, [{ path: MANIFEST, bytes: manifest }, ...files]);
+      await readBack(places.fresh, [...entries, { path: MANIFEST, sha256: sha256(manifest) }]);
     } catch (error) {
       throw fileTrouble(texts.packageCannotBeWritten(places.fresh), error);
     }
@@ -144,6 +158,20 @@ async function fill(dir: string, files: readonly PackageFile[]): Promise<void> {
     await setImmediate();
   }
   for (const folder of folders) syncFolder(folder);
+}
+
+/**
+ * Reads every file again before the package takes its place: what a failing disk garbled must not replace a good one.
+ * @throws FileError
+ */
+async function readBack(dir: string, files: readonly Pick<ManifestEntry, 'path' | 'sha256'>[]): Promise<void> {
+  for (const { path, sha256: expected } of files) {
+    const file = join(dir, path);
+    if (sha256(readFileSync(file)) !== expected) {
+      throw new FileError(texts.readsBackOtherwise(file), texts.diskMayBeFailing);
+    }
+    await setImmediate();
+  }
 }
 
 /** Both renames in one go: no signal comes between them. */

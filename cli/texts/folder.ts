@@ -30,4 +30,6 @@ export const folderCannotBeUsed = (dir: string): string => `The folder ${dir} ca
 export const packageCannotTakePlace = (dir: string): string => `The new package can't take the place of ${dir}`;
 export const oldWasLeft = (old: string, strangers: string): string =>
   `${old} was left: ${strangers} came into it meanwhile.`;
+export const readsBackOtherwise = (path: string): string => `${path} reads back otherwise than it was written.`;
+export const diskMayBeFailing = 'The disk may be failing: choose another place, and look after this one.';
 export const cannotBeRemoved = (old: string): string => `${old} can't be removed`;

@@ -119,6 +119,36 @@ describe('refusing a folder', () => {
 });
 
 describe('when writing fails', () => {
+  it.each(['a/1', 'b/2'])(
+    'reads every file back, and keeps the package before one that differs: %s',
+    async (garbled) => {
+      await writeFolder(out(), delivery({ 'a/1': 'x' }));
+      const before = tree(temporary.path);
+      const files = ['a/1', 'b/2'].map((path) => {
+        let asked = 0;
+        // Its bytes are asked for twice, for the manifest and to be written: a disk that changes a bit in between.
+        return {
+          path,
+          get bytes() {
+            return bytes(path === garbled && ++asked === 2 ? 'good' : 'gone');
+          },
+        };
+      });
+      const written = writeFolder(out(), { ...delivery({}), files });
+      await expect(written).rejects.toThrow(FileError);
+      await expect(written).rejects.toThrow(`${garbled} reads back otherwise`);
+      expect(tree(temporary.path)).toEqual(before);
+    },
+  );
+
+  it('puts a folder of others that it moved aside back in its place', async () => {
+    mkdirSync(out());
+    writeFileSync(join(out(), 'mine.txt'), 'mine');
+    const tooLong = `b/${'n'.repeat(300)}`;
+    await expect(writeFolder(out(), delivery({ 'a/1': 'y', [tooLong]: 'z' }), true)).rejects.toThrow(FileError);
+    expect(tree(temporary.path)).toEqual({ 'out/': '', 'out/mine.txt': 'mine' });
+  });
+
   it('leaves the package before it, and neither a new folder nor a lock', async () => {
     await writeFolder(out(), delivery({ 'a/1': 'x' }));
     const before = tree(temporary.path);
