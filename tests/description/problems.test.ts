@@ -103,6 +103,7 @@ const CASES: readonly (readonly [code: ProblemCode, text: string])[] = [
   ['partition-door', withHall('partitions: [{ in: hall, from: [0, 0], to: [1, 0], door: ‸{ at: 0.2 } }]')],
   ['id-unsafe', 'format: 1\ndomes: [{ id: ‸../../hall, radius: 3 }]'],
   ['id-unsafe', 'format: 1\ndomes: [{ id: ‸con, radius: 3 }]'],
+  ['id-unsafe', withHall('rooms: [{ id: ‸constructor, in: hall }, { id: other, in: hall }]')],
   ['id-unsafe', `format: 1\ndomes: [{ id: ‸${'a'.repeat(33)}, radius: 3 }]`],
   ['id-duplicate', withHall('rooms: [{ id: ‸hall, in: hall }]')],
   ['reference-unknown', withHall('rooms: [{ id: living, in: ‸hal }]')],

@@ -44,6 +44,13 @@ export function idFault(id: string): LeafFault | null {
       said: `is "${id}", a name that some systems keep for devices.`,
       mend: 'Take another id.',
     };
+  // Results are kept in objects by id, and there it would find what every object has.
+  if (id === 'constructor')
+    return {
+      code: 'id-unsafe',
+      said: `is "${id}", a name that the program keeps for itself.`,
+      mend: 'Take another id.',
+    };
   if (ID.test(id)) return null;
   return {
     code: 'id-unsafe',
