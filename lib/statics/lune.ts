@@ -132,7 +132,8 @@ export function luneOf(dome: DomeSetout, loads: UnitLoads, options: LuneOptions)
   return { dome, sections, top, total, crown: crownOf(dome) };
 }
 
-function snowLayer(p: SpanPoint, depth: number, { snow }: UnitLoads): Weights {
+/** Of snow on the surface `depth` outside the intrados, per radian and per unit of the intrados' arc length. */
+export function snowLayer(p: SpanPoint, depth: number, { snow }: UnitLoads): Weights {
   if (snow.kpa === 0 || p.normalRad < snow.leastNormalRad) return NO_WEIGHT;
   const r = p.r + depth * cos(p.normalRad);
   if (r <= 0) return NO_WEIGHT;
