@@ -212,6 +212,7 @@ describe('input that is wrong or missing', () => {
     const found = check(house, 'thrust.hall');
     expect(found).toMatchObject({ state: 'fails' });
     expect(found?.advice).toContain('thicker wall');
+    expect(found?.advice).toContain('No thrust fits');
     // What hangs on a line of thrust is neither well nor left out.
     for (const id of ['bearing', 'footing-sliding', 'joint-sliding', 'wall-stress', 'piers']) {
       const told = check({ ...house, openings: [openingOf()] }, `${id}.hall`);
