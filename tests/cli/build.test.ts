@@ -1,3 +1,4 @@
+import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -7,7 +8,7 @@ import { pixelsOf } from '../readers/raster.js';
 import { lastingFolder, temporaryFolder } from './folder/helpers.js';
 import { changed, HOUSE } from './houses.js';
 import { call } from './in-process.js';
-import { type Ran, ringcourse } from './program.js';
+import { OTHER_NODE, type Ran, ringcourse, runBy } from './program.js';
 
 const temporary = temporaryFolder();
 const at = (path: string) => join(temporary.path, path);
@@ -79,11 +80,20 @@ describe('build', () => {
     for (const line of err.trim().split('\n')) expect(out).not.toContain(`${line}\n`);
   });
 
-  it('gives the same bytes from the same description', () => {
+  it.each([
+    ['in another process', process.execPath],
+    ['under another version of Node', OTHER_NODE],
+  ])('gives the same bytes from the same description %s', (_, node) => {
     takeBuilt('one');
-    ringcourse(temporary.path, 'build', 'house.yaml', '-o', 'two');
+    runBy(node, temporary.path, ['build', 'house.yaml', '-o', 'two']);
     expect(manifest('one')).toEqual(manifest('two'));
     expect(digest('one/manifest.json')).toBe(digest('two/manifest.json'));
+  });
+
+  it('has another version of Node beside this one', () => {
+    const version = spawnSync(OTHER_NODE, ['--version'], { encoding: 'utf8' }).stdout;
+    expect(version).toMatch(/^v\d+/);
+    expect(version.split('.')[0]).not.toBe(process.version.split('.')[0]);
   });
 
   it('carries the other groups over with --only, and drops them when the description changed', async () => {

@@ -10,10 +10,16 @@ export interface Ran {
   readonly err: string;
 }
 
+/** The second version of Node that `tests/tools/readers.sh` installs. */
+export const OTHER_NODE = resolve('tests/tools/other-node/node_modules/other-node/bin/node');
+
 /** Runs the built program in `cwd`; whatever it prints must hold no stack trace. */
-export function ringcourse(cwd: string, ...args: readonly string[]): Ran {
+export const ringcourse = (cwd: string, ...args: readonly string[]): Ran => runBy(process.execPath, cwd, args);
+
+/** The same by a version of Node of one's choice. */
+export function runBy(node: string, cwd: string, args: readonly string[]): Ran {
   const { RINGCOURSE_DEBUG: _, NO_COLOR: __, FORCE_COLOR: ___, ...env } = process.env;
-  const { status, stdout, stderr } = spawnSync(process.execPath, [MAIN, ...args], {
+  const { status, stdout, stderr } = spawnSync(node, [MAIN, ...args], {
     cwd,
     env,
     encoding: 'utf8',

@@ -66,16 +66,24 @@ describe('a section with the line of thrust', () => {
     expect(auditView(view)).toEqual([]);
   });
 
-  it('stands on a sheet of the structural summary, in parts where no scale of its kind gives it room', () => {
-    const shown = (radius: number, sheet: string) => {
-      const { setout } = made({ domes: [domeOf({ radius, shape: 'pointed', rise: 1.3 * radius })] });
-      const handed = { ...NOTHING_HANDED, statics: staticsOf(setout) };
-      const { sheets } = houseSheets(setout, handed, { sheet, scale: null, sheets: ['structure'] });
-      return sheets.flatMap((s) => s.views.map(({ view }) => view.id));
-    };
-    expect(shown(3000, 'A3')).toEqual(['thrust-hall']);
-    expect(shown(40_000, 'A3').length).toBeGreaterThan(1);
+  it('stands on a sheet of the structural summary, in parts where no scale gives it room', () => {
+    expect(shownOn('A3', 3000).map(({ view }) => view.id)).toEqual(['thrust-hall']);
+    expect(shownOn('A3', 40_000).length).toBeGreaterThan(1);
   });
+
+  it('is drawn at the scale of plans and sections, at a smaller one where it has no room at that', () => {
+    const scales = (scale: number) => shownOn('A3', 3000, scale).map((s) => s.view.scale);
+    expect(scales(50)).toEqual([50]);
+    expect(scales(100)).toEqual([100]);
+    expect(scales(20)).toEqual([50]);
+  });
+
+  /** Views on the sheets of the structural summary of a pointed dome. */
+  function shownOn(sheet: string, radius: number, scale: number | null = null) {
+    const { setout } = made({ domes: [domeOf({ radius, shape: 'pointed', rise: 1.3 * radius })] });
+    const handed = { ...NOTHING_HANDED, statics: staticsOf(setout) };
+    return houseSheets(setout, handed, { sheet, scale, sheets: ['structure'] }).sheets.flatMap((s) => s.views);
+  }
 
   it('leaves the line out on a side that is open, and says when none fits', () => {
     const all = [0, 45, 90, 135, 180, 225, 270, 315].map((bearingDeg, i) =>

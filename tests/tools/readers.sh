@@ -1,7 +1,11 @@
 #!/bin/bash
 # Makes sure that the outside readers which hold the output are here: Debian packages, installed when missing
-# and we may, else named. The tests fail without them.
+# and we may, else named; and a second version of Node, which must write the same bytes. The tests fail without them.
 set -euo pipefail
+
+# Its own folder, for the package is made for one kind of machine alone.
+other=node-$(node -p 'process.platform + "-" + process.arch')@22.23.3
+npm install --prefix tests/tools/other-node --no-save --no-audit --no-fund --silent "other-node@npm:$other"
 
 missing=()
 need() { command -v "$1" >/dev/null || missing+=("$2"); }

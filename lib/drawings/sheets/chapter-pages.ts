@@ -84,12 +84,14 @@ function groupsOf(maker: PageMaker, chapter: Chapter, chosen: Chosen, units: Wri
   if (drafts.length === 0) return [];
   if (chapter.scales === 'house')
     return grouped(maker, size, drafts, scale) ?? splitGroups(maker, drafts, chosen, units);
+  const smaller = standardScales(units).filter((s) => s > scale);
+  const scales = chapter.scales === 'at-most-house' ? [scale, ...smaller] : chapter.scales;
   // The largest scale at which every view has room by itself.
-  for (const each of chapter.scales) {
+  for (const each of scales) {
     const groups = grouped(maker, size, drafts, each);
     if (groups) return groups;
   }
-  const least = chapter.scales.at(-1);
+  const least = scales.at(-1);
   if (least === undefined) throw new RangeError(`no scale is given for the sheets of kind ${chapter.kind}`);
   return splitGroups(maker, drafts, { ...chosen, scale: least }, units);
 }

@@ -99,8 +99,8 @@ const CHAPTERS: Readonly<
   structure: (house) => ({
     ...blank,
     title: texts.structuralSummary,
+    scales: 'at-most-house',
     late: ({ statics }) => (statics ? thrustDrafts(house, statics) : []),
-    scales: courseScales(writtenUnits(house.house)),
     tables: ({ structure }) => structure,
   }),
   laying: () => ({ ...blank, title: texts.layingTable, tables: ({ laying }) => laying }),
