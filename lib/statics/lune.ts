@@ -46,8 +46,8 @@ export interface LuneOptions {
   readonly tieZ?: number;
 }
 
-/** At least 200, so that finer sections move no factor by 1e-4. */
-const SHELL_SECTIONS = 200;
+/** So many that finer sections move no factor by 1e-4: over 200, which one of the samples' domes still missed by a hair. */
+const SHELL_SECTIONS = 240;
 const STEM_STEP = 100;
 
 /** Cuts a dome into sections and adds up what lies above each. */
