@@ -51,6 +51,22 @@ describe('the site plan', () => {
   });
 });
 
+describe('the detail of a wall’s foot', () => {
+  it.each(samples())('draws the ground no further than to what stands in it: %s', (_, { house }) => {
+    const setout = setOutHouse(house);
+    const [draft] = details(setout).large.filter((d) => d.id === 'detail-wall-foot');
+    const { primitives } = (draft as NonNullable<typeof draft>).draw(10).layout;
+    const falling = primitives
+      .flatMap((p) => (p.kind === 'path' && p.layer === 'visible' ? p.segments : []))
+      .filter((s) => s.kind === 'line' && Math.abs((s.to[1] - s.from[1]) / (s.to[0] - s.from[0]) + 1 / 20) < 1e-9);
+    expect(falling).toHaveLength(1);
+    const [dome] = setout.domes;
+    const edge = setout.footings.find((f) => f.domeId === dome?.id)?.outerRadius ?? 0;
+    for (const s of falling)
+      if (s.kind === 'line') expect(Math.min(s.from[0], s.to[0])).toBeGreaterThanOrEqual(edge - 1e-6);
+  });
+});
+
 describe('notes point at what they tell of', () => {
   const shallow = samples().filter(([name]) => /round-workshop|low-store|garden-studio/.test(name));
   it.each(shallow)('courses beside and above a barrel: %s', (_, { house }) => {
