@@ -26,6 +26,7 @@ export const withItsTie = ' with its tie';
 export const itsTieLeftOut = ', its tie left out because it is no closed hoop,';
 export const withoutTie = ' without a tie';
 export const noThrustFits = 'No thrust fits into this wall, however thick. ';
+export const noThrustFitsAsItIs = 'No thrust fits into it as it is: nothing shows that it stands. ';
 export const estimateSinceOpenings =
   'An estimate, since openings or other domes cut its rings: an engineer must confirm it. ';
 export const domeKeepsItsThrust = (id: string, held: string): string =>

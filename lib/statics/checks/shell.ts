@@ -111,7 +111,7 @@ function thrustCheck(setout: HouseSetout, dome: DomeSetout, found: DomeStatics):
   const { thrust, tie, untiedFactor } = found;
   const cut = found.cutZ > dome.springingZ || earlierThan(setout, dome).length > 0;
   const held = tie ? (tie.strength > 0 ? texts.withItsTie : texts.itsTieLeftOut) : texts.withoutTie;
-  const nothing = thrust.factor === 0 ? texts.noThrustFits : '';
+  const nothing = thrust.factor >= 1 ? '' : thrust.factor === 0 ? texts.noThrustFits : texts.noThrustFitsAsItIs;
   const estimate = cut ? texts.estimateSinceOpenings : '';
   const state = cut ? atBest(factorState(thrust.factor)) : factorState(thrust.factor);
   return factorCheck(
