@@ -13,6 +13,11 @@ const STYLE = { title: 3.5, titleRoom: 6.5, text: 2.5, row: 5, line: 3.8, pad: 1
 
 type Row = Table['rows'][number];
 
+/** Some rows of a table: its columns are as wide in every part as the rows of all parts together ask for. */
+export interface TablePart extends Table {
+  readonly allRows: readonly Row[];
+}
+
 /** Narrowest column of words that is still easy to read, paper mm. */
 const NARROW = 28;
 /** A word longer than this, which no language has, may be broken where its table would be too wide, paper mm. */
@@ -22,7 +27,7 @@ const LONG_WORD = 80;
  * A table as it is drawn on a sheet: title, heads, a row a line; numbers stand to the right of their column. Where it
  * would be wider than `most`, words in its widest columns go on in further lines; numbers never do.
  */
-export function tableBlock(table: Table, most = Number.POSITIVE_INFINITY): Block {
+export function tableBlock(table: Table | TablePart, most = Number.POSITIVE_INFINITY): Block {
   const { cells, heads, tops, edges, width, height } = laidOut(table, most);
   const [top, bottom, right] = [-STYLE.titleRoom, -height, edges[edges.length - 1] as number];
 
@@ -54,9 +59,10 @@ export function tableBlock(table: Table, most = Number.POSITIVE_INFINITY): Block
 }
 
 /** Lines of every cell and head, edges of the columns, tops of the rows and the last one's bottom, size of the whole. */
-function laidOut(table: Table, most: number) {
+function laidOut(table: Table | TablePart, most: number) {
   const { columns } = table;
-  const rows = table.rows.map((row) => columns.map((column) => measuredCell(row, column)));
+  const measured = (row: Row) => columns.map((column) => measuredCell(row, column));
+  const rows = ('allRows' in table ? table.allRows : table.rows).map(measured);
   const headWidths = columns.map((column) => longestWord(headText(column)));
   const natural = headWidths.map((head, i) => rows.reduce((w, row) => Math.max(w, (row[i] as Words).width), head));
   const least = columns.map((column, i) => {
@@ -68,7 +74,7 @@ function laidOut(table: Table, most: number) {
   const room = narrowed(natural, least, most - padded);
   const inside = room.map((w) => w + 1e-6);
   const heads = columns.map((column, i) => wrapText(headText(column), inside[i] as number, STYLE.text));
-  const cells = rows.map((row) => row.map((cell, i) => cell.wrapped(inside[i] as number)));
+  const cells = table.rows.map((row) => measured(row).map((cell, i) => cell.wrapped(inside[i] as number)));
 
   const tops = [-STYLE.titleRoom - (Math.max(...heads.map((lines) => lines.length)) * STYLE.line + 2)];
   for (const row of cells) tops.push((tops[tops.length - 1] as number) - rowHeight(row));
@@ -147,14 +153,14 @@ export function splitTable(
   height: number,
   width = Number.POSITIVE_INFINITY,
   first: number = height,
-): Table[] {
+): (Table | TablePart)[] {
   return columnParts(table, width).flatMap((part, i) => rowParts(part, height, width, i === 0 ? first : height));
 }
 
-function rowParts(table: Table, height: number, width: number, first: number): Table[] {
+function rowParts(table: Table, height: number, width: number, first: number): (Table | TablePart)[] {
   const { cells, height: whole } = laidOut(table, width);
   if (whole <= first) return [table];
-  const bare = laidOut({ ...table, rows: [] }, width).height;
+  const bare = laidOut({ ...table, rows: [], allRows: table.rows }, width).height;
   const parts: Row[][] = [];
   let used = Number.POSITIVE_INFINITY;
   table.rows.forEach((row, r) => {
@@ -166,7 +172,12 @@ function rowParts(table: Table, height: number, width: number, first: number): T
     parts[parts.length - 1]?.push(row);
     used += own;
   });
-  return parts.map((rows, i) => ({ ...table, title: texts.titlePartOf(table.title, i + 1, parts.length), rows }));
+  return parts.map((rows, i) => ({
+    ...table,
+    title: texts.titlePartOf(table.title, i + 1, parts.length),
+    rows,
+    allRows: table.rows,
+  }));
 }
 
 /** As many columns as fit a width; the first column stands in each part again. */

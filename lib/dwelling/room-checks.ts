@@ -83,7 +83,7 @@ function headroomChecks(sizes: RoomSizes): Check[] {
     wanted: [room.use === 'habitable' ? texts.halfOfAreaAsked : texts.halfOfFloorUnder, required / 2],
     found: [texts.floorUnderAtLeast, full],
     formula: texts.circleLessEarlierDomes,
-    inputs: { 'floor under 1524 mm (m2)': low, 'highest point (mm)': highest },
+    inputs: { 'floor under at least 1524 mm (m2)': low, 'highest point (mm)': highest },
     otherwise: 'fails',
     best: strict && sizes.sharedWith.length === 0 && low > 0 ? 'ok' : 'attention',
     advice: sharing(sizes, full >= required / 2 ? texts.enoughForLeastArea : texts.higherStemWall),

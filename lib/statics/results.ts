@@ -5,7 +5,7 @@ import type { Strength } from './strength.js';
 import type { PlacedTie } from './tie.js';
 import type { OneSided } from './unsymmetrical.js';
 
-/** Membrane forces at one height of a shell, kN/m, compression negative; without load factors. */
+/** Membrane forces at a point of a shell's middle surface, kN/m, compression negative; without load factors. */
 export interface MembranePoint {
   readonly z: number;
   readonly r: number;
@@ -18,7 +18,7 @@ export interface MembranePoint {
 export interface ShellForces {
   /** From the crown or curb down to the springing. */
   readonly points: readonly MembranePoint[];
-  /** Height below which the hoops are in tension under dead load; `null` when nowhere. */
+  /** Height of the middle surface below which the hoops are in tension under dead load; `null` when nowhere. */
   readonly hoopTurnZ: number | null;
   /** All hoop tension below that height, kN. */
   readonly hoopTension: number;

@@ -1,8 +1,9 @@
-import { acos, cos } from '../math/elementary.js';
+import { acos, sin, square } from '../math/elementary.js';
 import type { DomeSetout } from '../setout/dome.js';
+import { spanPoint } from '../setout/span.js';
 import { layerAt } from './layers.js';
 import { pressureOf, type UnitLoads } from './loads.js';
-import type { Lune } from './lune.js';
+import { type Lune, snowLayer } from './lune.js';
 import { hoopTurn, type MembraneForces, membraneForces, type Surface, type SurfaceLoad } from './membrane.js';
 import type { MembranePoint, ShellForces } from './results.js';
 
@@ -25,9 +26,10 @@ function middleSurface(dome: DomeSetout): Surface {
     at(s) {
       const p = shell.at(s);
       const speed = 1 + p.curvature * depth;
+      const [r, z] = spanPoint(shell, s, depth);
       return {
-        r: Math.max(0, p.r + depth * cos(p.normalRad)),
-        z: p.z,
+        r: Math.max(0, r),
+        z,
         normalRad: p.normalRad,
         curvature: p.curvature / speed,
         speed,
@@ -54,8 +56,15 @@ export function shellForces(lune: Lune, loads: UnitLoads, renders: readonly [num
       layerAt(p, t, t + outside, loads.render).weight;
     return m.r > 0 ? all / (m.r * m.speed) : t * loads.masonry + (inside + outside) * loads.render;
   };
-  const snowed = (s: number) =>
-    dome.shell.at(s).normalRad >= loads.snow.leastNormalRad ? pressureOf(loads.snow.kpa) : 0;
+  // Snow lies on the outside, which is wider than the middle surface.
+  const snowed = (s: number) => {
+    const p = dome.shell.at(s);
+    const m = surface.at(s);
+    const { weight } = snowLayer(p, t + outside, loads);
+    if (weight === 0) return 0;
+    if (m.r > 0) return weight / (m.r * m.speed * sin(p.normalRad));
+    return pressureOf(loads.snow.kpa) * square((1 + p.curvature * (t + outside)) / m.speed);
+  };
   const dead: SurfaceLoad = { area: perArea, plan: () => 0, onTop: onTop(lune.top.dead.weight) };
   const snow: SurfaceLoad = { area: () => 0, plan: snowed, onTop: onTop(lune.top.snow.weight) };
   const stations = Array.from({ length: POINTS + 1 }, (_, i) => surface.top * (1 - i / POINTS));

@@ -16,14 +16,14 @@ export interface ThrustPoint {
 const LEAST_MISS = 1e-15;
 
 /**
- * A line of thrust from the crown down: the one of least thrust in masonry cut to `share` of its thickness, with as
- * little hoop compression as it can do with. Empty when none fits.
+ * A line of thrust from the crown down: the one of least outward thrust in masonry cut to `share` of its thickness,
+ * with as little hoop compression as it can do with. Empty when none fits.
  */
 export function thrustLine(body: ThrustBody, share: number, options: ThrustOptions = {}): ThrustPoint[] {
   const reached: Reached[] = [];
   const { region: end, margin } = reach(body, share, options, (step) => reached.push(step));
   if (!(margin >= 0)) return [];
-  let at = end.farthest([-1, 0]);
+  let at = leastThrust(end);
   const line: ThrustPoint[] = [];
   for (let i = reached.length - 1; i >= 0; i--) {
     const section = body.sections[i] as ThrustSection;
@@ -33,6 +33,17 @@ export function thrustLine(body: ThrustBody, share: number, options: ThrustOptio
     if (step.above && i > 0) at = comingFrom(step.above, at, step);
   }
   return line.reverse();
+}
+
+/** The least outward thrust of a region; steel that could take more than all of it takes all, as midway as that can. */
+function leastThrust(end: ConvexRegion): Vec2 {
+  const [least, most] = [end.farthest([-1, 0]), end.farthest([1, 0])];
+  if (least[0] >= 0 || most[0] <= 0) return least;
+  const rounding = LEAST_MISS * 1000 * Math.max(-least[0], most[0]);
+  end.cut(1, 0, 0);
+  const upright = end.corners().filter(([h]) => h <= rounding);
+  const moments = upright.map(([, k]) => k);
+  return [0, (Math.min(...moments) + Math.max(...moments)) / 2];
 }
 
 /** The (H, K) of the region above that is moved to `at` with the least pull or push of hoops. */

@@ -141,6 +141,20 @@ describe('tables on sheets', () => {
     expect(splitTable(table, 1000)).toEqual([table]);
   });
 
+  it('keep their columns’ widths in every part', () => {
+    // The widest words stand in the first part alone.
+    const wide = { ...table, rows: rows.map((row, i) => (i === 2 ? { ...row, a: 'a row of many more words' } : row)) };
+    const widths = (of: Parameters<typeof tableBlock>[0]) =>
+      tableBlock(of).primitives.flatMap((p) =>
+        p.kind === 'path' ? p.segments.flatMap((s) => (s.kind === 'line' ? [s.from[0], s.to[0]] : [])) : [],
+      );
+    const edges = (of: Parameters<typeof tableBlock>[0]) => [...new Set(widths(of))].sort((a, b) => a - b);
+    const parts = splitTable(wide, 100);
+    expect(parts.length).toBeGreaterThan(2);
+    expect(edges(wide)).toHaveLength(3);
+    for (const part of parts) expect(edges(part)).toEqual(edges(wide));
+  });
+
   it('may begin in less room than they go on in', () => {
     const parts = splitTable(table, 150, 400, 60);
     expect(parts.map((p) => p.title)).toEqual(parts.map((_, i) => `Rows (${i + 1} of ${parts.length})`));

@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { readDescription } from '../../lib/description/read.js';
-import { measureOf } from '../../lib/documents/dimensioning.js';
+import { expandDimension, measureOf } from '../../lib/documents/dimensioning.js';
 import { boundsOf } from '../../lib/documents/drawing-bounds.js';
+import { middleOf, type TextBox } from '../../lib/documents/expansion.js';
 import { arcSweep, extremePoints, segmentAt } from '../../lib/documents/segments.js';
 import { auditSheet } from '../../lib/documents/sheet.js';
 import { templateView } from '../../lib/documents/template.js';
@@ -172,6 +173,31 @@ describe('mould sheets', () => {
   const sheets = mouldSheets(plan, laid);
 
   const longer = longerForms(plan, laid);
+
+  it('break the line at mid-height where the number of the diagonal stands', () => {
+    const faces = sheets.flatMap((s) => s.views.map((v) => v.view).filter((v) => /^(in|ex)trados$/.test(v.id)));
+    expect(faces).toHaveLength(2 * sheets.length);
+    for (const { primitives, scale, units } of faces) {
+      const diagonal = primitives.find((p) => p.kind === 'dimension' && p.type === 'aligned');
+      if (diagonal?.kind !== 'dimension') throw new Error('no diagonal');
+      const [text] = expandDimension(diagonal, scale, units).texts;
+      const [x, y] = middleOf(text as TextBox);
+      const turn = ((text as TextBox).rotationDeg * Math.PI) / 180;
+      const level = primitives.flatMap((p) => (p.kind === 'path' && p.layer === 'joint' ? p.segments : []));
+      expect(level).not.toHaveLength(0);
+      for (const s of level) {
+        expect(s.kind).toBe('line');
+        for (let i = 0; i <= 200; i++) {
+          const p = segmentAt(s, i / 200);
+          // In the text's own frame: along its line, and square to it.
+          const along = (p[0] - x) * Math.cos(turn) + (p[1] - y) * Math.sin(turn);
+          const across = (p[1] - y) * Math.cos(turn) - (p[0] - x) * Math.sin(turn);
+          const { width, height } = text as TextBox;
+          expect(Math.abs(along) < width / 2 && Math.abs(across) < height / 2).toBe(false);
+        }
+      }
+    }
+  });
 
   it('are sound, one for each mould and each longer one, and tell its inner sizes', () => {
     expect(longer.length).toBeGreaterThan(5);

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { measureOf } from '../../lib/documents/dimensioning.js';
 import type { View } from '../../lib/documents/drawing.js';
-import { auditSheet } from '../../lib/documents/sheet.js';
+import { auditSheet, type Sheet } from '../../lib/documents/sheet.js';
 import { details } from '../../lib/drawings/details/details.js';
+import { NOTHING_HANDED } from '../../lib/drawings/handed.js';
 import { nearestOf, plotSides } from '../../lib/drawings/plot.js';
 import { houseSections } from '../../lib/drawings/section-plane.js';
 import { houseSheets } from '../../lib/drawings/sheets/house-sheets.js';
@@ -48,6 +49,57 @@ describe('the site plan', () => {
       }
       expect(face).toHaveLength(2);
     }
+  });
+});
+
+describe('a table with notes', () => {
+  const table = {
+    id: 'moulds',
+    title: 'Moulds',
+    columns: [{ key: 'a', label: 'mould', kind: 'text' as const }],
+    notes: ['Inner sizes.'],
+  };
+  const only = { sheet: null, scale: null, sheets: ['courses' as const] };
+  const setout = setOutHouse(houseOf({ domes: [domeOf({ radius: 1500 })] }));
+  const sheetsWith = (rows: readonly { readonly a: string }[]) =>
+    houseSheets(setout, { ...NOTHING_HANDED, moulds: [{ ...table, rows }] }, only).sheets;
+  const told = (sheet: Sheet) => sheet.paper.flatMap((p) => (p.kind === 'text' ? [p.text] : []));
+
+  it('stands beside views, its notes under it', () => {
+    const sheets = sheetsWith([{ a: 'M1' }]);
+    expect(sheets).toHaveLength(1);
+    const [sheet] = sheets as [Sheet];
+    expect(sheet.views.length).toBeGreaterThan(0);
+    expect(told(sheet).filter((t) => /^(Moulds|M1|Moulds: notes|Inner sizes\.)$/.test(t))).toEqual([
+      'Moulds',
+      'M1',
+      'Moulds: notes',
+      'Inner sizes.',
+    ]);
+    expect(auditSheet(sheet)).toEqual([]);
+  });
+
+  it('has a sheet of its own with them where it is too large for that', () => {
+    const [views, words] = sheetsWith(Array(20).fill({ a: 'M1 of many words '.repeat(8) })) as [Sheet, Sheet];
+    expect(told(views)).not.toContain('Moulds');
+    expect(told(views)).not.toContain('Moulds: notes');
+    expect(told(words).filter((t) => t.startsWith('Moulds'))).toEqual(['Moulds', 'Moulds: notes']);
+  });
+});
+
+describe('the detail of a wall’s foot', () => {
+  it.each(samples())('draws the ground no further than to what stands in it: %s', (_, { house }) => {
+    const setout = setOutHouse(house);
+    const [draft] = details(setout).large.filter((d) => d.id === 'detail-wall-foot');
+    const { primitives } = (draft as NonNullable<typeof draft>).draw(10).layout;
+    const falling = primitives
+      .flatMap((p) => (p.kind === 'path' && p.layer === 'visible' ? p.segments : []))
+      .filter((s) => s.kind === 'line' && Math.abs((s.to[1] - s.from[1]) / (s.to[0] - s.from[0]) + 1 / 20) < 1e-9);
+    expect(falling).toHaveLength(1);
+    const [dome] = setout.domes;
+    const edge = setout.footings.find((f) => f.domeId === dome?.id)?.outerRadius ?? 0;
+    for (const s of falling)
+      if (s.kind === 'line') expect(Math.min(s.from[0], s.to[0])).toBeGreaterThanOrEqual(edge - 1e-6);
   });
 });
 

@@ -76,7 +76,7 @@ describe('the report of a house', () => {
     const [crown, foot] = [all / 2, all].map((value) => value.toFixed(2));
     const told = diagram.shapes.flatMap((s) => (s.kind === 'text' ? [s.text] : []));
     expect(told.slice(0, 4)).toEqual([`−${crown}`, `−${foot}`, `−${crown}`, `+${foot}`]);
-    expect(told).toContain(`tension below ${((3 * (Math.sqrt(5) - 1)) / 2).toFixed(3)} m`);
+    expect(told).toContain(`tension below ${((R * (Math.sqrt(5) - 1)) / 2).toFixed(3)} m`);
     expect(known.statics.domes[0]?.shell.hoopTension).toBeCloseTo(0.30028311 * q * R ** 2, 1);
   });
 

@@ -48,6 +48,15 @@ describe('the concrete of a footing', () => {
   });
 });
 
+it('steel in a footing pulls no more than the thrust, so that the soil never bears more for it', () => {
+  const openings = [openingOf()];
+  const tie = { level: 'footing', bars: 2, diameter: 10, yieldMpa: 500, bondMpa: null, lap: null } as const;
+  const [bare, tied] = [null, tie].map((one) => studied({ openings, tie: one }).statics.domes[0]);
+  expect(tied?.thrust.line.at(-1)?.horizontal).toBeCloseTo(0, 9);
+  expect(tied?.footing?.thrust).toBe(0);
+  expect(tied?.footing?.pressureKpa).toBeLessThanOrEqual(bare?.footing?.pressureKpa ?? 0);
+});
+
 describe('the soil under a footing', () => {
   const { setout, statics } = studied({});
   const [dome, found] = [setout.domes[0], statics.domes[0]];

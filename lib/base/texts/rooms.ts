@@ -19,7 +19,7 @@ export const largerDomeOrSmaller = 'A larger dome, or a smaller overlap with its
 export const roomIsHighEnough = (id: string): string => `Room ${id} is high enough under its dome.`;
 export const slopedCeilingRule = 'R305.1, exception for sloped ceilings';
 export const halfOfAreaAsked = 'half of the area asked for (70 ft²)';
-export const halfOfFloorUnder = 'half of the floor under 1524 mm (5 ft)';
+export const halfOfFloorUnder = 'half of the floor under at least 1524 mm (5 ft)';
 export const floorUnderAtLeast = 'floor under at least 2134 mm (7 ft)';
 export const circleLessEarlierDomes = 'circle of the finished intrados at that height, less earlier domes';
 export const enoughForLeastArea =

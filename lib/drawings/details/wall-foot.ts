@@ -41,6 +41,8 @@ export function wallFoot(house: HouseSetout): Draft | null {
   const sole = footing?.bottomZ ?? slab?.bottomZ ?? site.ground - 300;
   const pipe: Vec2 = [edge + 60 + PIPE, Math.min(sole + PIPE / 2, site.ground - 250)];
   const skin = outer + wall.renderOutside;
+  // What the ground meets: the footing's face where that stands out of it, else the wall.
+  const face = site.ground < 0 ? Math.max(skin, edge) : skin;
   const floorEnd = footing ? footing.innerRadius : (slab?.radius ?? inner);
 
   const extra = (): PlainPrimitive[] => [
@@ -75,8 +77,8 @@ export function wallFoot(house: HouseSetout): Draft | null {
       [pipe[0] + PIPE + 60, site.ground],
     ]),
     polyline('visible', [
-      [skin, site.ground],
-      [box.max[0], site.ground - (box.max[0] - skin) / 20],
+      [face, site.ground],
+      [box.max[0], site.ground - (box.max[0] - face) / 20],
     ]),
   ];
   return detailDraft(house, {

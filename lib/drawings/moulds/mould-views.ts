@@ -1,7 +1,9 @@
 import type { WrittenUnits } from '../../base/measures.js';
 import * as texts from '../../base/texts/drawing-moulds.js';
+import { expandDimension } from '../../documents/dimensioning.js';
 import type { AlignedDimension, LinearDimension, Primitive, Segment, View } from '../../documents/drawing.js';
 import { boundsOf } from '../../documents/drawing-bounds.js';
+import { boxCorners } from '../../documents/expansion.js';
 import { extremePoints, line } from '../../documents/segments.js';
 import { words } from '../../documents/shapes.js';
 import { textWidth } from '../../documents/text-size.js';
@@ -29,8 +31,8 @@ export function mouldViews(shape: CastShape, scale: number, units: WrittenUnits,
     primitives,
   });
   return [
-    view('intrados', texts.intrados, [...faceView(shape, 0, scale), ...stopLines(shape, 0, stops, scale)]),
-    view('extrados', texts.extrados, [...faceView(shape, 1, scale), ...stopLines(shape, 1, stops, scale)]),
+    view('intrados', texts.intrados, [...faceView(shape, 0, scale, units), ...stopLines(shape, 0, stops, scale)]),
+    view('extrados', texts.extrados, [...faceView(shape, 1, scale, units), ...stopLines(shape, 1, stops, scale)]),
     view('section', texts.sectionInMiddle, sectionView(shape, scale)),
     view('head', texts.headTrueShape, headView(shape, scale)),
     view('lower-bed', texts.lowerBedUnrolled, bedView(shape, 'lower', scale)),
@@ -69,7 +71,7 @@ const aligned = (from: Vec2, to: Vec2, line: Vec2): AlignedDimension => ({
 });
 
 /** A face seen square: chords of its edges, height, diagonal, sagitta of the lower edge. */
-function faceView(shape: CastShape, depth: 0 | 1, scale: number): Primitive[] {
+function faceView(shape: CastShape, depth: 0 | 1, scale: number, units: WrittenUnits): Primitive[] {
   const at = (s: number, side: number): Vec2 => {
     const [across, up] = shape.at(s, depth, side);
     return [across, up];
@@ -82,15 +84,31 @@ function faceView(shape: CastShape, depth: 0 | 1, scale: number): Primitive[] {
     arcThrough(highLeft, at(0.5, -1), lowLeft),
   ];
   const [left, right] = [at(0.5, -1), at(0.5, 1)];
+  const diagonal = aligned(lowLeft, highRight, lowLeft);
+  const number = expandDimension(diagonal, scale, units).texts.flatMap(boxCorners);
   return [
     outline(edges),
-    { kind: 'path', layer: 'joint', segments: [line(left, right)], closed: false },
+    ...levelBroken(left, right, number, scale).map(
+      (segment): Primitive => ({ kind: 'path', layer: 'joint', segments: [segment], closed: false }),
+    ),
     beside(edges, 'below', lowLeft, lowRight, OFF * scale),
     beside(edges, 'above', highLeft, highRight, OFF * scale),
     { ...beside(edges, 'below', left, right, 2 * OFF * scale), prefix: texts.midHeightSize },
     beside(edges, 'left', at(0, 0), at(1, 0), OFF * scale),
-    aligned(lowLeft, highRight, lowLeft),
+    diagonal,
   ];
+}
+
+/** The level line from `left` to `right`, broken where a text stands on it: `corners` are those of its box, in order. */
+function levelBroken(left: Vec2, right: Vec2, corners: readonly Vec2[], scale: number): Segment[] {
+  const y = left[1];
+  const crossed = corners.flatMap((a, i) => {
+    const b = corners[(i + 1) % corners.length] as Vec2;
+    return a[1] < y === b[1] < y ? [] : [a[0] + ((b[0] - a[0]) * (y - a[1])) / (b[1] - a[1])];
+  });
+  if (crossed.length === 0) return [line(left, right)];
+  const [from, to] = [Math.min(...crossed) - NAME_GAP * scale, Math.max(...crossed) + NAME_GAP * scale];
+  return [...(from > left[0] ? [line(left, [from, y])] : []), ...(to < right[0] ? [line([to, y], right)] : [])];
 }
 
 /** Rows for names of stop boards between a face and its dimension lines, paper mm from its box: two above, two below. */

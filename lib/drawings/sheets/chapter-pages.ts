@@ -1,7 +1,7 @@
 import type { WrittenUnits } from '../../base/measures.js';
 import * as texts from '../../base/texts/drawing-sheets.js';
 import type { SheetKind } from '../../description/house.js';
-import type { Block } from '../../documents/block.js';
+import { type Block, stackBlocks } from '../../documents/block.js';
 import { plotScales, scaleWords, standardScales } from '../../documents/scales.js';
 import type { SheetSize } from '../../documents/sheet-size.js';
 import type { Table } from '../../documents/table.js';
@@ -9,12 +9,12 @@ import type { Draft } from '../draft.js';
 import type { HandedOver } from '../handed.js';
 import type { Chapter } from './chapter.js';
 import type { Chosen } from './choose.js';
-import { type Flowing, flowPages, tableBlocks } from './flow.js';
+import { type Flowing, flowPages, GAP, LONGEST, NARROWEST, tableBlocks } from './flow.js';
 import { keyDraft, splitDraft } from './match-lines.js';
 import type { Page } from './page.js';
 import type { PageMaker } from './page-maker.js';
 import { namesOf } from './sheet-names.js';
-import type { TextPart } from './text-parts.js';
+import { type TextPart, textBlock } from './text-parts.js';
 
 /** A page and what its sheet is called. */
 export interface NamedPage {
@@ -33,7 +33,7 @@ export function chapterPages(maker: PageMaker, chapter: Chapter, chosen: Chosen,
   const own = toldOf(chapter.tables(maker.handed), size);
   const groups = groupsOf(maker, chapter, chosen, units);
   const texts = [...groups.flatMap((g) => g.notes ?? []), ...chapter.texts];
-  // Parts of one table follow each other; only whole tables stand beside views.
+  // Parts of one table follow each other; only whole tables, with their notes, stand beside views.
   let loose = [...beside, ...own.flatMap(({ whole }) => (whole ? [whole] : []))];
   const pages: NamedPage[] = [];
   for (const { drafts, scale } of groups) {
@@ -42,7 +42,7 @@ export function chapterPages(maker: PageMaker, chapter: Chapter, chosen: Chosen,
     loose = loose.filter((b) => !page.tables.includes(b));
     pages.push({ kind: chapter.kind, page, ...namesOf(chapter, page), scale: scaleWords(scale, units) });
   }
-  const left = own.filter(({ whole }) => !whole || loose.includes(whole)).map(({ flowing }) => flowing);
+  const left = own.filter(({ whole }) => !whole || loose.includes(whole)).flatMap(({ flowing }) => flowing);
   const told = pages.length > 0 ? [] : beside;
   const rest = flowPages(size, [...told, ...left, ...texts]).map(
     (page): NamedPage => ({ kind: chapter.kind, page, title: chapter.title, id: chapter.kind, scale: '' }),
@@ -50,26 +50,30 @@ export function chapterPages(maker: PageMaker, chapter: Chapter, chosen: Chosen,
   return numbered([...pages, ...rest]);
 }
 
-/** A table or the notes to one. */
+/** A table and the notes to it. */
 interface Told {
-  readonly flowing: Flowing;
-  /** All of a table that fits a sheet and has no notes: it may stand beside views. */
+  readonly flowing: readonly Flowing[];
+  /** All of them, where the table fits a sheet: they may stand beside views. */
   readonly whole: Block | null;
 }
 
-/** Tables, each with its notes after it. */
 const toldOf = (tables: readonly Table[], size: SheetSize): Told[] =>
   tables
     .filter((table) => table.rows.length > 0)
-    .flatMap((table): Told[] => {
+    .map((table): Told => {
       const { notes = [] } = table;
-      if (notes.length > 0) {
-        const after = { heading: texts.notes(table.title), paragraphs: notes };
-        return [table, after].map((flowing) => ({ flowing, whole: null }));
-      }
+      const after = notes.length > 0 ? [{ heading: texts.notes(table.title), paragraphs: notes }] : [];
       const [part, ...others] = tableBlocks(table, size);
-      return [{ flowing: table, whole: part && others.length === 0 ? part : null }];
+      const whole = part && others.length === 0 ? withNotes(part, after) : null;
+      return { flowing: [table, ...after], whole };
     });
+
+/** A table and under it its notes, as wide as it where lines stay readable. */
+function withNotes(table: Block, notes: readonly TextPart[]): Block {
+  if (notes.length === 0) return table;
+  const width = Math.max(NARROWEST, Math.min(LONGEST, table.width));
+  return stackBlocks([table, ...notes.map((part) => textBlock(part, width))], GAP);
+}
 
 interface Group {
   readonly drafts: readonly Draft[];

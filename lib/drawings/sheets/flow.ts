@@ -9,12 +9,13 @@ import type { Page } from './page.js';
 import type { Area } from './rows.js';
 import { type TextPart, textBlock } from './text-parts.js';
 
-/** Room inside the frame that nothing enters, and between blocks, paper mm. */
+/** Room inside the frame that nothing enters, paper mm. */
 const PAD = 6;
-const GAP = 7;
+/** Room between blocks, paper mm. */
+export const GAP = 7;
 
 /** The longest a line of text may be before it is hard to read, and the least a column may be, paper mm. */
-const LONGEST = 150;
+export const LONGEST = 150;
 
 /** Width of columns of text on a sheet: as few as keep lines readable. */
 function textWidthOn(size: SheetSize): number {
@@ -47,7 +48,7 @@ interface Piece {
 const LEAST_ROWS = 4;
 
 /** The narrowest column of text that is tried where wider ones take more sheets, paper mm. */
-const NARROWEST = 105;
+export const NARROWEST = 105;
 
 /**
  * Blocks, tables and texts in columns from the left, round the title block, on as few pages as they take; each block at

@@ -6,7 +6,7 @@ import { earlierThan, type HouseSetout } from '../../setout/house.js';
 import { lineStress } from '../joints.js';
 import { combinationSource, designEffect, designFormula } from '../loads.js';
 import type { DomeStatics, Statics } from '../results.js';
-import { atBest, computed, factorCheck, factorState, GOOD_SHAPE, missing, NO_THRUST, ratioOf } from './judge.js';
+import { atBest, computed, factorCheck, factorState, goodShape, missing, NO_THRUST, ratioOf } from './judge.js';
 import { oneSidedChecks } from './one-sided.js';
 import { oneSidedWallChecks } from './one-sided-wall.js';
 
@@ -111,14 +111,14 @@ function thrustCheck(setout: HouseSetout, dome: DomeSetout, found: DomeStatics):
   const { thrust, tie, untiedFactor } = found;
   const cut = found.cutZ > dome.springingZ || earlierThan(setout, dome).length > 0;
   const held = tie ? (tie.strength > 0 ? texts.withItsTie : texts.itsTieLeftOut) : texts.withoutTie;
-  const nothing = thrust.factor === 0 ? texts.noThrustFits : '';
+  const nothing = thrust.factor >= 1 ? '' : thrust.factor === 0 ? texts.noThrustFits : texts.noThrustFitsAsItIs;
   const estimate = cut ? texts.estimateSinceOpenings : '';
   const state = cut ? atBest(factorState(thrust.factor)) : factorState(thrust.factor);
   return factorCheck(
     {
       id: `thrust.${dome.id}`,
       statement: texts.domeKeepsItsThrust(dome.id, held),
-      advice: `${nothing}${estimate}${thrust.factor < 2 ? texts.toRaiseIt(GOOD_SHAPE) : ''}`.trim(),
+      advice: `${nothing}${estimate}${thrust.factor < 2 ? texts.toRaiseIt(goodShape(found)) : ''}`.trim(),
     },
     thrust.factor,
     {

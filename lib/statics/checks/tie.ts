@@ -3,8 +3,10 @@ import * as texts from '../../base/texts/statics-shell.js';
 import { formatLength } from '../../base/units.js';
 import type { DomeSetout } from '../../setout/dome.js';
 import type { HouseSetout } from '../../setout/house.js';
+import { partWay } from '../clear.js';
+import { footThrust } from '../foot-thrust.js';
 import { combinationSource, designEffect, designFormula } from '../loads.js';
-import type { DomeStatics } from '../results.js';
+import type { DomeStatics, MembranePoint } from '../results.js';
 import { barArea, lapLength, type PlacedTie, steelArea, steelStrength } from '../tie.js';
 import { computed, ratioOf, SAFE_THEOREM, SOUND_FACTOR } from './judge.js';
 
@@ -17,16 +19,29 @@ function designPull(setout: HouseSetout, found: DomeStatics): number | null {
   const { z, dead, all } = found.pull;
   if (all === null) return null;
   const lunes = designEffect(combinations, dead ?? all, Math.max(0, all - (dead ?? all)));
-  const point = found.shell.points.find((p) => p.z <= z) ?? found.shell.points.at(-1);
   // Under the shell the wall hands the thrust on as lunes only.
-  const uncracked = point && z >= 0 ? designEffect(combinations, point.pull.dead, point.pull.snow) : 0;
-  return Math.max(lunes, uncracked);
+  const uncracked = z >= 0 ? uncrackedPull(found.shell.points, z) : { dead: 0, snow: 0 };
+  return Math.max(lunes, designEffect(combinations, uncracked.dead, uncracked.snow));
+}
+
+/** Pull of a ring at a height that takes the uncracked shell's thrust, between points in proportion; ends held. */
+function uncrackedPull(points: readonly MembranePoint[], z: number): MembranePoint['pull'] {
+  const next = points.findIndex((p) => p.z <= z);
+  const below = points.at(next);
+  if (!below) return { dead: 0, snow: 0 };
+  const above = next > 0 ? points[next - 1] : undefined;
+  if (!above) return below.pull;
+  const part = (above.z - z) / (above.z - below.z);
+  return {
+    dead: partWay(above.pull.dead, below.pull.dead, part),
+    snow: partWay(above.pull.snow, below.pull.snow, part),
+  };
 }
 
 /** Whether the tie is a closed hoop, and strong and long enough. */
 export function tieChecks(setout: HouseSetout, dome: DomeSetout, found: DomeStatics): Check[] {
   const described = setout.house.tie;
-  if (described === 'none') return [];
+  if (described === 'none') return buttressCheck(setout, dome, found);
   const id = `tie.${dome.id}`;
   const pull = designPull(setout, found);
   if (described === null) return found.thrust.factor >= SOUND_FACTOR ? [] : [missingTie(setout, id, dome, found, pull)];
@@ -55,6 +70,27 @@ export function tieChecks(setout: HouseSetout, dome: DomeSetout, found: DomeStat
     ];
   }
   return [steelCheck(setout, id, statement, found.tie, pull), ...lapCheck(dome, found.tie)];
+}
+
+/** Without a tie something else must take the thrust: how much is told, since nothing of it is designed here. */
+function buttressCheck(setout: HouseSetout, dome: DomeSetout, found: DomeStatics): Check[] {
+  const thrust = footThrust(setout, found);
+  // Where none fits, the check of the thrust itself tells it.
+  if (thrust === null || thrust <= 0) return [];
+  const id = `buttress.${dome.id}`;
+  return [
+    {
+      id,
+      statement: texts.somethingTakesThrust(dome.id),
+      state: 'attention',
+      demand: computed(`${id}.thrust`, texts.leastThrustAtFoot, thrust, 'kN/m', texts.footThrustFormula, SAFE_THEOREM, {
+        'thrust (kN per radian)': found.thrust.least ?? 0,
+        loads: found.thrust.loads,
+      }),
+      source: SAFE_THEOREM,
+      advice: texts.buttressesTakeIt,
+    },
+  ];
 }
 
 const pullFigure = (setout: HouseSetout, id: string, z: number, pull: number, yieldMpa: number) =>
