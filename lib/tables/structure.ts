@@ -5,6 +5,7 @@ import * as texts from '../base/texts/table-house.js';
 import { formatLength, type LengthUnit } from '../base/units.js';
 import type { Table } from '../documents/table.js';
 import type { HouseSetout } from '../setout/house.js';
+import { footThrust } from '../statics/foot-thrust.js';
 import type { DomeStatics, Statics } from '../statics/results.js';
 import { numberColumn, ratioColumn, tableUnits, textColumn } from './units.js';
 
@@ -54,13 +55,6 @@ export function structureTable(setout: HouseSetout, { domes }: Statics): Table {
     })),
     notes: [texts.loadsWithoutLoadFactors, texts.pullOfClosedRing, CAUTION.authority],
   };
-}
-
-/** Least thrust at the foot, kN/m along the middle of the footing or wall. */
-function footThrust(setout: HouseSetout, { id, thrust, footing }: DomeStatics): number | null {
-  const dome = setout.domes.find((d) => d.id === id);
-  if (footing || thrust.least === null || !dome) return footing?.thrust ?? null;
-  return (thrust.least * 1000) / (dome.springingRadius + dome.thickness / 2);
 }
 
 function tieText({ tie }: DomeStatics, units: LengthUnit): string {

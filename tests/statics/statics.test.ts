@@ -155,6 +155,19 @@ describe('thrust of domes', () => {
     expect(check({ ...house, tie: { ...TIE, bars: 1, diameter: 4, yieldMpa: 200 } }, 'tie.hall')?.state).toBe('fails');
     expect(check(house, 'tie.hall')?.advice).toContain('`tie`');
     expect(check({ ...house, tie: 'none' }, 'tie.hall')).toBeUndefined();
+    expect(check(house, 'buttress.hall')).toBeUndefined();
+  });
+
+  it('without a tie the thrust that buttresses must take is told along the foot', () => {
+    const house = houseOf({ domes: [domeOf({ stemWall: 0 })], tie: 'none', footing: null });
+    const setout = setOutHouse(house);
+    const [found] = staticsOf(setout).domes;
+    const told = check(house, 'buttress.hall');
+    expect(told).toMatchObject({ state: 'attention', demand: { unit: 'kN/m' } });
+    // All along the foot, at the middle of a wall of 250 mm on 3 m, it is the thrust of the whole turn.
+    expect((told?.demand?.value as number) * 3.125).toBeCloseTo(found?.thrust.least as number, 9);
+    expect(told?.advice).toContain('buttresses');
+    expect(check({ ...house, wall: { ...house.wall, thickness: 60 } }, 'buttress.hall')).toBeUndefined();
   });
 
   it('rings are closed above everything that cuts them, and a dome so cut is an estimate', () => {

@@ -22,6 +22,7 @@ export const masonryCountsAsWithout =
   'Masonry counts as without tension: it cracks into lunes there, and the thrust of the lunes is what must be held.';
 export const thickerWallLowerStem =
   'a thicker wall, a lower stem wall, a higher rise, or a closed ring tie (`tie`) at the springing or over the openings';
+export const thickerWallTied = 'a thicker wall, a lower stem wall or a higher rise';
 export const withItsTie = ' with its tie';
 export const itsTieLeftOut = ', its tie left out because it is no closed hoop,';
 export const withoutTie = ' without a tie';
@@ -106,6 +107,12 @@ export const tieSource = (safeTheorem: string, combinations: string): string =>
 export const domeHasRingTie = (id: string): string => `Dome ${id} has a ring tie, or does without.`;
 export const missingInputTieClosed =
   'Missing input: `tie`, a closed hoop of steel; or write `tie: none` if piers and footing alone take the thrust.';
+export const somethingTakesThrust = (id: string): string =>
+  `Footing, piers or buttresses take the thrust of dome ${id}, which has no tie.`;
+export const leastThrustAtFoot = 'least thrust at the foot';
+export const footThrustFormula = 'least thrust over the radius of the middle of footing or wall, without load factors';
+export const buttressesTakeIt =
+  'An engineer must show what holds it: the ground before the footing, or buttresses, each the thrust of the length of wall between their middles. Or a closed ring tie (`tie`), which takes it all.';
 export const steelArea = 'steel area';
 export const noThrustFitsIntoWall =
   'No thrust fits into the wall above it, so nothing tells its pull: change the wall first.';

@@ -1,5 +1,6 @@
 import { type Check, type CheckState, type Figure, givenFigure } from '../../base/figures.js';
 import * as texts from '../../base/texts/statics-shell.js';
+import type { DomeStatics } from '../results.js';
 
 /** Geometric factors from which a shape counts as sound, and below which it fails: common practice after Heyman. */
 export const SOUND_FACTOR = 2;
@@ -45,8 +46,9 @@ export const missing = (
 /** Advice where a figure hangs on a line of thrust, and there is none. */
 export const NO_THRUST = texts.noThrustFitsSoNothing;
 
-/** What raises a geometric factor. */
-export const GOOD_SHAPE = texts.thickerWallLowerStem;
+/** What raises a dome's geometric factor. */
+export const goodShape = ({ tie }: DomeStatics): string =>
+  tie !== null && tie.strength > 0 ? texts.thickerWallTied : texts.thickerWallLowerStem;
 
 export const SAFE_THEOREM = texts.safeTheoremSource;
 const FACTOR_FORMULA = texts.factorFormula;

@@ -3,16 +3,7 @@ import * as texts from '../../base/texts/statics-shell.js';
 import type { House } from '../../description/house.js';
 import type { DomeStatics } from '../results.js';
 import type { OneSided } from '../unsymmetrical.js';
-import {
-  atBest,
-  computed,
-  factorCheck,
-  factorState,
-  GOOD_SHAPE,
-  ratioOf,
-  SAFE_THEOREM,
-  SOUND_FACTOR,
-} from './judge.js';
+import { atBest, computed, factorCheck, factorState, goodShape, ratioOf, SAFE_THEOREM, SOUND_FACTOR } from './judge.js';
 
 const EARTHQUAKE = texts.equivalentHorizontalLoadCommon;
 const SOURCES = {
@@ -35,10 +26,10 @@ export function oneSidedChecks(house: House, found: DomeStatics): Check[] {
 }
 
 /** Advice on a load from one side; `raise` says whether a higher factor is wanted, `more` what else is left out. */
-const adviceOn = ({ site }: House, { load }: OneSided, raise: boolean, more = ''): string =>
+const adviceOn = ({ site }: House, found: DomeStatics, { load }: OneSided, raise: boolean, more = ''): string =>
   texts.estimateThatLeavesOut(
     load === 'wind' && site.combinations === 'ASCE 7',
-    `${more}${raise ? texts.toRaiseSentence(GOOD_SHAPE) : ''}`,
+    `${more}${raise ? texts.toRaiseSentence(goodShape(found)) : ''}`,
   );
 
 function geometryCheck(house: House, found: DomeStatics, one: OneSided): Check {
@@ -46,7 +37,7 @@ function geometryCheck(house: House, found: DomeStatics, one: OneSided): Check {
     {
       id: `${IDS[one.load]}.${found.id}`,
       statement: texts.domeStandsUnder(found.id, one.load),
-      advice: adviceOn(house, one, one.factor < SOUND_FACTOR),
+      advice: adviceOn(house, found, one, one.factor < SOUND_FACTOR),
     },
     one.factor,
     {
@@ -95,7 +86,7 @@ function combinedCheck(house: House, found: DomeStatics, one: OneSided): Check[]
       ),
       ratio: ratioOf(1, worst.factor),
       source: `${sources}; ${SOURCES[house.site.combinations][load]}`,
-      advice: adviceOn(house, one, worst.factor < 1, upright),
+      advice: adviceOn(house, found, one, worst.factor < 1, upright),
     },
   ];
 }

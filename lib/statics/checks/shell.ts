@@ -6,7 +6,7 @@ import { earlierThan, type HouseSetout } from '../../setout/house.js';
 import { lineStress } from '../joints.js';
 import { combinationSource, designEffect, designFormula } from '../loads.js';
 import type { DomeStatics, Statics } from '../results.js';
-import { atBest, computed, factorCheck, factorState, GOOD_SHAPE, missing, NO_THRUST, ratioOf } from './judge.js';
+import { atBest, computed, factorCheck, factorState, goodShape, missing, NO_THRUST, ratioOf } from './judge.js';
 import { oneSidedChecks } from './one-sided.js';
 import { oneSidedWallChecks } from './one-sided-wall.js';
 
@@ -118,7 +118,7 @@ function thrustCheck(setout: HouseSetout, dome: DomeSetout, found: DomeStatics):
     {
       id: `thrust.${dome.id}`,
       statement: texts.domeKeepsItsThrust(dome.id, held),
-      advice: `${nothing}${estimate}${thrust.factor < 2 ? texts.toRaiseIt(GOOD_SHAPE) : ''}`.trim(),
+      advice: `${nothing}${estimate}${thrust.factor < 2 ? texts.toRaiseIt(goodShape(found)) : ''}`.trim(),
     },
     thrust.factor,
     {

@@ -4,6 +4,7 @@ import { formatLength } from '../../base/units.js';
 import type { DomeSetout } from '../../setout/dome.js';
 import type { HouseSetout } from '../../setout/house.js';
 import { partWay } from '../clear.js';
+import { footThrust } from '../foot-thrust.js';
 import { combinationSource, designEffect, designFormula } from '../loads.js';
 import type { DomeStatics, MembranePoint } from '../results.js';
 import { barArea, lapLength, type PlacedTie, steelArea, steelStrength } from '../tie.js';
@@ -40,7 +41,7 @@ function uncrackedPull(points: readonly MembranePoint[], z: number): MembranePoi
 /** Whether the tie is a closed hoop, and strong and long enough. */
 export function tieChecks(setout: HouseSetout, dome: DomeSetout, found: DomeStatics): Check[] {
   const described = setout.house.tie;
-  if (described === 'none') return [];
+  if (described === 'none') return buttressCheck(setout, dome, found);
   const id = `tie.${dome.id}`;
   const pull = designPull(setout, found);
   if (described === null) return found.thrust.factor >= SOUND_FACTOR ? [] : [missingTie(setout, id, dome, found, pull)];
@@ -69,6 +70,27 @@ export function tieChecks(setout: HouseSetout, dome: DomeSetout, found: DomeStat
     ];
   }
   return [steelCheck(setout, id, statement, found.tie, pull), ...lapCheck(dome, found.tie)];
+}
+
+/** Without a tie something else must take the thrust: how much is told, since nothing of it is designed here. */
+function buttressCheck(setout: HouseSetout, dome: DomeSetout, found: DomeStatics): Check[] {
+  const thrust = footThrust(setout, found);
+  // Where none fits, the check of the thrust itself tells it.
+  if (thrust === null || thrust <= 0) return [];
+  const id = `buttress.${dome.id}`;
+  return [
+    {
+      id,
+      statement: texts.somethingTakesThrust(dome.id),
+      state: 'attention',
+      demand: computed(`${id}.thrust`, texts.leastThrustAtFoot, thrust, 'kN/m', texts.footThrustFormula, SAFE_THEOREM, {
+        'thrust (kN per radian)': found.thrust.least ?? 0,
+        loads: found.thrust.loads,
+      }),
+      source: SAFE_THEOREM,
+      advice: texts.buttressesTakeIt,
+    },
+  ];
 }
 
 const pullFigure = (setout: HouseSetout, id: string, z: number, pull: number, yieldMpa: number) =>
