@@ -168,6 +168,21 @@ describe('the plan of a raft', () => {
 });
 
 describe('the detail of a curb', () => {
+  it.each(samples().filter(([, { domes }]) => domes.some((d) => d.curb)))(
+    'is open where the oculus is: %s',
+    (_, setout) => {
+      const curb = setout.domes.find((d) => d.curb)?.curb as NonNullable<(typeof setout.domes)[number]['curb']>;
+      const [draft] = details(setout).small.filter((d) => d.id.startsWith('detail-curb-'));
+      const { primitives } = (draft as NonNullable<typeof draft>).draw(5).layout;
+      // Nothing but the skylight, over the curb, stands nearer to the axis than the curb's inner face.
+      const within = primitives
+        .flatMap((p) => (p.kind === 'path' && p.layer === 'visible' ? p.segments : []))
+        .flatMap((s) => (s.kind === 'line' ? [s.from, s.to] : []))
+        .filter(([x, z]) => x < curb.clearRadius - 1e-6 && z < curb.topZ);
+      expect(within).toEqual([]);
+    },
+  );
+
   it('draws its flashing as one stroke, up the curb and on over the render, at every scale it is drawn at', () => {
     const oculus = { radius: 350, curb: 150, upstand: 100 };
     const house = setOutHouse(houseOf({ domes: [domeOf({ oculus })] }));

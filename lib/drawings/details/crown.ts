@@ -5,6 +5,7 @@ import type { Vec2 } from '../../math/vec.js';
 import type { DomeSetout } from '../../setout/dome.js';
 import type { HouseSetout } from '../../setout/house.js';
 import { spanPoint } from '../../setout/span.js';
+import { clipTo } from '../clip.js';
 import { placeChain, places, rowsFrom } from '../dims.js';
 import type { Draft } from '../draft.js';
 import { placeLevels } from '../levels.js';
@@ -40,7 +41,8 @@ function curbDetail(house: HouseSetout, dome: DomeSetout): Draft {
     .reverse();
   const joint = curb.bedOuter[1];
   const extra = (): PlainPrimitive[] => [
-    ...renderLines(house, dome, box.min[1], joint),
+    // Render ends where the curb's clear opening begins.
+    ...clipTo(renderLines(house, dome, box.min[1], joint), { min: [curb.clearRadius, box.min[1]], max: box.max }),
     polyline('ground', [[side + 8, Math.min(dome.topZ, joint + UPTURN)], [side + 8, joint + 6], ...skin.slice(0, 14)]),
     polyline('visible', [
       [curb.clearRadius, dome.topZ],

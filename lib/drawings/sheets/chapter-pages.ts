@@ -1,7 +1,7 @@
 import type { WrittenUnits } from '../../base/measures.js';
 import * as texts from '../../base/texts/drawing-sheets.js';
 import type { SheetKind } from '../../description/house.js';
-import { type Block, stackBlocks } from '../../documents/block.js';
+import { type Block, placeBlock, stackBlocks } from '../../documents/block.js';
 import { plotScales, scaleWords, standardScales } from '../../documents/scales.js';
 import type { SheetSize } from '../../documents/sheet-size.js';
 import type { Table } from '../../documents/table.js';
@@ -68,11 +68,24 @@ const toldOf = (tables: readonly Table[], size: SheetSize): Told[] =>
       return { flowing: [table, ...after], whole };
     });
 
-/** A table and under it its notes, as wide as it where lines stay readable. */
+/** A table and under it its notes: as wide as it where lines stay readable, in two columns where both have room. */
 function withNotes(table: Block, notes: readonly TextPart[]): Block {
-  if (notes.length === 0) return table;
-  const width = Math.max(NARROWEST, Math.min(LONGEST, table.width));
-  return stackBlocks([table, ...notes.map((part) => textBlock(part, width))], GAP);
+  const two = table.width >= 2 * NARROWEST + GAP;
+  const width = Math.max(NARROWEST, Math.min(LONGEST, two ? (table.width - GAP) / 2 : table.width));
+  return stackBlocks([table, ...notes.map((part) => (two ? inTwoColumns(part, width) : textBlock(part, width)))], GAP);
+}
+
+/** A text in two columns, broken between the paragraphs where it takes the least height. */
+function inTwoColumns({ heading, paragraphs }: TextPart, width: number): Block {
+  const breaks = paragraphs.map((_, i): readonly [Block, Block] => [
+    textBlock({ heading, paragraphs: paragraphs.slice(0, i + 1) }, width),
+    textBlock({ heading: '', paragraphs: paragraphs.slice(i + 1) }, width),
+  ]);
+  const heights = breaks.map(([left, right]) => Math.max(left.height, right.height));
+  const height = Math.min(...heights);
+  const [left, right] = breaks[heights.indexOf(height)] as readonly [Block, Block];
+  const primitives = [...left.primitives, ...placeBlock(right, [width + GAP, 0])];
+  return { width: 2 * width + GAP, height, primitives };
 }
 
 interface Group {

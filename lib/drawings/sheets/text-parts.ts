@@ -14,10 +14,10 @@ const HEADING = 3.5;
 const LINE = 4.2;
 const BETWEEN = 1.4;
 
-/** A text part in a column. */
+/** A text part in a column; without a heading its lines stand as low as with one. */
 export function textBlock({ heading, paragraphs }: TextPart, width: number): Block {
   let y = -HEADING;
-  const primitives = [words('text', heading, [0, y], HEADING)];
+  const primitives = heading === '' ? [] : [words('text', heading, [0, y], HEADING)];
   y -= 2.6;
   for (const paragraph of paragraphs) {
     for (const line of wrapText(paragraph, width, TEXT)) {
