@@ -91,6 +91,7 @@ describe('build', () => {
   });
 
   it('has another version of Node beside this one', () => {
+    expect(existsSync(OTHER_NODE), '`bash tests/tools/readers.sh` installs it').toBe(true);
     const version = spawnSync(OTHER_NODE, ['--version'], { encoding: 'utf8' }).stdout;
     expect(version).toMatch(/^v\d+/);
     expect(version.split('.')[0]).not.toBe(process.version.split('.')[0]);

@@ -19,13 +19,17 @@ export const ringcourse = (cwd: string, ...args: readonly string[]): Ran => runB
 /** The same by a version of Node of one's choice. */
 export function runBy(node: string, cwd: string, args: readonly string[]): Ran {
   const { RINGCOURSE_DEBUG: _, NO_COLOR: __, FORCE_COLOR: ___, ...env } = process.env;
-  const { status, stdout, stderr } = spawnSync(node, [MAIN, ...args], {
+  const { status, stdout, stderr, error } = spawnSync(node, [MAIN, ...args], {
     cwd,
     env,
     encoding: 'utf8',
     maxBuffer: 1 << 28,
     timeout: 110_000,
   });
+  if (error)
+    throw new Error(`${node} can't be run: \`bash tests/tools/readers.sh\` installs what the tests run.`, {
+      cause: error,
+    });
   expect(stdout + stderr).not.toMatch(/^\s+at .*:\d+:\d+\)?$/m);
   expect(stdout + stderr).not.toContain('\u001b');
   return { code: status, out: stdout, err: stderr };

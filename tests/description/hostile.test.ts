@@ -8,10 +8,9 @@ const filled = (piece: string): string => piece.repeat(Math.floor(LONG / piece.l
 
 describe('files that are no descriptions', () => {
   test('10 MB are refused before they are looked at', () => {
-    const started = performance.now();
+    // Looked at, the keys that stand twice would be told too.
     expect(codesOf('a: 1\n'.repeat(2_000_000))).toEqual(['file-too-large']);
     expect(codesOf(new Uint8Array(10_000_000))).toEqual(['file-too-large']);
-    expect(performance.now() - started).toBeLessThan(500);
   });
 
   test.each([

@@ -1,14 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { tools } from '../../cli/tools.js';
-import type { PackageFile } from '../../lib/deliver/file.js';
 import { OUTPUT_GROUPS, type OutputGroup } from '../../lib/deliver/groups.js';
 import { buildPackage } from '../../lib/deliver/package.js';
 import type { House } from '../../lib/description/house.js';
-import { auditStl } from '../../lib/writers/stl.js';
-import { lintDxf } from '../readers/dxf-lint.js';
 import { clusters } from './clusters.js';
 import { houses, roundHouses } from './houses.js';
+import { faultsOf } from './sound.js';
 
 /** A long run builds every output of each house; the usual one goes round the groups, a group a house. */
 const LONG = process.env.SOAK === 'long';
@@ -26,26 +24,6 @@ function listed(): House[] {
   );
   return Array.from({ length: RUNS }, (_, i) => each[i % 3]?.[Math.floor(i / 3)] as House);
 }
-
-/** What is wrong with a file that can be told from its bytes alone. */
-function faultsOf({ path, bytes }: PackageFile): string[] {
-  if (!/^[a-z0-9][A-Za-z0-9./-]*$/.test(path) || path.includes('..')) return [`${path} is no plain path`];
-  if (bytes.length === 0) return [`${path} is empty`];
-  if (path.endsWith('.stl')) {
-    const { openEdges, nonFinite, degenerate } = auditStl(bytes);
-    return openEdges + nonFinite + degenerate > 0 ? [`${path} isn't closed`] : [];
-  }
-  if (path.endsWith('.dxf')) return lintDxf(bytes).map((fault) => `${path}: ${fault}`);
-  if (!/\.(csv|svg|html)$/.test(path)) return [];
-  const slip = /.{0,40}(\bNaN\b|\bInfinity\b|\bundefined\b|\[object ).{0,40}/.exec(words(path, bytes));
-  return slip ? [`${path}: ${slip[0]}`] : [];
-}
-
-/** A page's script speaks of numbers that are none. */
-const words = (path: string, bytes: Uint8Array): string => {
-  const text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
-  return path.endsWith('.html') ? text.replace(/<script\b[\s\S]*?<\/script>/g, '') : text;
-};
 
 describe(`outputs of ${RUNS} random houses, seed ${SEED}`, () => {
   const all = listed();
