@@ -1,10 +1,8 @@
 import { defineConfig } from 'vitest/config';
+import { SHORT_RUN } from './cli/engine.js';
 
 /** Tests that run the built program or the packed package; all others read the sources. */
 const PROGRAM = ['tests/cli/**/*.test.ts', 'tests/package/**/*.test.ts', 'tests/docs/**/*.test.ts'];
-
-/** Files of tests are short runs like those of the command line: cli/engine.ts tells why. */
-const SHORT_RUNS = ['--always-sparkplug', '--interrupt-budget=600000'];
 
 export default defineConfig({
   test: {
@@ -17,7 +15,8 @@ export default defineConfig({
           name: 'library',
           include: ['tests/**/*.test.ts'],
           exclude: PROGRAM,
-          execArgv: SHORT_RUNS,
+          // Files of tests are short runs too.
+          execArgv: [...SHORT_RUN],
           testTimeout: 180_000,
           hookTimeout: 300_000,
         },
@@ -27,7 +26,8 @@ export default defineConfig({
           name: 'program',
           include: PROGRAM,
           globalSetup: './tests/tools/build.ts',
-          execArgv: SHORT_RUNS,
+          // Files of tests are short runs too.
+          execArgv: [...SHORT_RUN],
           testTimeout: 240_000,
           hookTimeout: 300_000,
         },

@@ -5,10 +5,12 @@ const HAS_MIDDLE_COMPILER = 22;
 
 /**
  * A run ends after some seconds, and half of its time went into compiling code thoroughly that was then hardly used.
- * Quickly compiled code from the first call, and ten times as many calls before the thorough compiler sets in, save a
- * fifth of the time of every command. Threads inherit it. Engines with a compiler in between gain nothing by it.
+ * Quickly compiled code from the first call, and ten times as many calls before the thorough compiler sets in, save
+ * some 15 % of a check and 10 to 25 % of a build. Threads inherit it. Engines with a compiler in between gain little.
  */
-if (Number.parseInt(process.versions.node, 10) < HAS_MIDDLE_COMPILER) {
-  setFlagsFromString('--always-sparkplug');
-  setFlagsFromString('--interrupt-budget=600000');
-}
+export const SHORT_RUN: readonly string[] =
+  Number.parseInt(process.versions.node, 10) < HAS_MIDDLE_COMPILER
+    ? ['--always-sparkplug', '--interrupt-budget=600000']
+    : [];
+
+for (const flag of SHORT_RUN) setFlagsFromString(flag);

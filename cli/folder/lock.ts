@@ -3,6 +3,7 @@ import { hostname } from 'node:os';
 import { basename, dirname, join } from 'node:path';
 import { FileError, fileTrouble } from '../exit.js';
 import * as texts from '../texts/folder.js';
+import { renameToFree } from './whole.js';
 
 interface Holder {
   readonly pid: number;
@@ -10,9 +11,6 @@ interface Holder {
 }
 
 const code = (error: unknown): string | undefined => (error as NodeJS.ErrnoException).code;
-
-/** Whether it is the error of a file system that knows no hard links. */
-export const hasNoLinks = (error: unknown): boolean => ['EPERM', 'ENOTSUP', 'ENOSYS'].includes(code(error) ?? '');
 
 function readHolder(path: string): Holder | 'unreadable' | 'gone' {
   try {
@@ -41,27 +39,13 @@ function place(path: string, content: string): boolean {
   const draft = `${path}.${process.pid}`;
   try {
     writeFileSync(draft, content, { flush: true });
-    linkSync(draft, path);
+    renameToFree(draft, path);
     return true;
   } catch (error) {
     if (code(error) === 'EEXIST') return false;
-    // File systems without hard links: the content follows the name by an instant.
-    if (hasNoLinks(error)) return placeWithoutLinks(path, content);
     throw error;
   } finally {
     remove(draft);
-  }
-}
-
-function placeWithoutLinks(path: string, content: string): boolean {
-  try {
-    writeFileSync(path, content, { flag: 'wx', flush: true });
-    return true;
-  } catch (error) {
-    if (code(error) === 'EEXIST') return false;
-    // A lock without its content, as a full disk leaves it, would lock everyone out for good.
-    remove(path);
-    throw error;
   }
 }
 

@@ -1,6 +1,8 @@
 import { existsSync, linkSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
-import { hasNoLinks } from './lock.js';
+
+/** Errors of file systems that know no hard links. */
+const NO_LINKS = ['EPERM', 'ENOTSUP', 'ENOSYS'];
 
 /**
  * Writes one file as a whole or not at all: whatever stops it, a file of that name stays as it was.
@@ -19,13 +21,22 @@ export function writeWhole(name: string, content: string | Uint8Array, over: boo
   }
 }
 
-/** A link takes no name that is taken, and a rename does. */
-function renameToFree(from: string, to: string): void {
+/**
+ * Gives a file a name that must be free, in one step; `from` may be left. A link takes no name that is taken, and a
+ * rename does. Where there are no links the name is there an instant before its content.
+ * @throws the file system's error; `EEXIST` where the name is taken
+ */
+export function renameToFree(from: string, to: string): void {
   try {
     linkSync(from, to);
   } catch (error) {
-    if (!hasNoLinks(error)) throw error;
+    if (!NO_LINKS.includes((error as NodeJS.ErrnoException).code ?? '')) throw error;
     writeFileSync(to, '', { flag: 'wx' });
-    renameSync(from, to);
+    try {
+      renameSync(from, to);
+    } catch (failed) {
+      rmSync(to);
+      throw failed;
+    }
   }
 }

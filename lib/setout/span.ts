@@ -36,8 +36,11 @@ export function domeSpan(profile: Profile, springingZ: number): MeridianSpan {
   };
 }
 
+/** The point `depth` outside a point of the intrados, on its normal: (r, z). */
+export const outsideOf = ({ r, z, normal }: SpanPoint, depth: number): Vec2 => [
+  r + depth * normal[0],
+  z + depth * normal[1],
+];
+
 /** The point `depth` outside the intrados on the normal at arc length `s`: (r, z). */
-export function spanPoint(span: MeridianSpan, s: number, depth: number): Vec2 {
-  const p = span.at(s);
-  return [p.r + depth * p.normal[0], p.z + depth * p.normal[1]];
-}
+export const spanPoint = (span: MeridianSpan, s: number, depth: number): Vec2 => outsideOf(span.at(s), depth);

@@ -1,6 +1,6 @@
 import { acos, sin, square } from '../math/elementary.js';
 import type { DomeSetout } from '../setout/dome.js';
-import { spanPoint } from '../setout/span.js';
+import { outsideOf } from '../setout/span.js';
 import { layerAt } from './layers.js';
 import { pressureOf, type UnitLoads } from './loads.js';
 import { type Lune, snowLayer } from './lune.js';
@@ -26,7 +26,7 @@ function middleSurface(dome: DomeSetout): Surface {
     at(s) {
       const p = shell.at(s);
       const speed = 1 + p.curvature * depth;
-      const [r, z] = spanPoint(shell, s, depth);
+      const [r, z] = outsideOf(p, depth);
       return {
         r: Math.max(0, r),
         z,

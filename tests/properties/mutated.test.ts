@@ -5,6 +5,7 @@ import { tools } from '../../cli/tools.js';
 import { DescriptionError } from '../../lib/base/problems.js';
 import { OUTPUT_GROUPS, type OutputGroup } from '../../lib/deliver/groups.js';
 import { buildPackage } from '../../lib/deliver/package.js';
+import { once } from '../../lib/deliver/study.js';
 import type { House } from '../../lib/description/house.js';
 import { readDescription } from '../../lib/description/read.js';
 import { faultsOf } from './sound.js';
@@ -66,7 +67,7 @@ describe(`${COUNT} samples with a line or a number changed, seed ${SEED}`, () =>
       numRuns: COUNT,
     })
     .map(([text, changes]) => changes.reduce(changed, text));
-  const houses = () => mutants.flatMap((text) => read(text) ?? []);
+  const houses = once(() => mutants.flatMap((text) => read(text) ?? []));
 
   it('are refused in our words or read', () => {
     const { length } = houses();

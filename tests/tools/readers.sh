@@ -4,8 +4,12 @@
 set -euo pipefail
 
 # Its own folder, for the package is made for one kind of machine alone.
-other=node-$(node -p 'process.platform + "-" + process.arch')@22.23.3
-npm install --prefix tests/tools/other-node --no-save --no-audit --no-fund --silent "other-node@npm:$other"
+other=22.23.3
+folder=tests/tools/other-node
+if [ "$("$folder/node_modules/other-node/bin/node" --version 2>/dev/null)" != "v$other" ]; then
+  package=node-$(node -p 'process.platform + "-" + process.arch')@$other
+  npm install --prefix "$folder" --no-save --no-audit --no-fund --silent "other-node@npm:$package"
+fi
 
 missing=()
 need() { command -v "$1" >/dev/null || missing+=("$2"); }
