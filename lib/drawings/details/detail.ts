@@ -2,6 +2,9 @@ import type { WrittenUnits } from '../../base/measures.js';
 import * as texts from '../../base/texts/drawing-details.js';
 import { CUT_POINT } from '../../base/tolerances.js';
 import type { LeaderPrimitive, PlainPrimitive, Primitive } from '../../documents/drawing.js';
+import { expandLeader } from '../../documents/marks.js';
+import { words } from '../../documents/shapes.js';
+import { wrapText } from '../../documents/text-fit.js';
 import type { Box, Edge } from '../../math/curves.js';
 import { cross2, sub2, type Vec2 } from '../../math/vec.js';
 import type { HouseSetout } from '../../setout/house.js';
@@ -41,8 +44,10 @@ export interface DetailSpec {
 /** What every detail says of itself. */
 const PRACTICE = texts.commonPracticeOfMasonry;
 
-/** Lines of notes beside a detail, and how far out they stand, paper mm. */
-const LINE = 6;
+/** Rows of notes beside a detail, their further lines, how long a line may be, and how far out they stand, paper mm. */
+const ROW = 6;
+const LINE = 3.8;
+const LONGEST = 48;
 const OUT = 8;
 
 export function detailDraft(house: HouseSetout, spec: DetailSpec): Draft {
@@ -84,39 +89,64 @@ function onFrame(e: Edge, { min, max }: Box): boolean {
 /** Notes in a column to the right of a detail, about in the order of their places from the top, so that no lines cross. */
 function addNotes(layout: Layout, { min, max }: Box, notes: readonly DetailNote[]): void {
   const right = layout.bounds().max[0] + layout.mm(OUT);
-  const sorted = [...notes].sort((a, b) => b.at[1] - a.at[1]);
-  const step = layout.mm(LINE);
-  const lowest = Math.min(min[1], max[1] - step * (sorted.length - 1));
-  let y = Number.POSITIVE_INFINITY;
-  const rows = sorted.map(({ at }, i) => {
-    // Room is kept below for those that are still to come.
-    const least = lowest + step * (sorted.length - 1 - i);
-    y = Math.min(y - step, Math.max(at[1], least), max[1]);
-    return y;
-  });
-  uncrossed(sorted, rows, right).forEach(({ at, text }, i) => {
+  const sorted = notes
+    .map(({ at, text }): WrappedNote => ({ at, lines: wrapText(text, LONGEST, TEXT) }))
+    .sort((a, b) => b.at[1] - a.at[1]);
+  const rowsOf = (all: readonly WrappedNote[]): number[] => {
+    const steps = all.map(({ lines }) => layout.mm(ROW + (lines.length - 1) * LINE));
+    const sum = (some: readonly number[]) => some.reduce((s, step) => s + step, 0);
+    const lowest = Math.min(min[1], max[1] - sum(steps.slice(0, -1)));
+    let next = max[1];
+    return all.map(({ at }, i) => {
+      // Room is kept below for those that are still to come.
+      const y = Math.min(next, Math.max(at[1], lowest + sum(steps.slice(i, -1))));
+      next = y - (steps[i] as number);
+      return y;
+    });
+  };
+  const { order, rows } = uncrossed(sorted, rowsOf, right);
+  order.forEach(({ at, lines: [first = '', ...more] }, i) => {
     const bend: Vec2 = [right, rows[i] as number];
-    const leader: LeaderPrimitive = { kind: 'leader', at, bend, text, heightMm: TEXT, side: 'right' };
+    const leader: LeaderPrimitive = { kind: 'leader', at, bend, text: first, heightMm: TEXT, side: 'right' };
+    const [text] = expandLeader(leader, layout.scale).texts;
     layout.add(leader as Primitive);
+    for (const [k, line] of more.entries())
+      if (text) layout.add(words('text', line, [text.at[0], text.at[1] - layout.mm((k + 1) * LINE)], TEXT));
   });
 }
 
-/** Notes to rows of a column at `x`, so that no two of their lines cross: each exchange makes the lines shorter, so it ends. */
-function uncrossed(notes: readonly DetailNote[], rows: readonly number[], x: number): DetailNote[] {
-  const all = [...notes];
+interface WrappedNote {
+  readonly at: Vec2;
+  readonly lines: readonly string[];
+}
+
+/**
+ * Notes in an order in which no two of the lines to their rows of a column at `x` cross. Where all rows are as far apart,
+ * each exchange makes the lines shorter, so it ends; where they aren't, after as many as there are pairs.
+ */
+function uncrossed(
+  notes: readonly WrappedNote[],
+  rowsOf: (all: readonly WrappedNote[]) => number[],
+  x: number,
+): { readonly order: readonly WrappedNote[]; readonly rows: readonly number[] } {
+  const order = [...notes];
+  let rows = rowsOf(order);
   const crossing = (): readonly [number, number] | null => {
-    for (let i = 0; i < all.length; i++)
-      for (let j = i + 1; j < all.length; j++) {
-        const [a, b] = [(all[i] as DetailNote).at, (all[j] as DetailNote).at];
+    for (let i = 0; i < order.length; i++)
+      for (let j = i + 1; j < order.length; j++) {
+        const [a, b] = [(order[i] as WrappedNote).at, (order[j] as WrappedNote).at];
         if (linesCross(a, [x, rows[i] as number], b, [x, rows[j] as number])) return [i, j];
       }
     return null;
   };
-  for (let found = crossing(); found; found = crossing()) {
+  for (let left = order.length * order.length; left > 0; left--) {
+    const found = crossing();
+    if (!found) break;
     const [i, j] = found;
-    [all[i], all[j]] = [all[j] as DetailNote, all[i] as DetailNote];
+    [order[i], order[j]] = [order[j] as WrappedNote, order[i] as WrappedNote];
+    rows = rowsOf(order);
   }
-  return all;
+  return { order, rows };
 }
 
 function linesCross(a: Vec2, b: Vec2, c: Vec2, d: Vec2): boolean {

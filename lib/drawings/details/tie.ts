@@ -10,6 +10,8 @@ import { bareSide, renderLines } from './places.js';
 
 /** Free on each side of a bar, and cover to the face, mm: common practice, no source. */
 const BETWEEN = 30;
+/** How much of the wall is shown above and below, mm. */
+const AROUND = 240;
 
 /** The closed hoop of steel where it lies in the first dome; `null` without one, or where no level is known for it. */
 export function tieDetail(house: HouseSetout, levels: Readonly<Record<string, number>>): readonly Draft[] | null {
@@ -23,8 +25,8 @@ export function tieDetail(house: HouseSetout, levels: Readonly<Record<string, nu
     ? ((footing?.innerRadius ?? dome.springingRadius) + (footing?.outerRadius ?? dome.springingRadius)) / 2
     : dome.radiusAt(z, dome.thickness / 2);
   const box = {
-    min: [middle - dome.thickness * 0.9 - 60, z - 260] as Vec2,
-    max: [middle + dome.thickness * 0.9 + 60, z + (inFooting ? -z + 120 : 260)] as Vec2,
+    min: [middle - dome.thickness * 0.9 - 60, z - AROUND] as Vec2,
+    max: [middle + dome.thickness * 0.9 + 60, z + (inFooting ? -z + 120 : AROUND)] as Vec2,
   };
   const pitch = tie.diameter + BETWEEN;
   const bars = Array.from({ length: tie.bars }, (_, i): Vec2 => [middle + (i - (tie.bars - 1) / 2) * pitch, z]);
