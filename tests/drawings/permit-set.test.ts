@@ -80,10 +80,14 @@ describe('a table with notes', () => {
   });
 
   it('has a sheet of its own with them where it is too large for that', () => {
-    const [views, words] = sheetsWith(Array(20).fill({ a: 'M1 of many words '.repeat(8) })) as [Sheet, Sheet];
+    const [views, ...words] = sheetsWith(Array(60).fill({ a: 'M1 of many words '.repeat(8) })) as [Sheet, Sheet];
     expect(told(views)).not.toContain('Moulds');
     expect(told(views)).not.toContain('Moulds: notes');
-    expect(told(words).filter((t) => t.startsWith('Moulds'))).toEqual(['Moulds', 'Moulds: notes']);
+    expect(words.flatMap(told).filter((t) => t.startsWith('Moulds'))).toEqual([
+      'Moulds (1 of 2)',
+      'Moulds (2 of 2)',
+      'Moulds: notes',
+    ]);
   });
 });
 

@@ -51,9 +51,9 @@ type Piece = Block | Long;
 const LEAST_ROWS = 4;
 
 /**
- * Blocks, tables and texts in columns from the left, round the title block, on as few pages as they take, and of those
- * ways to do it the one whose emptiest page is fullest; each block at most `tableRoom`. Texts are as wide as is usual,
- * and wider or narrower only where that helps; and only where that does, a table is broken off that would fit a sheet.
+ * Blocks, tables and texts in columns from the left, round the title block, on as few pages as they take, none of them
+ * nearly empty where that can be helped; each block at most `tableRoom`. Texts are as wide as is usual, and wider or
+ * narrower only where that helps; and only where that does, a table is broken off that would fit a sheet.
  */
 export function flowPages(size: SheetSize, items: readonly Flowing[]): Page[] {
   let best: readonly Page[] | undefined;
@@ -79,14 +79,15 @@ export function flowPages(size: SheetSize, items: readonly Flowing[]): Page[] {
 
 const fewer = (pages: readonly Page[], others: readonly Page[]): boolean => pages.length < others.length;
 
-/** Whether some pages are fewer than others or, where they are as many, their emptiest is clearly fuller. */
+/** Whether some pages are fewer than others or, where they are as many and one of those is nearly empty, all clearly fuller. */
 export function betterFilled(pages: readonly Page[], others: readonly Page[]): boolean {
   if (pages.length !== others.length) return pages.length < others.length;
   const emptiest = (all: readonly Page[]) => Math.min(1, ...all.map((page) => page.filled));
-  return emptiest(pages) > emptiest(others) + CLEARLY;
+  return emptiest(others) < NEARLY_EMPTY && emptiest(pages) > emptiest(others) + CLEARLY;
 }
 
-/** Less of a sheet than this isn't worth another arrangement. */
+/** A sheet of which less is taken up looks empty, and less of a sheet isn't worth another arrangement. */
+const NEARLY_EMPTY = 0.3;
 const CLEARLY = 0.02;
 
 /** A table in as many blocks as sheets that it takes. */
