@@ -19,7 +19,8 @@ export const leastOpeningsColumn = '4 % of the floor';
 export const openingsForAir = 'openings for air';
 export const waysToEscape = 'ways to escape';
 export const noRoomsAreDescribed = 'No rooms are described.';
-export const roomIsItsWhole = 'A room is its whole dome to the finished faces; rooms in one dome are measured as one.';
+export const roomIsItsWhole =
+  'A room is its whole dome to the finished faces, without the floor that partitions stand on; rooms in one dome are measured as one.';
 export const barrelsAndPassagesAdd = 'Barrels and passages add no floor here; the oculus adds no glazing.';
 export const clearWidth = 'clear width';
 export const clearHeight = 'clear height';
