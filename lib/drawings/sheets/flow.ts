@@ -96,7 +96,11 @@ export function tableBlocks(table: Table, size: SheetSize): Block[] {
   return splitTable(table, height, width).map((part) => tableBlock(part, width));
 }
 
-const wholePieces = (table: Table, size: SheetSize): Piece[] => tableBlocks(table, size);
+/** A table that stays whole where a sheet holds it. */
+function wholePieces(table: Table, size: SheetSize): Piece[] {
+  const blocks = tableBlocks(table, size);
+  return blocks.length === 1 ? blocks : brokenPieces(table, size);
+}
 
 /** A table that is broken where a column ends; one that is wider than a sheet goes on in further tables. */
 const brokenPieces = (table: Table, size: SheetSize): Piece[] => longOf(table, tableRoom(size).width);
