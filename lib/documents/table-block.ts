@@ -207,12 +207,12 @@ function columnParts(table: Table, width: number): Table[] {
   return parts.map((columns) => ({ ...table, columns }));
 }
 
-/** Lengths in sixteenths of an inch carry their signs with them. */
-const headText = ({ label, unit, sixteenths }: Column): string =>
-  unit === undefined || unit === '' || sixteenths ? label : `${label} ${unit}`;
+/** Lengths in fractions of an inch carry their signs with them. */
+const headText = ({ label, unit, inchParts }: Column): string =>
+  unit === undefined || unit === '' || inchParts ? label : `${label} ${unit}`;
 
 function cellText(value: Cell, column: Column): string {
   if (value === null) return '';
-  if (column.sixteenths && typeof value === 'number') return feetAndInches(value);
+  if (column.inchParts && typeof value === 'number') return feetAndInches(value, column.inchParts);
   return typeof value === 'number' ? value.toFixed(column.decimals ?? 0) : value;
 }

@@ -5,7 +5,7 @@ import type { LeaderPrimitive, PlainPrimitive, Primitive } from '../../documents
 import { expandLeader } from '../../documents/marks.js';
 import { words } from '../../documents/shapes.js';
 import { wrapText } from '../../documents/text-fit.js';
-import { type Box, type Edge, edgeAt, edgeLength, edgePart } from '../../math/curves.js';
+import { type Box, type Edge, edgeAt, edgeLength, edgePart, type LineEdge } from '../../math/curves.js';
 import { rangesWhere } from '../../math/curves-ranges.js';
 import { cross2, dot2, length2, lerp2, sub2, type Vec2 } from '../../math/vec.js';
 import type { HouseSetout } from '../../setout/house.js';
@@ -160,8 +160,6 @@ const straightLines = (layout: Layout): LineEdge[] =>
       ? p.segments.flatMap((s) => (s.kind === 'line' && edgeLength(s) > layout.mm(LONGEST_WAY) ? [s] : []))
       : [],
   );
-
-type LineEdge = Extract<Edge, { kind: 'line' }>;
 
 /** How far a leader runs along a line, paper mm. */
 function wayAlong(from: Vec2, to: Vec2, line: LineEdge, layout: Layout): number {
