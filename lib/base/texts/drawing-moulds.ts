@@ -31,8 +31,7 @@ export const headAcrossWall = 'head, across the wall';
 export const headUpFace = 'head, up the face';
 export const ribsEdgeAboveStraight = 'Ribs: edge above the straight back';
 export const rib = 'rib';
-/** `unit` is empty where lengths bear their own signs. */
-export const offMiddle = (unit: string): string => (unit === '' ? 'off the middle' : `off the middle, ${unit}`);
+export const offMiddle = (unit: string): string => `off the middle, ${unit}`;
 export const numberShort = 'no.';
 export const atIntradosAndLower = 'at intrados and lower bed';
 export const atIntradosAndUpper = 'at intrados and upper bed';
@@ -98,7 +97,7 @@ export const dashedStopBoards =
 export const headKept = 'head kept';
 export const leftHead = 'left';
 export const rightHead = 'right';
-export const blockInUnit = (unit: string): string => (unit === '' ? 'block' : `block; ${unit}`);
+export const blockInUnit = (unit: string): string => `block; ${unit}`;
 export const intradosLower = 'intrados lower';
 export const intradosUpper = 'intrados upper';
 export const extradosLower = 'extrados lower';

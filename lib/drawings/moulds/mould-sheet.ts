@@ -1,5 +1,5 @@
 import type { WrittenUnits } from '../../base/measures.js';
-import { feetAndInches, formatAngle, formatLength } from '../../base/measures.js';
+import { formatAngle, formatLength } from '../../base/measures.js';
 import { CAUTION } from '../../base/texts/cautions.js';
 import * as texts from '../../base/texts/drawing-moulds.js';
 import { CUBIC_FOOT_MM3 } from '../../base/units.js';
@@ -143,21 +143,11 @@ function belowViews(
 
 const half = (mm: number): number => Math.round(2 * mm) / 2;
 
-/** How a table on the sheet prints a length: in columns of numbers, and as a text. */
-function printed(units: WrittenUnits) {
+/** How a table on the sheet prints a length. */
+function printed(units: WrittenUnits): { readonly unit: string; readonly decimals: number; of(mm: number): number } {
   return units === 'feet-inches'
-    ? ({
-        unit: '',
-        column: { kind: 'number', unit: 'in', decimals: 2, inchParts: 32 },
-        of: (mm: number) => half(mm) / 25.4,
-        text: (mm: number) => feetAndInches(half(mm) / 25.4, 32),
-      } as const)
-    : ({
-        unit: 'mm',
-        column: { kind: 'number', unit: 'mm', decimals: 1 },
-        of: half,
-        text: (mm: number) => half(mm).toFixed(1),
-      } as const);
+    ? { unit: 'in', decimals: 2, of: (mm) => half(mm) / 25.4 }
+    : { unit: 'mm', decimals: 1, of: half };
 }
 
 const SIZES: readonly (readonly [string, (f: FaceDimensions) => number])[] = [
@@ -176,8 +166,8 @@ const SIZES: readonly (readonly [string, (f: FaceDimensions) => number])[] = [
 
 function sizeTable(house: House, { block }: CastForm, units: WrittenUnits): Table {
   const d = formDimensions(block, house.blocks);
-  const { column: number, of } = printed(units);
-  const column = (key: string) => ({ key, label: key, ...number }) as const;
+  const { unit, decimals, of } = printed(units);
+  const column = (key: string) => ({ key, label: key, kind: 'number', unit, decimals }) as const;
   return {
     id: 'sizes',
     title: texts.innerSizesOfMould,
@@ -188,8 +178,8 @@ function sizeTable(house: House, { block }: CastForm, units: WrittenUnits): Tabl
 
 function bevelTable(house: House, { block }: CastForm, shape: CastShape, units: WrittenUnits): Table {
   const d = formDimensions(block, house.blocks);
-  const { unit, text } = printed(units);
-  const length = (mm: number) => `${text(mm)} ${unit}`.trimEnd();
+  const { unit, of, decimals } = printed(units);
+  const length = (mm: number) => `${of(mm).toFixed(decimals)} ${unit}`;
   const radii = (['lower', 'upper'] as const).map((edge) => {
     const { innerRadius, outerRadius } = developedBed(shape, edge);
     const value =
@@ -225,13 +215,13 @@ const MOST_BOARDS = 4;
 
 /** Where the stop board stands for each block that will be cut, along the edges of the mould; blocks alike are told as one. */
 function stopTable(house: House, { stops }: CastForm, units: WrittenUnits): Table {
-  const { unit, text: length } = printed(units);
+  const { unit, decimals, of } = printed(units);
   const boards = new Map<string, { numbers: number[]; cells: readonly string[] }>();
   for (const stop of stops) {
     const along = stopAlong(stop, house.blocks);
     const cells = [
       stop.keeps === 'start' ? texts.leftHead : texts.rightHead,
-      ...BOARD_EDGES.map(([edge]) => length(along[edge])),
+      ...BOARD_EDGES.map(([edge]) => of(along[edge]).toFixed(decimals)),
     ];
     const known = boards.get(cells.join()) ?? { numbers: [], cells };
     known.numbers.push(stop.block.number);
@@ -262,8 +252,8 @@ const SHARES = [
 ] as const;
 
 function ribTable(shape: CastShape, units: WrittenUnits): Table {
-  const { unit, column, of, text } = printed(units);
-  const number = (key: string, label: string) => ({ key, label, ...column }) as const;
+  const { unit, decimals, of } = printed(units);
+  const number = (key: string, label: string) => ({ key, label, kind: 'number', unit, decimals }) as const;
   return {
     id: 'ribs',
     title: texts.ribsEdgeAboveStraight,
@@ -276,7 +266,7 @@ function ribTable(shape: CastShape, units: WrittenUnits): Table {
     ],
     rows: faceRibs(shape).map((rib) => ({
       rib: `${rib.face} ${rib.way}`,
-      stands: standing(rib, text),
+      stands: standing(rib, (mm) => of(mm).toFixed(decimals)),
       pieces: rib.pieces,
       length: of(rib.length),
       ...Object.fromEntries(SHARES.map(([share]) => [`at-${share}`, of(rib.edge(share)[1])])),
