@@ -128,7 +128,14 @@ function flowedPages(size: SheetSize, pieces: readonly Piece[], even: boolean): 
   while (left.length > 0) {
     const page = flowPage(size, left, done, even);
     // A block that is too large for any sheet would come back for ever.
-    if (page.puts.length === 0) throw new Error(`${describe(left[0] as Piece)} fits no ${size.name}`);
+    if (page.puts.length === 0) {
+      const [first] = left as [Piece];
+      throw new Error(
+        'table' in first
+          ? `a row of ${first.table.title} fits no ${size.name}`
+          : `a block of ${first.width} by ${first.height} mm fits no ${size.name}`,
+      );
+    }
     pages.push(page.puts);
     [left, done] = [page.rest, page.done];
   }
@@ -144,9 +151,6 @@ function flowedPages(size: SheetSize, pieces: readonly Piece[], even: boolean): 
     ),
   }));
 }
-
-const describe = (piece: Piece): string =>
-  'table' in piece ? `a row of ${piece.table.title}` : `a block of ${piece.width} by ${piece.height} mm`;
 
 /** Parts of a table are told apart once it is known how many there are. */
 function withTitles(pages: readonly (readonly Put[])[]): PlacedBlock[][] {
