@@ -17,6 +17,8 @@ import {
   earthquake,
   HEMISPHERE_ON_GROUND,
   type OneSided,
+  ringLevel,
+  type Standing,
   type WindCoefficients,
   wind,
 } from './unsymmetrical.js';
@@ -54,7 +56,7 @@ function domeStatics(setout: HouseSetout, { dome, lune, loads, cutZ, tie }: Tied
   const { wall } = setout.house;
   const thrust = domeThrust(lune, cutZ, tie);
   const piers = piersOf(lune, voidsOf(setout, dome));
-  const ringZ = tie?.z ?? Math.max(cutZ, dome.springingZ);
+  const ringZ = ringLevel({ lune, tie, cutZ });
   return {
     id: dome.id,
     weights: weightsOf(lune, loads.masonry, dome),
@@ -68,7 +70,7 @@ function domeStatics(setout: HouseSetout, { dome, lune, loads, cutZ, tie }: Tied
     },
     thrust,
     untiedFactor: tie && tie.strength > 0 ? geometricFactor(bodyOf(lune, thrust.loads, cutZ, null)) : thrust.factor,
-    oneSided: oneSidedOf(setout, lune, tie),
+    oneSided: oneSidedOf(setout, { lune, tie, cutZ }),
     piers,
     footing: footingForces(setout, lune, thrust, piers),
   };
@@ -88,14 +90,14 @@ function weightsOf(lune: Lune, masonry: number, dome: DomeSetout): DomeWeights {
   };
 }
 
-function oneSidedOf(setout: HouseSetout, lune: Lune, tie: PlacedTie | null): OneSided[] {
+function oneSidedOf(setout: HouseSetout, standing: Standing): OneSided[] {
   const { site } = setout.house;
   const { snowKpa, windKpa, seismicCoefficient } = site;
-  const coefficients = windCoefficientsOf(setout, lune.dome);
+  const coefficients = windCoefficientsOf(setout, standing.lune.dome);
   const found: OneSided[] = [];
-  if (snowKpa) found.push(drift(lune, tie, site));
-  if (windKpa && coefficients) found.push(wind(lune, tie, site, coefficients));
-  if (seismicCoefficient) found.push(earthquake(lune, tie, seismicCoefficient, site));
+  if (snowKpa) found.push(drift(standing, site));
+  if (windKpa && coefficients) found.push(wind(standing, site, coefficients));
+  if (seismicCoefficient) found.push(earthquake(standing, seismicCoefficient, site));
   return found;
 }
 

@@ -1,8 +1,8 @@
 import { type Check, type Figure, givenFigure } from '../../base/figures.js';
 import * as texts from '../../base/texts/statics-shell.js';
 import type { HouseSetout } from '../../setout/house.js';
-import type { WallDemand } from '../joints.js';
 import type { DomeStatics, Statics } from '../results.js';
+import type { WallDemand } from '../wall-demand.js';
 import { computed, ratioOf, SAFE_THEOREM } from './judge.js';
 
 /** A demand under one load or combination; `null` where no thrust fits. */
