@@ -3,6 +3,7 @@ import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
 import { bodyOf, domeThrust, pullAt } from './dome-thrust.js';
 import { headsOf, type LoadedDome } from './heads.js';
+import { jambLoad } from './jambs.js';
 import { unitLoads } from './loads.js';
 import { type Lune, luneOf } from './lune.js';
 import { type Pier, piersOf } from './piers.js';
@@ -124,11 +125,16 @@ function footingForces(
   const end = thrust.factor >= 1 ? thrust.line[thrust.line.length - 1] : undefined;
   const width = 2 * last.half[0];
   const eccentricity = end ? (end.place - 0.5) * width : null;
+  const jamb = jambLoad(setout, lune.dome, piers, depth);
+  const pressure = (times: number) =>
+    eccentricity === null ? null : (lineLoad * times * 1000) / (width - 2 * Math.abs(eccentricity));
   return {
     lineLoad,
     gathering,
+    jamb,
     thrust: thrust.least === null ? null : thrust.least * perMetre,
     eccentricity,
-    pressureKpa: eccentricity === null ? null : (lineLoad * gathering * 1000) / (width - 2 * Math.abs(eccentricity)),
+    pressureKpa: pressure(gathering),
+    jambKpa: jamb && pressure(jamb.times),
   };
 }

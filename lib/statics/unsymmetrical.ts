@@ -5,7 +5,7 @@ import { type DriftHeights, driftMoment, snowDrift } from './drift.js';
 import { pressedRings } from './firm-line.js';
 import { linePressure } from './joints.js';
 import { pressureOf } from './loads.js';
-import type { Lune, LuneSection } from './lune.js';
+import { type Lune, type LuneSection, surfacePoint } from './lune.js';
 import { type OneSidedPull, oneSidedPull } from './one-sided-pull.js';
 import { pairFactor, pairLines, pairThrust, tiltCapacity } from './pair.js';
 import type { Pair, PairSection } from './pair-programme.js';
@@ -191,7 +191,7 @@ export function drift(standing: Standing, site: Site): OneSided {
   const reach = law.radii[2];
   const snowed = (kpa: DriftHeights): Burden[] =>
     lune.sections.map((s) => {
-      const edge = s.part === 'shell' ? Math.min(s.middle[0] + s.half[0], reach) : reach;
+      const edge = s.part === 'shell' ? Math.min(surfacePoint(lune, s)[0], reach) : reach;
       const load = (power: 1 | 2) => pressureOf(driftMoment(law.radii, kpa, edge, power));
       return { ...NOTHING, weight: load(1), moment: load(2) };
     });
@@ -225,18 +225,17 @@ export const HEMISPHERE_ON_GROUND: WindCoefficients = [0.8, -1.2, 0];
 export const windCoefficient = ([windward, crown, leeward]: WindCoefficients, turn: number): number =>
   turn < 0 ? crown + (windward - crown) * -turn : crown + (leeward - crown) * turn;
 
-/** Sums of wind pressure on the extrados above each section; `at` gives the coefficient from 0 (crown) to 1. */
+/** Sums of wind pressure on the rendered surface above each section; `at` gives the coefficient from 0 (crown) to 1. */
 function windBurdens(lune: Lune, kpa: number, at: (turn: number) => number): Burden[] {
   const { sections } = lune;
   const springing = sections.filter((s) => s.part === 'shell').at(-1)?.normalRad ?? 0;
   const turnOf = (s: LuneSection) =>
     s.part === 'shell' ? Math.min(1, (Math.PI / 2 - s.normalRad) / (Math.PI / 2 - springing)) : 1;
-  const outer = (s: LuneSection) => [s.middle[0] + s.half[0], s.middle[1] + s.half[1]] as const;
   let sum = NOTHING;
   return sections.map((s, i) => {
     const before = sections[i - 1];
     if (!before || s.part === 'footing') return sum;
-    const [[r0, z0], [r1, z1]] = [outer(before), outer(s)];
+    const [[r0, z0], [r1, z1]] = [surfacePoint(lune, before), surfacePoint(lune, s)];
     const pressure = pressureOf(kpa) * at((turnOf(before) + turnOf(s)) / 2);
     const r = (r0 + r1) / 2;
     const down = pressure * r * (r1 - r0);
