@@ -31,6 +31,36 @@ export function monotoneRoot(f: (x: number) => number, low: number, high: number
 }
 
 /**
+ * Where a continuous function changes its sign between two places at which its values are known, by the Illinois rule:
+ * until a step moves the place by less than `step`. Where the function has no value (NaN) the search ends.
+ */
+export function signChange(
+  f: (x: number) => number,
+  [from, atFrom]: readonly [number, number],
+  [to, atTo]: readonly [number, number],
+  step: number,
+): number {
+  let [a, fa, b, fb] = [from, atFrom, to, atTo];
+  let x = b;
+  for (let i = 0; i < 60; i++) {
+    const next = fa === fb ? (a + b) / 2 : (a * fb - b * fa) / (fb - fa);
+    const moved = Math.abs(next - x);
+    x = next;
+    if (moved < step) break;
+    const fx = f(x);
+    if (fx === 0 || Number.isNaN(fx)) break;
+    if (fx > 0 === fb > 0) fa /= 2;
+    else {
+      a = b;
+      fa = fb;
+    }
+    b = x;
+    fb = fx;
+  }
+  return x;
+}
+
+/**
  * Root between `low` and `high` of a function that rises with a known slope: Newton's steps from `start`, kept
  * within the bracket by halving. Stops when a step no longer changes the place by more than float64's noise.
  */
