@@ -24,3 +24,12 @@ export function stackBlocks(blocks: readonly Block[], gap: number): Block {
   });
   return { width: Math.max(0, ...blocks.map((b) => b.width)), height: -y, primitives };
 }
+
+/** A block drawn larger, its letters with it. */
+export const enlargedBlock = (block: Block, factor: number): Block => ({
+  width: block.width * factor,
+  height: block.height * factor,
+  primitives: placeBlock(block, [0, 0], factor).map((p) =>
+    p.kind === 'text' ? { ...p, heightMm: p.heightMm * factor } : p,
+  ),
+});

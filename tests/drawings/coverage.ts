@@ -4,7 +4,8 @@ import type { Study } from '../../lib/deliver/study.js';
 import { SHEET_KINDS } from '../../lib/description/schema/drawings.js';
 import type { Primitive, View } from '../../lib/documents/drawing.js';
 import { scaleWords } from '../../lib/documents/scales.js';
-import { auditSheet, type Sheet, sheetForm } from '../../lib/documents/sheet.js';
+import { auditSheet, paperBounds, type Sheet, sheetForm } from '../../lib/documents/sheet.js';
+import { drawingSpace } from '../../lib/documents/sheet-size.js';
 import type { SheetSet } from '../../lib/drawings/sheets/house-sheets.js';
 import { writtenUnits } from '../../lib/drawings/words.js';
 import type { LaidBlock } from '../../lib/masonry/block.js';
@@ -45,6 +46,7 @@ export function expectCovered(known: Study, { sheets, summary }: SheetSet): void
   const units = writtenUnits(house);
   for (const sheet of sheets) expect(auditSheet(sheet), sheet.id).toEqual([]);
   expectScaleBars(sheets, units);
+  expectFilled(sheets);
   const on = (kind: string) => written(sheets, kind);
   const has = (kind: string, text: string) => expect(on(kind), `${kind}: ${text}`).toContain(text);
   // What one gets through in need: the clear rectangle of each opening, width and height as dwelling rules ask.
@@ -119,4 +121,35 @@ function expectMarks(domeId: string, blocks: readonly LaidBlock[], sheets: reado
   }
   const missing = [...laid].filter(([n, count]) => (told.get(n) ?? 0) < count).map(([n]) => n);
   expect(missing, `numbers of blocks of ${domeId} that stand nowhere`).toEqual([]);
+}
+
+/**
+ * Holds that no sheet of tables and notes is nearly empty, and that notes stand under the table they belong to or right
+ * of it. Of fields of 20 mm at least a third hold something: less reads as a scrap in a corner; common practice, no source.
+ */
+export function expectFilled(sheets: readonly Sheet[]): void {
+  for (const sheet of sheets.filter((s) => s.views.length === 0)) {
+    const { left, right, bottom, top } = drawingSpace(sheet.size);
+    const [columns, rows] = [Math.round((right - left) / 20), Math.round((top - bottom) / 20)];
+    const taken = new Set<number>();
+    for (const p of sheet.paper) {
+      const { min, max } = paperBounds([p]);
+      const field = (v: number, from: number, to: number, count: number) =>
+        Math.min(count - 1, Math.max(0, Math.floor(((v - from) / (to - from)) * count)));
+      for (let i = field(min[0], left, right, columns); i <= field(max[0], left, right, columns); i++)
+        for (let k = field(min[1], bottom, top, rows); k <= field(max[1], bottom, top, rows); k++)
+          taken.add(i * rows + k);
+    }
+    expect(taken.size / (columns * rows), `${sheet.id} is nearly empty`).toBeGreaterThan(1 / 3);
+  }
+  for (const { id, paper } of sheets) {
+    const headings = paper.flatMap((p) => (p.kind === 'text' ? [p] : []));
+    for (const notes of headings.filter((p) => p.text.endsWith(': notes'))) {
+      const table = notes.text.slice(0, -': notes'.length);
+      const own = headings.filter((p) => p.text === table || p.text.startsWith(`${table} (`));
+      if (own.length === 0) continue;
+      const near = own.some(({ at: [x, y] }) => notes.at[0] >= x - 1e-6 && notes.at[1] <= y + 1e-6);
+      expect(near, `${id}: ${notes.text} stand away from their table`).toBe(true);
+    }
+  }
 }

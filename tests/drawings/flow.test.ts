@@ -112,12 +112,37 @@ describe('blocks in free room', () => {
       [{ left: 60, right: 100, bottom: 0, top: 40 }],
       [{ left: 0, right: 50, bottom: 50, top: 100 }],
     );
-    expect(room.addAll([block(50, 30), block(60, 30)])).toBe(false);
+    expect(room.add(block(50, 30), block(60, 30))).toBe(false);
     expect(room.placed).toEqual([]);
-    expect(room.addAll([block(50, 30), block(40, 60)])).toBe(true);
+    expect(room.add(block(50, 30))).toBe(true);
+    expect(room.add(block(40, 60))).toBe(true);
     for (const { area: a } of room.placed) {
       expect(a.top <= 50 - GAP || a.left >= 50 + GAP).toBe(true);
       expect(a.bottom >= 40 || a.right <= 60).toBe(true);
     }
+  });
+
+  it('that belong together stand right under or right beside each other, or are left out', () => {
+    const room = new FreeRoom(area, [], [{ left: 0, right: 40, bottom: 60, top: 100 }]);
+    // To the right both have room only under each other, on the left only beside each other.
+    expect(room.add(block(50, 40), block(50, 50))).toBe(true);
+    expect(corners(room)).toEqual([
+      [40 + GAP, 100],
+      [40 + GAP, 60 - GAP],
+    ]);
+    const low = new FreeRoom(area, [], [{ left: 0, right: 100, bottom: 50, top: 100 }]);
+    expect(low.add(block(40, 43), block(50, 20))).toBe(true);
+    expect(corners(low)).toEqual([
+      [0, 50 - GAP],
+      [40 + GAP, 50 - GAP],
+    ]);
+    expect(low.groups).toHaveLength(1);
+    // Each has room, but not near the other.
+    const split = new FreeRoom(area, [
+      { left: 0, right: 60, bottom: 40, top: 60 },
+      { left: 60, right: 100, bottom: 40, top: 100 },
+    ]);
+    expect(split.add(block(60, 40), block(100, 40))).toBe(false);
+    expect(split.placed).toEqual([]);
   });
 });

@@ -71,10 +71,10 @@ describe('a section with the line of thrust', () => {
     expect(shownOn('A3', 40_000).length).toBeGreaterThan(1);
   });
 
-  it('is drawn at the scale of plans and sections, at a smaller one where it has no room at that', () => {
+  it('is drawn as large as a sheet has room for, at a smaller scale than plans where it has none at theirs', () => {
     const scales = (scale: number) => shownOn('A3', 3000, scale).map((s) => s.view.scale);
     expect(scales(50)).toEqual([50]);
-    expect(scales(100)).toEqual([100]);
+    expect(scales(100)).toEqual([50]);
     expect(scales(20)).toEqual([50]);
   });
 

@@ -30,19 +30,21 @@ export interface NamedPage {
  * Views are shared out evenly, and tables stand together after them, where a sheet would else be left nearly empty.
  */
 export function chapterPages(maker: PageMaker, chapter: Chapter, chosen: Chosen, units: WrittenUnits): NamedPage[] {
-  const { size } = chosen;
-  const beside = besideOf(chapter.beside, size);
-  const own = toldOf(chapter.tables(maker.handed), size);
-  const filled = groupsOf(maker, chapter, chosen, units);
-  let best = arranged(maker, chapter, size, { groups: filled, beside, own, offered: [...beside, ...own] });
-  if (filled.length > 0 && best.length > 1) {
-    const evened = evenedGroups(maker, size, filled);
-    const changed = evened.some(({ drafts }, i) => drafts.length !== filled[i]?.drafts.length);
-    for (const groups of changed ? [filled, evened] : [filled])
-      for (const offered of own.length > 0 ? [[...beside, ...own], beside] : [beside]) {
-        const pages = arranged(maker, chapter, size, { groups, beside, own, offered });
-        if (betterFilled(pages.map(pageOf), best.map(pageOf))) best = pages;
-      }
+  const { size, scale } = chosen;
+  const told = {
+    beside: besideOf(chapter.beside, size),
+    own: toldOf(chapter.tables(maker.handed), size),
+  };
+  let best = settled(maker, chapter, size, groupsOf(maker, chapter, chosen, units), told);
+  if (chapter.scales === 'near-house') {
+    const drafts = draftsOf(maker, chapter);
+    for (const larger of standardScales(units).filter((s) => s < scale)) {
+      const groups = drafts.length > 0 ? grouped(maker, size, drafts, larger) : null;
+      const pages = groups && settled(maker, chapter, size, groups, told);
+      if (!pages || pages.length > best.length) continue;
+      best = pages;
+      break;
+    }
   }
   return numbered(
     best.map(({ group, page }) => ({
@@ -52,6 +54,26 @@ export function chapterPages(maker: PageMaker, chapter: Chapter, chosen: Chosen,
       scale: group ? scaleWords(group.scale, units) : '',
     })),
   );
+}
+
+/** Pages of views in groups as they are or, where one would be nearly empty, shared out otherwise. */
+function settled(
+  maker: PageMaker,
+  chapter: Chapter,
+  size: SheetSize,
+  filled: readonly Group[],
+  { beside, own }: Pick<Content, 'beside' | 'own'>,
+): Arranged[] {
+  let best = arranged(maker, chapter, size, { groups: filled, beside, own, offered: [...beside, ...own] });
+  if (filled.length === 0 || best.length <= 1) return best;
+  const evened = evenedGroups(maker, size, filled);
+  const changed = evened.some(({ drafts }, i) => drafts.length !== filled[i]?.drafts.length);
+  for (const groups of changed ? [filled, evened] : [filled])
+    for (const offered of own.length > 0 ? [[...beside, ...own], beside] : [beside]) {
+      const pages = arranged(maker, chapter, size, { groups, beside, own, offered });
+      if (betterFilled(pages.map(pageOf), best.map(pageOf))) best = pages;
+    }
+  return best;
 }
 
 /** A page with the views that stand on it; `null` on a sheet of words. */
@@ -111,14 +133,19 @@ interface Group {
   readonly notes?: TextPart;
 }
 
+const draftsOf = (maker: PageMaker, chapter: Chapter): readonly Draft[] => [
+  ...chapter.drafts,
+  ...chapter.late(maker.handed),
+];
+
 function groupsOf(maker: PageMaker, chapter: Chapter, chosen: Chosen, units: WrittenUnits): Group[] {
   const { size, scale } = chosen;
-  const drafts = [...chapter.drafts, ...chapter.late(maker.handed)];
+  const drafts = draftsOf(maker, chapter);
   if (drafts.length === 0) return [];
   if (chapter.scales === 'house')
     return grouped(maker, size, drafts, scale) ?? splitGroups(maker, drafts, chosen, units);
   const smaller = standardScales(units).filter((s) => s > scale);
-  const scales = chapter.scales === 'at-most-house' ? [scale, ...smaller] : chapter.scales;
+  const scales = chapter.scales === 'near-house' ? [scale, ...smaller] : chapter.scales;
   // The largest scale at which every view has room by itself.
   for (const each of scales) {
     const groups = grouped(maker, size, drafts, each);

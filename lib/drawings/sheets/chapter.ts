@@ -13,10 +13,11 @@ export interface Chapter {
   /** Views that can't be begun before other stages' results are known. */
   readonly late: (handed: HandedOver) => readonly Draft[];
   /**
-   * `house`: the one scale of plans, elevations and sections; `at-most-house`: that one or, where a sheet has no room for
-   * it, the next smaller; else scales in the order in which they are tried.
+   * `house`: the one scale of plans, elevations and sections; `near-house`: the largest at which no more sheets are
+   * taken than at that one or, where a sheet has no room for a view at it, the next smaller; else scales in the order in
+   * which they are tried.
    */
-  readonly scales: 'house' | 'at-most-house' | readonly number[];
+  readonly scales: 'house' | 'near-house' | readonly number[];
   readonly tables: (handed: HandedOver) => readonly Table[];
   /** Tables that stand beside the views where there is room, and are told elsewhere too. */
   readonly beside: readonly Table[];

@@ -99,7 +99,7 @@ const CHAPTERS: Readonly<
   structure: (house) => ({
     ...blank,
     title: texts.structuralSummary,
-    scales: 'at-most-house',
+    scales: 'near-house',
     late: ({ statics }) => (statics ? thrustDrafts(house, statics) : []),
     tables: ({ structure }) => structure,
   }),

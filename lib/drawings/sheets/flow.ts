@@ -6,7 +6,7 @@ import { TITLE_BLOCK } from '../../documents/title-block.js';
 import type { Vec2 } from '../../math/vec.js';
 import { drawnBlocks, FreeRoom, GAP, type PlacedBlock, ROUNDING, shareOf } from './free-room.js';
 import type { Page } from './page.js';
-import type { Area } from './rows.js';
+import { type Area, widthOf } from './rows.js';
 import { type TextPart, textBlock } from './text-parts.js';
 
 /** Room inside the frame that nothing enters, paper mm. */
@@ -18,9 +18,40 @@ export const LONGEST = 150;
 /** The narrowest column of text that is tried where wider ones take more sheets, paper mm. */
 export const NARROWEST = 105;
 
-/** Width of columns of text on a sheet: as few as keep lines readable. */
-function textWidthOn(size: SheetSize): number {
-  const room = roomOf(size).width;
+/** What is free for words on a sheet. */
+interface Ground {
+  readonly name: string;
+  readonly inner: Area;
+  /** The title block and the room round it. */
+  readonly form: Area;
+  readonly whole: Area;
+  /** How many times larger than usual letters are; all lengths of a ground are divided by that. */
+  readonly letters: number;
+}
+
+/** @param depth how much of the room is used from the top, 0 to 1 */
+function groundOf(size: SheetSize, letters = 1, depth = 1): Ground {
+  const space = drawingSpace(size);
+  const top = space.top - PAD;
+  const inner = { left: space.left + PAD, right: space.right - PAD, bottom: top - depth * roomOf(size).height, top };
+  const form = {
+    left: space.right - TITLE_BLOCK.width - PAD,
+    right: space.right,
+    bottom: space.bottom,
+    top: space.bottom + TITLE_BLOCK.height + PAD,
+  };
+  const divided = (a: Area): Area => ({
+    left: a.left / letters,
+    right: a.right / letters,
+    bottom: a.bottom / letters,
+    top: a.top / letters,
+  });
+  return { name: size.name, inner: divided(inner), form: divided(form), whole: divided(space), letters };
+}
+
+/** Width of columns of text: as few as keep lines readable. */
+function textWidthOn({ inner }: Ground): number {
+  const room = widthOf(inner);
   const columns = Math.ceil((room + GAP) / (LONGEST + GAP));
   return (room + GAP) / columns - GAP;
 }
@@ -31,10 +62,10 @@ const roomOf = (size: SheetSize) => {
 };
 
 /** What a table may measure to stand on a sheet of its own. */
-const tableRoom = (size: SheetSize): { readonly width: number; readonly height: number } => {
-  const { width, height } = roomOf(size);
-  return { width, height: height - TITLE_BLOCK.height };
-};
+const tableRoom = ({ inner, form }: Ground): { readonly width: number; readonly height: number } => ({
+  width: widthOf(inner),
+  height: inner.top - Math.max(inner.bottom, form.top),
+});
 
 /** What flows over sheets of words: finished blocks, tables, and texts broken into lines as wide as suits the sheet. */
 export type Flowing = Block | TextPart | Table;
@@ -52,29 +83,83 @@ const LEAST_ROWS = 4;
 
 /**
  * Blocks, tables and texts in columns from the left, round the title block, on as few pages as they take, none of them
- * nearly empty where that can be helped; each block at most `tableRoom`. Texts are as wide as is usual, and wider or
- * narrower only where that helps; and only where that does, a table is broken off that would fit a sheet.
+ * nearly empty where that can be helped; each block at most `tableRoom`. Letters are larger where as many pages hold
+ * them, and rows are shared out where the last would be nearly empty.
  */
 export function flowPages(size: SheetSize, items: readonly Flowing[]): Page[] {
+  const usual = arranged(groundOf(size), items, 1);
+  if (!usual) throw new Error(tooLarge(groundOf(size), items));
+  const larger = LETTERS.filter((letters) => mayHold(usual, size, items, letters));
+  for (const letters of larger) {
+    const pages = arranged(groundOf(size, letters), items, usual.length);
+    if (pages && pages.length <= usual.length) return pages;
+  }
+  return evened(size, items, usual);
+}
+
+/** How many times larger letters may be, the largest first: sizes of ISO 3098 grow by the root of two. */
+const LETTERS = [2, Math.SQRT2] as const;
+
+/** Whether larger letters are worth a try: there is room in all for them, and each table has that for its columns. */
+function mayHold(usual: readonly Page[], size: SheetSize, items: readonly Flowing[], letters: number): boolean {
+  const filled = usual.reduce((sum, page) => sum + page.filled, 0);
+  if (filled * letters * letters > usual.length) return false;
+  const [ground, plain] = [groundOf(size, letters), groundOf(size)];
+  const { width, height } = tableRoom(ground);
+  return items.every((item) => {
+    if ('rows' in item) return longOf(item, width).length === longOf(item, tableRoom(plain).width).length;
+    return 'heading' in item || (item.width <= width && item.height <= height);
+  });
+}
+
+/** The same pages where none of them is nearly empty, else as many that are used less far down but more alike. */
+function evened(size: SheetSize, items: readonly Flowing[], usual: readonly Page[]): Page[] {
+  const tries = usual.length > 1 && emptiest(usual) < NEARLY_EMPTY ? DEPTHS : [];
+  const others = tries.flatMap((depth) => {
+    const pages = arranged(groundOf(size, 1, depth), items, usual.length);
+    return pages?.length === usual.length ? [pages] : [];
+  });
+  return [...others.reduce((best, pages) => (emptiest(pages) > emptiest(best) + CLEARLY ? pages : best), usual)];
+}
+
+const DEPTHS = [0.9, 0.8, 0.7, 0.6, 0.5] as const;
+
+/**
+ * The pages of the best arrangement; `null` where something is too large for them. Texts are as wide as is usual, and
+ * wider or narrower only where that helps; and only where that does, a table is broken off that would fit a sheet.
+ * @param enough no arrangement with fewer pages is looked for
+ */
+function arranged(ground: Ground, items: readonly Flowing[], enough: number): Page[] | null {
   let best: readonly Page[] | undefined;
   for (const piecesOf of [wholePieces, brokenPieces, narrowPieces]) {
     // Rows in more lines than they need are worth a sheet, but not another arrangement.
     const better = piecesOf === narrowPieces ? fewer : betterFilled;
-    const tables = new Map(items.flatMap((item) => ('rows' in item ? [[item, piecesOf(item, size)] as const] : [])));
-    for (const width of [textWidthOn(size), LONGEST, NARROWEST]) {
+    const tables = new Map(items.flatMap((item) => ('rows' in item ? [[item, piecesOf(item, ground)] as const] : [])));
+    for (const width of [textWidthOn(ground), LONGEST, NARROWEST]) {
       const pieces = items.flatMap((item): readonly Piece[] => {
         if ('rows' in item) return tables.get(item) ?? [];
         return ['heading' in item ? textBlock(item, width) : item];
       });
       for (const even of [false, true]) {
-        const pages = flowedPages(size, pieces, even);
-        if (!best || better(pages, best)) best = pages;
-        // Nothing takes fewer: most chapters need no second look.
-        if (best.length <= 1) return [...best];
+        const pages = flowedPages(ground, pieces, even);
+        if (pages && (!best || better(pages, best))) best = pages;
+        // Most chapters need no second look.
+        if (best && best.length <= enough) return [...best];
       }
     }
   }
-  return [...(best ?? [])];
+  return best ? [...best] : null;
+}
+
+/** What a block or a row is told that no sheet holds. */
+function tooLarge(ground: Ground, items: readonly Flowing[]): string {
+  for (const item of items) {
+    if (arranged(ground, [item], 1)) continue;
+    if ('rows' in item) return `a row of ${item.title} fits no ${ground.name}`;
+    const { width, height } = 'heading' in item ? textBlock(item, textWidthOn(ground)) : item;
+    return `a block of ${width} by ${height} mm fits no ${ground.name}`;
+  }
+  return `no arrangement fits ${ground.name}`;
 }
 
 const fewer = (pages: readonly Page[], others: readonly Page[]): boolean => pages.length < others.length;
@@ -82,33 +167,36 @@ const fewer = (pages: readonly Page[], others: readonly Page[]): boolean => page
 /** Whether some pages are fewer than others or, where they are as many and one of those is nearly empty, all clearly fuller. */
 export function betterFilled(pages: readonly Page[], others: readonly Page[]): boolean {
   if (pages.length !== others.length) return pages.length < others.length;
-  const emptiest = (all: readonly Page[]) => Math.min(1, ...all.map((page) => page.filled));
   return emptiest(others) < NEARLY_EMPTY && emptiest(pages) > emptiest(others) + CLEARLY;
 }
+
+const emptiest = (pages: readonly Page[]): number => Math.min(1, ...pages.map((page) => page.filled));
 
 /** A sheet of which less is taken up looks empty, and less of a sheet isn't worth another arrangement. */
 const NEARLY_EMPTY = 0.3;
 const CLEARLY = 0.02;
 
 /** A table in as many blocks as sheets that it takes. */
-export function tableBlocks(table: Table, size: SheetSize): Block[] {
-  const { width, height } = tableRoom(size);
+export const tableBlocks = (table: Table, size: SheetSize): Block[] => blocksOf(table, groundOf(size));
+
+function blocksOf(table: Table, ground: Ground): Block[] {
+  const { width, height } = tableRoom(ground);
   return splitTable(table, height, width).map((part) => tableBlock(part, width));
 }
 
 /** A table that stays whole where a sheet holds it. */
-function wholePieces(table: Table, size: SheetSize): Piece[] {
-  const blocks = tableBlocks(table, size);
-  return blocks.length === 1 ? blocks : brokenPieces(table, size);
+function wholePieces(table: Table, ground: Ground): Piece[] {
+  const blocks = blocksOf(table, ground);
+  return blocks.length === 1 ? blocks : brokenPieces(table, ground);
 }
 
 /** A table that is broken where a column ends; one that is wider than a sheet goes on in further tables. */
-const brokenPieces = (table: Table, size: SheetSize): Piece[] => longOf(table, tableRoom(size).width);
+const brokenPieces = (table: Table, ground: Ground): Piece[] => longOf(table, tableRoom(ground).width);
 
 /** The same, half as wide as a sheet, where all of its columns have room there. */
-function narrowPieces(table: Table, size: SheetSize): Piece[] {
-  const narrow = longOf(table, (tableRoom(size).width - GAP) / 2);
-  return narrow.length === 1 ? narrow : brokenPieces(table, size);
+function narrowPieces(table: Table, ground: Ground): Piece[] {
+  const narrow = longOf(table, (tableRoom(ground).width - GAP) / 2);
+  return narrow.length === 1 ? narrow : brokenPieces(table, ground);
 }
 
 const longOf = (table: Table, width: number): Long[] =>
@@ -120,35 +208,24 @@ interface Put {
   readonly part?: { readonly of: Long; readonly rows: TablePart };
 }
 
-function flowedPages(size: SheetSize, pieces: readonly Piece[], even: boolean): Page[] {
+function flowedPages(ground: Ground, pieces: readonly Piece[], even: boolean): Page[] | null {
   const pages: Put[][] = [];
   let left = pieces;
   /** Rows of the first piece that stand already. */
   let done = 0;
   while (left.length > 0) {
-    const page = flowPage(size, left, done, even);
+    const page = flowPage(ground, left, done, even);
     // A block that is too large for any sheet would come back for ever.
-    if (page.puts.length === 0) {
-      const [first] = left as [Piece];
-      throw new Error(
-        'table' in first
-          ? `a row of ${first.table.title} fits no ${size.name}`
-          : `a block of ${first.width} by ${first.height} mm fits no ${size.name}`,
-      );
-    }
+    if (page.puts.length === 0) return null;
     pages.push(page.puts);
     [left, done] = [page.rest, page.done];
   }
-  const { left: from, right, bottom, top } = drawingSpace(size);
-  const titled = withTitles(pages);
-  return titled.map((placed) => ({
+  const areas = (placed: readonly PlacedBlock[]) => placed.map(({ area }) => area);
+  return withTitles(pages).map((placed) => ({
     views: [],
-    paper: drawnBlocks(placed),
+    paper: drawnBlocks(placed, ground.letters),
     tables: [],
-    filled: shareOf(
-      placed.map(({ area }) => area),
-      { left: from, right, bottom, top },
-    ),
+    filled: shareOf(areas(placed), ground.whole),
   }));
 }
 
@@ -167,24 +244,11 @@ function withTitles(pages: readonly (readonly Put[])[]): PlacedBlock[][] {
 
 /** One sheet of pieces, and what is left: the pieces that found no room, and of the first of them how many rows are done. */
 function flowPage(
-  size: SheetSize,
+  { inner, form }: Ground,
   pieces: readonly Piece[],
   begun: number,
   even: boolean,
 ): { puts: Put[]; rest: readonly Piece[]; done: number } {
-  const space = drawingSpace(size);
-  const form: Area = {
-    left: space.right - TITLE_BLOCK.width - PAD,
-    right: space.right,
-    bottom: space.bottom,
-    top: space.bottom + TITLE_BLOCK.height + PAD,
-  };
-  const inner: Area = {
-    left: space.left + PAD,
-    right: space.right - PAD,
-    bottom: space.bottom + PAD,
-    top: space.top - PAD,
-  };
   const room = new FreeRoom(inner, [form]);
   const puts: Put[] = [];
   const put = (block: Block, at: Vec2, part?: Put['part']) => {

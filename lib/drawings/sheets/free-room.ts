@@ -1,4 +1,4 @@
-import { type Block, placeBlock } from '../../documents/block.js';
+import { type Block, enlargedBlock, placeBlock } from '../../documents/block.js';
 import type { PaperPrimitive } from '../../documents/drawing.js';
 import type { Vec2 } from '../../math/vec.js';
 import { type Area, heightOf, widthOf } from './rows.js';
@@ -21,7 +21,7 @@ export interface PlacedBlock {
  * place as it was, so that what comes after is still read down and to the right.
  */
 export class FreeRoom {
-  private blocks: PlacedBlock[] = [];
+  private together: readonly (readonly PlacedBlock[])[] = [];
   private at: Vec2;
   /** Width of the column in which the next block stands. */
   private column = 0;
@@ -41,23 +41,38 @@ export class FreeRoom {
   }
 
   get placed(): readonly PlacedBlock[] {
-    return this.blocks;
+    return this.together.flat();
   }
 
-  /** Adds a block and says whether there was room. */
-  add(block: Block): boolean {
-    const corner = this.corners(block).find((at) => this.fits(block, at));
+  /** The same: blocks that were added together stand together. */
+  get groups(): readonly (readonly PlacedBlock[])[] {
+    return this.together;
+  }
+
+  /** Adds blocks, each right under the one before it or right beside it, and says whether there was room; none where there wasn't. */
+  add(first: Block, ...others: readonly Block[]): boolean {
+    const before = [this.together, this.at, this.column] as const;
+    for (const corner of this.corners(first).filter((at) => this.fits(first, at))) {
+      this.place(first, corner);
+      if (others.every((block) => this.addToLast(block))) {
+        const [groups] = before;
+        this.together = [...groups, this.together.slice(groups.length).flat()];
+        return true;
+      }
+      [this.together, this.at, this.column] = before;
+    }
+    return false;
+  }
+
+  private addToLast(block: Block): boolean {
+    const { area } = this.placed[this.placed.length - 1] as PlacedBlock;
+    const corners: Vec2[] = [
+      [area.left, area.bottom - GAP],
+      [area.right + GAP, area.top],
+    ];
+    const corner = corners.find((at) => this.fits(block, at));
     if (corner) this.place(block, corner);
     return corner !== undefined;
-  }
-
-  /** Adds all blocks, or none of them where one finds no room. */
-  addAll(blocks: readonly Block[]): boolean {
-    const before = [this.blocks, this.at, this.column] as const;
-    this.blocks = [...this.blocks];
-    if (blocks.every((block) => this.add(block))) return true;
-    [this.blocks, this.at, this.column] = before;
-    return false;
   }
 
   /**
@@ -99,14 +114,14 @@ export class FreeRoom {
 
   place(block: Block, [x, y]: Vec2): void {
     const area = areaOf(block, [x, y]);
-    this.blocks.push({ block, area });
+    this.together = [...this.together, [{ block, area }]];
     if (x < this.at[0] - ROUNDING) return;
     this.column = Math.abs(x - this.at[0]) <= ROUNDING ? Math.max(this.column, block.width) : block.width;
     this.at = [x, area.bottom - GAP];
   }
 
   private obstacles(): Area[] {
-    return [...this.walls, ...[...this.taken, ...this.blocks.map((b) => b.area)].map(withGap)];
+    return [...this.walls, ...[...this.taken, ...this.placed.map((b) => b.area)].map(withGap)];
   }
 
   /** Where columns may begin, from the left, and in each the levels from the top at which a block is free of what stands there. */
@@ -184,9 +199,19 @@ export const areaOf = (block: Block, [x, y]: Vec2): Area => ({
   bottom: y - block.height,
 });
 
-/** Primitives of placed blocks. */
-export const drawnBlocks = (placed: readonly PlacedBlock[]): PaperPrimitive[] =>
-  placed.flatMap(({ block, area }) => placeBlock(block, [area.left, area.top]));
+/** Primitives of placed blocks; blocks and places enlarged by a factor, letters with them. */
+export const drawnBlocks = (placed: readonly PlacedBlock[], factor = 1): PaperPrimitive[] =>
+  placed.flatMap(({ block, area }) =>
+    placeBlock(factor === 1 ? block : enlargedBlock(block, factor), [area.left * factor, area.top * factor]),
+  );
+
+/** The least area that holds some. */
+export const boundsOf = (areas: readonly Area[]): Area => ({
+  left: Math.min(...areas.map((a) => a.left)),
+  right: Math.max(...areas.map((a) => a.right)),
+  bottom: Math.min(...areas.map((a) => a.bottom)),
+  top: Math.max(...areas.map((a) => a.top)),
+});
 
 /** How much of a sheet some areas take up, 0 to 1. */
 export const shareOf = (areas: readonly Area[], whole: Area): number =>

@@ -5,8 +5,19 @@ import type { PlacedView } from '../../documents/sheet.js';
 import { drawingSpace, type SheetSize } from '../../documents/sheet-size.js';
 import { textWidth } from '../../documents/text-size.js';
 import { TITLE_BLOCK } from '../../documents/title-block.js';
+import type { Vec2 } from '../../math/vec.js';
 import { TITLE } from '../foot-blocks.js';
-import { areaOf, drawnBlocks, FreeRoom, GAP, moved, type PlacedBlock, roomToMove, shareOf } from './free-room.js';
+import {
+  areaOf,
+  boundsOf,
+  drawnBlocks,
+  FreeRoom,
+  GAP,
+  moved,
+  type PlacedBlock,
+  roomToMove,
+  shareOf,
+} from './free-room.js';
 import { columnOf, type Furniture, stripOf } from './furniture.js';
 import { type Area, heightOf, type PackedRows, packRows, type SpreadView, spreadRows, widthOf } from './rows.js';
 import type { Told } from './told.js';
@@ -117,14 +128,22 @@ function withTables(size: SheetSize, { views, area, furniture, tables }: Parts):
     top: space.bottom + TITLE_BLOCK.height + PAD,
   };
   const figure: Area = { ...area, right: area.left + rows.width, bottom: area.top - rows.height };
-  const room = new FreeRoom(inner, [form], [figure, furniture.area], Math.max(furniture.area.left, figure.right + GAP));
-  const done = tables.filter(({ ways }) => ways.some((blocks) => room.addAll(blocks)));
-  const { placed, left } = asideOf(figure, room.placed, area, [form, furniture.area]);
+  const first = Math.max(furniture.area.left, figure.right + GAP);
+  const fixed = [figure, furniture.area];
+  const room = new FreeRoom(inner, [form], fixed, first);
+  const early = tables.filter(({ ways }) => ways.some((blocks) => room.add(...blocks)));
+  const aside = asideOf(figure, room.groups, area, [form, furniture.area]);
+  // Blocks that were moved aside may leave room for more.
+  const rest = new FreeRoom(inner, [form], [...fixed, ...areasOf(aside.groups.flat())], first);
+  const late = tables.filter((t) => !early.includes(t) && t.ways.some((blocks) => rest.add(...blocks)));
+  const { groups, left } =
+    late.length > 0 ? asideOf(figure, [...aside.groups, ...rest.groups], area, [form, furniture.area]) : aside;
+  const placed = groups.flat();
   const spread = spreadRows(rows, left);
   return {
     views: spread.map((s) => s.placed),
     paper: [...drawnBlocks([furniture, ...placed]), ...captions(spread)],
-    tables: done,
+    tables: tables.filter((t) => early.includes(t) || late.includes(t)),
     filled: shareOf([figure, furniture.area, ...placed.map((p) => p.area)], {
       left: space.left,
       right: space.right,
@@ -136,29 +155,40 @@ function withTables(size: SheetSize, { views, area, furniture, tables }: Parts):
   };
 }
 
-/** Blocks beside a figure moved to the edge and those under it to the foot of its area, and what is left of that for the figure. */
+/**
+ * Blocks beside a figure moved to the edge and those under it to the foot of its area, those that stand together alike,
+ * and what is left of that for the figure.
+ */
 function asideOf(
   figure: Area,
-  blocks: readonly PlacedBlock[],
+  groups: readonly (readonly PlacedBlock[])[],
   area: Area,
   others: readonly Area[],
-): { readonly placed: PlacedBlock[]; readonly left: Area } {
-  const inside = blocks.filter((b) => b.area.left < area.right && b.area.top > area.bottom);
-  const outside = blocks.filter((b) => !inside.includes(b));
-  const beside = inside.filter((b) => b.area.left >= figure.right && b.area.top > figure.bottom);
-  const under = inside.filter((b) => !beside.includes(b));
+): { readonly groups: readonly (readonly PlacedBlock[])[]; readonly left: Area } {
+  const within = (all: readonly (readonly PlacedBlock[])[], of: (bounds: Area) => boolean) =>
+    all.filter((g) => of(boundsOf(areasOf(g))));
+  const inside = within(groups, (g) => g.left < area.right && g.top > area.bottom);
+  const outside = groups.filter((g) => !inside.includes(g));
+  const beside = within(inside, (g) => g.left >= figure.right && g.top > figure.bottom);
+  const under = inside.filter((g) => !beside.includes(g));
+  const areas = (all: readonly (readonly PlacedBlock[])[]) => areasOf(all.flat());
+  const by = (all: readonly (readonly PlacedBlock[])[], move: Vec2) => all.map((g) => g.map((b) => moved(b, move)));
   const down =
-    under.length > 0 ? roomToMove(under, 'down', area.bottom, [...others, ...areasOf(outside), ...areasOf(beside)]) : 0;
-  const low = under.map((b) => moved(b, [0, -down]));
+    under.length > 0
+      ? roomToMove(under.flat(), 'down', area.bottom, [...others, ...areas(outside), ...areas(beside)])
+      : 0;
+  const low = by(under, [0, -down]);
   const right =
-    beside.length > 0 ? roomToMove(beside, 'right', area.right, [...others, ...areasOf(outside), ...areasOf(low)]) : 0;
-  const aside = beside.map((b) => moved(b, [right, 0]));
+    beside.length > 0
+      ? roomToMove(beside.flat(), 'right', area.right, [...others, ...areas(outside), ...areas(low)])
+      : 0;
+  const aside = by(beside, [right, 0]);
   const left: Area = {
     ...area,
-    right: Math.min(area.right, ...aside.map((b) => b.area.left - GAP)),
-    bottom: Math.max(area.bottom, ...low.map((b) => b.area.top + GAP)),
+    right: Math.min(area.right, ...areas(aside).map((a) => a.left - GAP)),
+    bottom: Math.max(area.bottom, ...areas(low).map((a) => a.top + GAP)),
   };
-  return { placed: [...outside, ...aside, ...low], left };
+  return { groups: [...outside, ...aside, ...low], left };
 }
 
 const areasOf = (blocks: readonly PlacedBlock[]): Area[] => blocks.map((b) => b.area);

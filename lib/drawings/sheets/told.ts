@@ -10,8 +10,8 @@ import { type TextPart, textBlock } from './text-parts.js';
 export interface Told {
   /** What is told on a sheet of words where it finds no room beside views. */
   readonly flowing: readonly Flowing[];
-  /** How it may stand beside views, the best first: all blocks of a way together. */
-  readonly ways: readonly (readonly Block[])[];
+  /** How it may stand beside views, the best first: the blocks of a way right under or right beside each other. */
+  readonly ways: readonly (readonly [Block, ...Block[]])[];
 }
 
 /** Tables that are told beside views or on sheets of words; only one that fits a sheet may stand beside views. */
@@ -27,7 +27,7 @@ export const toldOf = (tables: readonly Table[], size: SheetSize): Told[] =>
           ways: part && others.length === 0 ? [[part]] : [],
         };
       const note = noteOf(table);
-      const apart = [LONGEST, NARROWEST].map((width) => [part, textBlock(note, width)]);
+      const apart = [LONGEST, NARROWEST].map((width): readonly [Block, Block] => [part, textBlock(note, width)]);
       return { flowing: [table, note], ways: [[withNotes(part, note)], ...apart] };
     });
 
