@@ -20,6 +20,7 @@ import { TEXT } from './foot-blocks.js';
 import type { Layout } from './layout.js';
 import { loopOf } from './paths.js';
 import { type CutPlane, onPlane } from './slice-upright.js';
+import { placeWords } from './words.js';
 
 const place = ({ partition, along }: PartitionSetout, t: number, off: number): Vec2 =>
   add2(add2(partition.from, scale2(along, t)), scale2(perp2(along), off));
@@ -123,8 +124,7 @@ export function addPartitionMarks(house: HouseSetout, layout: Layout): void {
 export function partitionWords(house: HouseSetout, units: WrittenUnits): string[] {
   const size = (mm: number) => formatLength(mm, units);
   const each = partitionsOf(house).map(({ mark, partition: p, dome, length }) => {
-    const at = (end: readonly [number, number]) =>
-      texts.eastNorth(size(end[0] - dome.at[0]), size(end[1] - dome.at[1]));
+    const at = (end: Vec2) => placeWords(sub2(end, dome.at), units);
     const door = p.door ? texts.doorByItsMiddle(size(p.door.width), size(p.door.height), size(p.door.at)) : '';
     return texts.inThickCentreLine(
       mark,

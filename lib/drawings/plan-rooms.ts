@@ -29,7 +29,7 @@ import type { Layout } from './layout.js';
 import { type LeaderSpec, leadersOut } from './leaders.js';
 import { inEarlier } from './parts.js';
 import { neighbours } from './section-plane.js';
-import { areaWords, bearingWords, writtenUnits } from './words.js';
+import { areaWords, bearingWords, placeWords, writtenUnits } from './words.js';
 
 /** Longest leader from a room or passage to its note, paper mm. */
 const LONGEST = 74;
@@ -217,10 +217,10 @@ export function clusterWords(house: HouseSetout, layout: Layout): string[] {
   if (!first || house.domes.length === 1) return [];
   const size = (mm: number) => formatLength(mm, layout.units);
   const domes = house.domes.map((dome) => {
-    const [x, y] = sub2(dome.at, first.at);
+    const place = placeWords(sub2(dome.at, first.at), layout.units);
     const names = roomNames(house, dome).filter((name) => name !== dome.id);
     const rooms = names.length > 0 ? ` (${names.join(', ')})` : '';
-    return texts.eastNorthR(dome.id, rooms, size(x), size(y), size(dome.springingRadius));
+    return texts.domePlace(dome.id, rooms, place, size(dome.springingRadius));
   });
   const passages = house.passages.map((p) =>
     texts.wideHigh(

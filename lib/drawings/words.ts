@@ -3,6 +3,7 @@ import * as texts from '../base/texts/drawing-plans.js';
 import { ONE_SIZE } from '../base/tolerances.js';
 import { SQUARE_FOOT_M2 } from '../base/units.js';
 import type { House } from '../description/house.js';
+import type { Vec2 } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
 import type { DomeSetout } from '../setout/dome.js';
 
@@ -21,6 +22,13 @@ export const smallAreaWords = (m2: number, units: WrittenUnits): string =>
 export function openingName(arch: ArchSetout): string {
   const { use } = arch.opening;
   return arch.id === use ? arch.id : `${arch.id} (${use})`;
+}
+
+/** How far east or west and north or south of somewhere a plan point lies, mm. */
+export function placeWords([x, y]: Vec2, units: WrittenUnits): string {
+  const size = (mm: number) => formatLength(Math.abs(mm), units);
+  const [across, up] = [x < 0 ? texts.west : texts.east, y < 0 ? texts.south : texts.north];
+  return `${across(size(x))}, ${up(size(y))}`;
 }
 
 /** "a", "a and b", "a, b and c". */

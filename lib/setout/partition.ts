@@ -61,17 +61,41 @@ export function partitionOutline({ partition, along, length }: PartitionSetout):
   return corners.map((corner, i) => lineEdge(corner, corners[(i + 1) % 4] as Vec2));
 }
 
-/** Face of a partition without its door, mm². */
+/** Face of a partition without its door, mm²; by quadrature between all places where it steps up or down. */
 export function partitionArea(house: HouseSetout, wall: PartitionSetout): number {
   const { partition, along, length } = wall;
-  const n = 400;
-  let area = 0;
-  for (let i = 0; i < n; i++) {
-    const t = (length * (i + 0.5)) / n;
-    const top = topOf(house, wall, [partition.from[0] + t * along[0], partition.from[1] + t * along[1]]);
-    const { door } = partition;
-    const open = door && Math.abs(t - door.at) < door.width / 2 ? Math.min(door.height, top) : 0;
-    area += ((top - open) * length) / n;
-  }
-  return area;
+  const { door } = partition;
+  const jambs = door ? [door.at - door.width / 2, door.at + door.width / 2] : [];
+  const inside = [...jambs, ...stepsOf(house, wall)].filter((t) => t > 0 && t < length);
+  const ends = [0, ...inside.sort((a, b) => a - b), length];
+  return ends.slice(1).reduce((sum, to, i) => {
+    const from = ends[i] as number;
+    const step = (to - from) / STRIPS;
+    const open = door && Math.abs((from + to) / 2 - door.at) < door.width / 2 ? door.height : 0;
+    let area = 0;
+    for (let k = 0; k < STRIPS; k++) {
+      const t = from + step * (k + 0.5);
+      const top = topOf(house, wall, [partition.from[0] + t * along[0], partition.from[1] + t * along[1]]);
+      area += Math.max(0, top - open) * step;
+    }
+    return sum + area;
+  }, 0);
+}
+
+const STRIPS = 400;
+
+/** Where along a partition its room begins or ends: at the shell, at an earlier dome, under the curb. */
+function stepsOf(house: HouseSetout, wall: PartitionSetout): number[] {
+  const { dome } = wall;
+  const circles = [
+    { at: dome.at, radius: dome.springingRadius },
+    { at: dome.at, radius: dome.curb?.clearRadius ?? 0 },
+    ...earlierThan(house, dome).map((d) => ({ at: d.at, radius: d.outerRadiusAt(0) })),
+  ];
+  return circles.flatMap(({ at, radius }) => {
+    const { t, off } = inPartition(wall, at);
+    if (Math.abs(off) >= radius) return [];
+    const half = Math.sqrt(radius * radius - off * off);
+    return [t - half, t + half];
+  });
 }

@@ -128,9 +128,10 @@ describe('clusters of domes', () => {
     // Notes are broken into lines at spaces, which the joined words have again.
     const words = textsOf(plan);
     for (const { at, id, springingRadius } of house.domes) {
-      const [x, y] = [0, 1].map((i) => Math.round((at[i] as number) - (house.domes[0]?.at[i] as number)));
+      const [x, y] = [0, 1].map((i) => (at[i] as number) - (house.domes[0]?.at[i] as number)) as [number, number];
+      const place = `${Math.round(Math.abs(x))} ${x < 0 ? 'west' : 'east'}, ${Math.round(Math.abs(y))} ${y < 0 ? 'south' : 'north'}`;
       const room = house.house.rooms.find((r) => r.in === id);
-      expect(words).toContain(`${id} (${room?.name}) ${x} east, ${y} north, R${springingRadius}`);
+      expect(words).toContain(`${id} (${room?.name}) ${place}, R${springingRadius}`);
     }
     for (const { name } of house.house.rooms) {
       const alone = plan.primitives.filter((p) => (p.kind === 'text' || p.kind === 'leader') && p.text === name);

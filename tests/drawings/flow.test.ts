@@ -85,6 +85,48 @@ describe('tables over sheets of words', () => {
   });
 });
 
+describe('sheets of words that would look empty', () => {
+  const A1 = ISO_SHEETS.find((s) => s.name === 'A1') as SheetSize;
+  const heights = ({ paper }: Page) => [...new Set(paper.flatMap((p) => (p.kind === 'text' ? [p.heightMm] : [])))];
+
+  it('have letters of the next sizes of ISO 3098 where one sheet holds them', () => {
+    const usual = heights(flowPages(A3, [narrow('Short', 60), narrow('Long', 60)])[0] as Page);
+    for (const [size, rows, times] of [
+      [A3, 60, Math.SQRT2],
+      [A1, 20, 2],
+    ] as const) {
+      const pages = flowPages(size, [narrow('Short', rows)]);
+      expect(pages).toHaveLength(1);
+      const [page] = pages as [Page];
+      expect(heights(page)).toEqual(usual.map((h) => expect.closeTo(h * times, 9)));
+      const { left, right, bottom, top } = drawingSpace(size);
+      const { min, max } = paperBounds(page.paper);
+      expect(min[0]).toBeGreaterThan(left);
+      expect(max[0]).toBeLessThan(right);
+      expect(max[1]).toBeLessThan(top);
+      expect(min[1]).toBeGreaterThan(bottom);
+      for (const p of page.paper) {
+        const box = paperBounds([p]);
+        expect(box.min[1] > bottom + TITLE_BLOCK.height || box.max[0] < right - TITLE_BLOCK.width).toBe(true);
+      }
+    }
+  });
+
+  it('share rows out where the last sheet would hold few of them', () => {
+    const pages = flowPages(A3, [table('Long', 45)]);
+    const rows = pages.map((page) => wordsOn(page).filter((w) => /^Long \d+ of/.test(w)).length);
+    expect(rows).toHaveLength(2);
+    expect(Math.min(...rows)).toBeGreaterThan(15);
+    expect(Math.max(...rows) + Math.min(...rows)).toBe(45);
+  });
+
+  it('say what is too large for any sheet', () => {
+    expect(() => flowPages(A3, [{ width: 500, height: 20, primitives: [] }])).toThrow(
+      'a block of 500 by 20 mm fits no A3',
+    );
+  });
+});
+
 describe('blocks in free room', () => {
   const area = { left: 0, right: 100, bottom: 0, top: 100 };
   const block = (width: number, height: number) => ({ width, height, primitives: [] });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { auditView } from '../../lib/documents/drawing-audit.js';
-import { partitionPlans } from '../../lib/drawings/partitions.js';
+import { partitionPlans, partitionWords } from '../../lib/drawings/partitions.js';
 import { planDraft } from '../../lib/drawings/plan.js';
 import { sectionDraft } from '../../lib/drawings/section.js';
 import { sectionPlane } from '../../lib/drawings/section-plane.js';
@@ -22,11 +22,21 @@ describe('partitions', () => {
     const house = only();
     const [set] = partitionsOf(house);
     if (!set) throw new Error('one partition');
-    expect(partitionArea(house, set) / wanted).toBeCloseTo(1, 3);
+    expect(partitionArea(house, set) / wanted).toBeCloseTo(1, 4);
     const withDoor = only({ door: { at: 3000, width: 800, height: 2000 } });
     const [cut] = partitionsOf(withDoor);
     if (!cut) throw new Error('one partition');
-    expect((partitionArea(house, set) - partitionArea(withDoor, cut)) / (800 * 2000)).toBeCloseTo(1, 1);
+    expect((partitionArea(house, set) - partitionArea(withDoor, cut)) / (800 * 2000)).toBeCloseTo(1, 3);
+    // Jambs between the strips of a quadrature over the whole length.
+    const low = only({ from: [-1003, 500], to: [1010, 500], door: { at: 611, width: 777, height: 1950 } });
+    const [short] = partitionsOf(low);
+    if (!short) throw new Error('one partition');
+    expect(partitionArea(low, short) / (2013 * 2200 - 777 * 1950)).toBeCloseTo(1, 9);
+  });
+
+  it('are told by compass points from the axis, never by less than nothing', () => {
+    const words = partitionWords(only({ from: [-1500, 500], to: [1500, -250] }), 'metric').join(' ');
+    expect(words).toContain('from 1500 west, 500 north of the axis to 1500 east, 250 south');
   });
 
   it('stand on the plan with their mark, and in a section as thick and as high as they are', () => {

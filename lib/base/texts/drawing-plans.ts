@@ -39,8 +39,8 @@ export const widthOfCurbs = (curb: string): string => `Width of curbs: ${curb}.`
 export const clearOfPassage = (id: string, width: string): string => `${id}, clear ${width}`;
 export const axesSize = 'axes ';
 export const fromAxisTo = (id: string, toId: string, between: string): string => `${id} to ${toId} ${between}`;
-export const eastNorthR = (id: string, rooms: string, east: string, north: string, radius: string): string =>
-  `${id}${rooms} ${east} east, ${north} north, R${radius}`;
+export const domePlace = (id: string, rooms: string, place: string, radius: string): string =>
+  `${id}${rooms} ${place}, R${radius}`;
 export const wideHigh = (
   id: string,
   width: string,
@@ -52,7 +52,10 @@ export const wideHigh = (
 export const domesTheirAxes = (id: string, domes: string): string =>
   `Domes, their axes from that of ${id} and inside radii at the floor: ${domes}.`;
 export const passagesClear = (passages: string): string => `Passages, clear: ${passages}.`;
-export const eastNorth = (east: string, north: string): string => `${east} east, ${north} north`;
+export const east = (size: string): string => `${size} east`;
+export const west = (size: string): string => `${size} west`;
+export const north = (size: string): string => `${size} north`;
+export const south = (size: string): string => `${size} south`;
 export const doorByItsMiddle = (width: string, height: string, middle: string): string =>
   `, door ${width} by ${height}, its middle ${middle} from there`;
 export const upToDome = 'up to the dome';

@@ -1,85 +1,15 @@
 import type { Block } from '../../documents/block.js';
-import { drawingSpace, type SheetSize } from '../../documents/sheet-size.js';
+import type { SheetSize } from '../../documents/sheet-size.js';
 import type { Table } from '../../documents/table.js';
-import { splitTable, type TablePart, tableBlock, tableHead, titledPart } from '../../documents/table-block.js';
-import { TITLE_BLOCK } from '../../documents/title-block.js';
-import type { Vec2 } from '../../math/vec.js';
-import { drawnBlocks, FreeRoom, GAP, type PlacedBlock, ROUNDING, shareOf } from './free-room.js';
+import { splitTable, tableBlock } from '../../documents/table-block.js';
+import { flowedPages, type Long, type Piece } from './flowed-pages.js';
+import { GAP } from './free-room.js';
+import { type Ground, groundOf, LONGEST, NARROWEST, tableRoom, textWidthOn } from './ground.js';
 import type { Page } from './page.js';
-import { type Area, widthOf } from './rows.js';
 import { type TextPart, textBlock } from './text-parts.js';
-
-/** Room inside the frame that nothing enters, paper mm. */
-const PAD = 6;
-
-/** The longest a line of text may be before it is hard to read, paper mm. */
-export const LONGEST = 150;
-
-/** The narrowest column of text that is tried where wider ones take more sheets, paper mm. */
-export const NARROWEST = 105;
-
-/** What is free for words on a sheet. */
-interface Ground {
-  readonly name: string;
-  readonly inner: Area;
-  /** The title block and the room round it. */
-  readonly form: Area;
-  readonly whole: Area;
-  /** How many times larger than usual letters are; all lengths of a ground are divided by that. */
-  readonly letters: number;
-}
-
-/** @param depth how much of the room is used from the top, 0 to 1 */
-function groundOf(size: SheetSize, letters = 1, depth = 1): Ground {
-  const space = drawingSpace(size);
-  const top = space.top - PAD;
-  const inner = { left: space.left + PAD, right: space.right - PAD, bottom: top - depth * roomOf(size).height, top };
-  const form = {
-    left: space.right - TITLE_BLOCK.width - PAD,
-    right: space.right,
-    bottom: space.bottom,
-    top: space.bottom + TITLE_BLOCK.height + PAD,
-  };
-  const divided = (a: Area): Area => ({
-    left: a.left / letters,
-    right: a.right / letters,
-    bottom: a.bottom / letters,
-    top: a.top / letters,
-  });
-  return { name: size.name, inner: divided(inner), form: divided(form), whole: divided(space), letters };
-}
-
-/** Width of columns of text: as few as keep lines readable. */
-function textWidthOn({ inner }: Ground): number {
-  const room = widthOf(inner);
-  const columns = Math.ceil((room + GAP) / (LONGEST + GAP));
-  return (room + GAP) / columns - GAP;
-}
-
-const roomOf = (size: SheetSize) => {
-  const space = drawingSpace(size);
-  return { width: space.right - space.left - 2 * PAD, height: space.top - space.bottom - 2 * PAD };
-};
-
-/** What a table may measure to stand on a sheet of its own. */
-const tableRoom = ({ inner, form }: Ground): { readonly width: number; readonly height: number } => ({
-  width: widthOf(inner),
-  height: inner.top - Math.max(inner.bottom, form.top),
-});
 
 /** What flows over sheets of words: finished blocks, tables, and texts broken into lines as wide as suits the sheet. */
 export type Flowing = Block | TextPart | Table;
-
-/** A table that may go on in the next column or on the next sheet, at most so wide. */
-interface Long {
-  readonly table: Table;
-  readonly width: number;
-}
-
-type Piece = Block | Long;
-
-/** Fewer rows than these don't begin a table at the end of a column. */
-const LEAST_ROWS = 4;
 
 /**
  * Blocks, tables and texts in columns from the left, round the title block, on as few pages as they take, none of them
@@ -201,100 +131,3 @@ function narrowPieces(table: Table, ground: Ground): Piece[] {
 
 const longOf = (table: Table, width: number): Long[] =>
   splitTable(table, Number.POSITIVE_INFINITY, width).map((part) => ({ table: part, width }));
-
-/** What stands somewhere: a block, or some rows of a table, whose title tells which part it is of how many. */
-interface Put {
-  readonly placed: PlacedBlock;
-  readonly part?: { readonly of: Long; readonly rows: TablePart };
-}
-
-function flowedPages(ground: Ground, pieces: readonly Piece[], even: boolean): Page[] | null {
-  const pages: Put[][] = [];
-  let left = pieces;
-  /** Rows of the first piece that stand already. */
-  let done = 0;
-  while (left.length > 0) {
-    const page = flowPage(ground, left, done, even);
-    // A block that is too large for any sheet would come back for ever.
-    if (page.puts.length === 0) return null;
-    pages.push(page.puts);
-    [left, done] = [page.rest, page.done];
-  }
-  const areas = (placed: readonly PlacedBlock[]) => placed.map(({ area }) => area);
-  return withTitles(pages).map((placed) => ({
-    views: [],
-    paper: drawnBlocks(placed, ground.letters),
-    tables: [],
-    filled: shareOf(areas(placed), ground.whole),
-  }));
-}
-
-/** Parts of a table are told apart once it is known how many there are. */
-function withTitles(pages: readonly (readonly Put[])[]): PlacedBlock[][] {
-  const parts = new Map<Long, TablePart[]>();
-  for (const { part } of pages.flat()) if (part) parts.set(part.of, [...(parts.get(part.of) ?? []), part.rows]);
-  return pages.map((puts) =>
-    puts.map(({ placed, part }): PlacedBlock => {
-      if (!part) return placed;
-      const all = parts.get(part.of) ?? [];
-      return { ...placed, block: tableBlock(titledPart(part.rows, all.indexOf(part.rows), all.length), part.of.width) };
-    }),
-  );
-}
-
-/** One sheet of pieces, and what is left: the pieces that found no room, and of the first of them how many rows are done. */
-function flowPage(
-  { inner, form }: Ground,
-  pieces: readonly Piece[],
-  begun: number,
-  even: boolean,
-): { puts: Put[]; rest: readonly Piece[]; done: number } {
-  const room = new FreeRoom(inner, [form]);
-  const puts: Put[] = [];
-  const put = (block: Block, at: Vec2, part?: Put['part']) => {
-    room.place(block, at);
-    puts.push({ placed: room.placed[room.placed.length - 1] as PlacedBlock, ...(part && { part }) });
-  };
-  let done = begun;
-  for (const [placed, piece] of pieces.entries()) {
-    if (!('table' in piece)) {
-      const corner = room.corners(piece, even).find((at) => room.fits(piece, at));
-      if (!corner) return { puts, rest: pieces.slice(placed), done: 0 };
-      put(piece, corner);
-      continue;
-    }
-    const { table, width } = piece;
-    while (done < table.rows.length) {
-      const whole = tableHead(table, done, Number.POSITIVE_INFINITY, width);
-      const block = tableBlock(done > 0 ? measured(whole) : whole, width);
-      const corners = room.cornersAhead(block, even);
-      const corner = corners.find((at) => room.fits(block, at));
-      if (corner) {
-        put(block, corner, { of: piece, rows: whole });
-        break;
-      }
-      const begin = beginning(room, piece, done, corners);
-      if (!begin) return { puts, rest: pieces.slice(placed), done };
-      put(begin.block, begin.at, { of: piece, rows: begin.rows });
-      done += begin.rows.rows.length;
-    }
-    done = 0;
-  }
-  return { puts, rest: [], done: 0 };
-}
-
-/** A part under a title as long as any that it may get. */
-const measured = (part: TablePart): TablePart => titledPart(part, MOST_PARTS - 1, MOST_PARTS);
-const MOST_PARTS = 99;
-
-/** The next rows of a table at the first corner that has room for more than hardly any; none where there is no such room. */
-function beginning(room: FreeRoom, { table, width }: Long, from: number, corners: readonly Vec2[]) {
-  for (const at of corners) {
-    const own = tableBlock(measured(tableHead(table, from, 0, width)), width).width;
-    const rows = tableHead(table, from, room.roomUnder(at, own) + ROUNDING, width);
-    if (rows.rows.length < Math.min(LEAST_ROWS, table.rows.length - from)) continue;
-    const block = tableBlock(measured(rows), width);
-    if (room.fits(block, at)) return { at, rows, block };
-  }
-  return null;
-}

@@ -2,8 +2,9 @@ import * as texts from '../../base/texts/drawing-sheets.js';
 import { type Block, placeBlock, stackBlocks } from '../../documents/block.js';
 import type { SheetSize } from '../../documents/sheet-size.js';
 import type { Table } from '../../documents/table.js';
-import { type Flowing, LONGEST, NARROWEST, tableBlocks } from './flow.js';
+import { type Flowing, tableBlocks } from './flow.js';
 import { GAP } from './free-room.js';
+import { LONGEST, NARROWEST } from './ground.js';
 import { type TextPart, textBlock } from './text-parts.js';
 
 /** A table and the notes to it. */
