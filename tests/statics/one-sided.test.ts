@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { House } from '../../lib/description/house.js';
+import type { House, Oculus } from '../../lib/description/house.js';
 import { setOutHouse } from '../../lib/setout/house.js';
 import { staticsChecks } from '../../lib/statics/checks.js';
 import { linePressure, lineStress } from '../../lib/statics/joints.js';
@@ -9,9 +9,9 @@ import { domeOf, houseOf } from '../tools/house.js';
 
 // A hemisphere on the ground, 3 m inside, 3.6 m outside, no footing, no render: sums of loads by closed forms.
 const R = 3.6;
-const pairUnder = (load: string, site: Partial<House['site']>) => {
+const pairUnder = (load: string, site: Partial<House['site']>, oculus: Oculus | null = null) => {
   const house = houseOf({
-    domes: [domeOf({ stemWall: 0 })],
+    domes: [domeOf({ stemWall: 0, oculus })],
     wall: { thickness: 600, renderInside: 0, renderOutside: 0 },
     footing: null,
     site: { ...houseOf().site, ...site },
@@ -36,6 +36,15 @@ describe('loads from one side, summed at the base of both halves', () => {
     expect(Math.abs(lift / (-0.4 * q * R ** 2) - 1)).toBeLessThan(2e-3);
     const turn = leeward.r * leeward.vertical - windward.r * windward.vertical;
     expect(Math.abs(turn) / 1000).toBeLessThan(1e-3 * push * R);
+  });
+
+  it('wind with one coefficient all over lifts the whole plan, curb and skylight as well', () => {
+    const [q, bore] = [0.3, 900];
+    const site = { windKpa: q, windCoefficients: [-1, -1, -1] as const };
+    const { windward, leeward, dead } = pairUnder('wind', site, { radius: bore, curb: 150, upstand: 50 });
+    const lift = leeward.vertical + windward.vertical - 2 * dead;
+    expect(Math.abs(lift / (-q * R ** 2) - 1)).toBeLessThan(1e-9);
+    expect(leeward.horizontal).toBeCloseTo(windward.horizontal, 9);
   });
 
   it('an earthquake pushes with its part of the weight, and lifts nothing', () => {
