@@ -91,7 +91,8 @@ export const noLineIsBorne =
   'No line of thrust that was found is borne by the blocks: a thicker wall or a lower stem wall keeps it off the faces; stronger blocks help less.';
 export const noThrustUnder = (formula: string): string =>
   ` No thrust fits under ${formula}, so nothing tells it there: see the checks of the loads from one side.`;
-export const wallBearingAdvice = 'A wider footing, or a thicker wall.';
+export const steadierJoints = 'A thicker wall or a lower stem wall.';
+export const widerFooting = 'A wider footing.';
 export const shellTheoryHolds = (id: string, cutZ: string): string =>
   `Shell theory holds for dome ${id} only above ${cutZ}, where all rings are closed.`;
 export const commonPracticeNoSource = 'common practice, no source';
