@@ -76,7 +76,7 @@ function revolved(
   };
 }
 
-/** Strips that a surface is measured in: near the crown cuts vary faster than one rule follows. */
+/** Strips that a surface is measured in: round each there is a bearing at which nothing is cut, where a turn can start. */
 const STRIPS = 12;
 
 function revolvedArea(
