@@ -18,7 +18,7 @@ export type Kink = (z: number) => number;
 const ACROSS = 16;
 const UP = 24;
 /** Steps of the scans for where kinks come in, and how near that is found, as a share of the range. */
-const SCAN = 24;
+const SCAN = 12;
 const FOUND = 1e-9;
 
 /** Places strictly within (from, to) at which a condition starts or stops to hold. */
@@ -147,5 +147,7 @@ export function passageKinks({ domes: [first, second], distance }: PassageSetout
       return Math.sqrt(a - square((square(distance) + a - b) / (2 * distance)));
     };
   const [t1, t2] = [first.thickness, second.thickness];
+  // Nowhere are domes wider than at their foot.
+  if (first.springingRadius + t1 + second.springingRadius + t2 <= distance) return [];
   return [crossing(t1, 0), crossing(0, t2), crossing(t1, t2)];
 }

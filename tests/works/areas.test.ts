@@ -102,7 +102,7 @@ describe('each opening and passage by itself, against very many points along its
       else {
         // The flat face is the outer section less the clear one.
         let face = 0;
-        const slices = 4000;
+        const slices = 20_000;
         for (let k = 0; k < slices; k++) {
           const z = (arch.topZ * (k + 0.5)) / slices;
           face += (2 * (arch.outerHalfAt(z) - arch.clearHalfAt(z)) * arch.topZ) / slices;

@@ -45,6 +45,9 @@ const turned = (along: Vec2, turn: number): { along: Vec2; across: Vec2 } => ({
 interface Rim {
   readonly low: number;
   readonly high: number;
+  readonly samples: readonly { readonly z: number; readonly points: readonly Vec3[] }[];
+  /** The farthest that it runs from one sample to the next. */
+  readonly step: number;
   at(z: number): readonly Vec3[];
 }
 
@@ -57,63 +60,60 @@ function rimOf(
     clearHalfAt(z: number): number;
   },
 ): Rim {
-  return {
-    low: way.section.sill,
-    high: way.section.crownZ,
-    at(z) {
-      const half = way.clearHalfAt(z);
-      const r = dome.radiusAt(z);
-      if (!(r > half)) return [];
-      const v = Math.sqrt(r * r - half * half);
-      return [half, -half].map(
-        (u): Vec3 => [
-          dome.at[0] + v * way.along[0] + u * way.across[0],
-          dome.at[1] + v * way.along[1] + u * way.across[1],
-          z,
-        ],
-      );
-    },
+  const { sill: low, crownZ: high } = way.section;
+  const at = (z: number): Vec3[] => {
+    const half = way.clearHalfAt(z);
+    const r = dome.radiusAt(z);
+    if (!(r > half)) return [];
+    const v = Math.sqrt(r * r - half * half);
+    return [half, -half].map(
+      (u): Vec3 => [
+        dome.at[0] + v * way.along[0] + u * way.across[0],
+        dome.at[1] + v * way.along[1] + u * way.across[1],
+        z,
+      ],
+    );
   };
+  const samples = Array.from({ length: SAMPLES + 1 }, (_, k) => {
+    const z = low + ((high - low) * k) / SAMPLES;
+    return { z, points: at(z) };
+  });
+  const steps = samples.slice(1).flatMap(({ points }, k) => {
+    const below = samples[k]?.points ?? [];
+    return points.map((p, side) => apart(p, below[side] ?? p));
+  });
+  return { low, high, samples, step: Math.max(...steps), at };
 }
 
 const apart = (a: Vec3, b: Vec3): number => hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
 
+const pointsApart = (one: readonly Vec3[], other: readonly Vec3[]): number =>
+  Math.min(...one.flatMap((a) => other.map((b) => apart(a, b))));
+
 /** Least distance of two rims, from the nearest of the samples on; those that are surely `enough` apart aren't sought. */
 function rimsApart(one: Rim, other: Rim, enough: number): number {
-  const heightsOf = ({ low, high }: Rim) =>
-    Array.from({ length: SAMPLES + 1 }, (_, k) => low + ((high - low) * k) / SAMPLES);
-  const gapAt = (z: Vec2): number => {
-    let gap = Number.POSITIVE_INFINITY;
-    for (const a of one.at(z[0])) for (const b of other.at(z[1])) gap = Math.min(gap, apart(a, b));
-    return gap;
-  };
   let gap = Number.POSITIVE_INFINITY;
   let place: Vec2 = [one.low, other.low];
-  const look = (z: Vec2): boolean => {
-    const found = gapAt(z);
+  const take = (found: number, z: Vec2): boolean => {
     if (!(found < gap)) return false;
     [gap, place] = [found, z];
     return true;
   };
-  for (const a of heightsOf(one)) for (const b of heightsOf(other)) look([a, b]);
-  if (gap - longestStep(one, heightsOf(one)) - longestStep(other, heightsOf(other)) > enough) return gap;
+  for (const a of one.samples) for (const b of other.samples) take(pointsApart(a.points, b.points), [a.z, b.z]);
+  if (gap - one.step - other.step > enough) return gap;
   const within = ({ low, high }: Rim, z: number) => Math.min(high, Math.max(low, z));
   for (let step = 1 / SAMPLES; step > NARROWEST_STEP; ) {
     const [a, b] = place;
-    const [up, aside] = [step * (one.high - one.low), step * (other.high - other.low)];
     let nearer = false;
-    for (const i of AROUND)
-      for (const j of AROUND) nearer = look([within(one, a + i * up), within(other, b + j * aside)]) || nearer;
+    for (const i of AROUND) {
+      const u = within(one, a + i * step * (one.high - one.low));
+      const own = one.at(u);
+      for (const j of AROUND) {
+        const v = within(other, b + j * step * (other.high - other.low));
+        nearer = take(pointsApart(own, other.at(v)), [u, v]) || nearer;
+      }
+    }
     if (!nearer) step /= 2;
   }
   return gap;
 }
-
-/** The farthest that a rim runs from one of some heights to the next. */
-const longestStep = (rim: Rim, heights: readonly number[]): number =>
-  Math.max(
-    ...heights.slice(1).flatMap((z, k) => {
-      const below = rim.at(heights[k] as number);
-      return rim.at(z).map((p, side) => apart(p, below[side] ?? p));
-    }),
-  );
