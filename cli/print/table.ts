@@ -4,11 +4,11 @@ import type { Terminal } from '../terminal.js';
 
 function cellText(column: Column, cell: Cell): string {
   if (cell === null) return '';
-  if (column.sixteenths && typeof cell === 'number') return feetAndInches(cell);
+  if (column.inchParts && typeof cell === 'number') return feetAndInches(cell, column.inchParts);
   return typeof cell === 'number' && column.kind === 'number' ? cell.toFixed(column.decimals ?? 3) : String(cell);
 }
 
-const header = ({ label, unit, sixteenths }: Column): string => (unit && !sixteenths ? `${label} (${unit})` : label);
+const header = ({ label, unit, inchParts }: Column): string => (unit && !inchParts ? `${label} (${unit})` : label);
 
 /** A table in columns as wide as their longest cell, numbers to the right, notes below. */
 export function printTable(terminal: Terminal, table: Table): void {

@@ -5,7 +5,9 @@
 export type WrittenUnits = 'metric' | 'half-millimetres' | 'feet-inches';
 
 const MM_PER_INCH = 25.4;
-const SIXTEENTHS_PER_FOOT = 12 * 16;
+
+/** Parts of an inch that lengths are written in: what a tape shows, and what a workshop cuts to. */
+export type InchParts = 16 | 32;
 
 /**
  * Text of a dimension.
@@ -18,8 +20,7 @@ export function formatLength(mm: number, units: WrittenUnits): string {
   requireFinite(mm, 'length');
   if (units === 'metric') return plain(Math.round(mm));
   if (units === 'half-millimetres') return plain(Math.round(2 * mm) / 2);
-  const sixteenths = Math.round((mm / MM_PER_INCH) * 16);
-  return (sixteenths < 0 ? '-' : '') + feetInches(Math.abs(sixteenths), false);
+  return feetAndInches(mm / MM_PER_INCH);
 }
 
 /**
@@ -30,8 +31,12 @@ export function formatLength(mm: number, units: WrittenUnits): string {
 export const formatNominal = (mm: number, units: WrittenUnits): string =>
   formatLength(units === 'feet-inches' ? Math.round(mm / MM_PER_INCH) * MM_PER_INCH : mm, units);
 
-/** Inches in whole sixteenths as feet and inches. */
-export const feetAndInches = (inches: number): string => formatLength(inches * MM_PER_INCH, 'feet-inches');
+/** Inches as feet and inches, rounded to a sixteenth or a thirty-second. */
+export function feetAndInches(inches: number, parts: InchParts = 16): string {
+  requireFinite(inches, 'length');
+  const whole = Math.round(inches * parts);
+  return (whole < 0 ? '-' : '') + feetInches(Math.abs(whole), false, parts);
+}
 
 /**
  * Text of a level above the finished floor, always with its sign.
@@ -45,7 +50,7 @@ export function formatLevel(mm: number, units: WrittenUnits): string {
     return signOf(whole) + (Math.abs(whole) / 1000).toFixed(3);
   }
   const sixteenths = Math.round((mm / MM_PER_INCH) * 16);
-  return signOf(sixteenths) + feetInches(Math.abs(sixteenths), true);
+  return signOf(sixteenths) + feetInches(Math.abs(sixteenths), true, 16);
 }
 
 /**
@@ -62,20 +67,20 @@ const signOf = (value: number): string => (value > 0 ? '+' : value < 0 ? '-' : '
 /** Without the sign that JavaScript keeps on a negative zero. */
 const plain = (value: number): string => String(value === 0 ? 0 : value);
 
-function feetInches(sixteenths: number, feetAlways: boolean): string {
-  const feet = Math.floor(sixteenths / SIXTEENTHS_PER_FOOT);
-  const rest = sixteenths - feet * SIXTEENTHS_PER_FOOT;
-  const inches = Math.floor(rest / 16);
-  const fraction = reduced(rest - inches * 16);
+function feetInches(count: number, feetAlways: boolean, parts: InchParts): string {
+  const feet = Math.floor(count / (12 * parts));
+  const rest = count - feet * 12 * parts;
+  const inches = Math.floor(rest / parts);
+  const fraction = reduced(rest - inches * parts, parts);
   const withFeet = feet > 0 || feetAlways;
   const inchText = fraction === '' ? `${inches}` : inches > 0 || withFeet ? `${inches} ${fraction}` : fraction;
   return withFeet ? `${feet}'-${inchText}"` : `${inchText}"`;
 }
 
-function reduced(sixteenths: number): string {
-  if (sixteenths === 0) return '';
-  let top = sixteenths;
-  let bottom = 16;
+function reduced(count: number, parts: InchParts): string {
+  if (count === 0) return '';
+  let top = count;
+  let bottom: number = parts;
   while (top % 2 === 0) {
     top /= 2;
     bottom /= 2;

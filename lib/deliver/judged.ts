@@ -1,12 +1,14 @@
 import type { Check } from '../base/figures.js';
 import { CAUTIONS } from '../base/texts/cautions.js';
 import * as texts from '../base/texts/description-checks.js';
+import type { House } from '../description/house.js';
 import { dwellingChecks } from '../dwelling/checks.js';
 import { masonryChecks } from '../masonry/checks.js';
 import { longerCheck } from '../masonry/longer-check.js';
 import { planChecks } from '../masonry/plan-checks.js';
 import type { CheckGroup, HouseVerdict } from '../report/house-report.js';
 import { layingChecks } from '../statics/checks/laying.js';
+import { tableUnits } from '../tables/units.js';
 import { releaseCheck } from '../works/mould-release.js';
 import { worksChecks } from '../works/works.js';
 import { setoutChecks } from './checks.js';
@@ -44,8 +46,15 @@ function summaryOf({ setout, plan, laid, balance }: Study): string[] {
       count(plan.moulds.moulds.length, 'mould'),
       plan.moulds.proven ? texts.provenFewest : texts.atLeastNeeded(plan.moulds.atLeast),
     ),
-    texts.masonryM3((balance.envelope / 1e9).toFixed(3), (balance.blocks / 1e9).toFixed(3)),
+    texts.masonryVolume(volumeText(balance.envelope, setout.house), volumeText(balance.blocks, setout.house)),
   ];
+}
+
+/** A volume of masonry, mm³, for the summary; in feet also in yards, which concrete is bought by. */
+function volumeText(mm3: number, house: House): string {
+  const { volume, concrete } = tableUnits(house.units);
+  if (volume.unit === concrete.unit) return `${volume.of(mm3).toFixed(3)} ${volume.unit}`;
+  return texts.inCubicFeetAndYards(volume.of(mm3).toFixed(1), concrete.of(mm3).toFixed(2));
 }
 
 const count = (n: number, noun: string): string => `${n} ${noun}${n === 1 ? '' : 's'}`;

@@ -157,6 +157,18 @@ export function splitTable(
   return columnParts(table, width).flatMap((part, i) => rowParts(part, height, width, i === 0 ? first : height));
 }
 
+/** The rows of a table from one on that are together at most so high with the heads; all of its columns are as in the whole. */
+export function tableHead(table: Table, from: number, height: number, width = Number.POSITIVE_INFINITY): TablePart {
+  const left: TablePart = { ...table, rows: table.rows.slice(from), allRows: table.rows };
+  const { tops } = laidOut(left, width);
+  const count = tops.slice(1).filter((y) => -y <= height).length;
+  return { ...left, rows: left.rows.slice(0, count) };
+}
+
+/** A part under a title that tells which of how many it is; a table in one part keeps its own. */
+export const titledPart = (part: TablePart, index: number, parts: number): TablePart =>
+  parts === 1 ? part : { ...part, title: texts.titlePartOf(part.title, index + 1, parts) };
+
 function rowParts(table: Table, height: number, width: number, first: number): (Table | TablePart)[] {
   const { cells, height: whole } = laidOut(table, width);
   if (whole <= first) return [table];
@@ -195,12 +207,12 @@ function columnParts(table: Table, width: number): Table[] {
   return parts.map((columns) => ({ ...table, columns }));
 }
 
-/** Lengths in sixteenths of an inch carry their signs with them. */
-const headText = ({ label, unit, sixteenths }: Column): string =>
-  unit === undefined || unit === '' || sixteenths ? label : `${label} ${unit}`;
+/** Lengths in fractions of an inch carry their signs with them. */
+const headText = ({ label, unit, inchParts }: Column): string =>
+  unit === undefined || unit === '' || inchParts ? label : `${label} ${unit}`;
 
 function cellText(value: Cell, column: Column): string {
   if (value === null) return '';
-  if (column.sixteenths && typeof value === 'number') return feetAndInches(value);
+  if (column.inchParts && typeof value === 'number') return feetAndInches(value, column.inchParts);
   return typeof value === 'number' ? value.toFixed(column.decimals ?? 0) : value;
 }

@@ -1,3 +1,4 @@
+import type { InchParts } from '../base/measures.js';
 /** One column of a table: typed, with its unit in the header and the decimals to print. */
 export interface Column {
   readonly key: string;
@@ -6,8 +7,8 @@ export interface Column {
   /** Unit printed in the header, e.g. `mm`; empty for texts and counts. */
   readonly unit?: string;
   readonly decimals?: number;
-  /** Inches for a tape, in whole sixteenths: shown as fractions where people read them. */
-  readonly sixteenths?: true;
+  /** Inches that people read as feet, inches and a fraction of so many parts: 16 for a tape, 32 in a workshop. */
+  readonly inchParts?: InchParts;
 }
 
 /** What stands in a cell; `null` for nothing. */

@@ -11,6 +11,7 @@ import {
   bearingOf,
   DEG,
   length2,
+  lerp2,
   perp2,
   scale2,
   sub2,
@@ -25,7 +26,7 @@ import { TEXT } from './foot-blocks.js';
 import { underRoof } from './ground.js';
 import type { HandedOver } from './handed.js';
 import type { Layout } from './layout.js';
-import { leadersOut } from './leaders.js';
+import { type LeaderSpec, leadersOut } from './leaders.js';
 import { inEarlier } from './parts.js';
 import { neighbours } from './section-plane.js';
 import { areaWords, bearingWords, writtenUnits } from './words.js';
@@ -40,21 +41,36 @@ function wayOut(house: HouseSetout, at: Vec2): number {
   return length2(away) < ONE_SIZE ? 0 : atan2(away[1], away[0]);
 }
 
-/** Tells of something in the house at the end of a leader outside it. */
-const noteOutside = (house: HouseSetout, at: Vec2, text: string, layout: Layout): boolean =>
-  layout.placeFree(
-    leadersOut(
-      {
-        at,
-        text,
-        first: wayOut(house, at),
-        longest: LONGEST,
-        inside: ([x, y]) => underRoof(house, x, y),
-        across: true,
-      },
-      layout,
-    ),
-  );
+/** Tells of something in the house at the end of a leader outside it: where it can, one that goes through no opening. */
+function noteOutside(house: HouseSetout, at: Vec2, text: string, layout: Layout): boolean {
+  const spec: LeaderSpec = {
+    at,
+    text,
+    first: wayOut(house, at),
+    longest: LONGEST,
+    inside: ([x, y]) => underRoof(house, x, y),
+    across: true,
+  };
+  const leaders = [...leadersOut(spec, layout)];
+  const walled = leaders.filter(([{ bend }]) => !throughOpening(house, at, bend));
+  return layout.placeFree(walled) || layout.placeFree(leaders);
+}
+
+/** Whether a line in plan goes out of the house where an opening is. */
+const throughOpening = (house: HouseSetout, from: Vec2, to: Vec2): boolean =>
+  house.arches.some((arch) => {
+    const { dome, section } = arch;
+    const face = arch.faceV ?? dome.springingRadius + dome.thickness;
+    const inOpening = (p: Vec2) => {
+      const [u, v] = inArchFrame(arch, p);
+      return Math.abs(u) < section.width / 2 && v > dome.springingRadius - dome.thickness && v < face;
+    };
+    const steps = Math.ceil(length2(sub2(to, from)) / STEP);
+    return Array.from({ length: steps + 1 }, (_, i) => lerp2(from, to, i / steps)).some(inOpening);
+  });
+
+/** How closely a leader is followed, mm. */
+const STEP = 50;
 
 /** Inside radius of a dome at the floor, where its text lies free; words tell it in a house of several domes. */
 export function addRadius(house: HouseSetout, dome: DomeSetout, layout: Layout): void {
@@ -81,16 +97,26 @@ export function addRadius(house: HouseSetout, dome: DomeSetout, layout: Layout):
   else layout.place(groups);
 }
 
+/** Where a room's name may stand beside its axis, paper mm: near it, and where lines leave little room, all about. */
+const TRIES = [7, -10, 4, -7, 13, -16, 19, -22, 25, -28].flatMap((dy) =>
+  [0, 12, -12, 6, -6, 22, -22].map((dx) => [dx, dy] as const),
+);
+const CLOSE_TRIES = Array.from({ length: 31 }, (_, i) => i + 2).flatMap((dy) =>
+  [0, 4, -4, 8, -8, 12, -12, 16, -16, 20, -20, 24, -24].flatMap((dx) => [[dx, dy] as const, [dx, -dy] as const]),
+);
+
 /** Names of rooms, near their dome's axis but off the centre lines; in small rooms at the end of a leader. */
 export function addRoomNames(house: HouseSetout, layout: Layout, floors: HandedOver['floors'] = {}): void {
   const many = house.domes.length > 1;
   for (const dome of house.domes) {
     roomNames(house, dome, floors).forEach((name, i) => {
-      const tries = [7, -10, 4, -7, 13, -16, 19, -22, 25, -28].flatMap((dy) =>
-        [0, 12, -12, 6, -6, 22, -22].map((dx) => [dx, dy] as const),
-      );
-      const groups = [3.5, TEXT].flatMap((heightMm) =>
-        [...tries, ...besideAxis(name, heightMm)].map(
+      const groups = (
+        [
+          [3.5, [...TRIES, ...besideAxis(name, 3.5)]],
+          [TEXT, [...TRIES, ...besideAxis(name, TEXT), ...CLOSE_TRIES]],
+        ] as const
+      ).flatMap(([heightMm, tries]) =>
+        tries.map(
           ([dx, dy]): TextPrimitive => ({
             kind: 'text',
             layer: 'text',

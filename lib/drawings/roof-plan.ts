@@ -88,6 +88,7 @@ export function roofPlanDraft(house: HouseSetout): Draft {
       const level = `${d.curb ? 'curb' : 'crown'} ${formatLevel(d.topZ, units)}`;
       if (!layout.placeFree(crownWords(d, level, layout))) note(d.at, `${d.id}: ${level}`);
     }
+    const tops = valleys.map((v): Vec2 => [v.top[0], v.top[1]]);
     for (const v of valleys) near([v.top[0], v.top[1]], texts.valleyHighest(formatLevel(v.top[2], units)));
     for (const a of house.arches) {
       if (a.faceV === null) continue;
@@ -103,7 +104,7 @@ export function roofPlanDraft(house: HouseSetout): Draft {
     }
     for (const p of house.passages) {
       const stretch = openStretch(p);
-      if (stretch) near(fromArchFrame(p, 0, (stretch[0] + stretch[1]) / 2), `${p.id} ${formatLevel(p.topZ, units)}`);
+      if (stretch) near(ownPlace(p, stretch, tops, layout), `${p.id} ${formatLevel(p.topZ, units)}`);
     }
     // Last, so that no line to a note runs through a bubble.
     addGrid(house, [east, north], layout);
@@ -120,6 +121,19 @@ export function roofPlanDraft(house: HouseSetout): Draft {
   };
   return { id: 'roof', units, figure, draw };
 }
+
+/** A place on a passage that its note points at: in its middle, or to a side of it where another note's is. */
+function ownPlace(passage: PassageSetout, [start, end]: Vec2, others: readonly Vec2[], layout: Layout): Vec2 {
+  const half = passage.section.width / 2 + passage.ring;
+  const places = [0, 0.5, -0.5, 0.8, -0.8].flatMap((share) =>
+    [0.5, 0.3, 0.7].map((along) => fromArchFrame(passage, share * half, start + along * (end - start))),
+  );
+  const free = places.find((at) => others.every((p) => length2(sub2(at, p)) > layout.mm(APART)));
+  return free ?? (places[0] as Vec2);
+}
+
+/** Dots of two notes are told apart from here on, paper mm. */
+const APART = 4;
 
 /** A dome's name and the level of its crown beside its axis, in one line or two. */
 function crownWords({ at: [x, y], id, curb }: DomeSetout, level: string, layout: Layout): TextPrimitive[][] {

@@ -6,6 +6,7 @@ import type { ArchSetout } from '../setout/arch.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { archesOf, earlierThan, type HouseSetout } from '../setout/house.js';
 import { areaOf, type ClearSize, clearRectangle, clearWidthAt, glazedArea } from './clear.js';
+import { partitionFloor } from './partition-floor.js';
 import { BATH_HEADROOM, EGRESS_DOOR, ESCAPE, FULL_HEADROOM, LEAST_HEADROOM } from './rules.js';
 
 /** One described room: it is its dome, or shares it. Areas m2, lengths mm, to the finished faces. */
@@ -13,12 +14,13 @@ export interface RoomSizes {
   readonly room: Room;
   /** Other rooms described in the same dome; no walls between them are known. */
   readonly sharedWith: readonly string[];
+  /** Without what partitions stand on. */
   readonly floor: number;
-  /** Floor under at least 5 ft, 6 ft 8 in and 7 ft. */
+  /** The same under at least 5 ft, 6 ft 8 in and 7 ft. */
   readonly low: number;
   readonly bath: number;
   readonly full: number;
-  /** Least width of the floor under 5 ft and more. */
+  /** Least width of the floor under 5 ft and more, without regard to partitions. */
   readonly width: number;
   readonly highest: number;
   /** Inside the frames of windows; the oculus isn't counted. */
@@ -96,13 +98,15 @@ function roomSizes(setout: HouseSetout, room: Room, dome: DomeSetout, openings: 
   };
 }
 
-/** Floor of all domes inside the finished walls, whether a room is described there or not; m2. */
+/** Floor of all domes inside the finished walls, partitions taken off, whether a room is described there or not; m2. */
 export const floorArea = (setout: HouseSetout): number =>
   setout.domes.reduce((sum, dome) => sum + areaAt(setout, dome, 0), 0);
 
 function areaAt(setout: HouseSetout, dome: DomeSetout, z: number): number {
   const disc: Disc = { centre: dome.at, radius: finishedRadius(setout, dome, z) };
-  return (Math.PI * disc.radius * disc.radius - commonArea(disc, earlierDiscs(setout, dome))) / 1e6;
+  const taken = earlierDiscs(setout, dome);
+  const whole = Math.PI * disc.radius * disc.radius - commonArea(disc, taken);
+  return (whole - partitionFloor(setout, dome, disc, taken)) / 1e6;
 }
 
 function finishedRadius(setout: HouseSetout, dome: DomeSetout, z: number): number {

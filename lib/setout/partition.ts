@@ -1,6 +1,7 @@
 import type { Partition } from '../description/house.js';
+import { type Edge, lineEdge } from '../math/curves.js';
 import { hypot } from '../math/elementary.js';
-import { cross2, dot2, length2, scale2, sub2, type Vec2 } from '../math/vec.js';
+import { add2, cross2, dot2, length2, perp2, scale2, sub2, type Vec2 } from '../math/vec.js';
 import type { DomeSetout } from './dome.js';
 import { earlierThan, type HouseSetout } from './house.js';
 
@@ -50,6 +51,14 @@ export function roomHeight(house: HouseSetout, { dome }: PartitionSetout, [x, y]
 /** Top of a partition over a plan point: as described, or where the dome cuts it off. */
 export function topOf(house: HouseSetout, wall: PartitionSetout, p: Vec2): number {
   return Math.min(wall.partition.height ?? Number.POSITIVE_INFINITY, roomHeight(house, wall, p));
+}
+
+/** The four sides of a partition in plan, its door left out of account. */
+export function partitionOutline({ partition, along, length }: PartitionSetout): Edge[] {
+  const half = partition.thickness / 2;
+  const at = (t: number, off: number): Vec2 => add2(add2(partition.from, scale2(along, t)), scale2(perp2(along), off));
+  const corners = [at(0, -half), at(length, -half), at(length, half), at(0, half)] as const;
+  return corners.map((corner, i) => lineEdge(corner, corners[(i + 1) % 4] as Vec2));
 }
 
 /** Face of a partition without its door, mm². */

@@ -2,12 +2,12 @@ import { SAME_ANGLE_RAD } from '../base/tolerances.js';
 import type { Site } from '../description/house.js';
 import { DEG, type Vec2 } from '../math/vec.js';
 import { evenSnow } from './loads.js';
-import type { Lune } from './lune.js';
+import { type Lune, surfacePoint } from './lune.js';
 
 /** Snow on the plan at three radii, kPa; in proportion between them, none outside the last. */
 export type DriftHeights = readonly [number, number, number];
 
-/** Drifted snow along the wind through a dome's axis; the wind comes from the windward half. */
+/** Drifted snow along the wind through a dome's axis, on its rendered surface; the wind comes from the windward half. */
 export interface SnowDrift {
   /** From the axis outward, mm: the axis, the peak, the edge of what snow stays on. */
   readonly radii: readonly [number, number, number];
@@ -28,10 +28,11 @@ const SLIDES_ALL = 70;
  * from half the even load at the crown to twice it where the slope is 30 degrees or at the edge, then down with what
  * slides; the other half bare (both from memory).
  */
-export function snowDrift({ dome, sections }: Lune, site: Site): SnowDrift {
+export function snowDrift(lune: Lune, site: Site): SnowDrift {
+  const { dome, sections } = lune;
   const { kpa, leastNormalRad } = evenSnow(site);
   const held = sections.filter((s) => s.part === 'shell' && s.normalRad > leastNormalRad - SAME_ANGLE_RAD);
-  const outer = held.map((s): Vec2 => [s.middle[0] + s.half[0], s.normalRad]);
+  const outer = held.map((s): Vec2 => [surfacePoint(lune, s)[0], s.normalRad]);
   const last = outer.reduce<Vec2>((a, b) => (b[0] > a[0] ? b : a), [0, Math.PI / 2]);
   const reach = last[0];
   if (site.combinations === 'EN 1990') {

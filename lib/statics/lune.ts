@@ -34,6 +34,14 @@ export interface Lune {
   /** What all of it weighs without footing and snow. */
   readonly total: { readonly masonry: number; readonly render: number };
   readonly crown: (share: number) => readonly [number, number];
+  /** Of render outside, on which snow lies and wind blows. */
+  readonly renderOutside: number;
+}
+
+/** Where a section of shell or stem wall ends on the outside, render included. */
+export function surfacePoint({ dome, renderOutside }: Lune, { middle, half }: LuneSection): Vec2 {
+  const out = 1 + (2 * renderOutside) / dome.thickness;
+  return [middle[0] + out * half[0], middle[1] + out * half[1]];
 }
 
 export interface LuneOptions {
@@ -129,7 +137,7 @@ export function luneOf(dome: DomeSetout, loads: UnitLoads, options: LuneOptions)
     });
   }
   const total = { masonry: stemMasonry(0).weight, render: stemRender(0).weight };
-  return { dome, sections, top, total, crown: crownOf(dome) };
+  return { dome, sections, top, total, crown: crownOf(dome), renderOutside };
 }
 
 /** Of snow on the surface `depth` outside the intrados, per radian and per unit of the intrados' arc length. */

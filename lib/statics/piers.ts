@@ -12,6 +12,8 @@ export interface Pier {
   readonly width: number;
   /** Of the wall whose load it takes: its own, and half of each void beside it. */
   readonly gathered: number;
+  /** Half of each void beside it, radians of bearing. */
+  readonly besideRad: readonly [number, number];
   /** On it, without load factors: dead, and snow. */
   readonly dead: number;
   readonly snow: number;
@@ -45,6 +47,7 @@ function piersAt(lune: Lune, voids: readonly Cutter[], z: number): Pier[] {
       z,
       width: width * r,
       gathered: (width + one.half + next.half) * r,
+      besideRad: [one.half, next.half],
       dead: dead * (width + one.half + next.half),
       snow: snow * (width + one.half + next.half),
     };

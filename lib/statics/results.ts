@@ -1,5 +1,6 @@
 import type { ArchThrust } from './arch.js';
 import type { DomeThrust } from './dome-thrust.js';
+import type { JambLoad } from './jambs.js';
 import type { Pier } from './piers.js';
 import type { Strength } from './strength.js';
 import type { PlacedTie } from './tie.js';
@@ -29,12 +30,16 @@ export interface FootingForces {
   readonly lineLoad: number;
   /** Times that where piers gather the load of the openings beside them. */
   readonly gathering: number;
+  /** Where jambs bring down what comes on the openings between them; `null` without any. */
+  readonly jamb: JambLoad | null;
   /** Outward at the base, the least, kN/m; `null` when no thrust fits. */
   readonly thrust: number | null;
   /** Of the resultant from the footing's middle, outward positive, mm; `null` when no thrust fits. */
   readonly eccentricity: number | null;
   /** On the width that the resultant stands in the middle of, kPa; `null` when no thrust fits. */
   readonly pressureKpa: number | null;
+  /** The same under that jamb. */
+  readonly jambKpa: number | null;
 }
 
 /** Whole weights of a dome, kN. */

@@ -3,6 +3,7 @@ import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
 import { bodyOf, domeThrust, pullAt } from './dome-thrust.js';
 import { headsOf, type LoadedDome } from './heads.js';
+import { jambLoad } from './jambs.js';
 import { unitLoads } from './loads.js';
 import { type Lune, luneOf } from './lune.js';
 import { type Pier, piersOf } from './piers.js';
@@ -17,6 +18,8 @@ import {
   earthquake,
   HEMISPHERE_ON_GROUND,
   type OneSided,
+  ringLevel,
+  type Standing,
   type WindCoefficients,
   wind,
 } from './unsymmetrical.js';
@@ -54,7 +57,7 @@ function domeStatics(setout: HouseSetout, { dome, lune, loads, cutZ, tie }: Tied
   const { wall } = setout.house;
   const thrust = domeThrust(lune, cutZ, tie);
   const piers = piersOf(lune, voidsOf(setout, dome));
-  const ringZ = tie?.z ?? Math.max(cutZ, dome.springingZ);
+  const ringZ = ringLevel({ lune, tie, cutZ });
   return {
     id: dome.id,
     weights: weightsOf(lune, loads.masonry, dome),
@@ -68,7 +71,7 @@ function domeStatics(setout: HouseSetout, { dome, lune, loads, cutZ, tie }: Tied
     },
     thrust,
     untiedFactor: tie && tie.strength > 0 ? geometricFactor(bodyOf(lune, thrust.loads, cutZ, null)) : thrust.factor,
-    oneSided: oneSidedOf(setout, lune, tie),
+    oneSided: oneSidedOf(setout, { lune, tie, cutZ }),
     piers,
     footing: footingForces(setout, lune, thrust, piers),
   };
@@ -88,14 +91,14 @@ function weightsOf(lune: Lune, masonry: number, dome: DomeSetout): DomeWeights {
   };
 }
 
-function oneSidedOf(setout: HouseSetout, lune: Lune, tie: PlacedTie | null): OneSided[] {
+function oneSidedOf(setout: HouseSetout, standing: Standing): OneSided[] {
   const { site } = setout.house;
   const { snowKpa, windKpa, seismicCoefficient } = site;
-  const coefficients = windCoefficientsOf(setout, lune.dome);
+  const coefficients = windCoefficientsOf(setout, standing.lune.dome);
   const found: OneSided[] = [];
-  if (snowKpa) found.push(drift(lune, tie, site));
-  if (windKpa && coefficients) found.push(wind(lune, tie, site, coefficients));
-  if (seismicCoefficient) found.push(earthquake(lune, tie, seismicCoefficient, site));
+  if (snowKpa) found.push(drift(standing, site));
+  if (windKpa && coefficients) found.push(wind(standing, site, coefficients));
+  if (seismicCoefficient) found.push(earthquake(standing, seismicCoefficient, site));
   return found;
 }
 
@@ -122,11 +125,16 @@ function footingForces(
   const end = thrust.factor >= 1 ? thrust.line[thrust.line.length - 1] : undefined;
   const width = 2 * last.half[0];
   const eccentricity = end ? (end.place - 0.5) * width : null;
+  const jamb = jambLoad(setout, lune.dome, piers, depth);
+  const pressure = (times: number) =>
+    eccentricity === null ? null : (lineLoad * times * 1000) / (width - 2 * Math.abs(eccentricity));
   return {
     lineLoad,
     gathering,
+    jamb,
     thrust: thrust.least === null ? null : thrust.least * perMetre,
     eccentricity,
-    pressureKpa: eccentricity === null ? null : (lineLoad * gathering * 1000) / (width - 2 * Math.abs(eccentricity)),
+    pressureKpa: pressure(gathering),
+    jambKpa: jamb && pressure(jamb.times),
   };
 }

@@ -2,13 +2,16 @@ import type { Site } from '../description/house.js';
 import { type Combination, combinationsWith, type OneSidedLoad } from './combinations.js';
 import { hasSnow } from './dome-thrust.js';
 import { type DriftHeights, driftMoment, snowDrift } from './drift.js';
-import { linePressure, type WallDemand, wallDemand } from './joints.js';
+import { pressedRings } from './firm-line.js';
+import { linePressure } from './joints.js';
 import { pressureOf } from './loads.js';
-import type { Lune, LuneSection } from './lune.js';
-import { pairFactor, pairLines, tiltCapacity } from './pair.js';
+import { type Lune, type LuneSection, surfacePoint } from './lune.js';
+import { type OneSidedPull, oneSidedPull } from './one-sided-pull.js';
+import { pairFactor, pairLines, pairThrust, tiltCapacity } from './pair.js';
 import type { Pair, PairSection } from './pair-programme.js';
 import type { ThrustPoint } from './thrust-line.js';
 import type { PlacedTie } from './tie.js';
+import { type WallDemand, wallDemands } from './wall-demand.js';
 
 /**
  * A load that pushes a dome from one side, on an opposite pair of lunes as a tapered arch in the load's direction: an
@@ -35,6 +38,8 @@ export interface Combined extends Combination {
   readonly factor: number;
   /** What its thrust asks of the wall; `null` where none fits. */
   readonly wall: WallDemand | null;
+  /** What it asks of a ring tie; `null` where no thrust fits, however strong that is. */
+  readonly pull: OneSidedPull | null;
 }
 
 /** What one half bears above a section. */
@@ -47,10 +52,18 @@ interface Burden {
 
 const NOTHING: Burden = { weight: 0, moment: 0, push: 0, pushMoment: 0 };
 
-/** A dome and what comes on it from one side: at each section of the lune, of both halves. */
-interface Sided {
+/** A dome, its tie, and the height above which its rings are closed. */
+export interface Standing {
   readonly lune: Lune;
   readonly tie: PlacedTie | null;
+  readonly cutZ: number;
+}
+
+/** Where a dome's ring tie lies, or would: over all that cuts its rings, or at the springing. */
+export const ringLevel = ({ lune, tie, cutZ }: Standing): number => tie?.z ?? Math.max(cutZ, lune.dome.springingZ);
+
+/** What comes on a dome from one side: at each section of the lune, of both halves. */
+interface Sided extends Standing {
   readonly burdens: readonly [readonly Burden[], readonly Burden[]];
 }
 
@@ -64,7 +77,8 @@ const AS_THEY_ARE: Factors = { dead: 1, snow: 0, load: 1 };
 const isBare = ({ dead, snow, load }: Factors): boolean => dead === 1 && snow === 0 && load === 1;
 
 /** The dome as two halves under its loads times their factors. */
-function pairOf({ lune, tie, burdens }: Sided, { dead, snow, load }: Factors): Pair {
+function pairOf({ lune, tie, cutZ, burdens }: Sided, { dead, snow, load }: Factors): Pair {
+  const tieZ = ringLevel({ lune, tie, cutZ });
   const half = (which: 0 | 1): PairSection[] => [
     ...curbFace(lune),
     ...lune.sections.map((s, i) => {
@@ -76,13 +90,14 @@ function pairOf({ lune, tie, burdens }: Sided, { dead, snow, load }: Factors): P
         moment: dead * s.dead.moment + snow * s.snow.moment + load * more.moment,
         push: load * more.push,
         pushMoment: load * more.pushMoment,
-        tied: tie !== null && s.middle[1] <= tie.z,
+        tied: s.middle[1] <= tieZ,
       };
     }),
   ];
   return {
     halves: [half(0), half(1)],
     tie: tie && tie.strength > 0 ? { z: tie.z, most: tie.strength } : null,
+    rings: [],
   };
 }
 
@@ -110,15 +125,31 @@ function judge(load: OneSidedLoad, sided: Sided, combinations: readonly Combinat
     capacity: null,
     peakKpa: null,
     pressureKpa: footPressure(sided.lune, lines),
-    combined: combinations.map((one) => combine(sided, one)),
+    combined: combine(() => sided, combinations),
   };
 }
 
-/** @param known of the same loads, where they were judged already */
-function combine(sided: Sided, one: Combination, known?: Pick<OneSided, 'factor' | 'lines'>): Combined {
-  const pair = pairOf(sided, one);
-  const { factor, lines } = known ?? { factor: pairFactor(pair), lines: pairLines(pair) };
-  return { ...one, factor, wall: wallDemand(pair, lines, sided.lune.dome.thickness) };
+/** @param known of the loads as they are, where these were judged already */
+function combine(
+  sidedUnder: (one: Combination) => Sided,
+  combinations: readonly Combination[],
+  known?: Pick<OneSided, 'factor' | 'lines'>,
+): Combined[] {
+  const trials = combinations.map((one) => {
+    const sided = sidedUnder(one);
+    const pair = pairOf(sided, one);
+    return { one, sided, pair, ...(known && isBare(one) ? known : pairThrust(pair)) };
+  });
+  const [first] = trials;
+  if (!first) return [];
+  const { dome } = first.sided.lune;
+  const walls = wallDemands(trials, { rings: pressedRings(dome, first.sided.cutZ), thickness: dome.thickness });
+  return trials.map(({ one, sided, pair, factor }, i) => ({
+    ...one,
+    factor,
+    wall: walls[i] ?? null,
+    pull: oneSidedPull(pair, ringLevel(sided)),
+  }));
 }
 
 function footPressure({ sections }: Lune, lines: OneSided['lines']): number | null {
@@ -130,37 +161,41 @@ function footPressure({ sections }: Lune, lines: OneSided['lines']): number | nu
  * Dead load and an equivalent horizontal load of `coefficient` times it, towards the second half. Where snow is
  * combined with it, its part pushes as well.
  */
-export function earthquake(lune: Lune, tie: PlacedTie | null, coefficient: number, site: Site): OneSided {
+export function earthquake(standing: Standing, coefficient: number, site: Site): OneSided {
+  const { lune } = standing;
   const shaken = (sign: 1 | -1, snow: number): Burden[] =>
     lune.sections.map((s) => ({
       ...NOTHING,
       push: sign * coefficient * (s.dead.weight + snow * s.snow.weight),
       pushMoment: sign * coefficient * (s.dead.height + snow * s.snow.height),
     }));
-  const sided = (snow: number): Sided => ({ lune, tie, burdens: [shaken(-1, snow), shaken(1, snow)] });
+  const sided = (snow: number): Sided => ({ ...standing, burdens: [shaken(-1, snow), shaken(1, snow)] });
   const bare = judge('earthquake', sided(0), []);
   const heights = [...curbFace(lune).map(() => 0), ...lune.sections.map((s) => s.dead.height)];
-  const still = pairOf({ lune, tie, burdens: [[], []] }, AS_THEY_ARE);
+  const still = pairOf({ ...standing, burdens: [[], []] }, AS_THEY_ARE);
   return {
     ...bare,
     capacity: tiltCapacity(still, [heights, heights]),
-    combined: combinationsWith(site.combinations, 'earthquake', hasSnow(lune)).map((one) =>
-      combine(sided(one.snow), one, isBare(one) ? bare : undefined),
+    combined: combine(
+      ({ snow }) => sided(snow),
+      combinationsWith(site.combinations, 'earthquake', hasSnow(lune)),
+      bare,
     ),
   };
 }
 
 /** Dead load and drifted snow, by the standard that the loads are put together by: see `snowDrift`. */
-export function drift(lune: Lune, tie: PlacedTie | null, site: Site): OneSided {
+export function drift(standing: Standing, site: Site): OneSided {
+  const { lune } = standing;
   const law = snowDrift(lune, site);
   const reach = law.radii[2];
   const snowed = (kpa: DriftHeights): Burden[] =>
     lune.sections.map((s) => {
-      const edge = s.part === 'shell' ? Math.min(s.middle[0] + s.half[0], reach) : reach;
+      const edge = s.part === 'shell' ? Math.min(surfacePoint(lune, s)[0], reach) : reach;
       const load = (power: 1 | 2) => pressureOf(driftMoment(law.radii, kpa, edge, power));
       return { ...NOTHING, weight: load(1), moment: load(2) };
     });
-  const sided: Sided = { lune, tie, burdens: [snowed(law.windward), snowed(law.leeward)] };
+  const sided: Sided = { ...standing, burdens: [snowed(law.windward), snowed(law.leeward)] };
   const combinations = combinationsWith(site.combinations, 'drifted snow', true);
   return { ...judge('drifted snow', sided, combinations), peakKpa: Math.max(...law.leeward) };
 }
@@ -170,10 +205,11 @@ export function drift(lune: Lune, tie: PlacedTie | null, site: Site): OneSided {
  * the crown line to the leeward springing, the springings' own on the stem wall. EN 1991-1-4:2005, 7.2.8 (from
  * memory). No pressure inside.
  */
-export function wind(lune: Lune, tie: PlacedTie | null, site: Site, coefficients: WindCoefficients): OneSided {
+export function wind(standing: Standing, site: Site, coefficients: WindCoefficients): OneSided {
+  const { lune } = standing;
   const blown = (side: -1 | 1): Burden[] =>
     windBurdens(lune, site.windKpa ?? 0, (turn) => windCoefficient(coefficients, side * turn));
-  const sided: Sided = { lune, tie, burdens: [blown(-1), blown(1)] };
+  const sided: Sided = { ...standing, burdens: [blown(-1), blown(1)] };
   return judge('wind', sided, combinationsWith(site.combinations, 'wind', hasSnow(lune)));
 }
 
@@ -189,18 +225,17 @@ export const HEMISPHERE_ON_GROUND: WindCoefficients = [0.8, -1.2, 0];
 export const windCoefficient = ([windward, crown, leeward]: WindCoefficients, turn: number): number =>
   turn < 0 ? crown + (windward - crown) * -turn : crown + (leeward - crown) * turn;
 
-/** Sums of wind pressure on the extrados above each section; `at` gives the coefficient from 0 (crown) to 1. */
+/** Sums of wind pressure on the rendered surface above each section; `at` gives the coefficient from 0 (crown) to 1. */
 function windBurdens(lune: Lune, kpa: number, at: (turn: number) => number): Burden[] {
   const { sections } = lune;
   const springing = sections.filter((s) => s.part === 'shell').at(-1)?.normalRad ?? 0;
   const turnOf = (s: LuneSection) =>
     s.part === 'shell' ? Math.min(1, (Math.PI / 2 - s.normalRad) / (Math.PI / 2 - springing)) : 1;
-  const outer = (s: LuneSection) => [s.middle[0] + s.half[0], s.middle[1] + s.half[1]] as const;
   let sum = NOTHING;
   return sections.map((s, i) => {
     const before = sections[i - 1];
     if (!before || s.part === 'footing') return sum;
-    const [[r0, z0], [r1, z1]] = [outer(before), outer(s)];
+    const [[r0, z0], [r1, z1]] = [surfacePoint(lune, before), surfacePoint(lune, s)];
     const pressure = pressureOf(kpa) * at((turnOf(before) + turnOf(s)) / 2);
     const r = (r0 + r1) / 2;
     const down = pressure * r * (r1 - r0);

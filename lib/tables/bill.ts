@@ -9,10 +9,12 @@ import { type Printed, type TableUnits, tableUnits, textColumn } from './units.j
 const EACH: Printed = { unit: 'pieces', decimals: 0, of: (n) => n };
 
 /** How a measure is printed for the reader; numbers stand in columns of one width, so decimals are the column's. */
-const printedOf = (units: TableUnits, measure: Measure): Printed => {
+const printedOf = (units: TableUnits, measure: Measure, stuff: string): Printed => {
   switch (measure) {
-    case 'm3':
-      return { ...units.volume, of: (m3) => units.volume.of(m3 * 1e9) };
+    case 'm3': {
+      const volume = stuff === 'concrete' ? units.concrete : units.volume;
+      return { ...volume, of: (m3) => volume.of(m3 * 1e9) };
+    }
     case 'L':
       return units.liquid;
     case 'm2':
@@ -41,7 +43,7 @@ export function quantityTable(house: HouseSetout, quantities: readonly Quantity[
       { key: 'gross', label: texts.toOrder, kind: 'number', decimals: 3 },
     ],
     rows: quantities.map(({ part, stuff, measure, net, waste }) => {
-      const printed = printedOf(units, measure);
+      const printed = printedOf(units, measure, stuff);
       return {
         part,
         stuff,
@@ -79,7 +81,7 @@ export function billTable(house: HouseSetout, bill: Bill): Table {
     ],
     rows: [
       ...bill.lines.map((l) => {
-        const printed = printedOf(units, l.measure);
+        const printed = printedOf(units, l.measure, l.item);
         return {
           item: l.item,
           unit: printed.unit,

@@ -1,3 +1,4 @@
+import { feetAndInches } from '../base/measures.js';
 import { CAUTION } from '../base/texts/cautions.js';
 import * as texts from '../base/texts/table-moulds.js';
 import type { House } from '../description/house.js';
@@ -51,7 +52,6 @@ const ANGLES: readonly (readonly [string, string, (d: MouldDimensions) => number
 export function mouldTable(plan: MasonryPlan, laid: LaidHouse): Table {
   const { house } = plan.setout;
   const units = tableUnits(house.units);
-  const size = (mm: number) => units.length.of(toCut(mm));
   const { moulds } = plan.moulds;
   return {
     id: 'moulds',
@@ -78,8 +78,9 @@ export function mouldTable(plan: MasonryPlan, laid: LaidHouse): Table {
     notes: [
       ...countNotes(plan),
       texts.innerSizesToLarger(
-        Math.round(size(CUT_TO) * 1000) / 1000,
-        units.length.unit,
+        units.length.inchParts
+          ? feetAndInches(1 / units.length.inchParts, units.length.inchParts)
+          : `${CUT_TO} ${units.length.unit}`,
         Math.round(house.blocks.shrinkage * 1e4) / 100,
       ),
       texts.bedsStandSquare,

@@ -7,7 +7,7 @@ import { degreesColumn, numberColumn, tableUnits, textColumn } from './units.js'
 /** Schedule of openings: sizes between jambs, rings, faces. */
 export function openingTable(house: HouseSetout): Table {
   const units = tableUnits(house.house.units);
-  const length = (mm: number | null) => (mm === null ? null : units.length.of(mm));
+  const length = (mm: number | null) => (mm === null ? null : units.tape.of(mm));
   return {
     id: 'openings',
     title: texts.openings,
@@ -16,17 +16,17 @@ export function openingTable(house: HouseSetout): Table {
       textColumn('dome', texts.dome),
       textColumn('use', texts.use),
       degreesColumn('bearing', texts.bearing),
-      numberColumn('width', texts.widthBetweenJambs, units.length),
-      numberColumn('height', texts.heightSillToCrown, units.length),
-      numberColumn('sill', texts.sillAboveFloor, units.length),
+      numberColumn('width', texts.widthBetweenJambs, units.tape),
+      numberColumn('height', texts.heightSillToCrown, units.tape),
+      numberColumn('sill', texts.sillAboveFloor, units.tape),
       textColumn('head', texts.head),
-      numberColumn('rise', texts.riseOfHead, units.length),
-      numberColumn('springing', texts.springingAboveFloor, units.length),
-      numberColumn('ring', texts.ringAndJambsThickness, units.length),
-      numberColumn('face', texts.flatFaceFromAxis, units.length),
+      numberColumn('rise', texts.riseOfHead, units.tape),
+      numberColumn('springing', texts.springingAboveFloor, units.tape),
+      numberColumn('ring', texts.ringAndJambsThickness, units.tape),
+      numberColumn('face', texts.flatFaceFromAxis, units.tape),
       textColumn('made-as', texts.ringMade),
-      numberColumn('depth', texts.depthOfNiche, units.length),
-      numberColumn('back', texts.wallLeftBehindNiche, units.length),
+      numberColumn('depth', texts.depthOfNiche, units.tape),
+      numberColumn('back', texts.wallLeftBehindNiche, units.tape),
     ],
     rows: house.arches.map(({ opening, section, faceV, dome, clear }) => ({
       id: opening.id,

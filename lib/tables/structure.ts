@@ -51,10 +51,26 @@ export function structureTable(setout: HouseSetout, { domes }: Statics): Table {
       tie: tieText(d, setout.house.units),
       pull: maybe(force.of, d.pull.all),
       line: maybe(lineForce.of, d.footing?.lineLoad),
-      soil: maybe(pressure.of, d.footing?.pressureKpa),
+      soil: maybe(pressure.of, greatestPressure(d)),
     })),
-    notes: [texts.loadsWithoutLoadFactors, texts.pullOfClosedRing, CAUTION.authority],
+    notes: [texts.loadsWithoutLoadFactors, texts.pullOfClosedRing, ...notCovered(setout), CAUTION.authority],
   };
+}
+
+/** What loads that the site has are judged without. */
+function notCovered({ house: { site } }: HouseSetout): string[] {
+  const left = [
+    ...(site.windKpa ? [texts.secondWind(site.combinations)] : []),
+    ...(site.windKpa && site.snowKpa ? [texts.driftWithWind] : []),
+    ...(site.seismicCoefficient ? [texts.uprightEarthquake(site.combinations)] : []),
+  ];
+  return left.length > 0 ? [texts.notCovered(left.join('; '))] : [];
+}
+
+/** Under jambs or whole wall. */
+function greatestPressure({ footing }: DomeStatics): number | null {
+  if (!footing || footing.pressureKpa === null) return null;
+  return Math.max(footing.pressureKpa, footing.jambKpa ?? 0);
 }
 
 function tieText({ tie }: DomeStatics, units: LengthUnit): string {

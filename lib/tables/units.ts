@@ -1,3 +1,4 @@
+import type { InchParts } from '../base/measures.js';
 import { inReaderUnits } from '../base/reader-units.js';
 import { CUBIC_FOOT_MM3, SQUARE_FOOT_M2 } from '../base/units.js';
 import type { LengthUnit } from '../description/house.js';
@@ -7,19 +8,25 @@ import type { Column } from '../documents/table.js';
 export interface Printed {
   readonly unit: string;
   readonly decimals: number;
-  readonly sixteenths?: true;
+  readonly inchParts?: InchParts;
   of(value: number): number;
 }
 
 export interface TableUnits {
-  /** From mm. */
+  /** From mm, for what is cut in a workshop. */
   readonly length: Printed;
+  /** From mm, for what is measured with a tape. */
+  readonly tape: Printed;
+  /** From mm, for what is finer than any fraction. */
+  readonly fine: Printed;
   /** From mm, for a tape on site: to 1 mm or 1/16 in. */
   readonly site: Printed;
   /** From mm³, for one block. */
   readonly pieceVolume: Printed;
   /** From mm³, for a part of the house. */
   readonly volume: Printed;
+  /** From mm³, for what a truck brings. */
+  readonly concrete: Printed;
   /** From kg. */
   readonly mass: Printed;
   /** From m2. */
@@ -42,9 +49,12 @@ export interface TableUnits {
 
 const METRIC: TableUnits = {
   length: { unit: 'mm', decimals: 1, of: (mm) => mm },
+  tape: { unit: 'mm', decimals: 1, of: (mm) => mm },
+  fine: { unit: 'mm', decimals: 1, of: (mm) => mm },
   site: { unit: 'mm', decimals: 0, of: (mm) => mm },
   pieceVolume: { unit: 'L', decimals: 3, of: (v) => v / 1e6 },
   volume: { unit: 'm3', decimals: 4, of: (v) => v / 1e9 },
+  concrete: { unit: 'm3', decimals: 4, of: (v) => v / 1e9 },
   mass: { unit: 'kg', decimals: 2, of: (kg) => kg },
   area: { unit: 'm2', decimals: 2, of: (m2) => m2 },
   run: { unit: 'm', decimals: 2, of: (m) => m },
@@ -61,10 +71,13 @@ const pounds = (unit: string): number => inReaderUnits(1, unit, 'ft').value;
 
 // International foot and pound: 1 ft = 0.3048 m, 1 lb = 0.45359237 kg, exactly.
 const FEET: TableUnits = {
-  length: { unit: 'in', decimals: 3, of: (mm) => mm / 25.4 },
-  site: { unit: 'in', decimals: 4, sixteenths: true, of: (mm) => Math.round((mm / 25.4) * 16) / 16 },
+  length: { unit: 'in', decimals: 3, inchParts: 32, of: (mm) => mm / 25.4 },
+  tape: { unit: 'in', decimals: 3, inchParts: 16, of: (mm) => mm / 25.4 },
+  fine: { unit: 'in', decimals: 3, of: (mm) => mm / 25.4 },
+  site: { unit: 'in', decimals: 4, inchParts: 16, of: (mm) => Math.round((mm / 25.4) * 16) / 16 },
   pieceVolume: { unit: 'ft3', decimals: 4, of: (v) => v / CUBIC_FOOT_MM3 },
   volume: { unit: 'ft3', decimals: 3, of: (v) => v / CUBIC_FOOT_MM3 },
+  concrete: { unit: 'yd3', decimals: 3, of: (v) => v / (27 * CUBIC_FOOT_MM3) },
   mass: { unit: 'lb', decimals: 2, of: (kg) => kg / 0.45359237 },
   area: { unit: 'ft2', decimals: 2, of: (m2) => m2 / SQUARE_FOOT_M2 },
   run: { unit: 'ft', decimals: 2, of: (m) => m / 0.3048 },
@@ -92,14 +105,14 @@ export const degreesColumn = (key: string, label: string): Column => ({
 export const numberColumn = (
   key: string,
   label: string,
-  { unit, decimals, sixteenths }: Omit<Printed, 'of'>,
+  { unit, decimals, inchParts }: Omit<Printed, 'of'>,
 ): Column => ({
   key,
   label,
   kind: 'number',
   unit,
   decimals,
-  ...(sixteenths && { sixteenths }),
+  ...(inchParts && { inchParts }),
 });
 
 /** Of what has no unit. */

@@ -46,7 +46,7 @@ const text = (value: string): CellObject => ({ value: oneLine(value), type: Stri
 function cellOf(cell: Cell, column: Column): CellObject | null {
   if (cell === null) return null;
   if (typeof cell === 'string') return text(cell);
-  if (column.sixteenths) return { value: cell, type: Number, format: '# ??/16' };
+  if (column.inchParts) return { value: cell, type: Number, format: `# ??/${column.inchParts}` };
   const decimals = column.kind === 'integer' ? 0 : (column.decimals ?? 3);
   return { value: cell, type: Number, format: decimals > 0 ? `0.${'0'.repeat(decimals)}` : '0' };
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { formatAngle, formatLength, formatLevel, formatNominal } from '../../lib/base/measures.js';
+import { feetAndInches, formatAngle, formatLength, formatLevel, formatNominal } from '../../lib/base/measures.js';
 
 describe('formatLength', () => {
   it('writes whole millimetres without a unit (ISO 129-1)', () => {
@@ -82,4 +82,12 @@ it('sizes of common practice are nominal: whole inches, where a measured length 
   expect(sizes.map((mm) => formatNominal(mm, 'feet-inches'))).toEqual(['2"', '4"', '6"', `6'-7"`]);
   expect(formatLength(100, 'feet-inches')).toBe('3 15/16"');
   expect(sizes.map((mm) => formatNominal(mm, 'metric'))).toEqual(['60', '100', '150', '2000']);
+});
+
+it('inches are told to a sixteenth for a tape and to a thirty-second for a workshop', () => {
+  expect(feetAndInches(14.625)).toBe('1\'-2 5/8"');
+  expect(feetAndInches(7 + 5 / 32, 32)).toBe('7 5/32"');
+  expect(feetAndInches(7 + 5 / 32)).toBe('7 3/16"');
+  expect(feetAndInches(-0.5, 32)).toBe('-1/2"');
+  expect(feetAndInches(11.99, 32)).toBe('1\'-0"');
 });

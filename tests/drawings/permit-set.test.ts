@@ -3,12 +3,13 @@ import { measureOf } from '../../lib/documents/dimensioning.js';
 import type { View } from '../../lib/documents/drawing.js';
 import { auditSheet, type Sheet } from '../../lib/documents/sheet.js';
 import { details } from '../../lib/drawings/details/details.js';
+import { tieDetail } from '../../lib/drawings/details/tie.js';
 import { NOTHING_HANDED } from '../../lib/drawings/handed.js';
 import { nearestOf, plotSides } from '../../lib/drawings/plot.js';
 import { houseSections } from '../../lib/drawings/section-plane.js';
 import { houseSheets } from '../../lib/drawings/sheets/house-sheets.js';
 import { writtenUnits } from '../../lib/drawings/words.js';
-import { length2, sub2 } from '../../lib/math/vec.js';
+import { cross2, length2, lerp2, sub2, type Vec2 } from '../../lib/math/vec.js';
 import { setOutHouse } from '../../lib/setout/house.js';
 import { domeOf, houseOf, openingOf } from '../tools/house.js';
 import { expectScaleBars, kindOf, written } from './coverage.js';
@@ -80,10 +81,14 @@ describe('a table with notes', () => {
   });
 
   it('has a sheet of its own with them where it is too large for that', () => {
-    const [views, words] = sheetsWith(Array(20).fill({ a: 'M1 of many words '.repeat(8) })) as [Sheet, Sheet];
+    const [views, ...words] = sheetsWith(Array(60).fill({ a: 'M1 of many words '.repeat(8) })) as [Sheet, Sheet];
     expect(told(views)).not.toContain('Moulds');
     expect(told(views)).not.toContain('Moulds: notes');
-    expect(told(words).filter((t) => t.startsWith('Moulds'))).toEqual(['Moulds', 'Moulds: notes']);
+    expect(words.flatMap(told).filter((t) => t.startsWith('Moulds'))).toEqual([
+      'Moulds (1 of 2)',
+      'Moulds (2 of 2)',
+      'Moulds: notes',
+    ]);
   });
 });
 
@@ -101,6 +106,33 @@ describe('the detail of a wall’s foot', () => {
     for (const s of falling)
       if (s.kind === 'line') expect(Math.min(s.from[0], s.to[0])).toBeGreaterThanOrEqual(edge - 1e-6);
   });
+});
+
+describe('the detail of a ring tie', () => {
+  it.each(samples().filter(([name]) => /pointed-hall|garden-studio/.test(name)))(
+    'has its beds cut out round the bars, and no joint drawn through: %s',
+    (_, { house }) => {
+      const setout = setOutHouse(house);
+      const dome = setout.domes[0] as NonNullable<(typeof setout.domes)[number]>;
+      const [draft] = tieDetail(setout, { [dome.id]: dome.springingZ + 1200 }) ?? [];
+      const { primitives } = (draft as NonNullable<typeof draft>).draw(5).layout;
+      const bars = primitives.flatMap((p) => (p.kind === 'circle' && p.layer === 'cut' ? [p] : []));
+      expect(bars.length).toBe((house.tie as { readonly bars: number }).bars);
+      const groove = primitives.flatMap((p) =>
+        p.kind === 'path' && p.closed && p.layer === 'visible' && p.segments.length === 4 ? [p] : [],
+      );
+      expect(groove).toHaveLength(1);
+      const sides = (groove[0]?.segments ?? []).flatMap((e) => (e.kind === 'line' ? [e] : []));
+      const inside = (p: Vec2) =>
+        Math.min(...sides.map((e) => cross2(sub2(e.to, e.from), sub2(p, e.from)) / length2(sub2(e.to, e.from))));
+      // Cover of 30 mm round each bar: common practice, no source.
+      for (const { centre, radius } of bars) expect(inside(centre) - radius).toBeGreaterThan(30 - 1e-6);
+      const joints = primitives.flatMap((p) => (p.kind === 'path' && p.layer === 'joint' ? p.segments : []));
+      for (const e of joints)
+        if (e.kind === 'line')
+          for (const t of [0.1, 0.3, 0.5, 0.7, 0.9]) expect(inside(lerp2(e.from, e.to, t))).toBeLessThan(1);
+    },
+  );
 });
 
 describe('notes point at what they tell of', () => {

@@ -102,6 +102,7 @@ describe('snow and wind', () => {
   const drifted = (combinations: 'EN 1990' | 'ASCE 7', shape: Parameters<typeof domeOf>[0] = {}) => {
     const house = houseOf({
       domes: [domeOf({ stemWall: 0, ...shape })],
+      wall: { thickness: 250, renderInside: 0, renderOutside: 0 },
       site: { ...houseOf().site, snowKpa: 1, combinations },
     });
     const setout = setOutHouse(house);
@@ -149,6 +150,26 @@ describe('snow and wind', () => {
     const snow = 0.7 * (0.25 * a ** 2 + 0.5 * a ** 2) + by * ((b * (b ** 2 - a ** 2)) / 2 - (b ** 3 - a ** 3) / 3);
     expect((base[0] ?? 0) + (base[1] ?? 0) - 2 * dead).toBeCloseTo(snow, 4);
   });
+
+  it.each(['EN 1990', 'ASCE 7'] as const)(
+    '%s: drifted snow ends where even snow does, on the render',
+    (combinations) => {
+      const render = 40;
+      const house = houseOf({
+        domes: [domeOf({ stemWall: 0 })],
+        wall: { thickness: 250, renderInside: 0, renderOutside: render },
+        site: { ...houseOf().site, snowKpa: 1, combinations },
+      });
+      const setout = setOutHouse(house);
+      const dome = setout.domes[0] as (typeof setout.domes)[number];
+      const lune = luneOf(dome, unitLoads(setout, dome), { renderInside: 0, renderOutside: render, footing: null });
+      const reach = (1000 * R + render) * Math.sin(((combinations === 'EN 1990' ? 60 : 70) * Math.PI) / 180);
+      expect(Math.abs(snowDrift(lune, house.site).radii[2] / reach - 1)).toBeLessThan(1e-9);
+      // Even snow on the same plan: p reach² / 2 a radian.
+      const even = (combinations === 'EN 1990' ? 0.8 : 0.7) * 1e-6 * (reach ** 2 / 2);
+      expect(Math.abs((lune.sections.at(-1)?.snow.weight ?? 0) / even - 1)).toBeLessThan(1e-9);
+    },
+  );
 
   it('ASCE 7: a low dome keeps at its edge what does not slide', () => {
     // R = (3² + 0.5²) / 1 = 9.25: slope at the edge asin(3/9.25) = 18.9 degrees.

@@ -27,7 +27,10 @@ function factors(name: string, sections?: number): Map<string, number> {
     });
     found.set(`${dome.id} thrust`, domeThrust(lune, cutZ, tie).factor);
     found.set(`${dome.id} without tie`, domeThrust(lune, cutZ, null).factor);
-    const sided = [...(site.snowKpa ? [drift(lune, tie, site)] : []), earthquake(lune, tie, 0.05, site)];
+    const sided = [
+      ...(site.snowKpa ? [drift({ lune, tie, cutZ }, site)] : []),
+      earthquake({ lune, tie, cutZ }, 0.05, site),
+    ];
     for (const { load, factor, combined } of sided) {
       found.set(`${dome.id} ${load}`, factor);
       for (const [i, one] of combined.entries()) found.set(`${dome.id} ${load} ${i}`, one.factor);

@@ -84,3 +84,77 @@ describe('the soil under a footing', () => {
     expect(at(2)?.ratio).toBeCloseTo(0.5, 12);
   });
 });
+
+describe('the soil under jambs', () => {
+  const SITE = { ...houseOf().site, bearingCapacityKpa: 1000 };
+  const loadOf = (part: Partial<House>) => studied({ site: SITE, ...part }).statics.domes[0]?.footing;
+  const ARCH = openingOf().arch;
+  // The middle of the wall.
+  const R = 3125;
+  const half = (width: number) => Math.asin(width / 2 / R) * R;
+
+  it('bears half of the opening on the ring’s width, spread at 45 degrees through the footing, besides the wall', () => {
+    // Jambs of 200 mm, a footing 400 deep: on 200 + 2 · 400. The void is as wide at the floor as at 0.6 m.
+    const door = openingOf({ width: 1000, height: 500, head: FLAT, arch: { ...ARCH, ring: 200 } });
+    const found = loadOf({ openings: [door], footing: { width: 500, depth: 400 } });
+    const times = 1 + half(1000) / (200 + 2 * 400);
+    expect(found?.jamb).toMatchObject({ of: ['entrance'], length: 1000 });
+    expect(found?.jamb?.times).toBeCloseTo(times, 9);
+    expect(found?.jambKpa).toBeCloseTo(((found?.pressureKpa ?? 0) * times) / (found?.gathering ?? 0), 9);
+  });
+
+  it('two jambs add up where their lengths meet, and not where they just don’t', () => {
+    const at = (gap: number) => {
+      // From the middle of one opening to the next: both halves and the pier.
+      const apart = ((2 * half(800) + gap) / R) * (180 / Math.PI);
+      const one = { width: 800, height: 500, head: FLAT, arch: { ...ARCH, ring: 150 } } as const;
+      const openings = [
+        openingOf({ ...one, bearingDeg: 90 }),
+        openingOf({ ...one, id: 'next', bearingDeg: 90 + apart }),
+      ];
+      return loadOf({ openings, footing: { width: 500, depth: 300 } })?.jamb;
+    };
+    const alone = half(800) / (150 + 600);
+    expect(at(2 * 450 + 1)?.times).toBeCloseTo(1 + alone, 9);
+    expect(at(2 * 450 - 1)?.times).toBeCloseTo(1 + 2 * alone, 9);
+    expect(at(2 * 450 - 1)?.of).toEqual(['entrance', 'next']);
+  });
+
+  it('wall that goes on under a flush window spreads it as well; without openings there is none', () => {
+    const window = openingOf({
+      use: 'window',
+      sill: 300,
+      height: 250,
+      width: 1000,
+      head: FLAT,
+      arch: { ...ARCH, ring: 200, face: 'flush' },
+    });
+    expect(loadOf({ openings: [window] })?.jamb?.length).toBeCloseTo(200 + 2 * (400 + 300), 9);
+    expect(loadOf({ openings: [] })?.jamb).toBeNull();
+  });
+
+  it('is judged: the width that is asked for just suffices', () => {
+    const openings = [openingOf({ width: 1200 })];
+    const checked = (width: number, bearingCapacityKpa: number | null) => {
+      const { setout, statics } = studied({
+        openings,
+        footing: { width, depth: 400 },
+        site: { ...SITE, bearingCapacityKpa },
+      });
+      const [dome, found] = [setout.domes[0], statics.domes[0]];
+      if (!dome || !found) throw new Error('the house has a dome');
+      return { check: footingChecks(setout, dome, found).find((c) => c.id === 'jamb-bearing.hall'), found };
+    };
+    const { check, found } = checked(500, 1000);
+    const kpa = found.footing?.jambKpa ?? 0;
+    expect(check).toMatchObject({ state: 'ok', demand: { value: kpa } });
+    expect(check?.statement).toContain('entrance');
+    expect(checked(500, kpa * 0.8).check?.state).toBe('fails');
+    const asked = /([\d.]+) m/.exec(checked(500, kpa * 0.8).check?.advice ?? '')?.[1];
+    const { lineLoad = 0, jamb, eccentricity } = found.footing ?? {};
+    const needed = (lineLoad * (jamb?.times ?? 0) * 1000) / (kpa * 0.8) + 2 * Math.abs(eccentricity ?? 0);
+    expect(Math.abs(1000 * Number(asked) - needed)).toBeLessThanOrEqual(10);
+    expect(checked(500, null).check).toMatchObject({ state: 'attention' });
+    expect(checked(500, null).check?.advice).toContain('site.bearing-capacity');
+  });
+});

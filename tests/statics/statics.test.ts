@@ -98,8 +98,8 @@ describe('thrust of domes', () => {
       const lune = luneFor(house, n, tie.z);
       return {
         even: geometricFactor(bodyOf(lune, 'dead and snow', cutZ, tie)),
-        drift: drift(lune, tie, house.site).factor,
-        earthquake: earthquake(lune, tie, 0.02, house.site).factor,
+        drift: drift({ lune, tie, cutZ: 0 }, house.site).factor,
+        earthquake: earthquake({ lune, tie, cutZ: 0 }, 0.02, house.site).factor,
       };
     }) as unknown as [Record<string, number>, Record<string, number>];
     for (const load of Object.keys(one)) {
@@ -116,7 +116,7 @@ describe('thrust of domes', () => {
       material: { ...MATERIAL, dryDensity: 700, mortarDensity: 700 },
     });
     for (const sections of [undefined, 400]) {
-      const { factor } = earthquake(luneFor(house, sections), null, 0.1 / 0.9, house.site);
+      const { factor } = earthquake({ lune: luneFor(house, sections), tie: null, cutZ: 0 }, 0.1 / 0.9, house.site);
       expect(Math.abs(factor / 0.583356 - 1)).toBeLessThan(1e-4);
     }
   });

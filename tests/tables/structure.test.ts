@@ -48,6 +48,24 @@ describe('the structural summary', () => {
     expect(table.notes?.join(' ')).toContain('licensed engineer');
   });
 
+  it('tells what the site’s loads are judged without, and nothing where it has none', () => {
+    const noted = (site: Partial<House['site']>) =>
+      made({ ...worked, site: { ...houseOf().site, ...site } }).table.notes?.find((note) =>
+        note.startsWith('Not covered'),
+      );
+    expect(noted({})).toBeUndefined();
+    expect(noted({ seismicCoefficient: 0.02 })).toContain('EN 1998-1, 4.3.3.5.2');
+    const asce = noted({ seismicCoefficient: 0.02, windKpa: 0.2, snowKpa: 0.5, combinations: 'ASCE 7' });
+    for (const part of ['Ev of ASCE 7-16', 'case B', 'drifted snow together with wind']) expect(asce).toContain(part);
+  });
+
+  it('tells the soil’s pressure where it is greatest, under a jamb', () => {
+    const { table, statics } = made({ openings: [openingOf()] });
+    const { pressureKpa, jambKpa } = statics.domes[0]?.footing ?? {};
+    expect(jambKpa).toBeGreaterThan(1.1 * (pressureKpa ?? 0));
+    expect(table.rows[0]?.soil).toBeCloseTo(jambKpa ?? 0, 9);
+  });
+
   it('lists every check of the statics, the worst first, with what to change', () => {
     const { checks } = made({ material: { ...MATERIAL, compressiveStrengthMpa: 0 } });
     const table = structuralCheckTable(checks, 'm');

@@ -27,7 +27,7 @@ describe('writeXlsx, as openpyxl reads it', () => {
   });
 
   it('shows inches of a tape in sixteenths, and keeps them as numbers', async () => {
-    const inches = { key: 'depth', label: 'Depth', kind: 'number', unit: 'in', decimals: 4, sixteenths: true } as const;
+    const inches = { key: 'depth', label: 'Depth', kind: 'number', unit: 'in', decimals: 4, inchParts: 16 } as const;
     const tape = { id: 'tape', title: 'Tape', columns: [inches], rows: [{ depth: 136.0625 }] };
     const [sheet] = readByOpenpyxl(await writeXlsx([tape]));
     expect(sheet?.rows[1]).toEqual([136.0625]);

@@ -24,5 +24,6 @@ export const provenFewest = 'proven the fewest';
 export const atLeastNeeded = (atLeast: number): string => `at least ${atLeast} needed`;
 export const bondAndMoulds = (bond: string, count: string, proven: string): string =>
   `${bond} bond; ${count}, ${proven}`;
-export const masonryM3 = (envelope: string, blocks: string): string =>
-  `masonry ${envelope} m3, of it blocks ${blocks} m3`;
+export const masonryVolume = (envelope: string, blocks: string): string =>
+  `masonry ${envelope}, of it blocks ${blocks}`;
+export const inCubicFeetAndYards = (feet: string, yards: string): string => `${feet} ft3 (${yards} yd3)`;

@@ -53,7 +53,7 @@ export const ringTie = (id: string): string => `Ring tie of ${id}`;
 export const barsClosedHoop = (bars: number, diameter: string, level: string): string =>
   `${bars} bars ${diameter}, a closed hoop, ${level}`;
 export const tiedIntoCage = 'tied into the cage of the footing';
-export const bedCutOut = 'bed cut out to take the bars, filled with mortar, bars covered on all sides';
+export const bedCutOut = 'beds cut out to take the bars, filled with mortar that covers them on all sides';
 export const lapsAsEngineerGives = 'laps as the engineer gives them, staggered';
 export const lapsStaggeredQuarter = (lap: string): string => `laps ${lap}, staggered a quarter of the ring`;
 export const againstRustStainlessGalvanised =

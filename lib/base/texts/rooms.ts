@@ -9,7 +9,7 @@ export const readFromMemory = 'from memory';
 export const leastFloorArea = 'least area (70 ft²)';
 export const floorUnderLeastHeight = 'floor under at least 1524 mm (5 ft)';
 export const circleOfFinishedIntrados =
-  'circle of the finished intrados at that height, less earlier domes; barrels and passages left out';
+  'circle of the finished intrados at that height, less earlier domes and partitions; barrels and passages left out';
 export const largerDomeOrHigher = 'A larger dome or a higher stem wall.';
 export const roomIsAsWide = (id: string): string => `Room ${id} is as wide as a habitable room in every direction.`;
 export const leastRoomWidth = 'least width (7 ft)';
@@ -21,7 +21,8 @@ export const slopedCeilingRule = 'R305.1, exception for sloped ceilings';
 export const halfOfAreaAsked = 'half of the area asked for (70 ft²)';
 export const halfOfFloorUnder = 'half of the floor under at least 1524 mm (5 ft)';
 export const floorUnderAtLeast = 'floor under at least 2134 mm (7 ft)';
-export const circleLessEarlierDomes = 'circle of the finished intrados at that height, less earlier domes';
+export const circleLessEarlierDomes =
+  'circle of the finished intrados at that height, less earlier domes and partitions';
 export const enoughForLeastArea =
   'Enough for the least area; read more strictly, half of all floor that counts must be that high.';
 export const higherStemWall = 'A higher stem wall or rise.';

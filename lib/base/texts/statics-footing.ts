@@ -5,6 +5,12 @@ export const soilBearsFooting = (id: string): string => `The soil bears the foot
 export const pressureOnSoil = 'pressure on the soil';
 export const soilPressureFormula =
   'line load, dead and snow, gathered by piers, over the width less twice the eccentricity';
+export const soilBearsJambs = (id: string, beside: string): string =>
+  `The soil bears the footing of dome ${id} under the jambs beside ${beside}.`;
+export const pressureUnderJamb = 'pressure on the soil under the jamb';
+export const jambFormula =
+  'line load, dead and snow, times (1 + half of the openings beside it / length that bears it), over the width less twice the eccentricity; the length is the ring’s width spread at 45° to both sides through footing and wall under it';
+export const jambSource = (bearing: string): string => `common practice, no source; ${bearing}`;
 export const bearingCapacity = 'bearing capacity';
 export const makeFootingWidth = (needed: string): string =>
   `Make \`footing.width\` at least ${needed}, or have the soil investigated.`;

@@ -16,8 +16,9 @@ export const coursesWithProps = (prop: string): string => `Courses ${prop}: a pr
 export const coursesWithCentering = (centering: string): string =>
   `Courses ${centering}: centering, because their rings can't close.`;
 export const staticsRopeOverFinished = 'statics: rope over the finished courses, e^(μ angle) for its friction';
-export const weightsOnRopesHold = (domeId: string, courses: string, count: number): string =>
-  `Weights on ropes hold the blocks of dome ${domeId} in ${/^\d+$/.test(courses) ? 'course' : 'courses'} ${courses} until each ring closes; ${count} are in use at once.`;
+/** `courses` lists as many courses as `many`. */
+export const weightsOnRopesHold = (domeId: string, courses: string, many: number, count: number): string =>
+  `Weights on ropes hold the blocks of dome ${domeId} in ${many === 1 ? 'course' : 'courses'} ${courses} until each ring closes; ${count} are in use at once.`;
 export const weightToHang = (course: number): string => `weight to hang for each block, course ${course}`;
 export const hangingWeightFormula = (hangingFactor: number): string =>
   `${hangingFactor} × block × max(overhang / arm, (sin λ − μ cos λ) / μ) × e^(μ rope × λ)`;

@@ -72,7 +72,9 @@ export const jointsHoldOneSided = (id: string): string =>
 export const soilBearsOneSided = (id: string): string =>
   `The soil bears the footing of dome ${id} under loads from one side.`;
 export const stressOfLine =
-  'thrust over twice its distance from the nearer face, on the line that keeps farthest from the faces; the greatest of all combinations with load factors';
+  'thrust over twice its distance from the nearer face, on the line found to be least hard of all that fit, closed rings pressing where that helps; the greatest of all combinations with load factors';
+export const stressOfLineSource = (safeTheorem: string): string =>
+  `${safeTheorem}; lower bound theorem of plasticity; rectangular stress block of EN 1996-1-1:2005, 6.1.2 (from memory)`;
 export const frictionOfLine =
   'greatest shear over compression, on the line of thrust that keeps farthest from the faces; the greatest of all combinations with load factors';
 export const pressureOfLine =
@@ -84,10 +86,12 @@ export const anotherLineMayNeedLess =
 export const estimateOnWholeLunes =
   'An estimate on whole lunes, beside piers that the openings leave: an engineer must confirm it.';
 export const hingesMayCrush =
-  'An estimate on whole lunes. Where the line comes near a face a hinge forms there, and the blocks may crush: an engineer must confirm it.';
+  'An estimate on whole lunes and two of the closed rings. Where the line comes near a face a hinge forms there, and the blocks may crush: an engineer must confirm it.';
+export const noLineIsBorne =
+  'No line of thrust that was found is borne by the blocks: a thicker wall or a lower stem wall keeps it off the faces; stronger blocks help less.';
 export const noThrustUnder = (formula: string): string =>
   ` No thrust fits under ${formula}, so nothing tells it there: see the checks of the loads from one side.`;
-export const wallBearingAdvice = 'A wider footing, a thicker wall or stronger blocks.';
+export const wallBearingAdvice = 'A wider footing, or a thicker wall.';
 export const shellTheoryHolds = (id: string, cutZ: string): string =>
   `Shell theory holds for dome ${id} only above ${cutZ}, where all rings are closed.`;
 export const commonPracticeNoSource = 'common practice, no source';
@@ -116,6 +120,18 @@ export const buttressesTakeIt =
 export const steelArea = 'steel area';
 export const noThrustFitsIntoWall =
   'No thrust fits into the wall above it, so nothing tells its pull: change the wall first.';
+export const tieHoldsOneSided = (id: string): string =>
+  `The tie of dome ${id} holds what loads from one side ask of it.`;
+export const tieStrength = 'pull of the steel at its design strength';
+export const tieStrengthFormula = 'bars π d² / 4 · yield strength / 1.15';
+export const steelSource = 'EN 1992-1-1:2004, 2.4.2.4 (from memory)';
+export const pullOneSided = 'pull under loads from one side';
+const pullOfPair =
+  'the greater of the least thrust of the half that pushes more, at the tie, and the least pull with which a thrust fits, times the radius; the greatest of all combinations with load factors';
+export const pullOneSidedFormula = pullOfPair;
+export const pullOneSidedArea = `pull / (yield strength / 1.15); pull ${pullOfPair}`;
+export const pullIsEstimate =
+  'An estimate on whole lunes; with the tie over openings, what is left of the wall below must bear the load’s own push: an engineer must confirm it.';
 export const takeAtLeastBars = (bars: number, diameter: string): string => `Take at least ${bars} bars of ${diameter}.`;
 export const barsOfTieLap = (id: string): string => `The bars of the tie of dome ${id} lap far enough.`;
 export const lapSource = 'EN 1992-1-1:2004, 8.4 and 8.7 (from memory)';

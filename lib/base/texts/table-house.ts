@@ -19,7 +19,8 @@ export const leastOpeningsColumn = '4 % of the floor';
 export const openingsForAir = 'openings for air';
 export const waysToEscape = 'ways to escape';
 export const noRoomsAreDescribed = 'No rooms are described.';
-export const roomIsItsWhole = 'A room is its whole dome to the finished faces; rooms in one dome are measured as one.';
+export const roomIsItsWhole =
+  'A room is its whole dome to the finished faces, without the floor that partitions stand on; rooms in one dome are measured as one.';
 export const barrelsAndPassagesAdd = 'Barrels and passages add no floor here; the oculus adds no glazing.';
 export const clearWidth = 'clear width';
 export const clearHeight = 'clear height';
@@ -64,11 +65,22 @@ export const ringsClosedAbove = 'rings closed above';
 export const ringTie = 'ring tie';
 export const itsPull = 'its pull';
 export const loadOnSoil = 'load on the soil';
-export const pressureOnSoil = 'pressure on the soil';
+export const pressureOnSoil = 'greatest pressure on the soil';
 export const loadsWithoutLoadFactors =
   'Loads without load factors. Geometric factor: thickness of the wall over what the line of thrust needs to fit; 2 is asked for (Heyman, The Stone Skeleton, 1995, from memory), under 1 no thrust fits. Least thrust: outward, along the middle of the wall or footing; empty where none fits.';
 export const pullOfClosedRing =
   'Pull: of a closed ring where the tie lies; without one, over all openings. The greatest design pull, with load factors, stands among the checks.';
+export const notCovered = (what: string): string =>
+  `Not covered, for an engineer to judge: ${what}. Domes are held against loads from one side as pairs of lunes alone, openings left out.`;
+export const secondWind = (combinations: string): string =>
+  combinations === 'ASCE 7'
+    ? 'wind by case B of ASCE 7-16, Figure 27.3-2, and pressure inside'
+    : 'wind across openings, and pressure inside';
+export const driftWithWind = 'drifted snow together with wind';
+export const uprightEarthquake = (combinations: string): string =>
+  combinations === 'ASCE 7'
+    ? 'the upright part of an earthquake (Ev of ASCE 7-16, 12.4.2.2), for want of the spectral acceleration'
+    : 'the upright part of an earthquake (EN 1998-1, 4.3.3.5.2)';
 export const inFooting = 'in the footing';
 export const aboveFloor = (height: string): string => `${height} above the floor`;
 export const barsOfTie = (bars: number, diameter: string, where: string, strength: number): string =>

@@ -29,8 +29,8 @@ export const mouldsAtLeastNeeded = (count: number, atLeast: number, mixed: boole
   `${counted(count, mixed)}; ${atLeast} at least are needed, of ${FAMILY}. ${mixed ? 'The true number lies between.' : 'The search was cut short.'}`;
 export const coursesOfTwoMoulds = (courses: number): string =>
   `Courses laid with two moulds: ${courses}; the table of courses tells which blocks are of which.`;
-export const innerSizesToLarger = (cutTo: number, unit: string, shrinkage: number): string =>
-  `Inner sizes, to ${cutTo} ${unit}, larger than the dry block by its drying shrinkage of ${shrinkage} %.`;
+export const innerSizesToLarger = (cutTo: string, shrinkage: number): string =>
+  `Inner sizes, to ${cutTo}, larger than the dry block by its drying shrinkage of ${shrinkage} %.`;
 export const bedsStandSquare =
   'Beds stand square to the faces. Every mould is its own mirror image: one serves left and right. Blocks that take in a short neighbour are cast in its shape with the heads moved apart: see the longer moulds.';
 export const facesAreFlatSagittas =

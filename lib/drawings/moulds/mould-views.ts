@@ -10,9 +10,11 @@ import { textWidth } from '../../documents/text-size.js';
 import { type CastShape, LINING } from '../../masonry/moulds/shape.js';
 import { halfAngleAt } from '../../masonry/placed.js';
 import type { Stop } from '../../masonry/stops.js';
+import { lineEdge } from '../../math/curves.js';
 import { hypot } from '../../math/elementary.js';
 import { cross2, dot2, sub2, type Vec2 } from '../../math/vec.js';
 import { spanPoint } from '../../setout/span.js';
+import { brokenLine } from '../broken-line.js';
 import { arcThrough } from '../templates/curves.js';
 import { developedBed, headFigure } from './developed.js';
 
@@ -85,10 +87,10 @@ function faceView(shape: CastShape, depth: 0 | 1, scale: number, units: WrittenU
   ];
   const [left, right] = [at(0.5, -1), at(0.5, 1)];
   const diagonal = aligned(lowLeft, highRight, lowLeft);
-  const number = expandDimension(diagonal, scale, units).texts.flatMap(boxCorners);
+  const numbers = expandDimension(diagonal, scale, units).texts.map(boxCorners);
   return [
     outline(edges),
-    ...levelBroken(left, right, number, scale).map(
+    ...brokenLine(lineEdge(left, right), numbers, NAME_GAP * scale).map(
       (segment): Primitive => ({ kind: 'path', layer: 'joint', segments: [segment], closed: false }),
     ),
     beside(edges, 'below', lowLeft, lowRight, OFF * scale),
@@ -97,18 +99,6 @@ function faceView(shape: CastShape, depth: 0 | 1, scale: number, units: WrittenU
     beside(edges, 'left', at(0, 0), at(1, 0), OFF * scale),
     diagonal,
   ];
-}
-
-/** The level line from `left` to `right`, broken where a text stands on it: `corners` are those of its box, in order. */
-function levelBroken(left: Vec2, right: Vec2, corners: readonly Vec2[], scale: number): Segment[] {
-  const y = left[1];
-  const crossed = corners.flatMap((a, i) => {
-    const b = corners[(i + 1) % corners.length] as Vec2;
-    return a[1] < y === b[1] < y ? [] : [a[0] + ((b[0] - a[0]) * (y - a[1])) / (b[1] - a[1])];
-  });
-  if (crossed.length === 0) return [line(left, right)];
-  const [from, to] = [Math.min(...crossed) - NAME_GAP * scale, Math.max(...crossed) + NAME_GAP * scale];
-  return [...(from > left[0] ? [line(left, [from, y])] : []), ...(to < right[0] ? [line([to, y], right)] : [])];
 }
 
 /** Rows for names of stop boards between a face and its dimension lines, paper mm from its box: two above, two below. */

@@ -1,20 +1,19 @@
 import type { WrittenUnits } from '../../base/measures.js';
 import * as texts from '../../base/texts/drawing-sheets.js';
 import type { SheetKind } from '../../description/house.js';
-import { type Block, placeBlock, stackBlocks } from '../../documents/block.js';
 import { plotScales, scaleWords, standardScales } from '../../documents/scales.js';
 import type { SheetSize } from '../../documents/sheet-size.js';
-import type { Table } from '../../documents/table.js';
 import type { Draft } from '../draft.js';
 import type { HandedOver } from '../handed.js';
 import type { Chapter } from './chapter.js';
 import type { Chosen } from './choose.js';
-import { type Flowing, flowPages, GAP, LONGEST, NARROWEST, tableBlocks } from './flow.js';
+import { betterFilled, flowPages } from './flow.js';
 import { keyDraft, splitDraft } from './match-lines.js';
 import type { Page } from './page.js';
 import type { PageMaker } from './page-maker.js';
 import { namesOf } from './sheet-names.js';
-import { type TextPart, textBlock } from './text-parts.js';
+import type { TextPart } from './text-parts.js';
+import { besideOf, type Told, toldOf } from './told.js';
 
 /** A page and what its sheet is called. */
 export interface NamedPage {
@@ -26,66 +25,83 @@ export interface NamedPage {
   readonly scale: string;
 }
 
-/** All pages of a chapter: its views, with tables beside them where there is room, then what is left of tables and texts. */
+/**
+ * All pages of a chapter: its views, with tables beside them where there is room, then what is left of tables and texts.
+ * Views are shared out evenly, and tables stand together after them, where a sheet would else be left nearly empty.
+ */
 export function chapterPages(maker: PageMaker, chapter: Chapter, chosen: Chosen, units: WrittenUnits): NamedPage[] {
   const { size } = chosen;
-  const beside = chapter.beside.filter((table) => table.rows.length > 0).flatMap((table) => tableBlocks(table, size));
+  const beside = besideOf(chapter.beside, size);
   const own = toldOf(chapter.tables(maker.handed), size);
-  const groups = groupsOf(maker, chapter, chosen, units);
-  const texts = [...groups.flatMap((g) => g.notes ?? []), ...chapter.texts];
-  // Parts of one table follow each other; only whole tables, with their notes, stand beside views.
-  let loose = [...beside, ...own.flatMap(({ whole }) => (whole ? [whole] : []))];
-  const pages: NamedPage[] = [];
-  for (const { drafts, scale } of groups) {
-    const page = maker.page(size, drafts, scale, loose);
-    if (!page) throw new Error(`the views ${drafts.map((d) => d.id).join(', ')} fitted ${size.name} and do no more`);
-    loose = loose.filter((b) => !page.tables.includes(b));
-    pages.push({ kind: chapter.kind, page, ...namesOf(chapter, page), scale: scaleWords(scale, units) });
+  const filled = groupsOf(maker, chapter, chosen, units);
+  let best = arranged(maker, chapter, size, { groups: filled, beside, own, offered: [...beside, ...own] });
+  if (filled.length > 0 && best.length > 1) {
+    const evened = evenedGroups(maker, size, filled);
+    const changed = evened.some(({ drafts }, i) => drafts.length !== filled[i]?.drafts.length);
+    for (const groups of changed ? [filled, evened] : [filled])
+      for (const offered of own.length > 0 ? [[...beside, ...own], beside] : [beside]) {
+        const pages = arranged(maker, chapter, size, { groups, beside, own, offered });
+        if (betterFilled(pages.map(pageOf), best.map(pageOf))) best = pages;
+      }
   }
-  const left = own.filter(({ whole }) => !whole || loose.includes(whole)).flatMap(({ flowing }) => flowing);
-  const told = pages.length > 0 ? [] : beside;
-  const rest = flowPages(size, [...told, ...left, ...texts]).map(
-    (page): NamedPage => ({ kind: chapter.kind, page, title: chapter.title, id: chapter.kind, scale: '' }),
+  return numbered(
+    best.map(({ group, page }) => ({
+      kind: chapter.kind,
+      page,
+      ...(group ? namesOf(chapter, page) : { title: chapter.title, id: chapter.kind }),
+      scale: group ? scaleWords(group.scale, units) : '',
+    })),
   );
-  return numbered([...pages, ...rest]);
 }
 
-/** A table and the notes to it. */
-interface Told {
-  readonly flowing: readonly Flowing[];
-  /** All of them, where the table fits a sheet: they may stand beside views. */
-  readonly whole: Block | null;
+/** A page with the views that stand on it; `null` on a sheet of words. */
+interface Arranged {
+  readonly group: Group | null;
+  readonly page: Page;
 }
 
-const toldOf = (tables: readonly Table[], size: SheetSize): Told[] =>
-  tables
-    .filter((table) => table.rows.length > 0)
-    .map((table): Told => {
-      const { notes = [] } = table;
-      const after = notes.length > 0 ? [{ heading: texts.notes(table.title), paragraphs: notes }] : [];
-      const [part, ...others] = tableBlocks(table, size);
-      const whole = part && others.length === 0 ? withNotes(part, after) : null;
-      return { flowing: [table, ...after], whole };
-    });
+const pageOf = ({ page }: Arranged): Page => page;
 
-/** A table and under it its notes: as wide as it where lines stay readable, in two columns where both have room. */
-function withNotes(table: Block, notes: readonly TextPart[]): Block {
-  const two = table.width >= 2 * NARROWEST + GAP;
-  const width = Math.max(NARROWEST, Math.min(LONGEST, two ? (table.width - GAP) / 2 : table.width));
-  return stackBlocks([table, ...notes.map((part) => (two ? inTwoColumns(part, width) : textBlock(part, width)))], GAP);
+interface Content {
+  readonly groups: readonly Group[];
+  readonly beside: readonly Told[];
+  readonly own: readonly Told[];
+  /** Those of both that may stand beside views. */
+  readonly offered: readonly Told[];
 }
 
-/** A text in two columns, broken between the paragraphs where it takes the least height. */
-function inTwoColumns({ heading, paragraphs }: TextPart, width: number): Block {
-  const breaks = paragraphs.map((_, i): readonly [Block, Block] => [
-    textBlock({ heading, paragraphs: paragraphs.slice(0, i + 1) }, width),
-    textBlock({ heading: '', paragraphs: paragraphs.slice(i + 1) }, width),
-  ]);
-  const heights = breaks.map(([left, right]) => Math.max(left.height, right.height));
-  const height = Math.min(...heights);
-  const [left, right] = breaks[heights.indexOf(height)] as readonly [Block, Block];
-  const primitives = [...left.primitives, ...placeBlock(right, [width + GAP, 0])];
-  return { width: 2 * width + GAP, height, primitives };
+function arranged(
+  maker: PageMaker,
+  chapter: Chapter,
+  size: SheetSize,
+  { groups, beside, own, offered }: Content,
+): Arranged[] {
+  let loose = offered;
+  const views = groups.map((group) => {
+    const page = maker.page(size, group.drafts, group.scale, loose);
+    if (!page)
+      throw new Error(`the views ${group.drafts.map((d) => d.id).join(', ')} fitted ${size.name} and do no more`);
+    loose = loose.filter((told) => !page.tables.includes(told));
+    return { group, page };
+  });
+  const placed = views.flatMap(({ page }) => page.tables);
+  const left = own.filter((told) => !placed.includes(told)).flatMap(({ flowing }) => flowing);
+  const told = views.length > 0 ? [] : beside.flatMap(({ flowing }) => flowing);
+  const texts = [...groups.flatMap((g) => g.notes ?? []), ...chapter.texts];
+  const rest = flowPages(size, [...told, ...left, ...texts]).map((page) => ({ group: null, page }));
+  return [...views, ...rest];
+}
+
+/** Runs of groups at one scale shared out evenly; keys and parts of views that go on at match lines stay as they are. */
+function evenedGroups(maker: PageMaker, size: SheetSize, groups: readonly Group[]): readonly Group[] {
+  const [first] = groups;
+  if (!first || groups.some(({ scale, notes }) => scale !== first.scale || notes)) return groups;
+  const drafts = maker.evened(
+    size,
+    groups.map((g) => g.drafts),
+    first.scale,
+  );
+  return drafts.map((group) => ({ drafts: group, scale: first.scale }));
 }
 
 interface Group {

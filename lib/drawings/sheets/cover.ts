@@ -33,7 +33,10 @@ export function projectTable(setout: HouseSetout, handed: HandedOver): Table {
     [texts.date, project.date ?? texts.undated],
     [texts.revision, project.revision],
   ];
-  const floors = house.rooms.flatMap((room) => handed.floors[room.id] ?? []);
+  // Rooms of one dome are measured as one.
+  const floors = [...new Map(house.rooms.map((room) => [room.in, handed.floors[room.id]])).values()].flatMap(
+    (m2) => m2 ?? [],
+  );
   return pairs('project', texts.projectTitle, [
     ...said.filter(([, value]) => value !== ''),
     [texts.domes, domes.map((d) => `${d.id} (${roomNames(setout, d).join(', ')})`).join('; ')],

@@ -5,13 +5,13 @@ import { words } from '../../documents/shapes.js';
 import { drawingSpace, type SheetSize } from '../../documents/sheet-size.js';
 import { TITLE_BLOCK } from '../../documents/title-block.js';
 import { type Box, type LineEdge, lineEdge } from '../../math/curves.js';
-import { rangesWhere } from '../../math/curves-ranges.js';
-import { length2, lerp2, sub2, type Vec2 } from '../../math/vec.js';
+import type { Vec2 } from '../../math/vec.js';
+import { brokenLine } from '../broken-line.js';
 import { clipTo, inBox } from '../clip.js';
 import type { Draft, DraftedView } from '../draft.js';
 import type { HandedOver } from '../handed.js';
 import { Layout, shapesOf } from '../layout.js';
-import { type Bounded, bounded, meet } from '../overlap.js';
+import { strokesOf } from '../paths.js';
 import { CAPTION } from './rows.js';
 
 /** Beside a part on its sheet: frame, labels of match lines, what figures reach out, paper mm. */
@@ -141,8 +141,9 @@ export function keyDraft(draft: Draft, size: SheetSize, scale: number): Draft {
       const { layout: whole, foot } = draft.draw(at, handed);
       const layout = new Layout(at, draft.units);
       layout.add(...whole.primitives.filter(onKey));
-      const written = layout.primitives.flatMap((p) => shapesOf(p, at, draft.units).texts);
-      for (const side of sidesOf(parts().map((part) => part.figure))) layout.add(...brokenAt(written, side, at));
+      const written = layout.primitives.flatMap((p) => shapesOf(p, at, draft.units).texts.map((t) => t.corners));
+      for (const side of sidesOf(parts().map((part) => part.figure)))
+        layout.add(...strokesOf('overhead', brokenLine(side, written)));
       for (const { figure, id } of parts()) {
         const name = id.replace(/^.*-part-/, '').toUpperCase();
         layout.place(
@@ -171,24 +172,6 @@ function sidesOf(boxes: readonly Box[]): LineEdge[] {
   ]);
   const named = sides.map((side) => [[side.from, side.to].flat().map(Math.round).join(' '), side] as const);
   return [...new Map(named).values()];
-}
-
-/** A side of a part's box, left out where a figure stands on it. */
-function brokenAt(texts: readonly Bounded[], { from, to }: LineEdge, scale: number): Primitive[] {
-  const side = bounded([from, to]);
-  const crossed = texts.filter((t) => meet(t, side));
-  const length = length2(sub2(to, from));
-  const free = (t: number) => {
-    const p = bounded([lerp2(from, to, t)]);
-    return !crossed.some((text) => meet(text, p));
-  };
-  const samples = Math.max(8, Math.ceil(length / scale));
-  return rangesWhere(free, 0, 1, samples, (a, b) => Math.abs(a - b) * length < 0.05 * scale).map(([a, b]) => ({
-    kind: 'path',
-    layer: 'overhead',
-    segments: [lineEdge(lerp2(from, to, a), lerp2(from, to, b))],
-    closed: false,
-  }));
 }
 
 /** Places of a name in a box: from its lower left corner up and to the right. */

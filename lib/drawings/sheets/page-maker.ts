@@ -1,5 +1,4 @@
 import type { WrittenUnits } from '../../base/measures.js';
-import type { Block } from '../../documents/block.js';
 import type { View } from '../../documents/drawing.js';
 import type { SheetSize } from '../../documents/sheet-size.js';
 import { bareView, type Draft } from '../draft.js';
@@ -7,6 +6,7 @@ import type { FootSpec } from '../foot.js';
 import type { HandedOver } from '../handed.js';
 import { furnitureOf } from './furniture.js';
 import { composePage, type Page } from './page.js';
+import type { Told } from './told.js';
 
 /** Margins and the least that stands beside a figure, paper mm. */
 const LEAST_BESIDE = 50;
@@ -22,7 +22,7 @@ export class PageMaker {
   ) {}
 
   /** Views on one sheet with what is said beside them and as many tables as find room; `null` when it is too much. */
-  page(size: SheetSize, drafts: readonly Draft[], scale: number, tables: readonly Block[] = []): Page | null {
+  page(size: SheetSize, drafts: readonly Draft[], scale: number, tables: readonly Told[] = []): Page | null {
     // A figure that is larger than the sheet need not be laid out to know it.
     if (drafts.some((d) => !this.mayFit(size, d, scale))) return null;
     const drawn = drafts.map((d) => this.draw(d, scale));
@@ -61,6 +61,21 @@ export class PageMaker {
     return groups;
   }
 
+  /** The same sheets, but what stands last on one moved to the next where that is the emptier. */
+  evened(size: SheetSize, filled: readonly (readonly Draft[])[], scale: number): (readonly Draft[])[] {
+    const groups = [...filled];
+    for (let k = groups.length - 1; k > 0; k--) {
+      for (;;) {
+        const [before, after] = [groups[k - 1], groups[k]] as [readonly Draft[], readonly Draft[]];
+        const [kept, moved] = [before.slice(0, -1), [...before.slice(-1), ...after]];
+        const evener = figuresArea(kept) > figuresArea(after) && figuresArea(moved) < figuresArea(before);
+        if (kept.length === 0 || !evener || !this.page(size, moved, scale)) break;
+        [groups[k - 1], groups[k]] = [kept, moved];
+      }
+    }
+    return groups;
+  }
+
   private mayFit(size: SheetSize, { figure: { min, max } }: Draft, scale: number): boolean {
     const [width, height] = [(max[0] - min[0]) / scale, (max[1] - min[1]) / scale];
     return width <= size.width - LEAST_BESIDE && height <= size.height - LEAST_BESIDE;
@@ -77,3 +92,7 @@ export class PageMaker {
     return drawn;
   }
 }
+
+/** Of the figures of some drafts, model mm². */
+const figuresArea = (drafts: readonly Draft[]): number =>
+  drafts.reduce((sum, { figure: { min, max } }) => sum + (max[0] - min[0]) * (max[1] - min[1]), 0);

@@ -1,4 +1,3 @@
-import { type Block, placeBlock } from '../../documents/block.js';
 import type { PaperPrimitive, View } from '../../documents/drawing.js';
 import { scaleWords } from '../../documents/scales.js';
 import { words } from '../../documents/shapes.js';
@@ -7,9 +6,10 @@ import { drawingSpace, type SheetSize } from '../../documents/sheet-size.js';
 import { textWidth } from '../../documents/text-size.js';
 import { TITLE_BLOCK } from '../../documents/title-block.js';
 import { TITLE } from '../foot-blocks.js';
+import { areaOf, drawnBlocks, FreeRoom, GAP, moved, type PlacedBlock, roomToMove, shareOf } from './free-room.js';
 import { columnOf, type Furniture, stripOf } from './furniture.js';
 import { type Area, heightOf, type PackedRows, packRows, type SpreadView, spreadRows, widthOf } from './rows.js';
-import { GAP, Shelf } from './shelf.js';
+import type { Told } from './told.js';
 
 /** Room inside the frame that nothing enters, paper mm. */
 const PAD = 4;
@@ -19,7 +19,9 @@ export interface Page {
   readonly views: readonly PlacedView[];
   readonly paper: readonly PaperPrimitive[];
   /** Tables that found room here. */
-  readonly tables: readonly Block[];
+  readonly tables: readonly Told[];
+  /** How much of the sheet views, tables and texts take up, 0 to 1. */
+  readonly filled: number;
 }
 
 /** A page, and the rows of views in the room that they had. */
@@ -36,7 +38,7 @@ export function composePage(
   size: SheetSize,
   views: readonly View[],
   furniture: Furniture,
-  tables: readonly Block[],
+  tables: readonly Told[],
 ): Page | null {
   const [beside, below] = [composeBeside, composeBelow].map((compose) => compose(size, views, furniture, tables));
   if (!beside || !below) return beside ?? below ?? null;
@@ -53,7 +55,7 @@ function composeBeside(
   size: SheetSize,
   views: readonly View[],
   furniture: Furniture,
-  tables: readonly Block[],
+  tables: readonly Told[],
 ): Composed | null {
   const space = drawingSpace(size);
   const inner = space.right - TITLE_BLOCK.width;
@@ -64,69 +66,102 @@ function composeBeside(
     top: space.top - PAD,
   };
   const block = columnOf(furniture, widthOf(column));
+  if (block.height > heightOf(column) || block.width > widthOf(column)) return null;
   const area: Area = { left: space.left + PAD, right: inner, bottom: space.bottom + PAD, top: space.top - PAD };
-  const rows = packRows(views, widthOf(area), heightOf(area));
-  if (block.height > heightOf(column) || block.width > widthOf(column) || !rows) return null;
-  const stack = new Shelf(column, block);
-  const rest = tables.filter((table) => !stack.add(table));
-  const composed = withTables(area, rows, rest);
-  return {
-    ...composed,
-    paper: [...stack.primitives, ...composed.paper],
-    tables: tables.filter((t) => !rest.includes(t) || composed.tables.includes(t)),
-  };
+  return withTables(size, {
+    views,
+    area,
+    tables,
+    furniture: { block, area: areaOf(block, [column.left, column.top]) },
+  });
 }
 
 function composeBelow(
   size: SheetSize,
   views: readonly View[],
   furniture: Furniture,
-  tables: readonly Block[],
+  tables: readonly Told[],
 ): Composed | null {
   const space = drawingSpace(size);
   const left = space.left + PAD;
   const block = stripOf(furniture, space.right - TITLE_BLOCK.width - PAD - left);
   const strip = Math.max(TITLE_BLOCK.height, block.height + 2 * PAD);
   const area: Area = { left, right: space.right - PAD, bottom: space.bottom + strip + PAD, top: space.top - PAD };
+  const placed = { block, area: areaOf(block, [left, space.bottom + strip - PAD]) };
+  return withTables(size, { views, area, tables, furniture: placed });
+}
+
+interface Parts {
+  readonly views: readonly View[];
+  /** Where the views stand. */
+  readonly area: Area;
+  readonly furniture: PlacedBlock;
+  readonly tables: readonly Told[];
+}
+
+/** Rows of views, with tables to their right, under them or under what is said beside them, where that leaves room. */
+function withTables(size: SheetSize, { views, area, furniture, tables }: Parts): Composed | null {
   const rows = packRows(views, widthOf(area), heightOf(area));
   if (!rows) return null;
-  const composed = withTables(area, rows, tables);
-  return { ...composed, paper: [...placeBlock(block, [left, space.bottom + strip - PAD]), ...composed.paper] };
+  const space = drawingSpace(size);
+  const inner: Area = {
+    left: area.left,
+    right: space.right - PAD,
+    bottom: space.bottom + PAD,
+    top: area.top,
+  };
+  const form: Area = {
+    left: space.right - TITLE_BLOCK.width,
+    right: space.right,
+    bottom: space.bottom,
+    top: space.bottom + TITLE_BLOCK.height + PAD,
+  };
+  const figure: Area = { ...area, right: area.left + rows.width, bottom: area.top - rows.height };
+  const room = new FreeRoom(inner, [form], [figure, furniture.area], Math.max(furniture.area.left, figure.right + GAP));
+  const done = tables.filter(({ ways }) => ways.some((blocks) => room.addAll(blocks)));
+  const { placed, left } = asideOf(figure, room.placed, area, [form, furniture.area]);
+  const spread = spreadRows(rows, left);
+  return {
+    views: spread.map((s) => s.placed),
+    paper: [...drawnBlocks([furniture, ...placed]), ...captions(spread)],
+    tables: done,
+    filled: shareOf([figure, furniture.area, ...placed.map((p) => p.area)], {
+      left: space.left,
+      right: space.right,
+      bottom: space.bottom,
+      top: space.top,
+    }),
+    rows,
+    area,
+  };
 }
 
-/** Rows of views, with tables to their right or under them where that leaves room. */
-function withTables(area: Area, rows: PackedRows, tables: readonly Block[]): Composed {
-  const free: Area = { ...area, left: area.left + rows.width + GAP };
-  const under: Area = { ...area, top: area.top - rows.height - GAP };
-  for (const [room, views] of [
-    [free, (used: Area): Area => ({ ...area, right: used.left - GAP })],
-    [under, (used: Area): Area => ({ ...area, bottom: used.top + GAP })],
-  ] as const) {
-    const placed = tables.filter((t) => t.width <= widthOf(room) && t.height <= heightOf(room));
-    if (placed.length === 0) continue;
-    const widest = Math.max(...placed.map((t) => t.width));
-    const used = room === free ? { ...room, left: room.right - widest } : lowered(room, placed);
-    const stack = new Shelf(used);
-    const done = placed.filter((t) => stack.add(t));
-    const spread = spreadRows(rows, views(used));
-    return { ...spreadPage(area, rows, spread), paper: [...stack.primitives, ...captions(spread)], tables: done };
-  }
-  return spreadPage(area, rows, spreadRows(rows, area));
+/** Blocks beside a figure moved to the edge and those under it to the foot of its area, and what is left of that for the figure. */
+function asideOf(
+  figure: Area,
+  blocks: readonly PlacedBlock[],
+  area: Area,
+  others: readonly Area[],
+): { readonly placed: PlacedBlock[]; readonly left: Area } {
+  const inside = blocks.filter((b) => b.area.left < area.right && b.area.top > area.bottom);
+  const outside = blocks.filter((b) => !inside.includes(b));
+  const beside = inside.filter((b) => b.area.left >= figure.right && b.area.top > figure.bottom);
+  const under = inside.filter((b) => !beside.includes(b));
+  const down =
+    under.length > 0 ? roomToMove(under, 'down', area.bottom, [...others, ...areasOf(outside), ...areasOf(beside)]) : 0;
+  const low = under.map((b) => moved(b, [0, -down]));
+  const right =
+    beside.length > 0 ? roomToMove(beside, 'right', area.right, [...others, ...areasOf(outside), ...areasOf(low)]) : 0;
+  const aside = beside.map((b) => moved(b, [right, 0]));
+  const left: Area = {
+    ...area,
+    right: Math.min(area.right, ...aside.map((b) => b.area.left - GAP)),
+    bottom: Math.max(area.bottom, ...low.map((b) => b.area.top + GAP)),
+  };
+  return { placed: [...outside, ...aside, ...low], left };
 }
 
-const spreadPage = (area: Area, rows: PackedRows, spread: readonly SpreadView[]): Composed => ({
-  views: spread.map((s) => s.placed),
-  paper: captions(spread),
-  tables: [],
-  rows,
-  area,
-});
-
-/** The lower part of a room that is as high as the highest of the blocks. */
-const lowered = (room: Area, blocks: readonly Block[]): Area => ({
-  ...room,
-  top: room.bottom + Math.max(...blocks.map((b) => b.height)),
-});
+const areasOf = (blocks: readonly PlacedBlock[]): Area[] => blocks.map((b) => b.area);
 
 /** Titles and scales under views, those of a row on one line. */
 const captions = (views: readonly SpreadView[]): PaperPrimitive[] =>

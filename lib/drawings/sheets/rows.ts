@@ -29,11 +29,12 @@ interface Extent {
 interface Row {
   readonly views: readonly Extent[];
   readonly width: number;
-  readonly up: number;
-  readonly down: number;
+  readonly height: number;
+  /** How far above the lowest of its views its common level lies; `null` where some view doesn't show that. */
+  readonly level: number | null;
 }
 
-/** Views in rows; views of a row stand on one level. */
+/** Views in rows; views of a row stand on one level or, where some don't show it, on one foot. */
 export interface PackedRows {
   readonly rows: readonly Row[];
   readonly width: number;
@@ -46,13 +47,18 @@ export interface PackedRows {
 export function packRows(views: readonly View[], width: number, height: number): PackedRows | null {
   const extents = views.map(extentOf);
   const n = extents.length;
-  for (let each = n; each >= 1; each--) {
-    if (n % each !== 0) continue;
-    const rows = Array.from({ length: n / each }, (_, r) => rowOf(extents.slice(r * each, (r + 1) * each)));
-    const packed = fitting(rows, true, width, height);
+  const long = longRows(extents, width);
+  for (let count = 1; count <= n; count++) {
+    const each = Math.ceil(n / count);
+    // As many rows as this would leave one empty.
+    if (each * (count - 1) >= n) continue;
+    const rows = Array.from({ length: count }, (_, r) => rowOf(extents.slice(r * each, (r + 1) * each)));
+    const packed =
+      fitting(rows, n % each === 0, width, height) ??
+      (long.length === count ? fitting(long, false, width, height) : null);
     if (packed) return packed;
   }
-  return fitting(longRows(extents, width), false, width, height);
+  return null;
 }
 
 function fitting(rows: readonly Row[], even: boolean, width: number, height: number): PackedRows | null {
@@ -89,8 +95,8 @@ export function spreadRows({ rows, height }: PackedRows, area: Area): SpreadView
   let top = area.top;
   return rows.flatMap((row) => {
     top -= spare;
-    const level = top - row.up;
     const bottom = top - rowHeight(row);
+    const foot = bottom + CAPTION;
     top = bottom - GAP;
     const between = (widthOf(area) - row.width) / (row.views.length + 1);
     let x = area.left;
@@ -98,7 +104,7 @@ export function spreadRows({ rows, height }: PackedRows, area: Area): SpreadView
       x += between;
       const left = x;
       x += e.left + e.right + GAP;
-      return { placed: { view: e.view, at: [left + e.left, level] }, left, bottom };
+      return { placed: { view: e.view, at: [left + e.left, foot + (row.level ?? e.down)] }, left, bottom };
     });
   });
 }
@@ -109,13 +115,15 @@ const extentOf = remembered((view: View): Extent => {
   return { view, left: -min[0], right: max[0], down: -min[1], up: max[1] };
 });
 
-const rowHeight = (row: Row): number => row.up + row.down + CAPTION;
+const rowHeight = (row: Row): number => row.height + CAPTION;
 
 function rowOf(views: readonly Extent[]): Row {
+  const shown = views.every((e) => e.up >= 0 && e.down >= 0);
+  const level = Math.max(...views.map((e) => e.down));
   return {
     views,
     width: views.reduce((sum, e) => sum + e.left + e.right, GAP * (views.length - 1)),
-    up: Math.max(...views.map((e) => e.up)),
-    down: Math.max(...views.map((e) => e.down)),
+    height: Math.max(...views.map((e) => e.up + (shown ? level : e.down))),
+    level: shown ? level : null,
   };
 }

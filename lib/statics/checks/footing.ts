@@ -1,4 +1,4 @@
-import { type Check, givenFigure } from '../../base/figures.js';
+import { type Check, type Figure, givenFigure } from '../../base/figures.js';
 import * as texts from '../../base/texts/statics-footing.js';
 import { formatLength } from '../../base/units.js';
 import type { DomeSetout } from '../../setout/dome.js';
@@ -16,11 +16,14 @@ const USUAL_YIELD = 500;
 /** Checks of the footing under one dome. */
 export function footingChecks(setout: HouseSetout, dome: DomeSetout, { footing }: DomeStatics): Check[] {
   if (!footing) return [];
-  return [bearingCheck(setout, dome, footing), ...slidingCheck(setout, dome, footing)];
+  return [
+    bearingCheck(setout, dome, footing),
+    ...jambCheck(setout, dome, footing),
+    ...slidingCheck(setout, dome, footing),
+  ];
 }
 
 function bearingCheck(setout: HouseSetout, dome: DomeSetout, footing: FootingForces): Check {
-  const { bearingCapacityKpa } = setout.house.site;
   const width = setout.house.footing?.width ?? 0;
   const id = `bearing.${dome.id}`;
   const statement = texts.soilBearsFooting(dome.id);
@@ -47,17 +50,49 @@ function bearingCheck(setout: HouseSetout, dome: DomeSetout, footing: FootingFor
       'eccentricity (mm)': footing.eccentricity,
     },
   );
-  if (bearingCapacityKpa === null) return missing(id, statement, 'site.bearing-capacity', BEARING, { demand });
-  const needed =
-    (footing.lineLoad * footing.gathering * 1000) / bearingCapacityKpa + 2 * Math.abs(footing.eccentricity);
+  return borne(
+    setout,
+    { id, statement, source: BEARING, demand },
+    footing.lineLoad * footing.gathering,
+    footing.eccentricity,
+  );
+}
+
+/** The soil under the jambs, where what comes on openings comes down. */
+function jambCheck(setout: HouseSetout, dome: DomeSetout, footing: FootingForces): Check[] {
+  const { jamb, jambKpa, lineLoad, eccentricity } = footing;
+  // Where no thrust fits, the check of the whole ring says so.
+  if (jamb === null || jambKpa === null || eccentricity === null) return [];
+  const id = `jamb-bearing.${dome.id}`;
+  const statement = texts.soilBearsJambs(dome.id, jamb.of.join(', '));
+  const source = texts.jambSource(BEARING);
+  const demand = computed(`${id}.pressure`, texts.pressureUnderJamb, jambKpa, 'kPa', texts.jambFormula, source, {
+    'line load (kN/m)': lineLoad,
+    'half of the openings beside it (mm)': jamb.gathered,
+    'length that bears it (mm)': jamb.length,
+    'gathered by jambs (times)': jamb.times,
+    'width (mm)': setout.house.footing?.width ?? 0,
+    'eccentricity (mm)': eccentricity,
+  });
+  return [borne(setout, { id, statement, source, demand }, lineLoad * jamb.times, eccentricity)];
+}
+
+/** A pressure against what the soil may bear; `lineLoad` in kN/m is what presses, off the middle by `eccentricity`, mm. */
+function borne(
+  setout: HouseSetout,
+  base: Pick<Check, 'id' | 'statement' | 'source'> & { readonly demand: Figure },
+  lineLoad: number,
+  eccentricity: number,
+): Check {
+  const { id, statement, source, demand } = base;
+  const capacity = setout.house.site.bearingCapacityKpa;
+  if (capacity === null) return missing(id, statement, 'site.bearing-capacity', source, { demand });
+  const needed = (lineLoad * 1000) / capacity + 2 * Math.abs(eccentricity);
   return {
-    id,
-    statement,
-    state: footing.pressureKpa <= bearingCapacityKpa ? 'ok' : 'fails',
-    demand,
-    capacity: givenFigure(`${id}.capacity`, texts.bearingCapacity, bearingCapacityKpa, 'kPa'),
-    ratio: ratioOf(footing.pressureKpa, bearingCapacityKpa),
-    source: BEARING,
+    ...base,
+    state: demand.value <= capacity ? 'ok' : 'fails',
+    capacity: givenFigure(`${id}.capacity`, texts.bearingCapacity, capacity, 'kPa'),
+    ratio: ratioOf(demand.value, capacity),
     advice: texts.makeFootingWidth(formatLength(Math.ceil(needed / 10) * 10, setout.house.units)),
   };
 }

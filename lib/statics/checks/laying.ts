@@ -89,12 +89,13 @@ function hangingCheck(domeId: string, courses: readonly CourseLaying[]): Check[]
   );
   if (!worst) return [];
   const id = `hung-weight.${domeId}`;
+  const hung = courses.filter((c) => c.hold === 'weight');
   const count = Math.max(...courses.map((c) => c.weights));
   const source = texts.staticsRopeOverFinished;
   return [
     {
       id,
-      statement: texts.weightsOnRopesHold(domeId, listed(courses.filter((c) => c.hold === 'weight')), count),
+      statement: texts.weightsOnRopesHold(domeId, listed(hung), hung.length, count),
       state: 'attention',
       demand: computed(
         `${id}.weight`,

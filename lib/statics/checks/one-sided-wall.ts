@@ -1,8 +1,8 @@
 import { type Check, type Figure, givenFigure } from '../../base/figures.js';
 import * as texts from '../../base/texts/statics-shell.js';
 import type { HouseSetout } from '../../setout/house.js';
-import type { WallDemand } from '../joints.js';
 import type { DomeStatics, Statics } from '../results.js';
+import type { WallDemand } from '../wall-demand.js';
 import { computed, ratioOf, SAFE_THEOREM } from './judge.js';
 
 /** A demand under one load or combination; `null` where no thrust fits. */
@@ -18,14 +18,16 @@ interface Asked {
   readonly found: readonly Found[];
   readonly demand: readonly [label: string, unit: string, formula: string];
   readonly capacity: Figure;
-  /** State where the demand is greater. */
+  /** State where the demand is greater, and what to change then. */
   readonly beyond: 'attention' | 'fails';
+  readonly change: string;
   readonly advice: string;
+  readonly source?: string;
 }
 
 /**
- * Stress, joints and footing of a dome under loads from one side, on the lines of thrust that keep farthest from the
- * faces. Estimates; what lacks an input is asked for where dead load and snow are judged.
+ * Stress, joints and footing of a dome under loads from one side: the stress on the line of thrust that is least hard,
+ * the others on those that keep farthest from the faces. Estimates; what lacks an input is asked for where dead load and snow are judged.
  */
 export function oneSidedWallChecks(setout: HouseSetout, found: DomeStatics, { strength }: Statics): Check[] {
   const { site, material } = setout.house;
@@ -52,9 +54,10 @@ export function oneSidedWallChecks(setout: HouseSetout, found: DomeStatics, { st
         texts.masonryStrengthSource,
         { 'block strength fb (MPa)': strength.blockMpa, 'partial factor': material.partialFactor },
       ),
-      // A line that touches a face bears on nothing, however little the rings would have to help.
-      beyond: 'attention',
+      beyond: 'fails',
+      change: texts.noLineIsBorne,
       advice: texts.hingesMayCrush,
+      source: texts.stressOfLineSource(SAFE_THEOREM),
     });
   }
   const joints = `one-sided-sliding.${found.id}`;
@@ -65,11 +68,13 @@ export function oneSidedWallChecks(setout: HouseSetout, found: DomeStatics, { st
     demand: [texts.frictionNeeded, '1', texts.frictionOfLine],
     capacity: capacityOf(joints, texts.frictionCounted, material.friction, '1'),
     beyond: 'attention',
+    change: texts.wallBearingAdvice,
     advice: texts.anotherLineMayNeedLess,
   });
+  const gathered = Math.max(found.footing?.gathering ?? 1, found.footing?.jamb?.times ?? 1);
   const pressures = found.oneSided.map(({ load, pressureKpa }) => ({
     under: texts.deadLoadAnd(load),
-    value: pressureKpa === null ? null : pressureKpa * (found.footing?.gathering ?? 1),
+    value: pressureKpa === null ? null : pressureKpa * gathered,
   }));
   if (found.footing && site.bearingCapacityKpa !== null) {
     const id = `one-sided-bearing.${found.id}`;
@@ -80,19 +85,22 @@ export function oneSidedWallChecks(setout: HouseSetout, found: DomeStatics, { st
       demand: [texts.pressureOneSided, 'kPa', texts.pressureOfLine],
       capacity: capacityOf(id, texts.bearingCapacity, site.bearingCapacityKpa, 'kPa'),
       beyond: 'fails',
+      change: texts.wallBearingAdvice,
       advice: texts.estimateOnWholeLunes,
     });
   }
   return asked.map(judged);
 }
 
-function judged({ id, statement, found, demand: [label, unit, formula], capacity, beyond, advice }: Asked): Check {
+function judged({ id, statement, found, capacity, ...asked }: Asked): Check {
+  const { beyond, change, advice, source = SAFE_THEOREM } = asked;
+  const [label, unit, formula] = asked.demand;
   const worst = found.reduce<Found | null>(
     (most, one) => (one.value !== null && (most === null || one.value > (most.value ?? 0)) ? one : most),
     null,
   );
   const without = found.find(({ value }) => value === null);
-  const demand = computed(`${id}.demand`, label, worst?.value ?? 0, unit, formula, SAFE_THEOREM, {
+  const demand = computed(`${id}.demand`, label, worst?.value ?? 0, unit, formula, source, {
     kind: 'estimate',
     ...(worst ? { 'worst under': worst.under } : {}),
   });
@@ -103,7 +111,7 @@ function judged({ id, statement, found, demand: [label, unit, formula], capacity
     state: over ? beyond : 'attention',
     ...(worst?.value == null ? {} : { demand, ratio: ratioOf(worst.value, capacity.value) }),
     capacity,
-    source: SAFE_THEOREM,
-    advice: `${advice}${over ? ` ${texts.wallBearingAdvice}` : ''}${without ? texts.noThrustUnder(without.under) : ''}`,
+    source,
+    advice: `${advice}${over ? ` ${change}` : ''}${without ? texts.noThrustUnder(without.under) : ''}`,
   };
 }

@@ -1,6 +1,7 @@
 import type { Check } from '../../base/figures.js';
 import * as texts from '../../base/texts/statics-shell.js';
 import { formatLength } from '../../base/units.js';
+import type { Site } from '../../description/house.js';
 import type { DomeSetout } from '../../setout/dome.js';
 import type { HouseSetout } from '../../setout/house.js';
 import { partWay } from '../clear.js';
@@ -9,6 +10,7 @@ import { combinationSource, designEffect, designFormula } from '../loads.js';
 import type { DomeStatics, MembranePoint } from '../results.js';
 import { barArea, lapLength, type PlacedTie, steelArea, steelStrength } from '../tie.js';
 import { computed, ratioOf, SAFE_THEOREM, SOUND_FACTOR } from './judge.js';
+import { barsFor, type HardestPull, hardestPull, oneSidedTieCheck } from './one-sided-tie.js';
 
 /** Yield strength that a missing tie's area is told for. */
 const USUAL_YIELD = 500;
@@ -69,7 +71,11 @@ export function tieChecks(setout: HouseSetout, dome: DomeSetout, found: DomeStat
       },
     ];
   }
-  return [steelCheck(setout, id, statement, found.tie, pull), ...lapCheck(dome, found.tie)];
+  return [
+    steelCheck(setout, id, statement, found.tie, pull, hardestPull(found)),
+    ...oneSidedTieCheck(found, found.tie, setout.house.units),
+    ...lapCheck(dome, found.tie),
+  ];
 }
 
 /** Without a tie something else must take the thrust: how much is told, since nothing of it is designed here. */
@@ -93,14 +99,14 @@ function buttressCheck(setout: HouseSetout, dome: DomeSetout, found: DomeStatics
   ];
 }
 
-const pullFigure = (setout: HouseSetout, id: string, z: number, pull: number, yieldMpa: number) =>
+const pullFigure = (combinations: Site['combinations'], id: string, z: number, pull: number, yieldMpa: number) =>
   computed(
     `${id}.needed`,
     texts.steelAreaNeeded,
     steelArea(pull, yieldMpa),
     'mm2',
-    texts.tieFormula(designFormula(setout.house.site.combinations)),
-    texts.tieSource(SAFE_THEOREM, combinationSource(setout.house.site.combinations)),
+    texts.tieFormula(designFormula(combinations)),
+    texts.tieSource(SAFE_THEOREM, combinationSource(combinations)),
     { 'pull (kN)': pull, 'yield strength (MPa)': yieldMpa, 'height above the floor (m)': z / 1000 },
   );
 
@@ -112,10 +118,33 @@ function missingTie(setout: HouseSetout, id: string, dome: DomeSetout, found: Do
     source: SAFE_THEOREM,
     advice: texts.missingInputTieClosed,
   };
-  return pull === null ? base : { ...base, demand: pullFigure(setout, id, found.pull.z, pull, USUAL_YIELD) };
+  if (pull === null) return base;
+  const { combinations } = setout.house.site;
+  const asked = pullFigure(combinations, id, found.pull.z, pull, USUAL_YIELD);
+  const more = hardestPull(found);
+  if (!more || more.kn <= pull) return { ...base, demand: asked };
+  const inputs = { ...asked.inputs, 'pull (kN)': more.kn, 'worst under': more.under.formula, kind: 'estimate' };
+  return {
+    ...base,
+    demand: {
+      ...asked,
+      value: steelArea(more.kn, USUAL_YIELD),
+      formula: texts.pullOneSidedArea,
+      source: texts.tieSource(SAFE_THEOREM, more.under.source),
+      inputs,
+    },
+  };
 }
 
-function steelCheck(setout: HouseSetout, id: string, statement: string, placed: PlacedTie, pull: number | null): Check {
+/** The steel under dead load and snow; how many bars it takes is told for the worst of all loads. */
+function steelCheck(
+  setout: HouseSetout,
+  id: string,
+  statement: string,
+  placed: PlacedTie,
+  pull: number | null,
+  oneSided: HardestPull | null,
+): Check {
   const { bars, diameter, yieldMpa } = placed.tie;
   const area = barArea(bars, diameter);
   const capacity = computed(`${id}.area`, texts.steelArea, area, 'mm2', 'bars π d² / 4', 'derived', {
@@ -132,7 +161,7 @@ function steelCheck(setout: HouseSetout, id: string, statement: string, placed: 
       advice: texts.noThrustFitsIntoWall,
     };
   }
-  const demand = pullFigure(setout, id, placed.z, pull, yieldMpa);
+  const demand = pullFigure(setout.house.site.combinations, id, placed.z, pull, yieldMpa);
   const fits = demand.value <= area;
   return {
     id,
@@ -143,7 +172,7 @@ function steelCheck(setout: HouseSetout, id: string, statement: string, placed: 
     ratio: ratioOf(demand.value, area),
     source: demand.source,
     advice: texts.takeAtLeastBars(
-      Math.max(1, Math.ceil(demand.value / barArea(1, diameter))),
+      barsFor(Math.max(demand.value, steelArea(oneSided?.kn ?? 0, yieldMpa)), diameter),
       formatLength(diameter, setout.house.units),
     ),
   };
