@@ -1,6 +1,7 @@
 import type { Partition } from '../description/house.js';
 import { type Edge, lineEdge } from '../math/curves.js';
-import { hypot } from '../math/elementary.js';
+import { hypot, square } from '../math/elementary.js';
+import { integrateSoftEnds } from '../math/quadrature.js';
 import { add2, cross2, dot2, length2, perp2, scale2, sub2, type Vec2 } from '../math/vec.js';
 import type { DomeSetout } from './dome.js';
 import { earlierThan, type HouseSetout } from './house.js';
@@ -64,14 +65,31 @@ export function partitionOutline({ partition, along, length }: PartitionSetout):
 /** Face of a partition without its door, mm². */
 export function partitionArea(house: HouseSetout, wall: PartitionSetout): number {
   const { partition, along, length } = wall;
-  const n = 400;
+  const { door } = partition;
+  const standing = (t: number) => {
+    const top = topOf(house, wall, add2(partition.from, scale2(along, t)));
+    return door && Math.abs(t - door.at) < door.width / 2 ? Math.max(0, top - door.height) : top;
+  };
+  const breaks = [0, ...faceBreaks(house, wall).filter((t) => t > 0 && t < length), length].sort((a, b) => a - b);
   let area = 0;
-  for (let i = 0; i < n; i++) {
-    const t = (length * (i + 0.5)) / n;
-    const top = topOf(house, wall, [partition.from[0] + t * along[0], partition.from[1] + t * along[1]]);
-    const { door } = partition;
-    const open = door && Math.abs(t - door.at) < door.width / 2 ? Math.min(door.height, top) : 0;
-    area += ((top - open) * length) / n;
-  }
+  for (let k = 0; k + 1 < breaks.length; k++)
+    area += integrateSoftEnds(standing, breaks[k] as number, breaks[k + 1] as number, 24);
   return area;
+}
+
+/** Where a partition's face changes its law: at its door, at walls, at the bore, and where the roof comes down to its head or its door's. */
+function faceBreaks(house: HouseSetout, { partition, dome, along }: PartitionSetout): number[] {
+  const { door, height } = partition;
+  const crossing = (centre: Vec2, radius: number): number[] => {
+    const away = sub2(centre, partition.from);
+    const [t, off] = [dot2(away, along), cross2(along, away)];
+    const half = square(radius) - square(off);
+    return half > 0 ? [t - Math.sqrt(half), t + Math.sqrt(half)] : [];
+  };
+  const levels = [height, door?.height].filter((z) => z != null).map((z) => dome.radiusAt(z));
+  return [
+    ...(door ? [door.at - door.width / 2, door.at + door.width / 2] : []),
+    ...[dome.springingRadius, dome.curb?.clearRadius ?? 0, ...levels].flatMap((radius) => crossing(dome.at, radius)),
+    ...earlierThan(house, dome).flatMap((d) => crossing(d.at, d.outerRadiusAt(0))),
+  ];
 }
