@@ -121,3 +121,26 @@ describe('the wall and the soil under loads from one side', () => {
     expect(shaken?.advice).toContain('No thrust fits under G + E');
   });
 });
+
+describe('what is told to raise the factor under drifted snow', () => {
+  const site = { ...houseOf().site, snowKpa: 0.8 };
+  const tall = { shape: 'pointed', radius: 2700, rise: 3900, stemWall: 900 } as const;
+  const studied = (dome: Parameters<typeof domeOf>[0], thickness = 250) => {
+    const setout = setOutHouse(
+      houseOf({ domes: [domeOf(dome)], site, wall: { thickness, renderInside: 0, renderOutside: 0 } }),
+    );
+    const statics = staticsOf(setout);
+    const check = staticsChecks(setout, statics).find(({ id }) => id === 'drift.hall');
+    return { factor: statics.domes[0]?.oneSided[0]?.factor ?? Number.NaN, advice: check?.advice };
+  };
+
+  it('raises it: a thicker wall, a lower stem wall; a higher rise of a pointed dome lowers it and is not told', () => {
+    const { factor, advice } = studied(tall);
+    expect(factor).toBeLessThan(1);
+    expect(advice).toContain('a thicker wall, a lower stem wall, or a closed ring tie');
+    expect(advice).not.toContain('rise');
+    expect(studied(tall, 300).factor).toBeGreaterThan(factor);
+    expect(studied({ ...tall, rise: 4500 }).factor).toBeLessThan(factor);
+    expect(studied({ stemWall: 300 }).factor).toBeGreaterThan(studied({ stemWall: 900 }).factor);
+  });
+});

@@ -23,6 +23,9 @@ export const masonryCountsAsWithout =
 export const thickerWallLowerStem =
   'a thicker wall, a lower stem wall, a higher rise, or a closed ring tie (`tie`) at the springing or over the openings';
 export const thickerWallTied = 'a thicker wall, a lower stem wall or a higher rise';
+export const steadierWall =
+  'a thicker wall, a lower stem wall, or a closed ring tie (`tie`) at the springing or over the openings';
+export const steadierWallTied = 'a thicker wall or a lower stem wall';
 export const withItsTie = ' with its tie';
 export const itsTieLeftOut = ', its tie left out because it is no closed hoop,';
 export const withoutTie = ' without a tie';
