@@ -1,7 +1,15 @@
 import { remembered } from '../base/remembered.js';
 import type { ArchSetout } from '../setout/arch.js';
 import type { PassageSetout } from '../setout/passage.js';
-import { type Depth, domeBreaks, type HalfWidth, onSurface, prismVolume, sectionBreaks } from './prism.js';
+import {
+  type Depth,
+  domeBreaks,
+  type HalfWidth,
+  onSurface,
+  passageKinks,
+  prismVolume,
+  sectionBreaks,
+} from './prism.js';
 
 /** Volumes of the cast pieces round one opening or passage, mm³, each by its own quadrature. */
 export interface ArchVolumes {
@@ -53,11 +61,12 @@ export const passageVolumes = remembered((passage: PassageSetout): ArchVolumes =
     return end - start;
   };
   const breaks = [...sectionBreaks(section, [0, ring]), ...domes.flatMap(domeBreaks)];
+  const kinks = passageKinks(passage);
   const outside: HalfWidth = (z) => passage.outerHalfAt(z);
   const clear: HalfWidth = (z) => passage.clearHalfAt(z);
   return {
-    head: prismVolume([section.springingZ, passage.topZ], [clear, outside], depth, breaks),
-    jambs: prismVolume([0, section.springingZ], [() => section.width / 2, outside], depth, breaks),
+    head: prismVolume([section.springingZ, passage.topZ], [clear, outside], depth, breaks, kinks),
+    jambs: prismVolume([0, section.springingZ], [() => section.width / 2, outside], depth, breaks, kinks),
     spandrel: 0,
     back: 0,
   };

@@ -10,7 +10,7 @@ import { piecesOf } from './pieces.js';
 import { flatCorners, halfWidthAt, headAngle, placedBlock, placedVolume } from './placed.js';
 import { NO_REACH, type ReachLines, reachLeft } from './reach.js';
 
-/** A remnant whose longest run at mid-thickness is shorter than this (mm) is left to mortar, */
+/** A remnant whose longest run, at mid-thickness where it reaches that, is shorter than this (mm) is left to mortar, */
 export const SLIVER_RUN = 40;
 /** and so is one that is less than this share of its block. */
 export const SLIVER_SHARE = 1 / 20;

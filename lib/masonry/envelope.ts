@@ -8,7 +8,16 @@ import { archesOf, earlierThan, type HouseSetout } from '../setout/house.js';
 import { meetingLevel } from '../setout/meeting.js';
 import type { PassageSetout } from '../setout/passage.js';
 import { nicheBack } from './arch-volumes.js';
-import { type Depth, domeBreaks, type HalfWidth, onSurface, prismVolume, sectionBreaks } from './prism.js';
+import {
+  type Depth,
+  domeBreaks,
+  type HalfWidth,
+  onSurface,
+  passageKinks,
+  planeKink,
+  prismVolume,
+  sectionBreaks,
+} from './prism.js';
 
 /**
  * The masonry envelope, mm³: shells less voids, plus barrels, passages and curbs. It is cut up otherwise than
@@ -37,7 +46,9 @@ export function archEnvelope(arch: ArchSetout): { readonly barrel: number; reado
   const extrados = onSurface(dome, dome.thickness);
   const clear: HalfWidth = (z) => section.halfWidthAt(z);
   const breaks = [...sectionBreaks(section, [0, ring]), ...domeBreaks(dome)];
-  const inClear = (depth: Depth) => prismVolume([section.sill, section.crownZ], [NOTHING, clear], depth, breaks);
+  // A niche's flat back may pass from the barrel into the shell.
+  const kinks = arch.clear.kind === 'plane' ? [planeKink(dome, dome.thickness, arch.clear.v)] : [];
+  const inClear = (depth: Depth) => prismVolume([section.sill, section.crownZ], [NOTHING, clear], depth, breaks, kinks);
   const back = nicheBack(arch);
   const voidInShell = inClear((u, z) => Math.min(back(u, z), extrados(u, z)) - inner(u, z));
   if (faceV === null) return { barrel: 0, voidInShell };
@@ -69,9 +80,10 @@ function passageEnvelope(passage: PassageSetout): number {
   const clear: HalfWidth = (z) => passage.clearHalfAt(z);
   const outside: HalfWidth = (z) => passage.outerHalfAt(z);
   const breaks = [...sectionBreaks(section, [0, ring]), ...domes.flatMap(domeBreaks)];
+  const kinks = passageKinks(passage);
   return (
-    prismVolume([0, passage.topZ], [clear, outside], beside, breaks) -
-    prismVolume([0, section.crownZ], [NOTHING, clear], inShells, breaks)
+    prismVolume([0, passage.topZ], [clear, outside], beside, breaks, kinks) -
+    prismVolume([0, section.crownZ], [NOTHING, clear], inShells, breaks, kinks)
   );
 }
 

@@ -8,6 +8,8 @@ import type { ColumnMeasure } from './measure.js';
 const ROWS = 32;
 const DEPTHS = 8;
 const WIDE = DEPTHS + 1;
+/** The last step in which a longer run is sought between the samples, as a share of the height. */
+const LEAST_STEP = 1e-4;
 
 /** One of the pieces that cuts leave of a body. */
 export interface Piece {
@@ -32,11 +34,14 @@ interface Samples {
 /** The connected pieces that cutters leave of a body, by how the runs of sampled columns overlap. */
 export function piecesOf(body: ColumnBody, cutters: readonly Cutter[]): Piece[] {
   const samples = sampled(body, cutters);
-  return [...longestRuns(samples)].map(([piece, { longestRun, column, run }]) => ({
-    longestRun,
-    seed: column.place((run[0] + run[1]) / 2),
-    measure: measureOf(samples, cutters, piece),
-  }));
+  return [...longestRuns(samples)].map(([piece, longest]) => {
+    const { longestRun, column, run } = longestBeside(longest, body, cutters);
+    return {
+      longestRun,
+      seed: column.place((run[0] + run[1]) / 2),
+      measure: measureOf(samples, cutters, piece),
+    };
+  });
 }
 
 function sampled(body: ColumnBody, cutters: readonly Cutter[]): Samples {
@@ -77,6 +82,8 @@ function sampled(body: ColumnBody, cutters: readonly Cutter[]): Samples {
 
 interface Longest {
   readonly longestRun: number;
+  /** Where along i and j its column is. */
+  readonly place: readonly [number, number];
   readonly atMiddle: boolean;
   readonly column: Column;
   readonly run: Intervals[number];
@@ -96,7 +103,25 @@ function longestRuns({ columns, runs, first, pieces }: Samples): Map<number, Lon
       const longestRun = (run[1] - run[0]) * column.unit;
       // Runs at mid-depth come first; a piece that never reaches it is measured where it is.
       const better = !before || (atMiddle === before.atMiddle ? longestRun > before.longestRun : atMiddle);
-      if (better) best.set(piece, { longestRun, atMiddle, column, run });
+      const place = [Math.floor(at / WIDE) / ROWS, (at % WIDE) / DEPTHS] as const;
+      if (better) best.set(piece, { longestRun, place, atMiddle, column, run });
+    }
+  }
+  return best;
+}
+
+/** The longest run of the same piece at the same depth between the sampled columns, in steps along i that become smaller. */
+function longestBeside(sampledOne: Longest, body: ColumnBody, cutters: readonly Cutter[]): Longest {
+  let best = sampledOne;
+  for (let step = 0.5 / ROWS; step > LEAST_STEP; step /= 2) {
+    const [from, j] = best.place;
+    for (const i of [from - step, from + step]) {
+      if (i < 0 || i > 1) continue;
+      const column = body(i, j);
+      const runs = columnRuns(column, cutters);
+      const run = runs[nearestRun(best.run, runs)];
+      const longestRun = run ? (run[1] - run[0]) * column.unit : 0;
+      if (run && longestRun > best.longestRun) best = { ...best, longestRun, place: [i, j], column, run };
     }
   }
   return best;

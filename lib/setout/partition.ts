@@ -1,6 +1,7 @@
 import type { Partition } from '../description/house.js';
 import { type Edge, lineEdge } from '../math/curves.js';
-import { hypot } from '../math/elementary.js';
+import { hypot, square } from '../math/elementary.js';
+import { integrateSoftEnds } from '../math/quadrature.js';
 import { add2, cross2, dot2, length2, perp2, scale2, sub2, type Vec2 } from '../math/vec.js';
 import type { DomeSetout } from './dome.js';
 import { earlierThan, type HouseSetout } from './house.js';
@@ -61,41 +62,34 @@ export function partitionOutline({ partition, along, length }: PartitionSetout):
   return corners.map((corner, i) => lineEdge(corner, corners[(i + 1) % 4] as Vec2));
 }
 
-/** Face of a partition without its door, mm²; by quadrature between all places where it steps up or down. */
+/** Face of a partition without its door, mm². */
 export function partitionArea(house: HouseSetout, wall: PartitionSetout): number {
   const { partition, along, length } = wall;
   const { door } = partition;
-  const jambs = door ? [door.at - door.width / 2, door.at + door.width / 2] : [];
-  const inside = [...jambs, ...stepsOf(house, wall)].filter((t) => t > 0 && t < length);
-  const ends = [0, ...inside.sort((a, b) => a - b), length];
-  return ends.slice(1).reduce((sum, to, i) => {
-    const from = ends[i] as number;
-    const step = (to - from) / STRIPS;
-    const open = door && Math.abs((from + to) / 2 - door.at) < door.width / 2 ? door.height : 0;
-    let area = 0;
-    for (let k = 0; k < STRIPS; k++) {
-      const t = from + step * (k + 0.5);
-      const top = topOf(house, wall, [partition.from[0] + t * along[0], partition.from[1] + t * along[1]]);
-      area += Math.max(0, top - open) * step;
-    }
-    return sum + area;
-  }, 0);
+  const standing = (t: number) => {
+    const top = topOf(house, wall, add2(partition.from, scale2(along, t)));
+    return door && Math.abs(t - door.at) < door.width / 2 ? Math.max(0, top - door.height) : top;
+  };
+  const breaks = [0, ...faceBreaks(house, wall).filter((t) => t > 0 && t < length), length].sort((a, b) => a - b);
+  let area = 0;
+  for (let k = 0; k + 1 < breaks.length; k++)
+    area += integrateSoftEnds(standing, breaks[k] as number, breaks[k + 1] as number, 24);
+  return area;
 }
 
-const STRIPS = 400;
-
-/** Where along a partition its room begins or ends: at the shell, at an earlier dome, under the curb. */
-function stepsOf(house: HouseSetout, wall: PartitionSetout): number[] {
-  const { dome } = wall;
-  const circles = [
-    { at: dome.at, radius: dome.springingRadius },
-    { at: dome.at, radius: dome.curb?.clearRadius ?? 0 },
-    ...earlierThan(house, dome).map((d) => ({ at: d.at, radius: d.outerRadiusAt(0) })),
+/** Where a partition's face changes its law: at its door, at walls, at the bore, and where the roof comes down to its head or its door's. */
+function faceBreaks(house: HouseSetout, { partition, dome, along }: PartitionSetout): number[] {
+  const { door, height } = partition;
+  const crossing = (centre: Vec2, radius: number): number[] => {
+    const away = sub2(centre, partition.from);
+    const [t, off] = [dot2(away, along), cross2(along, away)];
+    const half = square(radius) - square(off);
+    return half > 0 ? [t - Math.sqrt(half), t + Math.sqrt(half)] : [];
+  };
+  const levels = [height, door?.height].filter((z) => z != null).map((z) => dome.radiusAt(z));
+  return [
+    ...(door ? [door.at - door.width / 2, door.at + door.width / 2] : []),
+    ...[dome.springingRadius, dome.curb?.clearRadius ?? 0, ...levels].flatMap((radius) => crossing(dome.at, radius)),
+    ...earlierThan(house, dome).flatMap((d) => crossing(d.at, d.outerRadiusAt(0))),
   ];
-  return circles.flatMap(({ at, radius }) => {
-    const { t, off } = inPartition(wall, at);
-    if (Math.abs(off) >= radius) return [];
-    const half = Math.sqrt(radius * radius - off * off);
-    return [t - half, t + half];
-  });
 }

@@ -35,7 +35,11 @@ const ALL: Readonly<Record<Standard, Readonly<Record<OneSidedLoad, readonly Comb
       { formula: '1.35 G + 1.5 W + 1.5 · 0.7 S', source: texts.enStrengthSource, dead: 1.35, snow: 1.05, load: 1.5 },
       { formula: '1.35 G + 1.5 S + 1.5 · 0.6 W', source: texts.enStrengthSource, dead: 1.35, snow: 1.5, load: 0.9 },
       { formula: '1.0 G + 1.5 W', source: texts.enStrengthSource, dead: 1, snow: 0, load: 1.5 },
+      { formula: '1.0 G + 1.5 W + 1.5 · 0.7 S', source: texts.enStrengthSource, dead: 1, snow: 1.05, load: 1.5 },
+      { formula: '1.0 G + 1.5 S + 1.5 · 0.6 W', source: texts.enStrengthSource, dead: 1, snow: 1.5, load: 0.9 },
       { formula: '0.9 G + 1.5 W', source: texts.enBalanceSource, dead: 0.9, snow: 0, load: 1.5 },
+      { formula: '0.9 G + 1.5 W + 1.5 · 0.7 S', source: texts.enBalanceSource, dead: 0.9, snow: 1.05, load: 1.5 },
+      { formula: '0.9 G + 1.5 S + 1.5 · 0.6 W', source: texts.enBalanceSource, dead: 0.9, snow: 1.5, load: 0.9 },
     ],
     earthquake: [
       { formula: 'G + E', source: texts.enSeismicSource, dead: 1, snow: 0, load: 1 },

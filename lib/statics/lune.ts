@@ -221,20 +221,27 @@ function curbWeights(dome: DomeSetout, unit: number): Weights {
   );
 }
 
-/** Snow on the skylight, which the curb's middle carries, and on the curb. */
+/** Snow on the skylight and on the curb. */
 function curbSnow(dome: DomeSetout, renderOutside: number, { snow }: UnitLoads): Weights {
   const { curb } = dome;
   if (!curb) return NO_WEIGHT;
   const p = dome.shell.at(curb.bedS);
   const edge = p.r + (dome.thickness + renderOutside) * cos(p.normalRad);
-  const load = pressureOf(snow.kpa);
-  const { clearRadius: bore } = curb;
+  const { weight, moment } = onCurb(curb, edge, pressureOf(snow.kpa));
+  return { weight, moment, height: weight * curb.topZ };
+}
+
+/** A load on the plan within `edge`, per radian: on the skylight, which the curb's middle carries, and on the curb. */
+export function onCurb(
+  { clearRadius: bore, bedOuter }: NonNullable<DomeSetout['curb']>,
+  edge: number,
+  load: number,
+): Pick<Weights, 'weight' | 'moment'> {
   const skylight = (load * bore * bore) / 2;
   const ring = (load * (edge * edge - bore * bore)) / 2;
   return {
     weight: skylight + ring,
-    moment: (skylight * (bore + curb.bedOuter[0])) / 2 + (load * (edge * edge * edge - bore * bore * bore)) / 3,
-    height: (skylight + ring) * curb.topZ,
+    moment: (skylight * (bore + bedOuter[0])) / 2 + (load * (edge * edge * edge - bore * bore * bore)) / 3,
   };
 }
 

@@ -1,5 +1,5 @@
 import { SAME_POINT } from '../base/tolerances.js';
-import { type Pair, PairProgramme } from './pair-programme.js';
+import { type Pair, PairProgramme, type PairSection } from './pair-programme.js';
 
 /** What loads from one side ask of a ring tie, kN; a pull per radian of bearing is the pull of the whole ring. */
 export interface OneSidedPull {
@@ -25,7 +25,10 @@ export function oneSidedPull({ halves }: Pair, z: number): OneSidedPull | null {
   const tie = { z, most: 0 };
   const [first, second] = halves;
   const below = first.findIndex((s, i) => i > 0 && s.middle[1] <= z - SAME_POINT);
-  const above = below < 0 ? halves : ([first.slice(0, below), second.slice(0, below)] as const);
+  // One that lies at the ring's own height bears what comes from above, before the ring has pulled.
+  const over = (half: readonly PairSection[]) =>
+    half.slice(0, below < 0 ? half.length : below).map((s) => ({ ...s, tied: false }));
+  const above = [over(first), over(second)] as const;
   const fits = new PairProgramme({ halves, tie, rings: [] }, 1, { of: 'pull', holds: false }).solve(1)?.at[3];
   const holds = new PairProgramme({ halves: above, tie, rings: [] }, 1, { of: 'pull', holds: true }).solve(1)?.at[3];
   return fits === undefined || holds === undefined ? null : { fits: Math.max(0, fits), holds: Math.max(0, holds) };

@@ -1,4 +1,5 @@
 import { acos, sin, square } from '../math/elementary.js';
+import { gauss } from '../math/quadrature.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { outsideOf } from '../setout/span.js';
 import { layerAt } from './layers.js';
@@ -83,19 +84,24 @@ export function shellForces(lune: Lune, loads: UnitLoads, renders: readonly [num
       };
     }),
     hoopTurnZ: turn === null ? null : surface.at(turn).z,
-    hoopTension: hoopTension(surface, deadForces),
+    hoopTension: hoopTension(surface, dead, turn),
   };
 }
 
 const perMetre = ({ meridian, hoop }: MembraneForces) => ({ meridian: meridian * 1000, hoop: hoop * 1000 });
 
-/** Sum of the hoops' pull along the middle surface, by trapezes. */
-function hoopTension(surface: Surface, forces: readonly MembraneForces[]): number {
-  let sum = 0;
-  for (let i = 1; i < forces.length; i++) {
-    const [a, b] = [forces[i - 1] as MembraneForces, forces[i] as MembraneForces];
-    const length = Math.abs(a.u - b.u) * surface.at((a.u + b.u) / 2).speed;
-    sum += ((Math.max(0, a.hoop) + Math.max(0, b.hoop)) / 2) * length;
-  }
-  return sum;
+/** Order of the rule along the stretch in which hoops pull. */
+const HOOP_ORDER = 12;
+
+/** Sum of the hoops' pull along the middle surface from `turn` down, where they begin to pull; F. */
+function hoopTension(surface: Surface, load: SurfaceLoad, turn: number | null): number {
+  const from = turn ?? surface.top;
+  const { nodes, weights } = gauss(HOOP_ORDER);
+  const depth = from - surface.edge;
+  const places = nodes.map((node) => from - depth * node);
+  const forces = membraneForces(surface, load, places);
+  return forces.reduce(
+    (sum, { u, hoop }, k) => sum + (weights[k] as number) * depth * Math.max(0, hoop) * surface.at(u).speed,
+    0,
+  );
 }

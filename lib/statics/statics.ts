@@ -103,10 +103,14 @@ function oneSidedOf(setout: HouseSetout, standing: Standing): OneSided[] {
 }
 
 /** Given ones; else those of a hemisphere on the ground where the dome is one; else `null`. */
-export function windCoefficientsOf({ house }: HouseSetout, dome: DomeSetout): WindCoefficients | null {
+function windCoefficientsOf({ house }: HouseSetout, dome: DomeSetout): WindCoefficients | null {
   if (house.site.windCoefficients) return house.site.windCoefficients;
   return dome.profile.shape === 'hemisphere' && dome.springingZ === 0 ? HEMISPHERE_ON_GROUND : null;
 }
+
+/** Ids of domes whose wind nothing gives coefficients for. */
+export const withoutWindCoefficients = (setout: HouseSetout): string[] =>
+  setout.domes.filter((dome) => windCoefficientsOf(setout, dome) === null).map(({ id }) => id);
 
 function footingForces(
   setout: HouseSetout,

@@ -5,7 +5,7 @@ import { type DriftHeights, driftMoment, snowDrift } from './drift.js';
 import { pressedRings } from './firm-line.js';
 import { linePressure } from './joints.js';
 import { pressureOf } from './loads.js';
-import { type Lune, type LuneSection, surfacePoint } from './lune.js';
+import { type Lune, type LuneSection, onCurb, surfacePoint } from './lune.js';
 import { type OneSidedPull, oneSidedPull } from './one-sided-pull.js';
 import { pairFactor, pairLines, pairThrust, tiltCapacity } from './pair.js';
 import type { Pair, PairSection } from './pair-programme.js';
@@ -231,7 +231,11 @@ function windBurdens(lune: Lune, kpa: number, at: (turn: number) => number): Bur
   const springing = sections.filter((s) => s.part === 'shell').at(-1)?.normalRad ?? 0;
   const turnOf = (s: LuneSection) =>
     s.part === 'shell' ? Math.min(1, (Math.PI / 2 - s.normalRad) / (Math.PI / 2 - springing)) : 1;
-  let sum = NOTHING;
+  const { curb } = lune.dome;
+  const [first] = sections;
+  // Curb and skylight are nearly level: the crown line's coefficient.
+  let sum =
+    curb && first ? { ...NOTHING, ...onCurb(curb, surfacePoint(lune, first)[0], pressureOf(kpa) * at(0)) } : NOTHING;
   return sections.map((s, i) => {
     const before = sections[i - 1];
     if (!before || s.part === 'footing') return sum;

@@ -7,6 +7,7 @@ import type { Table } from '../documents/table.js';
 import type { HouseSetout } from '../setout/house.js';
 import { footThrust } from '../statics/foot-thrust.js';
 import type { DomeStatics, Statics } from '../statics/results.js';
+import { withoutWindCoefficients } from '../statics/statics.js';
 import { numberColumn, ratioColumn, tableUnits, textColumn } from './units.js';
 
 /** One row a dome: what it weighs, where it thrusts, what its tie and footing take. Loads without load factors. */
@@ -58,8 +59,11 @@ export function structureTable(setout: HouseSetout, { domes }: Statics): Table {
 }
 
 /** What loads that the site has are judged without. */
-function notCovered({ house: { site } }: HouseSetout): string[] {
+function notCovered(setout: HouseSetout): string[] {
+  const { site } = setout.house;
+  const windless = withoutWindCoefficients(setout);
   const left = [
+    ...(site.windKpa && windless.length > 0 ? [texts.windWithoutCoefficients(windless)] : []),
     ...(site.windKpa ? [texts.secondWind(site.combinations)] : []),
     ...(site.windKpa && site.snowKpa ? [texts.driftWithWind] : []),
     ...(site.seismicCoefficient ? [texts.uprightEarthquake(site.combinations)] : []),

@@ -5,10 +5,17 @@ import { bearingColumn, type ColumnBody, fullTurn } from '../masonry/column.js';
 import type { Cutter } from '../masonry/cutter.js';
 import { sectionCutter, shellCutter } from '../masonry/cutter.js';
 import { cutArea } from '../masonry/measure.js';
-import { type Depth, onSurface, prismVolume, sectionBreaks } from '../masonry/prism.js';
-import { edgeAt, edgeLength } from '../math/curves.js';
+import {
+  type Depth,
+  domeBreaks,
+  type Kink,
+  onSurface,
+  outlineArea,
+  passageKinks,
+  prismVolume,
+  sectionBreaks,
+} from '../masonry/prism.js';
 import { cos, sin, square } from '../math/elementary.js';
-import { integrate } from '../math/quadrature.js';
 import { monotoneRoot } from '../math/roots.js';
 import { type Section, sectionOutline } from '../math/section.js';
 import { sub2 } from '../math/vec.js';
@@ -69,7 +76,7 @@ function revolved(
   };
 }
 
-/** Strips that a surface is measured in: near the crown cuts vary faster than one rule follows. */
+/** Strips that a surface is measured in: round each there is a bearing at which nothing is cut, where a turn can start. */
 const STRIPS = 12;
 
 function revolvedArea(
@@ -182,15 +189,14 @@ function sectionArea(section: Section, grow: number, from: number): number {
 }
 
 /** Sides and top of a section's outline times a length along the bearing; the bottom edge is left out. */
-function mantle(section: Section, grow: number, from: number, depth: Depth): number {
-  const edges = sectionOutline(section, grow, from).slice(0, -1);
-  return edges.reduce((sum, edge) => {
-    const along = (t: number) => {
-      const [u, z] = edgeAt(edge, t);
-      return Math.max(0, depth(u, z));
-    };
-    return sum + edgeLength(edge) * (integrate(along, 0, 0.5) + integrate(along, 0.5, 1));
-  }, 0);
+function mantle(
+  section: Section,
+  [grow, from]: readonly [number, number],
+  depth: Depth,
+  domes: readonly DomeSetout[],
+  kinks: readonly Kink[] = [],
+): number {
+  return outlineArea(sectionOutline(section, grow, from).slice(0, -1), depth, domes.flatMap(domeBreaks), kinks);
 }
 
 function archAreas(arch: ArchSetout): { reveals: number; outside: number } {
@@ -200,21 +206,24 @@ function archAreas(arch: ArchSetout): { reveals: number; outside: number } {
   const outer: Depth = faceV === null ? extrados : () => faceV;
   const deep: Depth = clear.kind === 'through' ? outer : nicheBack(arch);
   const clearArea = sectionArea(section, 0, section.sill);
-  const reveals = mantle(section, 0, section.sill, (u, z) => deep(u, z) - inner(u, z));
+  const reveals = mantle(section, [0, section.sill], (u, z) => deep(u, z) - inner(u, z), [dome]);
   // The back of a niche is taken as its section: the curve of one that follows the wall is left out.
   const back = clear.kind === 'through' ? 0 : clearArea;
   if (faceV === null) return { reveals: reveals + back, outside: 0 };
   const face = sectionArea(section, ring, baseZ) - (clear.kind === 'through' ? clearArea : 0);
-  return { reveals: reveals + back, outside: mantle(section, ring, baseZ, (u, z) => faceV - extrados(u, z)) + face };
+  const sides = mantle(section, [ring, baseZ], (u, z) => faceV - extrados(u, z), [dome]);
+  return { reveals: reveals + back, outside: sides + face };
 }
 
 function passageAreas(passage: PassageSetout): { reveals: number; outside: number } {
   const { section, ring, domes, distance } = passage;
-  const reveals = mantle(section, 0, 0, (u, z) => {
+  const kinks = passageKinks(passage);
+  const through: Depth = (u, z) => {
     const [start, end] = passage.stretchAt(u, z);
     return end - start;
-  });
+  };
+  const reveals = mantle(section, [0, 0], through, domes, kinks);
   const [first, second] = domes.map((dome) => onSurface(dome, dome.thickness)) as [Depth, Depth];
-  const outside = mantle(section, ring, 0, (u, z) => distance - first(u, z) - second(u, z));
-  return { reveals, outside };
+  const between: Depth = (u, z) => distance - first(u, z) - second(u, z);
+  return { reveals, outside: mantle(section, [ring, 0], between, domes, kinks) };
 }

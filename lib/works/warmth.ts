@@ -63,7 +63,11 @@ export function domeTransmission(dome: DomeSetout, layers: readonly ShellLayer[]
   const over = (span: MeridianSpan, from: number, to: number): number =>
     to > from ? integrateSoftEnds((s) => ringTransmission(span, s, layers, -inside), from, to, 32) : 0;
   const { stem, shell, curb } = dome;
-  const end = curb ? monotoneRoot((s) => shell.at(s).r - curb.clearRadius, 0, shell.length) : shell.length;
+  // Layers inside a pointed intrados meet at the axis before it does; beyond that they have no ring.
+  const inner = (s: number) => shell.at(s).r - inside * cos(shell.at(s).normalRad);
+  const end = curb
+    ? monotoneRoot((s) => shell.at(s).r - curb.clearRadius, 0, shell.length)
+    : monotoneRoot(inner, 0, shell.length);
   const steep = monotoneRoot((s) => shell.at(s).normalRad - LEVEL_UP_TO, 0, end);
   return (over(stem, 0, stem.length) + over(shell, 0, steep) + over(shell, steep, end)) / 1e6;
 }

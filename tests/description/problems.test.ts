@@ -155,6 +155,15 @@ const CASES: readonly (readonly [code: ProblemCode, text: string])[] = [
     'room-parted',
     withDomes('{ id: barn, radius: 3, at: [6, 0] }, { id: lab, radius: 2.5, stem-wall: 1, at: ‸[3, 1.8] }'),
   ],
+  // Over a few millimetres alone, just under the level at which the two earlier domes come apart.
+  [
+    'room-parted',
+    `format: 1
+domes:
+  - { id: a, radius: 2.65 }
+  - { id: b, radius: 2.6, stem-wall: 0.5, at: [5.1, 0] }
+  - { id: c, radius: 2.25, stem-wall: 0.55, at: ‸[2.65, 1.9] }`,
+  ],
 
   // Openings and passages
   ['opening-too-high', withHall(`openings: [${opening('use: door, width: 1, height: ‸3.5')}]`)],

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type Column, type ColumnBody, columnLeft, revolvedBox } from '../../lib/masonry/column.js';
+import { type Column, type ColumnBody, columnLeft, columnRuns, revolvedBox } from '../../lib/masonry/column.js';
 import { blockBodies } from '../../lib/masonry/cut.js';
 import { type Cutter, sectionCutter } from '../../lib/masonry/cutter.js';
 import { alike, kinksAlong } from '../../lib/masonry/kinks.js';
@@ -43,6 +43,25 @@ describe('the volume that cuts leave of a block', () => {
     expect(errors.length).toBeGreaterThan(40);
     expect(Math.max(...errors)).toBeLessThan(1e-4);
     expect(errors.reduce((all, e) => all + e, 0) / errors.length).toBeLessThan(1e-5);
+  });
+
+  it('and the longest run of what is left is that of very many lines at mid-thickness', () => {
+    const misses: number[] = [];
+    for (const block of layBlocks(setout).blocks) {
+      // Of a block in two pieces each has its own.
+      if (block.cutBy.length === 0 || block.seed) continue;
+      const dome = setout.domes.find(({ id }) => id === block.domeId) as DomeSetout;
+      const body = blockBodies(setout, dome, block)(block);
+      const near = cuttersOf(setout, dome).filter(({ id }) => block.cutBy.includes(id));
+      let longest = 0;
+      for (let k = 0; k <= 400; k++) {
+        const column = body(k / 400, 0.5);
+        for (const [from, to] of columnRuns(column, near)) longest = Math.max(longest, (to - from) * column.unit);
+      }
+      misses.push(Math.abs(block.longestRun - longest));
+    }
+    expect(misses.length).toBeGreaterThan(100);
+    expect(Math.max(...misses)).toBeLessThan(0.3);
   });
 
   it('is exact beside a flat head: ∫ 2 r asin(w / r) dr in closed form', () => {

@@ -8,6 +8,7 @@ import { planMasonry } from '../../lib/masonry/plan.js';
 import { assemble } from '../../lib/models/print/assemble.js';
 import { bedJoints } from '../../lib/models/print/bands.js';
 import { cutPieces, loosePeg } from '../../lib/models/print/pieces.js';
+import { narrowPiers } from '../../lib/models/print/piers.js';
 import { type PrintPlan, planPrint, workableScale } from '../../lib/models/print/plan.js';
 import { type PrintModel, type PrintPart, printModel } from '../../lib/models/print/print-model.js';
 import { plateScenes } from '../../lib/models/print/scenes.js';
@@ -281,6 +282,33 @@ describe('what cannot be printed', () => {
     const house = houseOf({ openings: pair, print: { ...PRINT, scale: 500 } });
     const { obstacles } = planPrint(setOutHouse(house));
     expect(obstacles.map((o) => o.code)).toContain('pier');
+  });
+
+  test('a pier is as wide as its narrowest place, which lies at no step of either opening', () => {
+    // Jambs and a round head pass each other at different heights, so that evenly spaced places miss one another.
+    const high = openingOf({ id: 'a', bearingDeg: 180, width: 900, height: 1500, sill: 700 });
+    const low = openingOf({ id: 'b', bearingDeg: 206, width: 600, height: 700, sill: 0 });
+    const house = setOutHouse(houseOf({ domes: [domeOf({ stemWall: 600 })], openings: [high, low] }));
+    const points = house.arches.map(({ section, along, across, dome }) =>
+      Array.from(
+        { length: 1500 },
+        (_, k) => section.sill + ((section.crownZ - section.sill) * (k + 0.5)) / 1500,
+      ).flatMap((z) =>
+        [-1, 1].map((side) => {
+          const u = side * section.halfWidthAt(z);
+          const v = Math.sqrt(dome.radiusAt(z) ** 2 - u * u);
+          return [v * along[0] + u * across[0], v * along[1] + u * across[1], z] as const;
+        }),
+      ),
+    ) as [(readonly [number, number, number])[], (readonly [number, number, number])[]];
+    let narrowest = Number.POSITIVE_INFINITY;
+    for (const [x, y, z] of points[0])
+      for (const [a, b, c] of points[1]) narrowest = Math.min(narrowest, (x - a) ** 2 + (y - b) ** 2 + (z - c) ** 2);
+    const width = Math.sqrt(narrowest);
+    const found = narrowPiers(house, width + 1)[0]?.width ?? 0;
+    expect(found).toBeLessThanOrEqual(width);
+    expect(found).toBeGreaterThan(width - 0.3);
+    expect(narrowPiers(house, width - 1)).toEqual([]);
   });
 });
 

@@ -33,9 +33,10 @@ const under = (load: string, site: Partial<House['site']>, part: Partial<House> 
 describe('combinations of loads from one side', () => {
   // EN 1990:2002, Tables A1.1, A1.2(A) and (B), 6.4.3.4; ASCE 7-16, 2.3.1 and 2.3.6 (all from memory).
   it.each([
+    // Dead load that helps is 1.0 (0.9) whatever else acts: light masonry under much snow needs it.
     ['EN 1990', 'drifted snow', ['0.9 0 1.5', '1 0 1.5', '1.35 0 1.5']],
     ['ASCE 7', 'drifted snow', ['1.2 0 1.6']],
-    ['EN 1990', 'wind', ['0.9 0 1.5', '1 0 1.5', '1.35 0 1.5', '1.35 1.05 1.5', '1.35 1.5 0.9']],
+    ['EN 1990', 'wind', ['0.9', '1', '1.35'].flatMap((g) => [`${g} 0 1.5`, `${g} 1.05 1.5`, `${g} 1.5 0.9`])],
     ['EN 1990', 'earthquake', ['1 0 1', '1 0.2 1']],
     ['ASCE 7', 'wind', ['0.9 0 1', '1.2 0 1', '1.2 0.5 1', '1.2 1.6 0.5']],
     ['ASCE 7', 'earthquake', ['0.9 0 1', '1.2 0 1', '1.2 0.2 1']],

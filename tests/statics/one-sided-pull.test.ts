@@ -88,6 +88,17 @@ describe('the pull that a ring at the springing must hold', () => {
     },
   );
 
+  it('hangs on no section that happens to lie at its height: what is above is held before the ring pulls', () => {
+    const { halves, tie } = hemisphere(0.2, 0.05, 60);
+    const z = halves[0][35]?.middle[1] ?? 0;
+    const holdsAt = (height: number) => {
+      const tied = (half: Pair['halves'][0]) => half.map((s) => ({ ...s, tied: s.middle[1] <= height }));
+      return oneSidedPull({ halves: [tied(halves[0]), tied(halves[1])], tie }, height)?.holds ?? 0;
+    };
+    expect(holdsAt(z - 1e-9)).toBeGreaterThan(0);
+    expect(Math.abs(holdsAt(z) / holdsAt(z - 1e-9) - 1)).toBeLessThan(1e-6);
+  });
+
   it('is none where no thrust fits, however strong it is', () => {
     expect(oneSidedPull(hemisphere(0.06, 0.3), 0)).toBeNull();
   });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { House } from '../../lib/description/house.js';
+import type { House, Oculus } from '../../lib/description/house.js';
 import { setOutHouse } from '../../lib/setout/house.js';
 import { staticsChecks } from '../../lib/statics/checks.js';
 import { linePressure, lineStress } from '../../lib/statics/joints.js';
@@ -9,9 +9,9 @@ import { domeOf, houseOf } from '../tools/house.js';
 
 // A hemisphere on the ground, 3 m inside, 3.6 m outside, no footing, no render: sums of loads by closed forms.
 const R = 3.6;
-const pairUnder = (load: string, site: Partial<House['site']>) => {
+const pairUnder = (load: string, site: Partial<House['site']>, oculus: Oculus | null = null) => {
   const house = houseOf({
-    domes: [domeOf({ stemWall: 0 })],
+    domes: [domeOf({ stemWall: 0, oculus })],
     wall: { thickness: 600, renderInside: 0, renderOutside: 0 },
     footing: null,
     site: { ...houseOf().site, ...site },
@@ -36,6 +36,15 @@ describe('loads from one side, summed at the base of both halves', () => {
     expect(Math.abs(lift / (-0.4 * q * R ** 2) - 1)).toBeLessThan(2e-3);
     const turn = leeward.r * leeward.vertical - windward.r * windward.vertical;
     expect(Math.abs(turn) / 1000).toBeLessThan(1e-3 * push * R);
+  });
+
+  it('wind with one coefficient all over lifts the whole plan, curb and skylight as well', () => {
+    const [q, bore] = [0.3, 900];
+    const site = { windKpa: q, windCoefficients: [-1, -1, -1] as const };
+    const { windward, leeward, dead } = pairUnder('wind', site, { radius: bore, curb: 150, upstand: 50 });
+    const lift = leeward.vertical + windward.vertical - 2 * dead;
+    expect(Math.abs(lift / (-q * R ** 2) - 1)).toBeLessThan(1e-9);
+    expect(leeward.horizontal).toBeCloseTo(windward.horizontal, 9);
   });
 
   it('an earthquake pushes with its part of the weight, and lifts nothing', () => {
@@ -110,5 +119,28 @@ describe('the wall and the soil under loads from one side', () => {
     const shaken = checksOf({ seismicCoefficient: 0.8 }).check('one-sided-stress');
     expect(shaken?.demand).toBeUndefined();
     expect(shaken?.advice).toContain('No thrust fits under G + E');
+  });
+});
+
+describe('what is told to raise the factor under drifted snow', () => {
+  const site = { ...houseOf().site, snowKpa: 0.8 };
+  const tall = { shape: 'pointed', radius: 2700, rise: 3900, stemWall: 900 } as const;
+  const studied = (dome: Parameters<typeof domeOf>[0], thickness = 250) => {
+    const setout = setOutHouse(
+      houseOf({ domes: [domeOf(dome)], site, wall: { thickness, renderInside: 0, renderOutside: 0 } }),
+    );
+    const statics = staticsOf(setout);
+    const check = staticsChecks(setout, statics).find(({ id }) => id === 'drift.hall');
+    return { factor: statics.domes[0]?.oneSided[0]?.factor ?? Number.NaN, advice: check?.advice };
+  };
+
+  it('raises it: a thicker wall, a lower stem wall; a higher rise of a pointed dome lowers it and is not told', () => {
+    const { factor, advice } = studied(tall);
+    expect(factor).toBeLessThan(1);
+    expect(advice).toContain('a thicker wall, a lower stem wall, or a closed ring tie');
+    expect(advice).not.toContain('rise');
+    expect(studied(tall, 300).factor).toBeGreaterThan(factor);
+    expect(studied({ ...tall, rise: 4500 }).factor).toBeLessThan(factor);
+    expect(studied({ stemWall: 300 }).factor).toBeGreaterThan(studied({ stemWall: 900 }).factor);
   });
 });

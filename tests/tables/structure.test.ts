@@ -49,14 +49,21 @@ describe('the structural summary', () => {
   });
 
   it('tells what the site’s loads are judged without, and nothing where it has none', () => {
-    const noted = (site: Partial<House['site']>) =>
-      made({ ...worked, site: { ...houseOf().site, ...site } }).table.notes?.find((note) =>
+    const noted = (site: Partial<House['site']>, part: Partial<House> = worked) =>
+      made({ ...part, site: { ...houseOf().site, ...site } }).table.notes?.find((note) =>
         note.startsWith('Not covered'),
       );
     expect(noted({})).toBeUndefined();
     expect(noted({ seismicCoefficient: 0.02 })).toContain('EN 1998-1, 4.3.3.5.2');
     const asce = noted({ seismicCoefficient: 0.02, windKpa: 0.2, snowKpa: 0.5, combinations: 'ASCE 7' });
     for (const part of ['Ev of ASCE 7-16', 'case B', 'drifted snow together with wind']) expect(asce).toContain(part);
+    expect(noted({ windKpa: 0.2, windCoefficients: [0.8, -1.2, 0] }, { domes: [domeOf()] })).not.toContain(
+      'for want of',
+    );
+    // Only a hemisphere on the ground has known coefficients.
+    expect(noted({ windKpa: 0.2 })).not.toContain('for want of `site.wind');
+    const onWall = { domes: [domeOf({ stemWall: 500 })] };
+    expect(noted({ windKpa: 0.2 }, onWall)).toContain('all wind on hall for want of `site.wind-coefficients`');
   });
 
   it('tells the soil’s pressure where it is greatest, under a jamb', () => {

@@ -2,6 +2,9 @@ import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { readDescription } from '../../lib/description/read.js';
 import { meshVolume } from '../../lib/documents/mesh-measure.js';
+import { edgeAt, edgeLength } from '../../lib/math/curves.js';
+import { type Section, sectionOutline } from '../../lib/math/section.js';
+import type { DomeSetout } from '../../lib/setout/dome.js';
 import { type HouseSetout, setOutHouse } from '../../lib/setout/house.js';
 import { houseSolids } from '../../lib/solids/house-solids.js';
 import type { Kernel } from '../../lib/solids/kernel.js';
@@ -59,6 +62,67 @@ describe('surfaces against closed forms', () => {
     const cut = areaOf({ radius: 2500, stemWall: 0 }, [{ width: 1000, height: 500, arch }]);
     expect(whole.extrados - cut.extrados).toBeCloseTo(0.79176117 / 2, 5);
     expect(whole.intrados - cut.intrados).toBeCloseTo(Math.PI * 2.5 * (2.5 - Math.sqrt(6)), 5);
+  });
+});
+
+describe('each opening and passage by itself, against very many points along its outline', () => {
+  /** Along both sides and the top; where the length is negative nothing counts. */
+  const byPoints = (section: Section, [grow, from]: readonly [number, number], depth: Depth): number => {
+    const points = 1500;
+    return sectionOutline(section, grow, from)
+      .slice(0, -1)
+      .reduce((sum, edge) => {
+        for (let k = 0; k < points; k++)
+          sum += (Math.max(0, depth(...edgeAt(edge, (k + 0.5) / points))) * edgeLength(edge)) / points;
+        return sum;
+      }, 0);
+  };
+  type Depth = (u: number, z: number) => number;
+  const at =
+    (dome: DomeSetout, offset: number): Depth =>
+    (u, z) =>
+      Math.sqrt(Math.max(0, dome.radiusAt(z, offset) ** 2 - u * u));
+
+  it.each(['family-house', 'courtyard-ring', 'low-store'])('%s', (name) => {
+    const house = sample(name);
+    const errors: number[] = [];
+    const compare = (part: Partial<HouseSetout>, reveals: number, outside: number | null) => {
+      const areas = areasOf({ ...house, domes: [], arches: [], passages: [], ...part });
+      errors.push(Math.abs(areas.reveals / reveals - 1));
+      if (outside !== null) errors.push(Math.abs(areas.barrels / outside - 1));
+    };
+    for (const arch of house.arches) {
+      const { dome, section, ring, faceV, baseZ, clear } = arch;
+      if (clear.kind !== 'through') continue;
+      const inner = at(dome, 0);
+      const extrados = at(dome, dome.thickness);
+      const reveals = byPoints(section, [0, section.sill], (u, z) => (faceV ?? extrados(u, z)) - inner(u, z));
+      const own = { arches: [arch] };
+      if (faceV === null) compare(own, reveals, null);
+      else {
+        // The flat face is the outer section less the clear one.
+        let face = 0;
+        const slices = 20_000;
+        for (let k = 0; k < slices; k++) {
+          const z = (arch.topZ * (k + 0.5)) / slices;
+          face += (2 * (arch.outerHalfAt(z) - arch.clearHalfAt(z)) * arch.topZ) / slices;
+        }
+        compare(own, reveals, face + byPoints(section, [ring, baseZ], (u, z) => faceV - extrados(u, z)));
+      }
+    }
+    for (const passage of house.passages) {
+      const { section, ring, distance, domes } = passage;
+      const [one, other] = [at(domes[0], domes[0].thickness), at(domes[1], domes[1].thickness)];
+      const reveals = byPoints(section, [0, 0], (u, z) => {
+        const [start, end] = passage.stretchAt(u, z);
+        return end - start;
+      });
+      const outside = byPoints(section, [ring, 0], (u, z) => distance - one(u, z) - other(u, z));
+      compare({ passages: [passage] }, reveals, outside > 0 ? outside : null);
+    }
+    expect(errors.length).toBeGreaterThan(0);
+    // So near the points themselves come.
+    expect(Math.max(...errors)).toBeLessThan(2e-5);
   });
 });
 

@@ -74,6 +74,29 @@ describe('a curved shell', () => {
     expect(domeTransmission(dome, [cork, block(300, 0.2)])).toBeCloseTo((whole(0.13) + whole(0.1)) / 2, 5);
   });
 
+  it('pointed, insulated inside: rings of the layers as far as they go, where these meet at the axis before the wall', () => {
+    const cork = { name: 'cork', thickness: 120, conductivity: 0.04, structural: false };
+    const layers = [cork, block(300, 0.2)];
+    const { dome } = domeSetOut({ shape: 'pointed', radius: 2000, rise: 3600, stemWall: 0 });
+    const [steps, plies] = [2000, 60];
+    let sum = 0;
+    for (let k = 0; k < steps; k++) {
+      const p = dome.shell.at((dome.shell.length * (k + 0.5)) / steps);
+      const area = (depth: number) =>
+        (2 * Math.PI * (p.r + depth * Math.cos(p.normalRad)) * (1 + p.curvature * depth) * dome.shell.length) / steps;
+      if (area(-cork.thickness) <= 0) continue;
+      let depth = -cork.thickness;
+      let resistance = (p.normalRad <= Math.PI / 6 ? 0.13 : 0.1) / area(depth);
+      for (const { thickness, conductivity } of layers) {
+        const ply = thickness / plies;
+        for (let n = 0; n < plies; n++) resistance += ply / 1000 / conductivity / area(depth + (n + 0.5) * ply);
+        depth += thickness;
+      }
+      sum += 1 / (resistance + 0.04 / area(depth)) / 1e6;
+    }
+    expect(Math.abs(domeTransmission(dome, layers) / sum - 1)).toBeLessThan(1e-4);
+  });
+
   it('stem wall: exact cylinder, 2πh / (ln(re/ri)/λ + Rsi/ri + Rse/re)', () => {
     const at = (stemWall: number) => domeTransmission(domeSetOut({ radius: 2500, stemWall }).dome, [block(300, 0.2)]);
     const wall = (2 * Math.PI * 1.2) / (Math.log(2.8 / 2.5) / 0.2 + 0.13 / 2.5 + 0.04 / 2.8);

@@ -23,6 +23,9 @@ export const masonryCountsAsWithout =
 export const thickerWallLowerStem =
   'a thicker wall, a lower stem wall, a higher rise, or a closed ring tie (`tie`) at the springing or over the openings';
 export const thickerWallTied = 'a thicker wall, a lower stem wall or a higher rise';
+export const steadierWall =
+  'a thicker wall, a lower stem wall, or a closed ring tie (`tie`) at the springing or over the openings';
+export const steadierWallTied = 'a thicker wall or a lower stem wall';
 export const withItsTie = ' with its tie';
 export const itsTieLeftOut = ', its tie left out because it is no closed hoop,';
 export const withoutTie = ' without a tie';
@@ -91,7 +94,8 @@ export const noLineIsBorne =
   'No line of thrust that was found is borne by the blocks: a thicker wall or a lower stem wall keeps it off the faces; stronger blocks help less.';
 export const noThrustUnder = (formula: string): string =>
   ` No thrust fits under ${formula}, so nothing tells it there: see the checks of the loads from one side.`;
-export const wallBearingAdvice = 'A wider footing, or a thicker wall.';
+export const steadierJoints = 'A thicker wall or a lower stem wall.';
+export const widerFooting = 'A wider footing.';
 export const shellTheoryHolds = (id: string, cutZ: string): string =>
   `Shell theory holds for dome ${id} only above ${cutZ}, where all rings are closed.`;
 export const commonPracticeNoSource = 'common practice, no source';

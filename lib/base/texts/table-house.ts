@@ -76,6 +76,8 @@ export const secondWind = (combinations: string): string =>
   combinations === 'ASCE 7'
     ? 'wind by case B of ASCE 7-16, Figure 27.3-2, and pressure inside'
     : 'wind across openings, and pressure inside';
+export const windWithoutCoefficients = (ids: readonly string[]): string =>
+  `all wind on ${ids.join(', ')} for want of \`site.wind-coefficients\``;
 export const driftWithWind = 'drifted snow together with wind';
 export const uprightEarthquake = (combinations: string): string =>
   combinations === 'ASCE 7'

@@ -1,7 +1,9 @@
 import * as texts from '../../base/texts/problems-domes.js';
+import { SAME_POINT } from '../../base/tolerances.js';
 import { formatApart, formatLength, type LengthUnit } from '../../base/units.js';
 import { acos, square } from '../../math/elementary.js';
 import { intervalsLength, uniteIntervals } from '../../math/intervals.js';
+import { monotoneRoot } from '../../math/roots.js';
 import { bearingOf, length2, sub2, turnPositive, type Vec2 } from '../../math/vec.js';
 import type { BlockRules } from '../house.js';
 import type { ProblemList } from '../problem-list.js';
@@ -205,8 +207,8 @@ function tellSplit(
   problems: ProblemList,
 ): void {
   const top = Math.min(...[later, one, other].map((b) => b.turns.at(-1) as number));
-  for (let k = 0; k < SAMPLES; k++) {
-    const z = (top * k) / SAMPLES;
+  const even = Array.from({ length: SAMPLES }, (_, k) => (top * k) / SAMPLES);
+  for (const z of [...even, partingLevel(one, other, joint, top) - SAME_POINT]) {
     const corners = circlesMeet(one.at, one.outerRadiusAt(z) + joint, other.at, other.outerRadiusAt(z) + joint);
     const radius = later.shape.radiusAt(z);
     if (corners.length === 0 || !corners.every((p) => length2(sub2(p, later.at)) < radius)) continue;
@@ -215,6 +217,15 @@ function tellSplit(
     problems.add('room-parted', [...later.path, 'at'], message, mend);
     return;
   }
+}
+
+/**
+ * Height at which two walls with their joints come apart, at most `top`: the corners between them run together there,
+ * and may lie in a room for less than a step below it.
+ */
+function partingLevel(one: DomeBody, other: DomeBody, joint: number, top: number): number {
+  const distance = between(one, other);
+  return monotoneRoot((z) => one.outerRadiusAt(z) + other.outerRadiusAt(z) + 2 * joint - distance || -distance, 0, top);
 }
 
 /** The two points in which circles cross; none where they don't. */

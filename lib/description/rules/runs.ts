@@ -4,6 +4,8 @@ import type { DomeBody } from './body.js';
 
 const SAMPLES = 96;
 const ACROSS = 8;
+/** The last of the steps in which a nearest place is sought, as a share of the samples' own. */
+const NEAREST = 1e-3;
 
 /** A straight stretch of masonry or clear space as it runs out from a dome's axis; u across it, v along. */
 export interface Run {
@@ -42,17 +44,33 @@ export function nearest(run: Run, body: DomeBody): Nearness {
   const u0 = -cross2(run.along, away);
   const v0 = dot2(run.along, away);
   let best: Nearness = { gap: Number.POSITIVE_INFINITY, z: run.lowZ };
-  for (const z of heightsBetween(run.lowZ, run.highZ, [...run.turns, ...body.turns])) {
+  // Where across, as a share of the half width.
+  let place = 0;
+  const look = (share: number, z: number): boolean => {
     const radius = body.outerRadiusAt(z);
     const half = run.halfAt(z);
-    if (!(radius >= 0) || !(half > 0)) continue;
-    for (let i = 0; i <= ACROSS + 1; i++) {
-      const u = i > ACROSS ? Math.min(half, Math.max(-half, u0)) : half * ((2 * i) / ACROSS - 1);
-      const [from, to] = run.stretchAt(u, z);
-      if (!(from <= to)) continue;
-      const gap = hypot(u - u0, Math.min(to, Math.max(from, v0)) - v0) - radius;
-      if (gap < best.gap) best = { gap, z };
-    }
+    if (!(radius >= 0) || !(half > 0)) return false;
+    const u = half * share;
+    const [from, to] = run.stretchAt(u, z);
+    const gap = hypot(u - u0, Math.min(to, Math.max(from, v0)) - v0) - radius;
+    if (!(from <= to && gap < best.gap)) return false;
+    [best, place] = [{ gap, z }, share];
+    return true;
+  };
+  for (const z of heightsBetween(run.lowZ, run.highZ, [...run.turns, ...body.turns])) {
+    for (let i = 0; i <= ACROSS; i++) look((2 * i) / ACROSS - 1, z);
+    look(Math.min(1, Math.max(-1, u0 / run.halfAt(z))), z);
+  }
+  // On from the nearest of these, in steps that become smaller.
+  for (let step = 1; step > NEAREST; ) {
+    const { z } = best;
+    const aside = (2 * step) / ACROSS;
+    const up = (step * (run.highZ - run.lowZ)) / SAMPLES;
+    let nearer = false;
+    for (const share of [Math.max(-1, place - aside), place, Math.min(1, place + aside)])
+      for (const height of [Math.max(run.lowZ, z - up), z, Math.min(run.highZ, z + up)])
+        nearer = look(share, height) || nearer;
+    if (!nearer) step /= 2;
   }
   return best;
 }

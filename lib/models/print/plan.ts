@@ -1,12 +1,12 @@
 import * as texts from '../../base/texts/print.js';
-import { hypot } from '../../math/elementary.js';
-import { alongBearing, type Vec2, type Vec3 } from '../../math/vec.js';
+import { alongBearing, type Vec2 } from '../../math/vec.js';
 import type { DomeSetout } from '../../setout/dome.js';
 import type { HouseSetout } from '../../setout/house.js';
 import { axisLines, type CutLine, type CutTree, cutToFit, houseLines, linesOf } from './cut-lines.js';
 import { baseCuts, type HeightCut, roofCuts } from './height-cuts.js';
 import { type RoofLevel, roofLevels } from './levels.js';
 import { roofPegs, type StandingPegs, socketSize } from './peg-places.js';
+import { narrowPiers } from './piers.js';
 import { type Plate, plateOf } from './plate.js';
 import { type PrintSizes, printSizes } from './sizes.js';
 import { printSetout, type Thickened } from './thicken.js';
@@ -48,9 +48,6 @@ const SCALES = [1, 2, 5, 10, 15, 20, 25, 30, 40, 50, 60, 75, 100, 125, 150, 200,
 const SCALES_FEET = [12, 16, 24, 32, 48, 64, 96, 128, 192, 384];
 /** Pegs that hold a roof without turning. */
 const PEGS = 3;
-/** Places along an opening's outline that are held against those of another. */
-const SAMPLES = 12;
-
 /** Plans the print of a house at a scale, its description's own when missing; needs no geometry kernel. */
 export function planPrint(house: HouseSetout, scale = house.house.print.scale): Planned {
   const first = printSizes(house.house, scale);
@@ -138,58 +135,10 @@ function nozzleObstacles({ house }: HouseSetout, scale: number): PrintObstacle[]
 }
 
 /** Piers between clear spaces can't grow outward: they are as wide as the house has them. */
-function pierObstacles({ arches, passages, domes }: HouseSetout, { thin, scale }: PrintSizes): PrintObstacle[] {
-  return domes.flatMap((dome) => {
-    const ways = [
-      ...arches.filter((arch) => arch.dome.id === dome.id),
-      ...passages.flatMap((p) => {
-        const end = p.domes.findIndex((d) => d.id === dome.id);
-        const turn = end === 0 ? 1 : -1;
-        if (end < 0) return [];
-        return [{ id: p.id, section: p.section, clearHalfAt: p.clearHalfAt, ...turned(p.along, turn) }];
-      }),
-    ].map((way) => ({ id: way.id, points: rimOf(dome, way) }));
-    return ways.flatMap((one, i) =>
-      ways.slice(i + 1).flatMap((other) => {
-        const gap = Math.min(
-          ...one.points.flatMap((a) => other.points.map((b) => hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]))),
-        );
-        if (gap >= thin) return [];
-        const message = texts.pierBetween(one.id, other.id, mm(gap, scale), mm(thin, scale));
-        return [{ code: 'pier' as const, message }];
-      }),
-    );
-  });
-}
-
-const turned = (along: Vec2, turn: number): { along: Vec2; across: Vec2 } => ({
-  along: [turn * along[0], turn * along[1]],
-  across: [turn * along[1], -turn * along[0]],
-});
-
-/** Points on the intrados along both edges of a clear space. */
-function rimOf(
-  dome: DomeSetout,
-  way: {
-    readonly along: Vec2;
-    readonly across: Vec2;
-    readonly section: { readonly sill: number; readonly crownZ: number };
-    clearHalfAt(z: number): number;
-  },
-): Vec3[] {
-  const { sill, crownZ } = way.section;
-  return Array.from({ length: SAMPLES + 1 }, (_, k) => sill + ((crownZ - sill) * k) / SAMPLES).flatMap((z) => {
-    const half = way.clearHalfAt(z);
-    const r = dome.radiusAt(z);
-    if (!(r > half)) return [];
-    const v = Math.sqrt(r * r - half * half);
-    return [half, -half].map(
-      (u): Vec3 => [
-        dome.at[0] + v * way.along[0] + u * way.across[0],
-        dome.at[1] + v * way.along[1] + u * way.across[1],
-        z,
-      ],
-    );
+function pierObstacles(setout: HouseSetout, { thin, scale }: PrintSizes): PrintObstacle[] {
+  return narrowPiers(setout, thin).map(({ between: [one, other], width }) => {
+    const message = texts.pierBetween(one, other, mm(width, scale), mm(thin, scale));
+    return { code: 'pier', message };
   });
 }
 

@@ -3,7 +3,7 @@ import * as texts from '../../base/texts/statics-footing.js';
 import { formatLength } from '../../base/units.js';
 import type { DomeSetout } from '../../setout/dome.js';
 import type { HouseSetout } from '../../setout/house.js';
-import { combinationSource, designEffect } from '../loads.js';
+import { combinationSource, designEffect, weightOf } from '../loads.js';
 import type { DomeStatics, FootingForces } from '../results.js';
 import { steelArea } from '../tie.js';
 import { computed, missing, NO_THRUST, ratioOf } from './judge.js';
@@ -53,7 +53,8 @@ function bearingCheck(setout: HouseSetout, dome: DomeSetout, footing: FootingFor
   return borne(
     setout,
     { id, statement, source: BEARING, demand },
-    footing.lineLoad * footing.gathering,
+    footing.lineLoad,
+    footing.gathering,
     footing.eccentricity,
   );
 }
@@ -74,27 +75,46 @@ function jambCheck(setout: HouseSetout, dome: DomeSetout, footing: FootingForces
     'width (mm)': setout.house.footing?.width ?? 0,
     'eccentricity (mm)': eccentricity,
   });
-  return [borne(setout, { id, statement, source, demand }, lineLoad * jamb.times, eccentricity)];
+  return [borne(setout, { id, statement, source, demand }, lineLoad, jamb.times, eccentricity)];
 }
 
-/** A pressure against what the soil may bear; `lineLoad` in kN/m is what presses, off the middle by `eccentricity`, mm. */
+/** A pressure against what the soil may bear; `lineLoad` in kN/m presses so many times, off the middle by `eccentricity`, mm. */
 function borne(
   setout: HouseSetout,
   base: Pick<Check, 'id' | 'statement' | 'source'> & { readonly demand: Figure },
   lineLoad: number,
+  times: number,
   eccentricity: number,
 ): Check {
   const { id, statement, source, demand } = base;
-  const capacity = setout.house.site.bearingCapacityKpa;
+  const { site, units } = setout.house;
+  const capacity = site.bearingCapacityKpa;
   if (capacity === null) return missing(id, statement, 'site.bearing-capacity', source, { demand });
-  const needed = (lineLoad * 1000) / capacity + 2 * Math.abs(eccentricity);
+  const needed = widthNeeded(setout, lineLoad, times, capacity, eccentricity);
   return {
     ...base,
     state: demand.value <= capacity ? 'ok' : 'fails',
     capacity: givenFigure(`${id}.capacity`, texts.bearingCapacity, capacity, 'kPa'),
     ratio: ratioOf(demand.value, capacity),
-    advice: texts.makeFootingWidth(formatLength(Math.ceil(needed / 10) * 10, setout.house.units)),
+    advice:
+      needed === null ? texts.noFootingWidth : texts.makeFootingWidth(formatLength(Math.ceil(needed / 10) * 10, units)),
   };
+}
+
+/** Width of the footing that the soil bears, mm, its own weight with it; `null` where that alone is too much. */
+function widthNeeded(
+  { house: { footing, material } }: HouseSetout,
+  lineLoad: number,
+  times: number,
+  capacity: number,
+  eccentricity: number,
+): number | null {
+  const { width, depth } = footing ?? { width: 0, depth: 0 };
+  // kPa under any width of it.
+  const own = weightOf(material.concreteDensity) * depth * 1e6;
+  if (times * own >= capacity) return null;
+  const others = lineLoad * 1000 - own * width;
+  return (times * others + 2 * Math.abs(eccentricity) * capacity) / (capacity - times * own);
 }
 
 function slidingCheck(setout: HouseSetout, dome: DomeSetout, { thrust, lineLoad }: FootingForces): Check[] {

@@ -46,9 +46,15 @@ export const missing = (
 /** Advice where a figure hangs on a line of thrust, and there is none. */
 export const NO_THRUST = texts.noThrustFitsSoNothing;
 
+const isTied = ({ tie }: DomeStatics): boolean => tie !== null && tie.strength > 0;
+
 /** What raises a dome's geometric factor. */
-export const goodShape = ({ tie }: DomeStatics): string =>
-  tie !== null && tie.strength > 0 ? texts.thickerWallTied : texts.thickerWallLowerStem;
+export const goodShape = (found: DomeStatics): string =>
+  isTied(found) ? texts.thickerWallTied : texts.thickerWallLowerStem;
+
+/** What raises it under loads from one side: not the rise, since snow drifts and wind blows harder on a high dome. */
+export const steadierShape = (found: DomeStatics): string =>
+  isTied(found) ? texts.steadierWallTied : texts.steadierWall;
 
 export const SAFE_THEOREM = texts.safeTheoremSource;
 const FACTOR_FORMULA = texts.factorFormula;

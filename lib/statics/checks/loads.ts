@@ -3,7 +3,7 @@ import * as texts from '../../base/texts/statics-footing.js';
 import { WEIGHT_BALANCE } from '../../base/tolerances.js';
 import type { HouseSetout } from '../../setout/house.js';
 import type { Statics } from '../results.js';
-import { windCoefficientsOf } from '../statics.js';
+import { withoutWindCoefficients } from '../statics.js';
 import { DENSITIES } from '../strength.js';
 import { computed, missing, ratioOf } from './judge.js';
 
@@ -83,7 +83,7 @@ function siteChecks(setout: HouseSetout): Check[] {
   const quake = site.combinations === 'EN 1990' ? 'EN 1998-1:2004' : 'ASCE 7-16, chapter 12';
   if (site.snowKpa === null) checks.push(missing('snow', texts.checkedUnderSnow, 'site.snow', snow));
   if (site.windKpa === null) checks.push(missing('wind', texts.checkedUnderWind, 'site.wind', wind));
-  const unknown = setout.domes.filter((dome) => windCoefficientsOf(setout, dome) === null).map(({ id }) => id);
+  const unknown = withoutWindCoefficients(setout);
   if (site.windKpa !== null && unknown.length > 0) {
     checks.push(
       missing('wind', texts.checkedUnderWind, 'site.wind-coefficients', wind, {

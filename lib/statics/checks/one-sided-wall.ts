@@ -68,7 +68,7 @@ export function oneSidedWallChecks(setout: HouseSetout, found: DomeStatics, { st
     demand: [texts.frictionNeeded, '1', texts.frictionOfLine],
     capacity: capacityOf(joints, texts.frictionCounted, material.friction, '1'),
     beyond: 'attention',
-    change: texts.wallBearingAdvice,
+    change: texts.steadierJoints,
     advice: texts.anotherLineMayNeedLess,
   });
   const gathered = Math.max(found.footing?.gathering ?? 1, found.footing?.jamb?.times ?? 1);
@@ -85,7 +85,7 @@ export function oneSidedWallChecks(setout: HouseSetout, found: DomeStatics, { st
       demand: [texts.pressureOneSided, 'kPa', texts.pressureOfLine],
       capacity: capacityOf(id, texts.bearingCapacity, site.bearingCapacityKpa, 'kPa'),
       beyond: 'fails',
-      change: texts.wallBearingAdvice,
+      change: texts.widerFooting,
       advice: texts.estimateOnWholeLunes,
     });
   }

@@ -3,7 +3,16 @@ import * as texts from '../../base/texts/statics-shell.js';
 import type { House } from '../../description/house.js';
 import type { DomeStatics } from '../results.js';
 import type { OneSided } from '../unsymmetrical.js';
-import { atBest, computed, factorCheck, factorState, goodShape, ratioOf, SAFE_THEOREM, SOUND_FACTOR } from './judge.js';
+import {
+  atBest,
+  computed,
+  factorCheck,
+  factorState,
+  ratioOf,
+  SAFE_THEOREM,
+  SOUND_FACTOR,
+  steadierShape,
+} from './judge.js';
 
 const EARTHQUAKE = texts.equivalentHorizontalLoadCommon;
 const SOURCES = {
@@ -29,7 +38,7 @@ export function oneSidedChecks(house: House, found: DomeStatics): Check[] {
 const adviceOn = ({ site }: House, found: DomeStatics, { load }: OneSided, raise: boolean, more = ''): string =>
   texts.estimateThatLeavesOut(
     load === 'wind' && site.combinations === 'ASCE 7',
-    `${more}${raise ? texts.toRaiseSentence(goodShape(found)) : ''}`,
+    `${more}${raise ? texts.toRaiseSentence(steadierShape(found)) : ''}`,
   );
 
 function geometryCheck(house: House, found: DomeStatics, one: OneSided): Check {
