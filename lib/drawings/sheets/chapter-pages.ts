@@ -35,13 +35,16 @@ export function chapterPages(maker: PageMaker, chapter: Chapter, chosen: Chosen,
     beside: besideOf(chapter.beside, size),
     own: toldOf(chapter.tables(maker.handed), size),
   };
-  let best = settled(maker, chapter, size, groupsOf(maker, chapter, chosen, units), told);
+  const usual = groupsOf(maker, chapter, chosen, units);
+  let best = settled(maker, chapter, size, usual, told);
   if (chapter.scales === 'near-house') {
     const drafts = draftsOf(maker, chapter);
     for (const larger of standardScales(units).filter((s) => s < scale)) {
       const groups = drafts.length > 0 ? grouped(maker, size, drafts, larger) : null;
-      const pages = groups && settled(maker, chapter, size, groups, told);
-      if (!pages || pages.length > best.length) continue;
+      // More sheets of views take more sheets in all.
+      if (!groups || groups.length > usual.length) continue;
+      const pages = settled(maker, chapter, size, groups, told);
+      if (pages.length > best.length) continue;
       best = pages;
       break;
     }

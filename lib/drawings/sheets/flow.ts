@@ -44,15 +44,18 @@ function mayHold(usual: readonly Page[], size: SheetSize, items: readonly Flowin
 
 /** The same pages where none of them is nearly empty, else as many that are used less far down but more alike. */
 function evened(size: SheetSize, items: readonly Flowing[], usual: readonly Page[]): Page[] {
-  const tries = usual.length > 1 && emptiest(usual) < NEARLY_EMPTY ? DEPTHS : [];
-  const others = tries.flatMap((depth) => {
-    const pages = arranged(groundOf(size, 1, depth), items, usual.length);
-    return pages?.length === usual.length ? [pages] : [];
-  });
-  return [...others.reduce((best, pages) => (emptiest(pages) > emptiest(best) + CLEARLY ? pages : best), usual)];
+  let best = usual;
+  if (usual.length > 1 && emptiest(usual) < NEARLY_EMPTY)
+    for (const depth of DEPTHS) {
+      const pages = arranged(groundOf(size, 1, depth), items, usual.length);
+      // Less room takes no fewer.
+      if (!pages || pages.length > usual.length) break;
+      if (emptiest(pages) > emptiest(best) + CLEARLY) best = pages;
+    }
+  return [...best];
 }
 
-const DEPTHS = [0.9, 0.8, 0.7, 0.6, 0.5] as const;
+const DEPTHS = [0.85, 0.7, 0.55] as const;
 
 /**
  * The pages of the best arrangement; `null` where something is too large for them. Texts are as wide as is usual, and

@@ -135,7 +135,8 @@ function withTables(size: SheetSize, { views, area, furniture, tables }: Parts):
   const aside = asideOf(figure, room.groups, area, [form, furniture.area]);
   // Blocks that were moved aside may leave room for more.
   const rest = new FreeRoom(inner, [form], [...fixed, ...areasOf(aside.groups.flat())], first);
-  const late = tables.filter((t) => !early.includes(t) && t.ways.some((blocks) => rest.add(...blocks)));
+  const others = early.length > 0 ? tables.filter((t) => !early.includes(t)) : [];
+  const late = others.filter(({ ways }) => ways.some((blocks) => rest.add(...blocks)));
   const { groups, left } =
     late.length > 0 ? asideOf(figure, [...aside.groups, ...rest.groups], area, [form, furniture.area]) : aside;
   const placed = groups.flat();
