@@ -57,6 +57,8 @@ export interface DomeStatics {
   readonly id: string;
   readonly weights: DomeWeights;
   readonly shell: ShellForces;
+  /** Height of the springing; 0 where there is no stem wall. */
+  readonly springingZ: number;
   /** Height over which every ring is closed. */
   readonly cutZ: number;
   readonly tie: PlacedTie | null;

@@ -62,6 +62,7 @@ function domeStatics(setout: HouseSetout, { dome, lune, loads, cutZ, tie }: Tied
     id: dome.id,
     weights: weightsOf(lune, loads.masonry, dome),
     shell: shellForces(lune, loads, [wall.renderInside, wall.renderOutside]),
+    springingZ: dome.springingZ,
     cutZ,
     tie,
     pull: {

@@ -137,8 +137,9 @@ describe('what is told to raise the factor under drifted snow', () => {
   it('raises it: a thicker wall, a lower stem wall; a higher rise of a pointed dome lowers it and is not told', () => {
     const { factor, advice } = studied(tall);
     expect(factor).toBeLessThan(1);
-    expect(advice).toContain('a thicker wall, a lower stem wall, or a closed ring tie');
+    expect(advice).toContain('a thicker wall, a lower stem wall or a closed ring tie');
     expect(advice).not.toContain('rise');
+    expect(studied({ ...tall, stemWall: 0 }).advice).toContain('a thicker wall or a closed ring tie');
     expect(studied(tall, 300).factor).toBeGreaterThan(factor);
     expect(studied({ ...tall, rise: 4500 }).factor).toBeLessThan(factor);
     expect(studied({ stemWall: 300 }).factor).toBeGreaterThan(studied({ stemWall: 900 }).factor);

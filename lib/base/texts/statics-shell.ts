@@ -20,12 +20,14 @@ export const hoopTensionUnderDead = 'hoop tension under dead load, all rings tog
 export const sumOfMembraneHoop = 'sum of the membrane hoop forces along the meridian where they pull';
 export const masonryCountsAsWithout =
   'Masonry counts as without tension: it cracks into lunes there, and the thrust of the lunes is what must be held.';
-export const thickerWallLowerStem =
-  'a thicker wall, a lower stem wall, a higher rise, or a closed ring tie (`tie`) at the springing or over the openings';
-export const thickerWallTied = 'a thicker wall, a lower stem wall or a higher rise';
-export const steadierWall =
-  'a thicker wall, a lower stem wall, or a closed ring tie (`tie`) at the springing or over the openings';
-export const steadierWallTied = 'a thicker wall or a lower stem wall';
+/** Changes of a dome that help, as one may choose among them. */
+export const anyOf = (help: { readonly stemWall: boolean; readonly rise: boolean; readonly tie: boolean }): string => {
+  const ways = ['a thicker wall'];
+  if (help.stemWall) ways.push('a lower stem wall');
+  if (help.rise) ways.push('a higher rise');
+  if (help.tie) ways.push('a closed ring tie (`tie`) at the springing or over the openings');
+  return ways.length < 2 ? ways.join('') : `${ways.slice(0, -1).join(', ')} or ${ways[ways.length - 1]}`;
+};
 export const withItsTie = ' with its tie';
 export const itsTieLeftOut = ', its tie left out because it is no closed hoop,';
 export const withoutTie = ' without a tie';
@@ -89,12 +91,12 @@ export const anotherLineMayNeedLess =
 export const estimateOnWholeLunes =
   'An estimate on whole lunes, beside piers that the openings leave: an engineer must confirm it.';
 export const hingesMayCrush =
-  'An estimate on whole lunes and two of the closed rings. Where the line comes near a face a hinge forms there, and the blocks may crush: an engineer must confirm it.';
-export const noLineIsBorne =
-  'No line of thrust that was found is borne by the blocks: a thicker wall or a lower stem wall keeps it off the faces; stronger blocks help less.';
+  'An estimate on whole lunes and, where they are closed, two of the rings. Where the line comes near a face a hinge forms there, and the blocks may crush: an engineer must confirm it.';
+export const noLineIsBorne = (shape: string): string =>
+  `No line of thrust that was found is borne by the blocks: ${shape} keeps it off the faces; stronger blocks help less.`;
 export const noThrustUnder = (formula: string): string =>
   ` No thrust fits under ${formula}, so nothing tells it there: see the checks of the loads from one side.`;
-export const steadierJoints = 'A thicker wall or a lower stem wall.';
+export const steadierJoints = (shape: string): string => `${shape.charAt(0).toUpperCase()}${shape.slice(1)}.`;
 export const widerFooting = 'A wider footing.';
 export const shellTheoryHolds = (id: string, cutZ: string): string =>
   `Shell theory holds for dome ${id} only above ${cutZ}, where all rings are closed.`;

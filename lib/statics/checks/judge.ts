@@ -48,13 +48,19 @@ export const NO_THRUST = texts.noThrustFitsSoNothing;
 
 const isTied = ({ tie }: DomeStatics): boolean => tie !== null && tie.strength > 0;
 
+const hasStem = ({ springingZ }: DomeStatics): boolean => springingZ > 0;
+
 /** What raises a dome's geometric factor. */
 export const goodShape = (found: DomeStatics): string =>
-  isTied(found) ? texts.thickerWallTied : texts.thickerWallLowerStem;
+  texts.anyOf({ stemWall: hasStem(found), rise: true, tie: !isTied(found) });
 
 /** What raises it under loads from one side: not the rise, since snow drifts and wind blows harder on a high dome. */
 export const steadierShape = (found: DomeStatics): string =>
-  isTied(found) ? texts.steadierWallTied : texts.steadierWall;
+  texts.anyOf({ stemWall: hasStem(found), rise: false, tie: !isTied(found) });
+
+/** What keeps a line of thrust off the faces and steep on the joints. */
+export const stockierShape = (found: DomeStatics): string =>
+  texts.anyOf({ stemWall: hasStem(found), rise: false, tie: false });
 
 export const SAFE_THEOREM = texts.safeTheoremSource;
 const FACTOR_FORMULA = texts.factorFormula;

@@ -3,7 +3,7 @@ import * as texts from '../../base/texts/statics-shell.js';
 import type { HouseSetout } from '../../setout/house.js';
 import type { DomeStatics, Statics } from '../results.js';
 import type { WallDemand } from '../wall-demand.js';
-import { computed, ratioOf, SAFE_THEOREM } from './judge.js';
+import { computed, ratioOf, SAFE_THEOREM, stockierShape } from './judge.js';
 
 /** A demand under one load or combination; `null` where no thrust fits. */
 interface Found {
@@ -55,7 +55,7 @@ export function oneSidedWallChecks(setout: HouseSetout, found: DomeStatics, { st
         { 'block strength fb (MPa)': strength.blockMpa, 'partial factor': material.partialFactor },
       ),
       beyond: 'fails',
-      change: texts.noLineIsBorne,
+      change: texts.noLineIsBorne(stockierShape(found)),
       advice: texts.hingesMayCrush,
       source: texts.stressOfLineSource(SAFE_THEOREM),
     });
@@ -68,7 +68,7 @@ export function oneSidedWallChecks(setout: HouseSetout, found: DomeStatics, { st
     demand: [texts.frictionNeeded, '1', texts.frictionOfLine],
     capacity: capacityOf(joints, texts.frictionCounted, material.friction, '1'),
     beyond: 'attention',
-    change: texts.steadierJoints,
+    change: texts.steadierJoints(stockierShape(found)),
     advice: texts.anotherLineMayNeedLess,
   });
   const gathered = Math.max(found.footing?.gathering ?? 1, found.footing?.jamb?.times ?? 1);
