@@ -22,3 +22,12 @@ export function rememberedPair<A extends object, B extends object, V extends Non
   const of = remembered((one: A) => remembered((other: B) => make(one, other)));
   return (one, other) => of(one)(other);
 }
+
+/** Worked out when first asked for. */
+export function once<T extends object>(make: () => T): () => T {
+  let made: T | undefined;
+  return () => {
+    made ??= make();
+    return made;
+  };
+}

@@ -1,3 +1,4 @@
+import { once } from '../base/remembered.js';
 import type { House } from '../description/house.js';
 import type { HandedOver } from '../drawings/handed.js';
 import type { beginSheets } from '../drawings/sheets/house-sheets.js';
@@ -5,7 +6,7 @@ import { bondHouse } from '../masonry/bond/bond.js';
 import { setOutHouse } from '../setout/house.js';
 import type { PdfSource } from '../writers/pdf.js';
 import type { DrawnSet } from './file.js';
-import { once, type Study, study } from './study.js';
+import { type Study, study } from './study.js';
 
 /** Groups of outputs that are drawn on paper. */
 export const DRAWN_GROUPS = ['drawings', 'moulds', 'templates'] as const;

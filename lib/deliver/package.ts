@@ -1,5 +1,6 @@
 import type { Check } from '../base/figures.js';
 import type { Memory } from '../base/memory.js';
+import { once } from '../base/remembered.js';
 import { CAUTIONS } from '../base/texts/cautions.js';
 import * as texts from '../base/texts/package.js';
 import type { House, LengthUnit } from '../description/house.js';
@@ -14,7 +15,7 @@ import type { DrawnSet, PackageFile } from './file.js';
 import { OUTPUT_GROUPS, type OutputGroup } from './groups.js';
 import { handedOver } from './handed.js';
 import { type Judgement, judged } from './judged.js';
-import { once, type Study, study } from './study.js';
+import { type Study, study } from './study.js';
 
 /** What the library can't make itself and takes from its caller. */
 export interface Tools {

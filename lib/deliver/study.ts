@@ -1,5 +1,6 @@
 import type { Check } from '../base/figures.js';
 import type { Memory } from '../base/memory.js';
+import { once } from '../base/remembered.js';
 import type { House } from '../description/house.js';
 import type { Table } from '../documents/table.js';
 import type { SheetSet } from '../drawings/sheets/house-sheets.js';
@@ -109,13 +110,4 @@ export function study(house: House, drawn?: Promise<Table>, memory?: Memory): St
     },
   };
   return known;
-}
-
-/** Worked out when first asked for. */
-export function once<T extends object>(make: () => T): () => T {
-  let made: T | undefined;
-  return () => {
-    made ??= make();
-    return made;
-  };
 }

@@ -9,6 +9,19 @@ export interface Block {
   readonly primitives: readonly PaperPrimitive[];
 }
 
+/** A block whose primitives are made when they are first asked for: many are only tried for their size. */
+export function drawnLater(width: number, height: number, draw: () => readonly PaperPrimitive[]): Block {
+  let drawn: readonly PaperPrimitive[] | undefined;
+  return {
+    width,
+    height,
+    get primitives() {
+      drawn ??= draw();
+      return drawn;
+    },
+  };
+}
+
 /** The primitives of a block whose upper left corner is given, on paper or, enlarged by the scale, in a model. */
 export const placeBlock = (block: Block, corner: Vec2, scale = 1): PaperPrimitive[] =>
   block.primitives.map((p) => placed(p, { turnDeg: 0, scale, offset: corner }));

@@ -1,7 +1,7 @@
 import { feetAndInches } from '../base/measures.js';
-import { remembered } from '../base/remembered.js';
+import { remembered, rememberedPair } from '../base/remembered.js';
 import * as texts from '../base/texts/sheet-frame.js';
-import type { Block } from './block.js';
+import { type Block, drawnLater } from './block.js';
 import type { PaperPrimitive } from './drawing.js';
 import { rectangle, stroke, words } from './shapes.js';
 import type { Cell, Column, Table } from './table.js';
@@ -28,7 +28,11 @@ const LONG_WORD = 80;
  * would be wider than `most`, words in its widest columns go on in further lines; numbers never do.
  */
 export function tableBlock(table: Table | TablePart, most = Number.POSITIVE_INFINITY): Block {
-  const { cells, heads, tops, edges, width, height } = laidOut(table, most);
+  const laid = laidOut(table, most);
+  return drawnLater(laid.width, laid.height, () => tablePrimitives(table, laid));
+}
+
+function tablePrimitives(table: Table, { cells, heads, tops, edges, height }: LaidOut): PaperPrimitive[] {
   const [top, bottom, right] = [-STYLE.titleRoom, -height, edges[edges.length - 1] as number];
 
   const form: PaperPrimitive[] = [
@@ -48,7 +52,7 @@ export function tableBlock(table: Table | TablePart, most = Number.POSITIVE_INFI
         .map(({ text, y }) => cell(text, i, y)),
     ),
   );
-  return { width, height, primitives: [...form, ...heading, ...body] };
+  return [...form, ...heading, ...body];
 
   function cell(text: string, i: number, baseline: number): PaperPrimitive {
     const [left, end] = [edges[i] as number, edges[i + 1] as number];
@@ -58,23 +62,17 @@ export function tableBlock(table: Table | TablePart, most = Number.POSITIVE_INFI
   }
 }
 
+type LaidOut = ReturnType<typeof laidOut>;
+
 /** Lines of every cell and head, edges of the columns, tops of the rows and the last one's bottom, size of the whole. */
 function laidOut(table: Table | TablePart, most: number) {
   const { columns } = table;
-  const measured = (row: Row) => columns.map((column) => measuredCell(row, column));
-  const rows = ('allRows' in table ? table.allRows : table.rows).map(measured);
-  const headWidths = columns.map((column) => longestWord(headText(column)));
-  const natural = headWidths.map((head, i) => rows.reduce((w, row) => Math.max(w, (row[i] as Words).width), head));
-  const least = columns.map((column, i) => {
-    if (column.kind !== 'text') return natural[i] as number;
-    const word = rows.reduce((w, row) => Math.max(w, Math.min(LONG_WORD, (row[i] as Words).longest)), NARROW);
-    return Math.max(headWidths[i] as number, Math.min(natural[i] as number, word));
-  });
-  const padded = 2 * STYLE.pad * columns.length;
-  const room = narrowed(natural, least, most - padded);
+  const room = columnRoom('allRows' in table ? table.allRows : table.rows, columns, most);
   const inside = room.map((w) => w + 1e-6);
   const heads = columns.map((column, i) => wrapText(headText(column), inside[i] as number, STYLE.text));
-  const cells = table.rows.map((row) => measured(row).map((cell, i) => cell.wrapped(inside[i] as number)));
+  const cells = table.rows.map((row) =>
+    columns.map((column, i) => measuredCell(row, column).wrapped(inside[i] as number)),
+  );
 
   const tops = [-STYLE.titleRoom - (Math.max(...heads.map((lines) => lines.length)) * STYLE.line + 2)];
   for (const row of cells) tops.push((tops[tops.length - 1] as number) - rowHeight(row));
@@ -89,6 +87,28 @@ function laidOut(table: Table | TablePart, most: number) {
     height: -(tops[tops.length - 1] as number),
   };
 }
+
+/** Room for words in each column of some rows, where all together may be `most` wide. */
+function columnRoom(rows: readonly Row[], columns: readonly Column[], most: number): readonly number[] {
+  const known = knownRoom(rows, columns);
+  let room = known.get(most);
+  if (room === undefined) {
+    const cells = rows.map((row) => columns.map((column) => measuredCell(row, column)));
+    const headWidths = columns.map((column) => longestWord(headText(column)));
+    const natural = headWidths.map((head, i) => cells.reduce((w, row) => Math.max(w, (row[i] as Words).width), head));
+    const least = columns.map((column, i) => {
+      if (column.kind !== 'text') return natural[i] as number;
+      const word = cells.reduce((w, row) => Math.max(w, Math.min(LONG_WORD, (row[i] as Words).longest)), NARROW);
+      return Math.max(headWidths[i] as number, Math.min(natural[i] as number, word));
+    });
+    room = narrowed(natural, least, most - 2 * STYLE.pad * columns.length);
+    known.set(most, room);
+  }
+  return room;
+}
+
+/** Parts of a table are laid out again and again before they have their place, all with the same columns. */
+const knownRoom = rememberedPair((_: readonly Row[], __: readonly Column[]) => new Map<number, readonly number[]>());
 
 /** A cell's words and how wide they are. */
 class Words {

@@ -1,3 +1,4 @@
+import { once } from '../../base/remembered.js';
 import type { Block } from '../../documents/block.js';
 import type { Table } from '../../documents/table.js';
 import { type TablePart, tableBlock, tableHead, titledPart } from '../../documents/table-block.js';
@@ -36,12 +37,16 @@ export function flowedPages(ground: Ground, pieces: readonly Piece[], even: bool
     pages.push(page.puts);
     [left, done] = [page.rest, page.done];
   }
-  const areas = (placed: readonly PlacedBlock[]) => placed.map(({ area }) => area);
-  return withTitles(pages).map((placed) => ({
+  const areas = (puts: readonly Put[]) => puts.map(({ placed }) => placed.area);
+  // Most arrangements are only tried.
+  const papers = once(() => withTitles(pages).map((placed) => drawnBlocks(placed, ground.letters)));
+  return pages.map((puts, i) => ({
     views: [],
-    paper: drawnBlocks(placed, ground.letters),
+    get paper() {
+      return papers()[i] ?? [];
+    },
     tables: [],
-    filled: shareOf(areas(placed), ground.whole),
+    filled: shareOf(areas(puts), ground.whole),
   }));
 }
 
