@@ -18,7 +18,7 @@ export type Flowing = Block | TextPart | Table;
  */
 export function flowPages(size: SheetSize, items: readonly Flowing[]): Page[] {
   const usual = arranged(groundOf(size), items, 1);
-  if (!usual) throw new Error(tooLarge(groundOf(size), items));
+  if (!usual) return refuse(groundOf(size), items);
   const larger = LETTERS.filter((letters) => mayHold(usual, size, items, letters));
   for (const letters of larger) {
     const pages = arranged(groundOf(size, letters), items, usual.length);
@@ -84,15 +84,15 @@ function arranged(ground: Ground, items: readonly Flowing[], enough: number): Pa
   return best ? [...best] : null;
 }
 
-/** What a block or a row is told that no sheet holds. */
-function tooLarge(ground: Ground, items: readonly Flowing[]): string {
+/** Tells which block or row no sheet holds. */
+function refuse(ground: Ground, items: readonly Flowing[]): never {
   for (const item of items) {
     if (arranged(ground, [item], 1)) continue;
-    if ('rows' in item) return `a row of ${item.title} fits no ${ground.name}`;
+    if ('rows' in item) throw new Error(`a row of ${item.title} fits no ${ground.name}`);
     const { width, height } = 'heading' in item ? textBlock(item, textWidthOn(ground)) : item;
-    return `a block of ${width} by ${height} mm fits no ${ground.name}`;
+    throw new Error(`a block of ${width} by ${height} mm fits no ${ground.name}`);
   }
-  return `no arrangement fits ${ground.name}`;
+  throw new Error(`no arrangement fits ${ground.name}`);
 }
 
 const fewer = (pages: readonly Page[], others: readonly Page[]): boolean => pages.length < others.length;
