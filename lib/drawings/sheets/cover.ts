@@ -80,7 +80,7 @@ export function materialTable({ house }: HouseSetout): Table {
   const { material: m, wall, blocks, footing, slab, tie, units } = house;
   const size = (mm: number) => formatLength(mm, units);
   const mpa = (value: number) =>
-    units === 'ft' || units === 'in' ? `${(value * 145.0377).toFixed(0)} psi` : `${value} MPa`;
+    units === 'ft' || units === 'in' ? `${Number((value * 145.0377).toPrecision(4))} psi` : `${value} MPa`;
   const density = (value: number) => formatQuantity(value, 'density', units);
   return pairs('materials', texts.materialsTitle, [
     [texts.blocksCastCellularConcrete, texts.dryDensity(density(m.dryDensity))],
