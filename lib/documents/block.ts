@@ -1,3 +1,4 @@
+import { once } from '../base/remembered.js';
 import type { Vec2 } from '../math/vec.js';
 import type { PaperPrimitive } from './drawing.js';
 import { placed } from './placing.js';
@@ -11,13 +12,12 @@ export interface Block {
 
 /** A block whose primitives are made when they are first asked for: many are only tried for their size. */
 export function drawnLater(width: number, height: number, draw: () => readonly PaperPrimitive[]): Block {
-  let drawn: readonly PaperPrimitive[] | undefined;
+  const primitives = once(draw);
   return {
     width,
     height,
     get primitives() {
-      drawn ??= draw();
-      return drawn;
+      return primitives();
     },
   };
 }

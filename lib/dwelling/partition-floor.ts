@@ -5,7 +5,7 @@ import { bordersOf, regionOf } from '../math/planar.js';
 import { length2, sub2, type Vec2 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
-import { inPartition, partitionOutline, partitionsOf } from '../setout/partition.js';
+import { inPlanOf, partitionOutline, partitionsOf } from '../setout/partition.js';
 
 /**
  * What partitions take of a dome's floor inside `room` and outside `taken`, exactly, mm²; where two cross it counts once.
@@ -15,11 +15,7 @@ export function partitionFloor(setout: HouseSetout, dome: DomeSetout, room: Disc
   const walls = partitionsOf(setout).filter((wall) => wall.dome === dome);
   if (walls.length === 0 || !(room.radius > 0)) return 0;
   const inDisc = ({ centre, radius }: Disc, p: Vec2) => length2(sub2(p, centre)) < radius;
-  const onWall = (p: Vec2) =>
-    walls.some((wall) => {
-      const { t, off } = inPartition(wall, p);
-      return t > 0 && t < wall.length && Math.abs(off) < wall.partition.thickness / 2;
-    });
+  const onWall = (p: Vec2) => walls.some((wall) => inPlanOf(wall, p));
   const labelAt = (p: Vec2) =>
     inDisc(room, p) && !taken.some((disc) => inDisc(disc, p)) && onWall(p) ? ('wall' as const) : null;
   const edges = [...walls.flatMap(partitionOutline), ...[room, ...taken].map((d) => circleEdge(d.centre, d.radius))];

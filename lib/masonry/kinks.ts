@@ -59,7 +59,7 @@ export function alike(one: readonly Kink[], other: readonly Kink[]): boolean {
 const shareEnd = (one: Pair, other: Pair): boolean =>
   one[0] === other[0] || one[0] === other[1] || one[1] === other[0] || one[1] === other[1];
 
-/** Samples of a line, in order. A class without closures or lists of lists, for hundreds of thousands are made. */
+/** Samples of a line, in order. A class with plain loops, for hundreds of thousands are made. */
 class Scan {
   readonly #line: ColumnLine;
   readonly #cutters: readonly Cutter[];

@@ -34,11 +34,15 @@ export function inPartition(
   return { t: dot2(from, along), off: cross2(along, from) };
 }
 
-/** Whether a plan point lies in the partition's plan, door included, and within its room at the floor. */
-export function onPartition(house: HouseSetout, wall: PartitionSetout, p: Vec2): boolean {
+/** Whether a plan point lies in the partition's plan, door included. */
+export function inPlanOf(wall: PartitionSetout, p: Vec2): boolean {
   const { t, off } = inPartition(wall, p);
-  return t > 0 && t < wall.length && Math.abs(off) < wall.partition.thickness / 2 && roomHeight(house, wall, p) > 0;
+  return t > 0 && t < wall.length && Math.abs(off) < wall.partition.thickness / 2;
 }
+
+/** Whether a plan point lies in the partition's plan, door included, and within its room at the floor. */
+export const onPartition = (house: HouseSetout, wall: PartitionSetout, p: Vec2): boolean =>
+  inPlanOf(wall, p) && roomHeight(house, wall, p) > 0;
 
 /** Height of the room over a plan point: to the intrados, 0 outside it or within an earlier dome. */
 export function roomHeight(house: HouseSetout, { dome }: PartitionSetout, [x, y]: Vec2): number {

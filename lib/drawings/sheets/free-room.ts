@@ -97,10 +97,10 @@ export class FreeRoom {
     return wider ? [...beside, ...below] : [...below, ...beside];
   }
 
-  fits({ width, height }: Block, [x, y]: Vec2): boolean {
+  fits(block: Block, at: Vec2): boolean {
     const { right, bottom } = this.area;
-    if (x + width > right + ROUNDING || y - height < bottom - ROUNDING) return false;
-    const own: Area = { left: x, right: x + width, top: y, bottom: y - height };
+    const own = areaOf(block, at);
+    if (own.right > right + ROUNDING || own.bottom < bottom - ROUNDING) return false;
     return this.obstacles().every((o) => apart(o, own));
   }
 

@@ -27,7 +27,8 @@ export interface Ground {
 export function groundOf(size: SheetSize, letters = 1, depth = 1): Ground {
   const space = drawingSpace(size);
   const top = space.top - PAD;
-  const inner = { left: space.left + PAD, right: space.right - PAD, bottom: top - depth * roomOf(size).height, top };
+  const height = depth * (top - space.bottom - PAD);
+  const inner = { left: space.left + PAD, right: space.right - PAD, bottom: top - height, top };
   const form = {
     left: space.right - TITLE_BLOCK.width - PAD,
     right: space.right,
@@ -49,11 +50,6 @@ export function textWidthOn({ inner }: Ground): number {
   const columns = Math.ceil((room + GAP) / (LONGEST + GAP));
   return (room + GAP) / columns - GAP;
 }
-
-const roomOf = (size: SheetSize) => {
-  const space = drawingSpace(size);
-  return { width: space.right - space.left - 2 * PAD, height: space.top - space.bottom - 2 * PAD };
-};
 
 /** What a table may measure to stand on a sheet of its own. */
 export const tableRoom = ({ inner, form }: Ground): { readonly width: number; readonly height: number } => ({
