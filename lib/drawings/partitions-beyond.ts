@@ -1,11 +1,18 @@
 import { SIGHT_CHANGE, THIN_MASONRY } from '../base/tolerances.js';
-import { type Edge, lineEdge } from '../math/curves.js';
+import { type Edge, edgeEnd, edgeStart, lineEdge } from '../math/curves.js';
 import { rangesWhere } from '../math/curves-ranges.js';
 import { hypot } from '../math/elementary.js';
 import { add2, cross2, dot2, lerp2, perp2, scale2, sub2, type Vec2, type Vec3 } from '../math/vec.js';
 import type { HouseSetout } from '../setout/house.js';
 import { levelMaterial } from '../setout/material.js';
-import { inPartition, type PartitionSetout, partitionsOf, topOf } from '../setout/partition.js';
+import {
+  inPartition,
+  type PartitionSetout,
+  partitionOutline,
+  partitionsOf,
+  runningInto,
+  topOf,
+} from '../setout/partition.js';
 import { rayHouse } from './ray-house.js';
 import type { SectionPlane } from './section-plane.js';
 
@@ -79,11 +86,23 @@ type Line = readonly [Vec3, Vec3];
 function linesOf(house: HouseSetout, wall: PartitionSetout): Line[] {
   const { partition, along, length } = wall;
   const { door, thickness } = partition;
-  return [-1, 1].flatMap((side): Line[] => {
-    const at = (t: number): Vec2 =>
-      add2(add2(partition.from, scale2(along, t)), scale2(perp2(along), (side * thickness) / 2));
+  const beside = (t: number, side: number): Vec2 =>
+    add2(add2(partition.from, scale2(along, t)), scale2(perp2(along), (side * thickness) / 2));
+  // The top of an end that stands free, which a look along the partition sees.
+  const overEnds = [1e-3, length - 1e-3].flatMap((t): Line[] => {
+    const [a, b] = [-1, 1].map((side): Vec3 => [...beside(t, side), topOf(house, wall, beside(t, side))]) as [
+      Vec3,
+      Vec3,
+    ];
+    return a[2] > 0 && b[2] > 0 ? [[a, b]] : [];
+  });
+  const faces = [-1, 1].flatMap((side): Line[] => {
+    const at = (t: number): Vec2 => beside(t, side);
     const top = (t: number) => topOf(house, wall, at(t));
     const point = (t: number, z: number): Vec3 => [...at(t), z];
+    const corners = runningInto(house, wall).flatMap((other) =>
+      partitionOutline(other).flatMap((e) => crossedAt(wall, (side * thickness) / 2, e).map((t) => ({ t, other }))),
+    );
     const stands = rangesWhere(
       (t) => top(t) > 0,
       0,
@@ -106,10 +125,21 @@ function linesOf(house: HouseSetout, wall: PartitionSetout): Line[] {
       const head = jambs.map(([, p]) => p);
       return [
         ...ends,
+        ...corners
+          .filter(({ t }) => t > from && t < to)
+          .map(({ t, other }): Line => [point(t, 0), point(t, Math.min(top(t), topOf(house, other, at(t))))]),
         ...upper.slice(1).map((p, i): Line => [upper[i] as Vec3, p]),
         ...jambs,
         ...(head[0] && head[1] ? [[head[0], head[1]] as Line] : []),
       ];
     });
   });
+  return [...faces, ...overEnds];
+}
+
+/** Where a line beside a partition's centre line crosses a straight edge. */
+function crossedAt(wall: PartitionSetout, off: number, e: Edge): number[] {
+  const [a, b] = [inPartition(wall, edgeStart(e)), inPartition(wall, edgeEnd(e))];
+  if (a.off > off === b.off > off) return [];
+  return [a.t + ((b.t - a.t) * (off - a.off)) / (b.off - a.off)];
 }

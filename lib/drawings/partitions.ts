@@ -9,11 +9,15 @@ import { bordersOf, regionOf } from '../math/planar.js';
 import { add2, perp2, scale2, sub2, type Vec2 } from '../math/vec.js';
 import type { HouseSetout } from '../setout/house.js';
 import {
+  goingThrough,
   inPartition,
+  inPlanOf,
   onPartition,
   type PartitionSetout,
+  partitionOutline,
   partitionsOf,
   roomHeight,
+  runningInto,
   topOf,
 } from '../setout/partition.js';
 import { TEXT } from './foot-blocks.js';
@@ -38,6 +42,11 @@ export function partitionPlans(house: HouseSetout, cutZ: number): Primitive[] {
     const low = height !== null && height <= cutZ;
     // A low one is seen from above, and ends where the dome cuts off its top.
     const level = low ? height : cutZ;
+    // Where two run into each other the higher shows; of two that are cut, or as high, the one that goes through.
+    const before = runningInto(house, wall).filter(({ partition, order }) => {
+      const top = partition.height ?? Number.POSITIVE_INFINITY;
+      return low ? top > height || (top === height && order < wall.order) : top > cutZ && order < wall.order;
+    });
     const gap = door && door.height > cutZ ? door : null;
     const stretches: (readonly [number, number])[] = gap
       ? [
@@ -47,13 +56,17 @@ export function partitionPlans(house: HouseSetout, cutZ: number): Primitive[] {
       : [[0, wall.length]];
     const edges = [
       ...stretches.filter(([a, b]) => b > a).flatMap(([a, b]) => rectangleOf(wall, a, b)),
+      ...before.flatMap(partitionOutline),
       circleEdge(wall.dome.at, wall.dome.radiusAt(level) || 1),
       ...house.domes.filter((d) => d !== wall.dome).map((d) => circleEdge(d.at, d.outerRadiusAt(0))),
     ];
     const solid = (p: Vec2) => {
       const { t } = inPartition(wall, p);
       return (
-        onPartition(house, wall, p) && stretches.some(([a, b]) => t > a && t < b) && roomHeight(house, wall, p) > level
+        onPartition(house, wall, p) &&
+        stretches.some(([a, b]) => t > a && t < b) &&
+        roomHeight(house, wall, p) > level &&
+        !before.some((other) => inPlanOf(other, p))
       );
     };
     const borders = bordersOf(edges, (p) => (solid(p) ? 'wall' : null), { tolerance: CUT_POINT, beside: CUT_BESIDE });
@@ -137,7 +150,10 @@ export function partitionWords(house: HouseSetout, units: WrittenUnits): string[
       door,
     );
   });
-  return each.length === 0 ? [] : [texts.partitionsWhichCarryNothing(each.join('; '))];
+  const meet = partitionsOf(house).some((wall) => runningInto(house, wall).length > 0);
+  return each.length === 0
+    ? []
+    : [texts.partitionsWhichCarryNothing(each.join('; ')), ...(meet ? [texts.lowerNumberGoesThrough] : [])];
 }
 
 /** Partitions where an upright plane cuts them. */
@@ -151,15 +167,25 @@ export function partitionCuts(house: HouseSetout, plane: CutPlane, reach: Vec2):
     const near = (a: number, b: number) => Math.abs(a - b) < 0.01;
     // A partition that is crossed square is no wider than it is thick.
     const samples = Math.ceil((reach[1] - reach[0]) / Math.min(20, wall.partition.thickness / 3));
-    const inDoor = (x: number) => {
-      const { t } = inPartition(wall, at(x));
-      return door !== null && Math.abs(t - door.at) < door.width / 2;
-    };
     const solid = rangesWhere((x) => onPartition(house, wall, at(x)), reach[0], reach[1], samples, near);
-    const stretches = solid.flatMap(([a, b]) => [
-      ...rangesWhere((x) => !inDoor(x), a, b, 40, near).map(([c, d]) => ({ from: c, to: d, low: 0 })),
-      ...(door ? rangesWhere(inDoor, a, b, 40, near).map(([c, d]) => ({ from: c, to: d, low: door.height })) : []),
-    ]);
+    const through = goingThrough(house, wall);
+    // It begins over its door, and over those that go through it.
+    const lowAt = (x: number): number => {
+      const { t } = inPartition(wall, at(x));
+      const inDoor = door !== null && Math.abs(t - door.at) < door.width / 2;
+      const under = through.filter((other) => inPlanOf(other, at(x)));
+      return Math.max(inDoor ? door.height : 0, ...under.map((o) => o.partition.height ?? Number.POSITIVE_INFINITY));
+    };
+    const lows = [0, door?.height ?? 0, ...through.map((o) => o.partition.height ?? Number.POSITIVE_INFINITY)];
+    const stretches = solid.flatMap(([a, b]) =>
+      [...new Set(lows)].flatMap((low) =>
+        rangesWhere((x) => lowAt(x) === low, a, b, Math.max(40, samples), near).map(([from, to]) => ({
+          from,
+          to,
+          low,
+        })),
+      ),
+    );
     return stretches.flatMap(({ from, to, low }): PlainPrimitive[] => {
       const n = Math.max(2, Math.ceil((to - from) / 50));
       const top = Array.from({ length: n + 1 }, (_, i): Vec2 => {

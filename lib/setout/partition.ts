@@ -1,14 +1,16 @@
+import { SAME_POINT } from '../base/tolerances.js';
 import type { Partition } from '../description/house.js';
+import { type Strip, stripsInto } from '../description/rules/runs.js';
 import { type Edge, lineEdge } from '../math/curves.js';
-import { hypot, square } from '../math/elementary.js';
-import { integrateSoftEnds } from '../math/quadrature.js';
+import { hypot } from '../math/elementary.js';
 import { add2, cross2, dot2, length2, perp2, scale2, sub2, type Vec2 } from '../math/vec.js';
 import type { DomeSetout } from './dome.js';
 import { earlierThan, type HouseSetout } from './house.js';
 
 /** A partition in its room: `along` from its first end to its second, `t` measured that way, `off` to its left. */
 export interface PartitionSetout {
-  /** P1, P2 ... in the order of the description. */
+  /** Place in the description, and P1, P2 ... for it. */
+  readonly order: number;
   readonly mark: string;
   readonly partition: Partition;
   readonly dome: DomeSetout;
@@ -22,7 +24,7 @@ export const partitionsOf = (house: HouseSetout): PartitionSetout[] =>
     const dome = house.domes.find((d) => d.id === partition.in);
     const between = sub2(partition.to, partition.from);
     const length = length2(between);
-    return dome ? [{ mark: `P${i + 1}`, partition, dome, along: scale2(between, 1 / length), length }] : [];
+    return dome ? [{ order: i, mark: `P${i + 1}`, partition, dome, along: scale2(between, 1 / length), length }] : [];
   });
 
 /** A plan point in a partition's frame. */
@@ -66,34 +68,21 @@ export function partitionOutline({ partition, along, length }: PartitionSetout):
   return corners.map((corner, i) => lineEdge(corner, corners[(i + 1) % 4] as Vec2));
 }
 
-/** Face of a partition without its door, mm². */
-export function partitionArea(house: HouseSetout, wall: PartitionSetout): number {
-  const { partition, along, length } = wall;
-  const { door } = partition;
-  const standing = (t: number) => {
-    const top = topOf(house, wall, add2(partition.from, scale2(along, t)));
-    return door && Math.abs(t - door.at) < door.width / 2 ? Math.max(0, top - door.height) : top;
-  };
-  const breaks = [0, ...faceBreaks(house, wall).filter((t) => t > 0 && t < length), length].sort((a, b) => a - b);
-  let area = 0;
-  for (let k = 0; k + 1 < breaks.length; k++)
-    area += integrateSoftEnds(standing, breaks[k] as number, breaks[k + 1] as number, 24);
-  return area;
-}
+const stripOf = ({ partition, along, length }: PartitionSetout): Strip => ({
+  at: partition.from,
+  along,
+  from: 0,
+  to: length,
+  half: partition.thickness / 2,
+});
 
-/** Where a partition's face changes its law: at its door, at walls, at the bore, and where the roof comes down to its head or its door's. */
-function faceBreaks(house: HouseSetout, { partition, dome, along }: PartitionSetout): number[] {
-  const { door, height } = partition;
-  const crossing = (centre: Vec2, radius: number): number[] => {
-    const away = sub2(centre, partition.from);
-    const [t, off] = [dot2(away, along), cross2(along, away)];
-    const half = square(radius) - square(off);
-    return half > 0 ? [t - Math.sqrt(half), t + Math.sqrt(half)] : [];
-  };
-  const levels = [height, door?.height].filter((z) => z != null).map((z) => dome.radiusAt(z));
-  return [
-    ...(door ? [door.at - door.width / 2, door.at + door.width / 2] : []),
-    ...[dome.springingRadius, dome.curb?.clearRadius ?? 0, ...levels].flatMap((radius) => crossing(dome.at, radius)),
-    ...earlierThan(house, dome).flatMap((d) => crossing(d.at, d.outerRadiusAt(0))),
-  ];
-}
+/** Those that run into a partition, rather than end at its face, in the order of the description. */
+export const runningInto = (house: HouseSetout, wall: PartitionSetout): PartitionSetout[] =>
+  partitionsOf(house).filter(
+    (other) =>
+      other.mark !== wall.mark && other.dome === wall.dome && stripsInto(stripOf(wall), stripOf(other)) > SAME_POINT,
+  );
+
+/** Those of them that are described first: they go through, and the partition is built up to their faces and over them. */
+export const goingThrough = (house: HouseSetout, wall: PartitionSetout): PartitionSetout[] =>
+  runningInto(house, wall).filter(({ order }) => order < wall.order);

@@ -100,6 +100,12 @@ const CASES: readonly (readonly [code: ProblemCode, text: string])[] = [
       'openings: [{ id: gate, in: hall, bearing: 0, width: 1, height: 1.2 }]\npartitions: [‸{ in: hall, from: [0, 0], to: [0, 2.95] }]',
     ),
   ],
+  [
+    'partition-in-doorway',
+    withHall(
+      'partitions: [{ in: hall, from: [-1, 0], to: [1, 0], door: ‸{ at: 1 } }, { in: hall, from: [0, -1], to: [0, 1] }]',
+    ),
+  ],
   ['partition-door', withHall('partitions: [{ in: hall, from: [0, 0], to: [1, 0], door: ‸{ at: 0.2 } }]')],
   ['id-unsafe', 'format: 1\ndomes: [{ id: ‸../../hall, radius: 3 }]'],
   ['id-unsafe', 'format: 1\ndomes: [{ id: ‸con, radius: 3 }]'],

@@ -5,7 +5,8 @@ import { planDraft } from '../../lib/drawings/plan.js';
 import { sectionDraft } from '../../lib/drawings/section.js';
 import { sectionPlane } from '../../lib/drawings/section-plane.js';
 import { setOutHouse } from '../../lib/setout/house.js';
-import { partitionArea, partitionsOf, topOf } from '../../lib/setout/partition.js';
+import { partitionsOf, topOf } from '../../lib/setout/partition.js';
+import { partitionArea } from '../../lib/setout/partition-face.js';
 import { domeOf, houseOf } from '../tools/house.js';
 
 const wall = { in: 'hall', from: [-3000, 500], to: [3000, 500], thickness: 100, height: 2200, door: null } as const;
@@ -121,6 +122,17 @@ describe('partitions', () => {
     expect(level(2000, 401)).toBeCloseTo(800, -1);
     expect(upright(2000) / 2).toBeCloseTo(2200, -1);
     expect(upright(400) / 2).toBeCloseTo(2000, -1);
+    // Seen along, it is a figure as wide as it is thick, closed at its top.
+    const beyond = only({ ...part, from: [500, 500] });
+    const ends = sectionDraft(beyond, sectionPlane(beyond, { bearingDeg: 180 })).draw(50).layout.primitives;
+    const across = ends.flatMap((p) =>
+      p.kind === 'path' && p.layer === 'visible'
+        ? p.segments.filter((e) => e.kind === 'line' && Math.abs(e.from[1] - 2200) + Math.abs(e.to[1] - 2200) < 1)
+        : [],
+    );
+    expect(across.map((e) => (e.kind === 'line' ? Math.abs(e.to[0] - e.from[0]) : 0))).toContainEqual(
+      expect.closeTo(100, 0),
+    );
     const behind = (all: typeof primitives) =>
       all.flatMap((p) =>
         p.kind === 'path' && p.layer === 'joint'

@@ -72,6 +72,8 @@ export const inThickCentreLine = (
 ): string =>
   `${mark} in ${id}, ${thickness} thick, ${height}, centre line ${count} long, from ${text} of the axis to ${at}${door}`;
 export const partitionsWhichCarryNothing = (each: string): string => `Partitions, which carry nothing: ${each}.`;
+export const lowerNumberGoesThrough =
+  'Where two partitions run into each other, the one with the lower number goes through.';
 export const valleyHighest = (top: string): string => `valley, highest ${top}`;
 export const roofPlan = 'Roof plan';
 export const arrowsShowWayWater =

@@ -1,11 +1,11 @@
 import * as texts from '../../base/texts/problems-openings.js';
 import { SAME_POINT } from '../../base/tolerances.js';
 import { formatLength } from '../../base/units.js';
-import { alongBearing, bearingOf, DEG, length2, sub2, type Vec2 } from '../../math/vec.js';
+import { alongBearing, bearingOf, cross2, DEG, dot2, length2, scale2, sub2, type Vec2 } from '../../math/vec.js';
 import type { Draft } from '../draft.js';
 import type { Dome, Partition } from '../house.js';
 import type { Path, ProblemList } from '../problem-list.js';
-import { segmentsApart } from './runs.js';
+import { cornersOf, type Strip, segmentsApart, stripsInto } from './runs.js';
 import { atLeast, atMost } from './words.js';
 
 /** Shortest partition that is one, mm. */
@@ -18,6 +18,7 @@ export function checkPartitions(draft: Draft, problems: ProblemList): void {
     if (dome) checkPlace(draft, dome, path, value, problems);
     checkDoor(draft, path, value, problems);
   }
+  checkDoorways(draft, problems);
 }
 
 function checkPlace(draft: Draft, dome: Dome, path: Path, partition: Partition, problems: ProblemList): void {
@@ -109,4 +110,55 @@ function checkDoor(draft: Draft, path: Path, { from, to, door, height }: Partiti
     const message = texts.doorIsHigh(size(door.height), size(height));
     problems.add('partition-door', [...path, 'door', 'height'], message, texts.lowerDoorOrHigher);
   }
+}
+
+const stripOf = ({ from, to, thickness }: Partition): Strip => {
+  const between = sub2(to, from);
+  const length = length2(between);
+  return { at: from, along: scale2(between, 1 / length), from: 0, to: length, half: thickness / 2 };
+};
+
+/** Partitions may run into each other, but none through a doorway. */
+function checkDoorways(draft: Draft, problems: ProblemList): void {
+  const all = draft.partitions
+    .map(({ path, value }, i) => ({ path, value, mark: `P${i + 1}` }))
+    .filter(({ value: { from, to } }) => length2(sub2(to, from)) >= SHORTEST);
+  for (const { path, value, mark } of all) {
+    const { door } = value;
+    if (!door) continue;
+    const own = stripOf(value);
+    const way: Strip = { ...own, from: door.at - door.width / 2, to: door.at + door.width / 2 };
+    for (const other of all) {
+      const strip = stripOf(other.value);
+      if (other.value === value || other.value.in !== value.in || stripsInto(way, strip) <= SAME_POINT) continue;
+      const [low, high] = stretchWithin(own, strip);
+      const [down, up] = [low - door.width / 2, high + door.width / 2];
+      const below = atMost(down, draft.units);
+      const above = atLeast(up, draft.units);
+      const fits = [down >= door.width / 2, up <= own.to - door.width / 2] as const;
+      const mend =
+        fits[0] && fits[1]
+          ? texts.moveDoorAlong(below, above, other.mark)
+          : fits[0]
+            ? texts.moveDoorDown(below, other.mark)
+            : fits[1]
+              ? texts.moveDoorUp(above, other.mark)
+              : texts.narrowerDoorOrEnd(other.mark);
+      problems.add('partition-in-doorway', [...path, 'door'], texts.partitionStandsInDoorway(mark, other.mark), mend);
+    }
+  }
+}
+
+/** From where to where along one strip another lies between its two long sides. */
+function stretchWithin({ at, along, half }: Strip, other: Strip): readonly [number, number] {
+  const corners = cornersOf(other).map((p): Vec2 => {
+    const away = sub2(p, at);
+    return [dot2(along, away), cross2(along, away)];
+  });
+  const places = corners.flatMap((p, i): number[] => {
+    const q = corners[(i + 1) % 4] as Vec2;
+    const sides = [-half, half].map((off) => (off - p[1]) / (q[1] - p[1])).filter((s) => s > 0 && s < 1);
+    return [...(Math.abs(p[1]) <= half ? [p[0]] : []), ...sides.map((s) => p[0] + s * (q[0] - p[0]))];
+  });
+  return [Math.min(...places), Math.max(...places)];
 }

@@ -1,5 +1,5 @@
 import { hypot } from '../../math/elementary.js';
-import { cross2, dot2, sub2, type Vec2 } from '../../math/vec.js';
+import { cross2, dot2, perp2, sub2, type Vec2 } from '../../math/vec.js';
 import type { DomeBody } from './body.js';
 
 const SAMPLES = 96;
@@ -117,6 +117,18 @@ export function stripsApart(one: Strip, other: Strip): number {
     for (const [j, q] of b.entries())
       least = Math.min(least, segmentsApart(p, a[(i + 1) % 4] as Vec2, q, b[(j + 1) % 4] as Vec2));
   return least;
+}
+
+/** How far two strips reach into each other, at least along one of their sides; 0 or less where they only touch or lie apart. */
+export function stripsInto(one: Strip, other: Strip): number {
+  const corners = [cornersOf(one), cornersOf(other)] as const;
+  const sides = [one.along, perp2(one.along), other.along, perp2(other.along)];
+  return Math.min(
+    ...sides.map((side) => {
+      const [a, b] = corners.map((each) => each.map((p) => dot2(p, side))) as [number[], number[]];
+      return Math.min(Math.max(...a), Math.max(...b)) - Math.max(Math.min(...a), Math.min(...b));
+    }),
+  );
 }
 
 /** Distance between two segments; 0 where they cross. */
