@@ -104,7 +104,11 @@ function expandStraight(
   const backward = spill === 'from' || spill === 'out-from';
   const [start, end] = backward ? [b, a] : [a, b];
   const out = spill === 'out-from' || spill === 'out-to' ? awayFrom(dim, a) : undefined;
-  const run = lineWithText(start, end, dimensionText(dim, units), scale, out);
+  const text = dimensionText(dim, units);
+  const run =
+    dim.type === 'aligned' && dim.share !== undefined
+      ? lineWithTextAt(a, b, dim.share, text, scale)
+      : lineWithText(start, end, text, scale, out);
   return {
     strokes: [
       ...extension(dim.from, a, scale),
@@ -161,20 +165,24 @@ function lineWithText(
   return { strokes: [thin(line(a, shifted(start, along, centred.width)))], text: outside, reading };
 }
 
+/** The same with the text's middle at a share of the line, between 0 and 1. */
+function lineWithTextAt(a: Vec2, b: Vec2, share: number, text: string, scale: number): ReturnType<typeof lineWithText> {
+  const at = (t: number) => lerp2(a, b, t);
+  // The stretch whose middle the text stands in; the rest of the line is drawn beside it.
+  const [from, to] = [Math.max(0, 2 * share - 1), Math.min(1, 2 * share)];
+  const around = lineWithText(at(from), at(to), text, scale);
+  const rest = [...(from > 0 ? [line(a, at(from))] : []), ...(to < 1 ? [line(at(to), b)] : [])];
+  return { ...around, strokes: [...rest.map(thin), ...around.strokes] };
+}
+
 function expandRound(dim: RadiusDimension | DiameterDimension, scale: number, units: WrittenUnits): Parts {
   const text = dimensionText(dim, units);
   const opposite: Vec2 = [2 * dim.centre[0] - dim.on[0], 2 * dim.centre[1] - dim.on[1]];
   const inHalf = lineWithText(dim.centre, dim.on, text, scale);
   const fitsHalf = inHalf.text.anchor === 'centre';
   if (dim.type === 'radius') {
-    const { share = 0.5 } = dim;
-    const at = (t: number) => lerp2(dim.centre, dim.on, t);
-    // The stretch whose middle the text stands in; the rest of the line is drawn beside it.
-    const [from, to] = [Math.max(0, 2 * share - 1), Math.min(1, 2 * share)];
-    const around = lineWithText(at(from), at(to), text, scale);
-    const rest = [...(from > 0 ? [line(dim.centre, at(from))] : []), ...(to < 1 ? [line(at(to), dim.on)] : [])];
-    const strokes = [...rest.map(thin), ...around.strokes, tick(dim.on, around.reading, scale)];
-    return { strokes, texts: [around.text] };
+    const run = lineWithTextAt(dim.centre, dim.on, dim.share ?? 0.5, text, scale);
+    return { strokes: [...run.strokes, tick(dim.on, run.reading, scale)], texts: [run.text] };
   }
   const whole = lineWithText(opposite, dim.on, text, scale);
   return {

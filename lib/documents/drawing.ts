@@ -132,6 +132,8 @@ export interface AlignedDimension {
   readonly line: Vec2;
   readonly prefix?: string;
   readonly spill?: Spill;
+  /** Where along the line the text's middle stands, between 0 and 1; a half when missing. */
+  readonly share?: number;
 }
 
 /** From `centre` to the point `on` the arc; the text is written `R1500`. */

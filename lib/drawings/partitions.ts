@@ -120,15 +120,19 @@ export function addPartitionMarks(house: HouseSetout, layout: Layout): void {
         },
       ]),
     );
-    const rows = [5, -5, 8, -8, 11, -11].map((off): AlignedDimension[] => [
-      {
-        kind: 'dimension',
-        type: 'aligned',
-        from: place(wall, 0, 0),
-        to: place(wall, wall.length, 0),
-        line: place(wall, 0, Math.sign(off) * half + layout.mm(off)),
-      },
-    ]);
+    // The number stands aside where the middle isn't free, as beside an axis that crosses it.
+    const rows = [{}, { share: 0.3 }, { share: 0.7 }, { share: 0.2 }, { share: 0.8 }].flatMap((aside) =>
+      [5, -5, 8, -8, 11, -11].map((off): AlignedDimension[] => [
+        {
+          kind: 'dimension',
+          type: 'aligned',
+          from: place(wall, 0, 0),
+          to: place(wall, wall.length, 0),
+          line: place(wall, 0, Math.sign(off) * half + layout.mm(off)),
+          ...aside,
+        },
+      ]),
+    );
     layout.placeFree(rows);
   }
 }

@@ -5,6 +5,7 @@ import { length2, sub2, type Vec2 } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { archesOf, earlierThan, type HouseSetout } from '../setout/house.js';
+import { partitionsOf } from '../setout/partition.js';
 import { areaOf, type ClearSize, clearRectangle, clearWidthAt, glazedArea } from './clear.js';
 import { partitionFloor } from './partition-floor.js';
 import { BATH_HEADROOM, EGRESS_DOOR, ESCAPE, FULL_HEADROOM, LEAST_HEADROOM } from './rules.js';
@@ -20,8 +21,10 @@ export interface RoomSizes {
   readonly low: number;
   readonly bath: number;
   readonly full: number;
-  /** Least width of the floor under 5 ft and more, without regard to partitions. */
+  /** Least width of the dome's floor under 5 ft and more, as if no partitions stood in it. */
   readonly width: number;
+  /** Marks of the partitions in its dome, which that width leaves out. */
+  readonly partitions: readonly string[];
   readonly highest: number;
   /** Inside the frames of windows; the oculus isn't counted. */
   readonly glazing: number;
@@ -91,6 +94,7 @@ function roomSizes(setout: HouseSetout, room: Room, dome: DomeSetout, openings: 
     bath: areaUnder(BATH_HEADROOM),
     full: areaUnder(FULL_HEADROOM),
     width: leastWidth(dome, radius(LEAST_HEADROOM), taken),
+    partitions: partitionsOf(setout).flatMap((wall) => (wall.dome === dome ? [wall.mark] : [])),
     highest: dome.crownZ - setout.house.wall.renderInside,
     glazing: sum((o) => o.glazing),
     air: sum((o) => areaOf(o.clear)),

@@ -40,7 +40,8 @@ const sharing = ({ sharedWith }: RoomSizes, advice: string): string =>
   sharedWith.length > 0 ? texts.measuredAsOne(advice, sharedWith.join(', ')) : advice;
 
 function areaChecks(sizes: RoomSizes): Check[] {
-  const { room, low, floor, width } = sizes;
+  const { room, low, floor, width, partitions } = sizes;
+  const parted = partitions.length > 0;
   return [
     held({
       id: `room-area.${room.id}`,
@@ -62,10 +63,15 @@ function areaChecks(sizes: RoomSizes): Check[] {
       unit: 'mm',
       wanted: [texts.leastRoomWidth, LEAST_ROOM.width],
       found: [texts.widthOfFloorUnder, width],
-      formula: texts.diameterAtThatHeight,
+      formula: parted ? texts.diameterWithoutPartitions : texts.diameterAtThatHeight,
       otherwise: 'fails',
-      ...shared(sizes),
-      advice: sharing(sizes, texts.largerDomeOrSmaller),
+      ...(parted ? { best: 'attention' } : shared(sizes)),
+      advice: sharing(
+        sizes,
+        width < LEAST_ROOM.width || !parted
+          ? texts.largerDomeOrSmaller
+          : texts.measureBetweenPartitions(partitions.join(', ')),
+      ),
     }),
   ];
 }

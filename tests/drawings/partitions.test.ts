@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { expandDimension } from '../../lib/documents/dimensioning.js';
 import { auditView } from '../../lib/documents/drawing-audit.js';
+import { boxCorners } from '../../lib/documents/expansion.js';
 import { partitionPlans, partitionWords } from '../../lib/drawings/partitions.js';
 import { planDraft } from '../../lib/drawings/plan.js';
 import { sectionDraft } from '../../lib/drawings/section.js';
@@ -79,6 +81,36 @@ describe('partitions', () => {
         ([a, b, top]) => Math.abs((b as number) - (a as number) - 100) < 0.1 && Math.abs((top as number) - 2200) < 0.1,
       ),
     ).toBe(true);
+  });
+
+  it('have their length beside them on a dome’s axis lines too, its number clear of the lines that cross', () => {
+    for (const [from, to] of [
+      [
+        [0, -1500],
+        [0, 1500],
+      ],
+      [
+        [-2900, 0],
+        [2900, 0],
+      ],
+      [
+        [0, -900],
+        [0, 2900],
+      ],
+    ] as const) {
+      const { layout } = planDraft(only({ from, to, height: null })).draw(50);
+      const [told] = layout.primitives.flatMap((p) =>
+        p.kind === 'dimension' && p.type === 'aligned' && String(p.from) === String(from) ? [p] : [],
+      );
+      if (!told) throw new Error(`no dimension from ${from} to ${to}`);
+      const { measure, texts } = expandDimension(told, 50, 'metric');
+      expect(measure).toBeCloseTo(Math.hypot(to[0] - from[0], to[1] - from[1]), 9);
+      const corners = texts.flatMap(boxCorners);
+      for (const axis of [0, 1] as const) {
+        const sides = corners.map((p) => Math.sign(p[axis]));
+        expect(new Set(sides).size, `number across axis ${axis}`).toBe(1);
+      }
+    }
   });
 
   it('end on the plan where the dome, or an earlier one, cuts them off: low and high, at every angle to it', () => {

@@ -70,6 +70,19 @@ describe('floor that partitions stand on', () => {
     expect(whole.full - across.full).toBeCloseTo(strip(full, 50), 9);
   });
 
+  it('leaves the least width to be measured: never ok, and says so', () => {
+    const width = (partitions: readonly Partition[], radius = 2500) =>
+      checks({ wall: bare, domes: [domeOf({ radius, stemWall: 600 })], rooms: [living], partitions }).get(
+        'room-width.living',
+      );
+    expect(width([])?.state).toBe('ok');
+    const parted = width([wall([-1000, 0], [1000, 0])]);
+    expect(parted?.state).toBe('attention');
+    expect(parted?.advice).toContain("partitions (P1) aren't looked at");
+    expect(parted?.capacity?.formula).toContain('partitions left out');
+    expect(width([wall([-1000, 0], [1000, 0])], 1100)?.state).toBe('fails');
+  });
+
   it('that an earlier dome has taken already isn’t taken twice', () => {
     const domes = [
       domeOf({ radius: 2500, stemWall: 0 }),

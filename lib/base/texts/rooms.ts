@@ -15,6 +15,10 @@ export const roomIsAsWide = (id: string): string => `Room ${id} is as wide as a 
 export const leastRoomWidth = 'least width (7 ft)';
 export const widthOfFloorUnder = 'width of the floor under at least 1524 mm (5 ft)';
 export const diameterAtThatHeight = 'diameter at that height, less what earlier domes take of it';
+export const diameterWithoutPartitions =
+  'diameter at that height, less what earlier domes take of it; partitions left out';
+export const measureBetweenPartitions = (marks: string): string =>
+  `The width is that of the whole dome: partitions (${marks}) aren't looked at. Measure on the floor plan that 7 ft (2134 mm) stay clear between them and the wall.`;
 export const largerDomeOrSmaller = 'A larger dome, or a smaller overlap with its neighbour.';
 export const roomIsHighEnough = (id: string): string => `Room ${id} is high enough under its dome.`;
 export const slopedCeilingRule = 'R305.1, exception for sloped ceilings';
