@@ -41,6 +41,10 @@ export function inReaderUnits(value: number, unit: string, units: LengthUnit): {
   return { value: value * factor, unit: name };
 }
 
+/** A unit as people write it, its powers as raised signs (`kg/m³`); tables of data and descriptions keep plain letters. */
+export const writtenUnit = (unit: string): string =>
+  unit.replace(/(?<=[a-z])[23]/g, (power) => (power === '2' ? '²' : '³'));
+
 /** A computed figure for a sentence: three or four digits and its unit, lengths in feet and inches where these are used. */
 export function figureText(value: number, unit: string, units: LengthUnit, digits = 3): string {
   if (unit === 'mm' && imperial(units)) return formatLength(value, units);
@@ -49,5 +53,5 @@ export function figureText(value: number, unit: string, units: LengthUnit, digit
     Math.abs(shown.value) < 1e-4 && shown.value !== 0
       ? shown.value.toExponential(1)
       : formatNumber(shown.value, digits);
-  return shown.unit === '1' ? number : `${number} ${shown.unit}`;
+  return shown.unit === '1' ? number : `${number} ${writtenUnit(shown.unit)}`;
 }

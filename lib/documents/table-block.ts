@@ -1,4 +1,5 @@
 import { feetAndInches } from '../base/measures.js';
+import { writtenUnit } from '../base/reader-units.js';
 import { remembered, rememberedPair } from '../base/remembered.js';
 import * as texts from '../base/texts/sheet-frame.js';
 import { type Block, drawnLater } from './block.js';
@@ -229,7 +230,7 @@ function columnParts(table: Table, width: number): Table[] {
 
 /** Lengths in fractions of an inch carry their signs with them. */
 const headText = ({ label, unit, inchParts }: Column): string =>
-  unit === undefined || unit === '' || inchParts ? label : `${label} ${unit}`;
+  unit === undefined || unit === '' || inchParts ? label : `${label} ${writtenUnit(unit)}`;
 
 function cellText(value: Cell, column: Column): string {
   if (value === null) return '';

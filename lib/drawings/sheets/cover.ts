@@ -1,4 +1,5 @@
 import { CAUTIONS } from '../../base/texts/cautions.js';
+import { writtenUnit } from '../../base/reader-units.js';
 import * as texts from '../../base/texts/drawing-sheets.js';
 import { formatLength, formatQuantity } from '../../base/units.js';
 import type { Column, Table } from '../../documents/table.js';
@@ -81,7 +82,7 @@ export function materialTable({ house }: HouseSetout): Table {
   const size = (mm: number) => formatLength(mm, units);
   const mpa = (value: number) =>
     units === 'ft' || units === 'in' ? `${Number((value * 145.0377).toPrecision(4))} psi` : `${value} MPa`;
-  const density = (value: number) => formatQuantity(value, 'density', units);
+  const density = (value: number) => writtenUnit(formatQuantity(value, 'density', units));
   return pairs('materials', texts.materialsTitle, [
     [texts.blocksCastCellularConcrete, texts.dryDensity(density(m.dryDensity))],
     [
