@@ -31,8 +31,9 @@ export const headAcrossWall = 'head, across the wall';
 export const headUpFace = 'head, up the face';
 export const ribsEdgeAboveStraight = 'Ribs: edge above the straight back';
 export const rib = 'rib';
-export const offMiddle = (unit: string): string => `off the middle, ${unit}`;
-export const numberShort = 'no.';
+export const offMiddle = 'off the middle';
+export const ribInUnit = (unit: string): string => `rib; ${unit}`;
+export const length = 'length';
 export const atIntradosAndLower = 'at intrados and lower bed';
 export const atIntradosAndUpper = 'at intrados and upper bed';
 export const atExtradosAndLower = 'at extrados and lower bed';
@@ -44,6 +45,12 @@ export const forLongerBlocks = (courses: string, places: number, shapedFor: stri
 export const fillingTakesOfFresh = (fresh: string): string => `A filling takes ${fresh} of fresh mix.`;
 export const innerSizesLarger = (shrinkage: number): string =>
   `Inner sizes, larger than the dry block by ${shrinkage} % shrinkage. Every view is as cast.`;
+export const roundedToInchParts =
+  'Tables to 1/32", up to 1/64" (0.4 mm) off; views to 1/16"; table "moulds" to 0.001".';
+export const roundedToHalfMm = 'To 0.5 mm, up to 0.25 mm off.';
+export const roundingIsPartOf = (may: string): string => `That is a part of the ${may} that a block may be off.`;
+export const roundingIsMoreThan = (may: string): string =>
+  `More than the ${may} that a block may be off: joints may leave their range. Cut by the full-size templates.`;
 export const allSidesArePlane = 'All sides are plane. The sagittas say how far the wall misses its curve.';
 export const ribsStandSquare = (lining: string): string =>
   `Ribs stand square to the middle of the mould, cut back by the lining of ${lining}. Beds are cones: bend a sheet cut to the unrolled shape.`;
@@ -97,6 +104,7 @@ export const dashedStopBoards =
 export const headKept = 'head kept';
 export const leftHead = 'left';
 export const rightHead = 'right';
+export const block = 'block';
 export const blockInUnit = (unit: string): string => `block; ${unit}`;
 export const intradosLower = 'intrados lower';
 export const intradosUpper = 'intrados upper';

@@ -1,5 +1,5 @@
 import type { WrittenUnits } from '../../base/measures.js';
-import { formatAngle, formatLength } from '../../base/measures.js';
+import { feetAndInches, formatAngle, formatLength } from '../../base/measures.js';
 import { CAUTION } from '../../base/texts/cautions.js';
 import * as texts from '../../base/texts/drawing-moulds.js';
 import { CUBIC_FOOT_MM3 } from '../../base/units.js';
@@ -11,7 +11,7 @@ import { mouldScales, scaleWords } from '../../documents/scales.js';
 import { words } from '../../documents/shapes.js';
 import type { PlacedView, Sheet } from '../../documents/sheet.js';
 import { drawingSpace, ISO_SHEETS, type SheetSize, US_SHEETS } from '../../documents/sheet-size.js';
-import type { Table } from '../../documents/table.js';
+import type { Column, Table } from '../../documents/table.js';
 import { tableBlock } from '../../documents/table-block.js';
 import { wrapText } from '../../documents/text-fit.js';
 import { textWidth } from '../../documents/text-size.js';
@@ -34,7 +34,7 @@ import { type FaceRib, faceRibs } from './ribs.js';
 
 /** Four views in a row, two rows; what is left below is for tables and notes. */
 const COLUMNS = 4;
-const BELOW = 104;
+const BELOW = 106;
 const CAPTION = 8;
 const PAD = 3;
 const NOTE = 2.5;
@@ -124,18 +124,23 @@ function belowViews(
   const tables = [sizeTable(house, form, units), bevelTable(house, form, shape, units)].map((table) =>
     tableBlock(table),
   );
-  const ribs = faceRibs(shape).length > 0 ? [tableBlock(ribTable(shape, units))] : [];
-  const boards = form.stops.length > 0 ? [tableBlock(stopTable(house, form, units))] : [];
   const beside = left + (tables[0] as Block).width + 2 * PAD;
+  const afterBevels = beside + (tables[1] as Block).width + 2 * PAD;
+  const notesLeft = space.right - TITLE_BLOCK.width + PAD;
+  const ribs = faceRibs(shape).length > 0 ? [tableBlock(ribTable(shape, units), notesLeft - PAD - beside)] : [];
+  const boards = form.stops.length > 0 ? [boardsBlock(house, form, units, notesLeft - PAD - afterBevels)] : [];
   const notes = notesBlock(notesOf(house, form, units), TITLE_BLOCK.width - 2 * PAD);
   const cell = (space.right - space.left) / COLUMNS;
   const more = notesBlock(releaseNotes(house, form, release, units), cell - 2 * PAD);
   const row = (space.top - space.bottom - BELOW) / 2;
   return [
-    ...placeBlock(tables[0] as Block, [left, top]),
-    ...placeBlock(stackBlocks([tables[1] as Block, ...ribs], 2 * PAD), [beside, top]),
-    ...boards.flatMap((block) => placeBlock(block, [beside + (tables[1] as Block).width + 2 * PAD, top])),
-    ...placeBlock(notes, [space.right - TITLE_BLOCK.width + PAD, top]),
+    ...placeBlock(
+      stackBlocks([tables[0] as Block, notesBlock([roundingNote(house, units)], (tables[0] as Block).width)], PAD),
+      [left, top],
+    ),
+    ...placeBlock(stackBlocks([tables[1] as Block, ...ribs], PAD), [beside, top]),
+    ...boards.flatMap((block) => placeBlock(block, [afterBevels, top])),
+    ...placeBlock(notes, [notesLeft, top]),
     // Many notes begin beside the foot of the first row, so that they end above those below.
     ...placeBlock(more, [space.left + 3 * cell + PAD, Math.max(space.top - row - PAD, top + PAD + more.height)]),
   ];
@@ -143,11 +148,18 @@ function belowViews(
 
 const half = (mm: number): number => Math.round(2 * mm) / 2;
 
-/** How a table on the sheet prints a length. */
-function printed(units: WrittenUnits): { readonly unit: string; readonly decimals: number; of(mm: number): number } {
-  return units === 'feet-inches'
-    ? { unit: 'in', decimals: 2, of: (mm) => half(mm) / 25.4 }
-    : { unit: 'mm', decimals: 1, of: half };
+/** Parts of an inch that a workshop cuts to, as in the tables of moulds. */
+const PARTS = 32;
+
+/** How a table on the sheet prints a length: in a column of its own, and in a text. */
+function printed(units: WrittenUnits) {
+  const column = (key: string, label: string): Column =>
+    units === 'feet-inches'
+      ? { key, label, kind: 'number', unit: 'in', inchParts: PARTS }
+      : { key, label, kind: 'number', unit: 'mm', decimals: 1 };
+  const of = (mm: number): number => (units === 'feet-inches' ? mm / MM_PER_INCH : half(mm));
+  const figure = (mm: number): string => (units === 'feet-inches' ? feetAndInches(of(mm), PARTS) : of(mm).toFixed(1));
+  return { column, of, figure, unit: units === 'feet-inches' ? '' : 'mm' };
 }
 
 const SIZES: readonly (readonly [string, (f: FaceDimensions) => number])[] = [
@@ -166,20 +178,23 @@ const SIZES: readonly (readonly [string, (f: FaceDimensions) => number])[] = [
 
 function sizeTable(house: House, { block }: CastForm, units: WrittenUnits): Table {
   const d = formDimensions(block, house.blocks);
-  const { unit, decimals, of } = printed(units);
-  const column = (key: string) => ({ key, label: key, kind: 'number', unit, decimals }) as const;
+  const { column, of } = printed(units);
   return {
     id: 'sizes',
     title: texts.innerSizesOfMould,
-    columns: [{ key: 'size', label: texts.size, kind: 'text' }, column('intrados'), column('extrados')],
+    columns: [
+      { key: 'size', label: texts.size, kind: 'text' },
+      column('intrados', 'intrados'),
+      column('extrados', 'extrados'),
+    ],
     rows: SIZES.map(([size, pick]) => ({ size, intrados: of(pick(d.intrados)), extrados: of(pick(d.extrados)) })),
   };
 }
 
 function bevelTable(house: House, { block }: CastForm, shape: CastShape, units: WrittenUnits): Table {
   const d = formDimensions(block, house.blocks);
-  const { unit, of, decimals } = printed(units);
-  const length = (mm: number) => `${of(mm).toFixed(decimals)} ${unit}`;
+  const { unit, figure } = printed(units);
+  const length = (mm: number) => (unit === '' ? figure(mm) : `${figure(mm)} ${unit}`);
   const radii = (['lower', 'upper'] as const).map((edge) => {
     const { innerRadius, outerRadius } = developedBed(shape, edge);
     const value =
@@ -210,30 +225,35 @@ const BOARD_EDGES: readonly (readonly [CutEdge, string])[] = [
   ['outerUpper', texts.extradosUpper],
 ];
 
-/** Columns that the sheet has room for. */
-const MOST_BOARDS = 4;
+/** As many boards as the sheet has room for side by side. */
+function boardsBlock(house: House, form: CastForm, units: WrittenUnits, room: number): Block {
+  for (let most = form.stops.length; ; most--) {
+    const block = tableBlock(stopTable(house, form, units, most));
+    if (block.width <= room || most === 1) return block;
+  }
+}
 
 /** Where the stop board stands for each block that will be cut, along the edges of the mould; blocks alike are told as one. */
-function stopTable(house: House, { stops }: CastForm, units: WrittenUnits): Table {
-  const { unit, decimals, of } = printed(units);
+function stopTable(house: House, { stops }: CastForm, units: WrittenUnits, most: number): Table {
+  const { unit, figure } = printed(units);
   const boards = new Map<string, { numbers: number[]; cells: readonly string[] }>();
   for (const stop of stops) {
     const along = stopAlong(stop, house.blocks);
     const cells = [
       stop.keeps === 'start' ? texts.leftHead : texts.rightHead,
-      ...BOARD_EDGES.map(([edge]) => of(along[edge]).toFixed(decimals)),
+      ...BOARD_EDGES.map(([edge]) => figure(along[edge])),
     ];
     const known = boards.get(cells.join()) ?? { numbers: [], cells };
     known.numbers.push(stop.block.number);
     boards.set(cells.join(), known);
   }
-  const shown = [...boards.values()].slice(0, MOST_BOARDS);
+  const shown = [...boards.values()].slice(0, most);
   const text = (key: string, label: string) => ({ key, label, kind: 'text' }) as const;
   return {
     id: 'stops',
     title: boards.size > shown.length ? texts.stopBoardsOf(shown.length, boards.size) : texts.stopBoards,
     columns: [
-      text('edge', texts.blockInUnit(unit)),
+      text('edge', unit === '' ? texts.block : texts.blockInUnit(unit)),
       ...shown.map(({ numbers }, k) => text(`board-${k}`, numbers.join(', '))),
     ],
     rows: [texts.headKept, ...BOARD_EDGES.map(([, label]) => label)].map((edge, row) => ({
@@ -251,26 +271,27 @@ const SHARES = [
   [1, 'end'],
 ] as const;
 
+/** One column a rib, so that fractions have room. */
 function ribTable(shape: CastShape, units: WrittenUnits): Table {
-  const { unit, decimals, of } = printed(units);
-  const number = (key: string, label: string) => ({ key, label, kind: 'number', unit, decimals }) as const;
+  const { unit, figure } = printed(units);
+  const ribs = faceRibs(shape);
+  const row = (what: string, of: (rib: FaceRib) => string) => ({
+    what,
+    ...Object.fromEntries(ribs.map((rib, k) => [`rib-${k}`, of(rib)])),
+  });
+  const text = (key: string, label: string) => ({ key, label, kind: 'text' }) as const;
   return {
     id: 'ribs',
     title: texts.ribsEdgeAboveStraight,
     columns: [
-      { key: 'rib', label: texts.rib, kind: 'text' },
-      { key: 'stands', label: texts.offMiddle(unit), kind: 'text' },
-      { key: 'pieces', label: texts.numberShort, kind: 'integer' },
-      number('length', 'length'),
-      ...SHARES.map(([share, label]) => number(`at-${share}`, label)),
+      text('what', unit === '' ? texts.rib : texts.ribInUnit(unit)),
+      ...ribs.map((rib, k) => text(`rib-${k}`, `${rib.face} ${rib.way}`)),
     ],
-    rows: faceRibs(shape).map((rib) => ({
-      rib: `${rib.face} ${rib.way}`,
-      stands: standing(rib, (mm) => of(mm).toFixed(decimals)),
-      pieces: rib.pieces,
-      length: of(rib.length),
-      ...Object.fromEntries(SHARES.map(([share]) => [`at-${share}`, of(rib.edge(share)[1])])),
-    })),
+    rows: [
+      row(texts.offMiddle, (rib) => standing(rib, figure)),
+      row(texts.length, (rib) => figure(rib.length)),
+      ...SHARES.map(([share, label]) => row(label, (rib) => figure(rib.edge(share)[1]))),
+    ],
   };
 }
 
@@ -287,6 +308,7 @@ const PACKED = [
 ] as const;
 
 const POUND = 0.45359237;
+const MM_PER_INCH = 25.4;
 
 function notesOf(house: House, { block, courses, shapedFor, places }: CastForm, units: WrittenUnits): string[] {
   const { shrinkage } = house.blocks;
@@ -295,7 +317,7 @@ function notesOf(house: House, { block, courses, shapedFor, places }: CastForm, 
   const feet = units === 'feet-inches';
   const kg = massKg(volume, wetDensity(house.material));
   const fresh = feet
-    ? `${(volume / CUBIC_FOOT_MM3).toFixed(3)} ft3, ${(kg / POUND).toFixed(1)} lb`
+    ? `${(volume / CUBIC_FOOT_MM3).toFixed(3)} ft³, ${(kg / POUND).toFixed(1)} lb`
     : `${(volume / 1e6).toFixed(2)} L, ${kg.toFixed(1)} kg`;
   return [
     places === 1
@@ -306,6 +328,17 @@ function notesOf(house: House, { block, courses, shapedFor, places }: CastForm, 
     house.blocks.faces === 'flat' ? texts.allSidesArePlane : texts.ribsStandSquare(size(LINING)),
     `${CAUTION.cement} ${CAUTION.lifting}`,
   ];
+}
+
+/** How far sizes on the sheet may be rounded, beside how far a block may be off. */
+function roundingNote({ blocks: { tolerance } }: House, units: WrittenUnits): string {
+  const feet = units === 'feet-inches';
+  const off = feet ? MM_PER_INCH / (2 * PARTS) : 0.25;
+  const told = feet ? texts.roundedToInchParts : texts.roundedToHalfMm;
+  const may = feet
+    ? `${feetAndInches(tolerance / MM_PER_INCH, PARTS)} (${tolerance.toFixed(1)} mm)`
+    : `${tolerance} mm`;
+  return `${told} ${off <= tolerance ? texts.roundingIsPartOf(may) : texts.roundingIsMoreThan(may)}`;
 }
 
 /** A length in a sentence. */
