@@ -6,8 +6,10 @@ import { boundsOf } from '../../lib/documents/drawing-bounds.js';
 import { middleOf, type TextBox } from '../../lib/documents/expansion.js';
 import { arcSweep, extremePoints, segmentAt } from '../../lib/documents/segments.js';
 import { auditSheet } from '../../lib/documents/sheet.js';
+import { drawingSpace } from '../../lib/documents/sheet-size.js';
 import { templateView } from '../../lib/documents/template.js';
 import { textWidth } from '../../lib/documents/text-size.js';
+import { TITLE_BLOCK } from '../../lib/documents/title-block.js';
 import { cutTemplates } from '../../lib/drawings/moulds/cut-templates.js';
 import { developedBed, headFigure } from '../../lib/drawings/moulds/developed.js';
 import { mouldSheets } from '../../lib/drawings/moulds/mould-sheet.js';
@@ -171,6 +173,9 @@ function arcLength(a: readonly number[], b: readonly number[]): number {
 
 describe('mould sheets', () => {
   const sheets = mouldSheets(plan, laid);
+  const feetSheets = (part: Partial<typeof family>) =>
+    mouldSheets({ ...plan, setout: { ...plan.setout, house: { ...family, units: 'ft', ...part } } }, laid);
+  const inFeet = feetSheets({});
 
   const longer = longerForms(plan, laid);
 
@@ -290,8 +295,7 @@ describe('mould sheets', () => {
   });
 
   it('have notes and tables that cover no other, on narrower sheets in feet too', () => {
-    const feet = { ...plan, setout: { ...plan.setout, house: { ...family, units: 'ft' as const } } };
-    for (const { id, paper } of [...sheets.slice(-longer.length), ...mouldSheets(feet, laid).slice(-longer.length)]) {
+    for (const { id, paper } of [...sheets.slice(-longer.length), ...inFeet.slice(-longer.length)]) {
       const texts = paper.flatMap((p) => (p.kind === 'text' ? [p] : []));
       expect(texts.length).toBeGreaterThan(50);
       const boxes = texts.map(({ text, at: [x, y], heightMm, anchor }) => {
@@ -305,6 +309,51 @@ describe('mould sheets', () => {
             expect.unreachable(`${id}: ${a.text} / ${b.text}`);
       });
     }
+  });
+
+  it('in feet tell fractions that a rule has, within 1/64 in of the exact size, clear of the title block, and what rounding takes', () => {
+    const inches = (text: string): number => {
+      const read = /^(?:(\d+)'-)?(?:(\d+)(?: |(?=")))?(?:(\d+)\/(\d+))?"$/.exec(text);
+      if (!read) throw new Error(`no rule reads ${text}`);
+      const [, feet = '0', whole = '0', top = '0', bottom = '1'] = read;
+      expect(32 % Number(bottom)).toBe(0);
+      return 12 * Number(feet) + Number(whole) + Number(top) / Number(bottom);
+    };
+    inFeet.forEach(({ id, size, paper }, i) => {
+      const texts = paper.flatMap((p) => (p.kind === 'text' ? [p] : []));
+      const mould = shapes[i]?.mould;
+      const rows = (label: string) => {
+        const head = texts.find(({ text }) => text === label);
+        if (!head) throw new Error(`${id}: ${label}`);
+        const row = texts
+          .filter(({ at }) => at[1] === head.at[1] && at[0] > head.at[0])
+          .sort((a, b) => a.at[0] - b.at[0]);
+        return row.slice(0, 2).map(({ text }) => inches(text));
+      };
+      if (mould) {
+        const { intrados, extrados } = mouldDimensions(mould, family.blocks);
+        for (const [label, of] of [
+          ['lower edge, arc', (d: typeof intrados) => d.edges.lower.arc],
+          ['upper edge, chord', (d: typeof intrados) => d.edges.upper.chord],
+          ['height along the face', (d: typeof intrados) => d.height],
+          ['diagonal', (d: typeof intrados) => d.diagonal],
+        ] as const)
+          rows(label).forEach((inch, k) => {
+            expect(Math.abs(inch - of(k === 0 ? intrados : extrados) / 25.4)).toBeLessThanOrEqual(1 / 64 + 1e-9);
+          });
+      }
+      const { right, bottom } = drawingSpace(size);
+      const block = { left: right - TITLE_BLOCK.width, top: bottom + TITLE_BLOCK.height };
+      for (const { text, at, anchor, heightMm } of texts) {
+        const end = at[0] + textWidth(text, heightMm) * { left: 1, centre: 0.5, right: 0 }[anchor];
+        expect(end > block.left && at[1] < block.top, `${id}: ${text}`).toBe(false);
+      }
+      expect(texts.map((t) => t.text).join(' ')).toContain('a part of the 1/8" (3.0 mm) that a block may be off');
+    });
+    const [tight] = feetSheets({ blocks: { ...family.blocks, tolerance: 0.2 } });
+    expect(tight?.paper.map((p) => (p.kind === 'text' ? p.text : '')).join(' ')).toContain(
+      'joints may leave their range',
+    );
   });
 
   it('ezdxf reads their dimensions as our numbers, written to half a millimetre', () => {

@@ -25,4 +25,7 @@ export const partitionSchema = (q: Leaves) =>
         .optional()
         .meta({ description: 'A door in it.' }),
     })
-    .meta({ description: 'A straight wall within a room, which carries nothing.' });
+    .meta({
+      description:
+        'A straight wall within a room, which carries nothing. Where two run into each other, the one written first goes through.',
+    });
