@@ -10,6 +10,8 @@ import type { Layout } from './layout.js';
 /** Steps between the dimension line nearest to a figure and it, and between neighbours, paper mm. */
 const FIRST_ROW = 8;
 const NEXT_ROW = 7;
+/** The same where chains have names on their far side, so that none is read with its neighbour's figure. */
+const NEXT_NAMED_ROW = 8.5;
 /** Length of an extension line that doesn't begin at its figure, with the gap before it. */
 const STUB = 3;
 /** A chain's name: height and distance from the line, and what the chain is longer at least, paper mm. */
@@ -122,6 +124,10 @@ function spillsOf(i: number, count: number): readonly Spill[] {
 /** Rows outward from a figure's edge; `away` is −1 below or to the left, 1 above or to the right. */
 export const rowsFrom = (layout: Layout, edge: number, away: 1 | -1, most = 12): number[] =>
   Array.from({ length: most }, (_, i) => edge + away * layout.mm(FIRST_ROW + i * NEXT_ROW));
+
+/** The same for chains of which some have names. */
+export const namedRowsFrom = (layout: Layout, edge: number): number[] =>
+  Array.from({ length: 24 }, (_, i) => edge + layout.mm(FIRST_ROW + i * NEXT_NAMED_ROW));
 
 /** Sorted places, those nearer than half a millimetre told once. */
 export function places(values: readonly number[]): number[] {

@@ -8,7 +8,7 @@ import type { HouseSetout } from '../setout/house.js';
 import { onRadius } from './arch-edges.js';
 import { fromArchFrame, type Prism } from './arch-places.js';
 import { uprightAxis } from './axes.js';
-import { legibleChains, placeChain, places, rowsFrom } from './dims.js';
+import { legibleChains, namedRowsFrom, placeChain, places, rowsFrom } from './dims.js';
 import { type Draft, type DraftedView, footedView } from './draft.js';
 import { elevationFigure } from './elevation-figure.js';
 import { masonryReach, sideAt } from './extent.js';
@@ -68,7 +68,7 @@ export function elevationDraft(house: HouseSetout, side: Side): Draft {
     for (const chain of legibleChains(layout, axes)) level(chain);
     level([left, end]);
 
-    const columns = rowsFrom(layout, end + GROUND_BEYOND - layout.mm(3), 1, 24);
+    const columns = namedRowsFrom(layout, end + GROUND_BEYOND - layout.mm(3));
     const from = (z: number) => sideAt(house, right, z, 1);
     const upright = (values: readonly number[], name?: string) => {
       for (const each of legibleChains(layout, places(values))) {

@@ -5,7 +5,7 @@ import type { View } from '../documents/drawing.js';
 import { dot2 } from '../math/vec.js';
 import type { HouseSetout } from '../setout/house.js';
 import { uprightAxis } from './axes.js';
-import { type ChainSpec, legibleChains, placeChain, placeChainFree, places, rowsFrom } from './dims.js';
+import { type ChainSpec, legibleChains, namedRowsFrom, placeChain, placeChainFree, places, rowsFrom } from './dims.js';
 import { type Draft, type DraftedView, footedView } from './draft.js';
 import { mainLevels, vaultLevels } from './elevation.js';
 import { beyondPlane, sideAt } from './extent.js';
@@ -63,7 +63,7 @@ export function sectionDraft(house: HouseSetout, plane: SectionPlane): Draft {
     for (const { faces } of aside) level(faces);
     if (!single) level(domes.map((d) => d.x));
     level([Math.min(...domes.flatMap((d) => d.faces)), Math.max(...domes.flatMap((d) => d.faces))]);
-    const columns = rowsFrom(layout, cut.ground[1] - layout.mm(3), 1, 24);
+    const columns = namedRowsFrom(layout, cut.ground[1] - layout.mm(3));
     const middle = dot2(plane.through, plane.right);
     const side = (z: number, away: 1 | -1) => sideAt(seen, plane.right, z, away) - middle;
     const upright = (zs: readonly number[], more: Pick<ChainSpec, 'prefix' | 'lastPrefix' | 'name'> = {}) => {

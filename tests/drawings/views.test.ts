@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { measureOf } from '../../lib/documents/dimensioning.js';
+import { expandDimension, measureOf } from '../../lib/documents/dimensioning.js';
 import type {
   DimensionPrimitive,
   LevelPrimitive,
@@ -8,10 +8,12 @@ import type {
   TextPrimitive,
   View,
 } from '../../lib/documents/drawing.js';
+import { boxCorners, textBox } from '../../lib/documents/expansion.js';
 import { elevationView } from '../../lib/drawings/elevation.js';
 import { houseViews } from '../../lib/drawings/house-views.js';
 import { planView } from '../../lib/drawings/plan.js';
 import { sectionView } from '../../lib/drawings/section.js';
+import type { Vec2 } from '../../lib/math/vec.js';
 import { setOutHouse } from '../../lib/setout/house.js';
 import { domeOf, houseOf, openingOf } from '../tools/house.js';
 import { samples } from './houses.js';
@@ -202,6 +204,33 @@ describe('sizes are those of the house', () => {
         .join();
     expect(told(elevationView(closed, 'north'))).not.toContain('seat');
     expect(told(sectionView(closed))).toContain('head seat');
+  });
+
+  it('the name of an upright dimension stands far nearer to its own line than to the next figure', () => {
+    // The middle of the window lies as high as that of the whole house.
+    const low = setOutHouse(
+      houseOf({
+        domes: [domeOf({ radius: 2000 })],
+        openings: [openingOf({ id: 'light', use: 'window', height: 900, sill: 850 })],
+      }),
+    );
+    const { primitives, scale, units } = elevationView(low, 'south', { scale: 50 });
+    const extent = (box: readonly Vec2[], axis: 0 | 1) => ({
+      from: Math.min(...box.map((c) => c[axis])),
+      to: Math.max(...box.map((c) => c[axis])),
+    });
+    const name = primitives.find((p) => p.kind === 'text' && p.text === 'light' && p.rotationDeg === 90);
+    if (name?.kind !== 'text') throw new Error('no name');
+    const box = boxCorners(textBox(name.text, name.at, name.anchor, name.heightMm * scale, 90));
+    const [across, up] = [extent(box, 0), extent(box, 1)];
+    const beside = primitives
+      .flatMap((p) => (p.kind === 'dimension' ? expandDimension(p, scale, units).texts.map(boxCorners) : []))
+      .filter((figure) => extent(figure, 1).from < up.to && extent(figure, 1).to > up.from)
+      .map((figure) => extent(figure, 0).from - across.to)
+      .filter((gap) => gap > 0);
+    expect(beside).not.toHaveLength(0);
+    // It stands 0.8 from its own line.
+    for (const gap of beside) expect(gap / scale).toBeGreaterThan(2);
   });
 
   it('elevations: each opening is told in the one that it faces', () => {
