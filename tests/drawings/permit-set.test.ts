@@ -4,6 +4,7 @@ import type { View } from '../../lib/documents/drawing.js';
 import { auditSheet, type Sheet } from '../../lib/documents/sheet.js';
 import { details } from '../../lib/drawings/details/details.js';
 import { tieDetail } from '../../lib/drawings/details/tie.js';
+import { wallFoot } from '../../lib/drawings/details/wall-foot.js';
 import { NOTHING_HANDED } from '../../lib/drawings/handed.js';
 import { nearestOf, plotSides } from '../../lib/drawings/plot.js';
 import { houseSections } from '../../lib/drawings/section-plane.js';
@@ -105,6 +106,22 @@ describe('the detail of a wall’s foot', () => {
     const edge = setout.footings.find((f) => f.domeId === dome?.id)?.outerRadius ?? 0;
     for (const s of falling)
       if (s.kind === 'line') expect(Math.min(s.from[0], s.to[0])).toBeGreaterThanOrEqual(edge - 1e-6);
+  });
+
+  it('shows the drain’s trench down to its bottom, with a footing and without one', () => {
+    for (const footing of [houseOf().footing, null]) {
+      const slab = { thickness: 200 };
+      const house = setOutHouse(houseOf({ footing, slab, site: { ...houseOf().site, ground: -120 } }));
+      const drawn = wallFoot(house)?.draw(10).layout.primitives ?? [];
+      const pipe = drawn.find((p) => p.kind === 'circle');
+      if (pipe?.kind !== 'circle') throw new Error('no pipe');
+      const bottoms = drawn.flatMap((p) =>
+        p.kind === 'path' && p.layer === 'hidden'
+          ? p.segments.filter((s) => s.kind === 'line' && Math.max(s.from[1], s.to[1]) < pipe.centre[1] - pipe.radius)
+          : [],
+      );
+      expect(bottoms).toHaveLength(1);
+    }
   });
 });
 

@@ -34,12 +34,13 @@ export function wallFoot(house: HouseSetout): Draft | null {
     dome.springingZ > 0 ? Math.max(450, dome.springingZ) : 450,
   );
   const edge = footing?.outerRadius ?? slab?.radius ?? outer;
-  const box = {
-    min: [inner - INSIDE, bottom - 120] as Vec2,
-    max: [Math.max(outer, edge) + OUTSIDE, top] as Vec2,
-  };
   const sole = footing?.bottomZ ?? slab?.bottomZ ?? site.ground - 300;
   const pipe: Vec2 = [edge + 60 + PIPE, Math.min(sole + PIPE / 2, site.ground - 250)];
+  const trench = pipe[1] - PIPE;
+  const box = {
+    min: [inner - INSIDE, Math.min(bottom - 120, trench - 20)] as Vec2,
+    max: [Math.max(outer, edge) + OUTSIDE, top] as Vec2,
+  };
   const skin = outer + wall.renderOutside;
   // What the ground meets: the footing's face where that stands out of it, else the wall.
   const face = site.ground < 0 ? Math.max(skin, edge) : skin;
@@ -72,8 +73,8 @@ export function wallFoot(house: HouseSetout): Draft | null {
     { kind: 'circle', layer: 'visible', centre: pipe, radius: PIPE / 2 - 5 },
     polyline('hidden', [
       [edge + 20, site.ground],
-      [edge + 20, pipe[1] - PIPE],
-      [pipe[0] + PIPE + 60, pipe[1] - PIPE],
+      [edge + 20, trench],
+      [pipe[0] + PIPE + 60, trench],
       [pipe[0] + PIPE + 60, site.ground],
     ]),
     polyline('visible', [
