@@ -95,7 +95,7 @@ function revolvedArea(
     const near = cutters.filter(
       (c) => c.highZ > low.z + depth * sin(low.normalRad) - 1 && c.lowZ < top.z + depth * sin(top.normalRad) + 1,
     );
-    sum += cutArea(revolved(span, s, depth, fullTurn(near, narrowest)), near);
+    for (const bearings of fullTurn(near, narrowest)) sum += cutArea(revolved(span, s, depth, bearings), near);
   }
   return sum;
 }
