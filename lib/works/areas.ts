@@ -8,7 +8,7 @@ import { cutArea } from '../masonry/measure.js';
 import {
   type Depth,
   domeBreaks,
-  type Kink,
+  type KinkLine,
   onSurface,
   outlineArea,
   passageKinks,
@@ -194,7 +194,7 @@ function mantle(
   [grow, from]: readonly [number, number],
   depth: Depth,
   domes: readonly DomeSetout[],
-  kinks: readonly Kink[] = [],
+  kinks: readonly KinkLine[] = [],
 ): number {
   return outlineArea(sectionOutline(section, grow, from).slice(0, -1), depth, domes.flatMap(domeBreaks), kinks);
 }
