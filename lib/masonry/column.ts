@@ -174,7 +174,8 @@ export function fullTurn(cutters: readonly Cutter[], narrowest: number): (readon
 }
 
 /** The middle of the widest stretch of bearings that no arc covers, rad; 0 where there is no arc, `null` for no stretch. */
-export function freeBearing(arcs: readonly { readonly at: number; readonly half: number }[]): number | null {
+export function freeBearing(all: readonly { readonly at: number; readonly half: number }[]): number | null {
+  const arcs = all.filter(({ half }) => half > 0);
   if (arcs.length === 0) return 0;
   let start: number | null = null;
   let widest = 0;

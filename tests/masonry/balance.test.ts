@@ -106,6 +106,13 @@ describe('balance of the masonry, hard places', () => {
     },
   );
 
+  it('keeps the whole skewback over an opening that stays below it', () => {
+    const dome = domeOf({ shape: 'segmental', rise: 2400, stemWall: 1400 });
+    const low = balance(dome, [openingOf({ height: 700, width: 600 })]);
+    expect(Math.abs(low.error)).toBeLessThan(1e-6);
+    expect(low.skewbacks).toBeCloseTo(balance(dome, []).skewbacks, 0);
+  });
+
   it('counts what flat faces leave to render', () => {
     const curved = balance(domeOf(), []);
     const flat = balance(domeOf(), [], 'flat');
