@@ -29,7 +29,7 @@ export function oneSidedPull({ halves }: Pair, z: number): OneSidedPull | null {
   const over = (half: readonly PairSection[]) =>
     half.slice(0, below < 0 ? half.length : below).map((s) => ({ ...s, tied: false }));
   const above = [over(first), over(second)] as const;
-  const fits = new PairProgramme({ halves, tie, rings: [] }, 1, { of: 'pull', holds: false }).solve(1)?.at[3];
-  const holds = new PairProgramme({ halves: above, tie, rings: [] }, 1, { of: 'pull', holds: true }).solve(1)?.at[3];
+  const fits = new PairProgramme({ halves, tie }, { of: 'pull', holds: false }).solve(1)?.at[3];
+  const holds = new PairProgramme({ halves: above, tie }, { of: 'pull', holds: true }).solve(1)?.at[3];
   return fits === undefined || holds === undefined ? null : { fits: Math.max(0, fits), holds: Math.max(0, holds) };
 }

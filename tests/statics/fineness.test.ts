@@ -5,6 +5,7 @@ import { setOutHouse } from '../../lib/setout/house.js';
 import { domeThrust } from '../../lib/statics/dome-thrust.js';
 import { unitLoads } from '../../lib/statics/loads.js';
 import { luneOf } from '../../lib/statics/lune.js';
+import { strengthOf } from '../../lib/statics/strength.js';
 import { placeTie } from '../../lib/statics/tie.js';
 import { drift, earthquake } from '../../lib/statics/unsymmetrical.js';
 import { cutLevel } from '../../lib/statics/voids.js';
@@ -14,7 +15,8 @@ const SAMPLES = readdirSync('samples').filter((name) => /^[a-z-]+\.yaml$/.test(n
 /** Every geometric factor of a sample's domes, with a number of sections of one's choice. */
 function factors(name: string, sections?: number): Map<string, number> {
   const setout = setOutHouse(readDescription(readFileSync(`samples/${name}`, 'utf8'), name));
-  const { wall, site } = setout.house;
+  const { wall, site, material } = setout.house;
+  const strengthMpa = strengthOf(material)?.designMpa ?? null;
   const found = new Map<string, number>();
   for (const dome of setout.domes) {
     const cutZ = cutLevel(setout, dome);
@@ -27,13 +29,11 @@ function factors(name: string, sections?: number): Map<string, number> {
     });
     found.set(`${dome.id} thrust`, domeThrust(lune, cutZ, tie).factor);
     found.set(`${dome.id} without tie`, domeThrust(lune, cutZ, null).factor);
-    const sided = [
-      ...(site.snowKpa ? [drift({ lune, tie, cutZ }, site)] : []),
-      earthquake({ lune, tie, cutZ }, 0.05, site),
-    ];
+    const standing = { lune, tie, cutZ, strengthMpa, friction: material.friction };
+    const sided = [...(site.snowKpa ? [drift(standing, site)] : []), earthquake(standing, 0.05, site)];
     for (const { load, factor, combined } of sided) {
       found.set(`${dome.id} ${load}`, factor);
-      for (const [i, one] of combined.entries()) found.set(`${dome.id} ${load} ${i}`, one.factor);
+      for (const [i, one] of combined.entries()) found.set(`${dome.id} ${load} ${i}`, one.borne ?? 0);
     }
   }
   return found;

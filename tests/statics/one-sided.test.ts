@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { House, Oculus } from '../../lib/description/house.js';
 import { setOutHouse } from '../../lib/setout/house.js';
 import { staticsChecks } from '../../lib/statics/checks.js';
-import { linePressure, lineStress } from '../../lib/statics/joints.js';
+import { linePressure } from '../../lib/statics/joints.js';
 import { staticsOf } from '../../lib/statics/statics.js';
 import type { ThrustPoint } from '../../lib/statics/thrust-line.js';
 import { domeOf, houseOf } from '../tools/house.js';
@@ -59,7 +59,7 @@ describe('loads from one side, summed at the base of both halves', () => {
   });
 });
 
-describe('the wall and the soil under loads from one side', () => {
+describe('the soil under loads from one side', () => {
   const house = houseOf({
     domes: [domeOf({ stemWall: 0 })],
     wall: { thickness: 450, renderInside: 0, renderOutside: 0 },
@@ -80,45 +80,25 @@ describe('the wall and the soil under loads from one side', () => {
     expect(linePressure([[], []], 500, 2650)).toBeNull();
   });
 
-  it('joints and stress follow from the line; all are estimates', () => {
+  it('the soil is pressed by the line; an estimate', () => {
     const { found, check } = checksOf({});
     const [one] = found?.oneSided ?? [];
-    const foot = (one?.lines ?? []).map((line) => line.at(-1));
-    const pressed = foot.map((p) => {
+    const pressed = (one?.lines ?? []).map((line) => {
+      const p = line.at(-1);
       const bears = 500 * (1 - 2 * Math.abs((p?.place ?? 0) - 0.5));
       return ((p?.vertical ?? 0) * 1e6) / ((3000 + 225) * bears);
     });
-    expect(check('one-sided-bearing')?.demand?.value).toBeCloseTo(Math.max(...pressed), 6);
-    // G + E without snow is the load of the lines, and the floor a level bed under the hemisphere.
-    const floor = (one?.lines ?? []).map((line) => line.findLast(({ z }) => z > -1));
-    const rough = Math.max(...floor.map((p) => Math.abs(p?.horizontal ?? 0) / (p?.vertical ?? 1)));
-    expect(check('one-sided-sliding')?.demand?.value).toBeGreaterThanOrEqual(rough * (1 - 1e-9));
-    const stress = Math.max(...(one?.lines ?? []).map((line) => lineStress(line, 450)));
-    // Another line is less hard than that which keeps farthest from the faces.
-    expect(check('one-sided-stress')?.demand?.value).toBeLessThan(stress);
-    for (const id of ['one-sided-stress', 'one-sided-sliding', 'one-sided-bearing']) {
-      expect(check(id)?.state, id).toBe('attention');
-      expect(check(id)?.advice).toContain('estimate');
-    }
-  });
-
-  it('blocks fail that no line of thrust which was found spares, and are never ok', () => {
-    const at = (compressiveStrengthMpa: number) =>
-      checksOf({}, { material: { ...house.material, compressiveStrengthMpa } }).check('one-sided-stress');
-    const strong = at(5);
-    expect(strong?.state).toBe('attention');
-    expect(strong?.ratio).toBeLessThan(1);
-    const weak = at(0.01);
-    expect(weak?.state).toBe('fails');
-    expect(weak?.demand?.value).toBe(strong?.demand?.value);
-    expect(weak?.advice).toContain('thicker wall');
+    const soil = check('one-sided-bearing');
+    expect(soil?.demand?.value).toBeCloseTo(Math.max(...pressed), 6);
+    expect(soil?.state).toBe('attention');
+    expect(soil?.advice).toContain('estimate');
   });
 
   it('soil that is too soft fails; where no thrust fits that is said', () => {
     expect(checksOf({ bearingCapacityKpa: 10 }).check('one-sided-bearing')?.state).toBe('fails');
-    const shaken = checksOf({ seismicCoefficient: 0.8 }).check('one-sided-stress');
+    const shaken = checksOf({ seismicCoefficient: 0.8 }).check('one-sided-bearing');
     expect(shaken?.demand).toBeUndefined();
-    expect(shaken?.advice).toContain('No thrust fits under G + E');
+    expect(shaken?.advice).toContain('No thrust fits under dead load and earthquake');
   });
 });
 
