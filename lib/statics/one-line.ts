@@ -1,4 +1,4 @@
-import { THRUST_MISS } from '../base/tolerances.js';
+import { SAME_POINT, THRUST_MISS } from '../base/tolerances.js';
 import { square } from '../math/elementary.js';
 import { maximise } from '../math/linear-programme.js';
 import { partWay, reachesAxis, standsClear } from './clear.js';
@@ -126,14 +126,17 @@ export class OneLine {
     this.#rings = limits.rings.map(({ z }) => z / this.#length);
     this.#strength = ((limits.strengthMpa ?? 0) / 1000) * (square(this.#length) / this.#force);
     this.#size = UNKNOWNS + limits.rings.length;
-    const [first, second] = [jointed(pair.halves[0], grows[0]), jointed(pair.halves[1], grows[1])];
+    const [first, second] = [
+      jointed(pair.halves[0], grows[0], limits.rings),
+      jointed(pair.halves[1], grows[1], limits.rings),
+    ];
     this.#ends = [first.length, first.length + second.length];
     this.#joints = new Float64Array(NUMBERS * this.#ends[1]);
-    first.forEach(([s, more], i) => {
-      this.#put(i, s, more, 1);
+    first.forEach((joint, i) => {
+      this.#put(i, joint, 1);
     });
-    second.forEach(([s, more], i) => {
-      this.#put(first.length + i, s, more, -1);
+    second.forEach((joint, i) => {
+      this.#put(first.length + i, joint, -1);
     });
     // The first is the most that is asked.
     this.#bound(PART, 1, 0, null);
@@ -153,12 +156,11 @@ export class OneLine {
     }
   }
 
-  #put(place: number, s: PairSection, more: Burden, sign: 1 | -1): void {
+  #put(place: number, { section: s, more, rings }: Loaded, sign: 1 | -1): void {
     const [length, force] = [this.#length, this.#force];
     const moment = force * length;
     const size = Math.sqrt(square(s.half[0]) + square(s.half[1]));
     const [x, z] = s.middle;
-    const rings = this.#rings.filter((ring) => z / length <= ring).length;
     this.#joints.set(
       [
         x / length,
@@ -326,17 +328,39 @@ export class OneLine {
   }
 }
 
-/** Joints of a half with what is added there, and the one that just doesn't reach beyond the axis. */
-function jointed(half: readonly PairSection[], grows: readonly Burden[]): (readonly [PairSection, Burden])[] {
-  return half.flatMap((s, i) => {
-    if (!standsClear(s, 1)) return [];
-    const one = [s, grows[i] as Burden] as const;
+/** A joint with what is added above it, and how many rings press above it. */
+interface Loaded {
+  readonly section: PairSection;
+  readonly more: Burden;
+  readonly rings: number;
+}
+
+/**
+ * Joints of a half, and the one that just doesn't reach beyond the axis. A joint at a ring's height bears what comes from
+ * above before the ring has pressed, and after.
+ */
+function jointed(half: readonly PairSection[], grows: readonly Burden[], rings: LineLimits['rings']): Loaded[] {
+  return half.flatMap((section, i) => {
+    if (!standsClear(section, 1)) return [];
     const above = half[i - 1];
-    const part = above ? reachesAxis(above, s, 1) : null;
-    if (!above || part === null) return [one];
-    const [from, to] = [grows[i - 1] as Burden, grows[i] as Burden];
-    const way = (of: keyof Burden) => partWay(from[of], to[of], part);
-    const more = { weight: way('weight'), moment: way('moment'), push: way('push'), pushMoment: way('pushMoment') };
-    return [[between(above, s, part), more] as const, one];
+    const part = above ? reachesAxis(above, section, 1) : null;
+    const joints: Loaded[] = [];
+    const add = (joint: PairSection, more: Burden) => {
+      const beside = [SAME_POINT, -SAME_POINT].map((off) => joint.middle[1] + off);
+      const counts = beside.map((at) => rings.filter(({ z }) => at <= z).length);
+      for (const count of new Set(counts)) joints.push({ section: joint, more, rings: count });
+    };
+    if (above && part !== null) {
+      const [from, to] = [grows[i - 1] as Burden, grows[i] as Burden];
+      const way = (of: keyof Burden) => partWay(from[of], to[of], part);
+      add(between(above, section, part), {
+        weight: way('weight'),
+        moment: way('moment'),
+        push: way('push'),
+        pushMoment: way('pushMoment'),
+      });
+    }
+    add(section, grows[i] as Burden);
+    return joints;
   });
 }
