@@ -2,7 +2,7 @@ import { THRUST_MISS } from '../base/tolerances.js';
 import type { Site } from '../description/house.js';
 import { type Combination, combinationsWith, type OneSidedLoad } from './combinations.js';
 import { hasSnow } from './dome-thrust.js';
-import { type DriftHeights, driftMoment, snowDrift } from './drift.js';
+import { type DriftHeights, driftAbove, snowDrift } from './drift.js';
 import { linePressure } from './joints.js';
 import { pressureOf } from './loads.js';
 import { type Lune, type LuneSection, onCurb, surfacePoint } from './lune.js';
@@ -211,8 +211,7 @@ export function drift(standing: Standing, site: Site): OneSided {
   const snowed = (kpa: DriftHeights): Burden[] =>
     lune.sections.map((s) => {
       const edge = s.part === 'shell' ? Math.min(surfacePoint(lune, s)[0], reach) : reach;
-      const load = (power: 1 | 2) => pressureOf(driftMoment(law.radii, kpa, edge, power));
-      return { ...NOTHING, weight: load(1), moment: load(2) };
+      return { ...NOTHING, ...driftAbove(lune.dome.curb, law.radii, kpa, edge) };
     });
   const sided: Sided = { ...standing, burdens: [snowed(law.windward), snowed(law.leeward)] };
   const combinations = combinationsWith(site.combinations, 'drifted snow', true);
@@ -220,9 +219,9 @@ export function drift(standing: Standing, site: Site): OneSided {
 }
 
 /**
- * Dead load and wind: pressure coefficients linear in the angle along the meridian from the windward springing over
- * the crown line to the leeward springing, the springings' own on the stem wall. EN 1991-1-4:2005, 7.2.8 (from
- * memory). No pressure inside.
+ * Dead load and wind: pressure coefficients linear along the meridian's arc from the windward springing over the crown
+ * to the leeward springing, the springings' own on the stem wall. EN 1991-1-4:2005, 7.2.8: linear along arcs parallel to
+ * the wind (from memory). On a pointed dome the crown line passes its apex as well. No pressure inside.
  */
 export function wind(standing: Standing, site: Site, coefficients: WindCoefficients): OneSided {
   const { lune } = standing;
@@ -247,9 +246,9 @@ export const windCoefficient = ([windward, crown, leeward]: WindCoefficients, tu
 /** Sums of wind pressure on the rendered surface above each section; `at` gives the coefficient from 0 (crown) to 1. */
 function windBurdens(lune: Lune, kpa: number, at: (turn: number) => number): Burden[] {
   const { sections } = lune;
-  const springing = sections.filter((s) => s.part === 'shell').at(-1)?.normalRad ?? 0;
-  const turnOf = (s: LuneSection) =>
-    s.part === 'shell' ? Math.min(1, (Math.PI / 2 - s.normalRad) / (Math.PI / 2 - springing)) : 1;
+  const { length } = lune.dome.shell;
+  // A pointed extrados goes on past the intrados' crown.
+  const turnOf = (s: LuneSection) => (s.part === 'shell' ? Math.max(0, 1 - s.s / length) : 1);
   const { curb } = lune.dome;
   const [first] = sections;
   // Curb and skylight are nearly level: the crown line's coefficient.

@@ -9,9 +9,14 @@ import { domeOf, houseOf } from '../tools/house.js';
 
 // A hemisphere on the ground, 3 m inside, 3.6 m outside, no footing, no render: sums of loads by closed forms.
 const R = 3.6;
-const pairUnder = (load: string, site: Partial<House['site']>, oculus: Oculus | null = null) => {
+const pairUnder = (
+  load: string,
+  site: Partial<House['site']>,
+  oculus: Oculus | null = null,
+  shape: Parameters<typeof domeOf>[0] = {},
+) => {
   const house = houseOf({
-    domes: [domeOf({ stemWall: 0, oculus })],
+    domes: [domeOf({ stemWall: 0, oculus, ...shape })],
     wall: { thickness: 600, renderInside: 0, renderOutside: 0 },
     footing: null,
     site: { ...houseOf().site, ...site },
@@ -45,6 +50,49 @@ describe('loads from one side, summed at the base of both halves', () => {
     const lift = leeward.vertical + windward.vertical - 2 * dead;
     expect(Math.abs(lift / (-q * R ** 2) - 1)).toBeLessThan(1e-9);
     expect(leeward.horizontal).toBeCloseTo(windward.horizontal, 9);
+  });
+
+  it('wind on a pointed dome takes the crown line’s coefficient at its apex, linear along the arc', () => {
+    const q = 0.3;
+    const { windward, leeward, dead } = pairUnder('wind', { windKpa: q, windCoefficients: [0.5, -1.2, -0.3] }, null, {
+      shape: 'pointed',
+      rise: 3900,
+    });
+    // The arc's centre lies e past the axis: rise² = (3 + e)² − e².
+    const e = (3.9 ** 2 - 3 ** 2) / 6;
+    const outer = 3 + e + 0.6;
+    const [crown, apex] = [Math.acos(e / (3 + e)), Math.acos(e / outer)];
+    const steps = 4000;
+    let [lift, push] = [0, 0];
+    for (let i = 0; i < steps; i++) {
+      const a = (apex * (i + 0.5)) / steps;
+      const area = (q * (outer * Math.cos(a) - e) * outer * apex) / steps;
+      for (const [springing, out] of [
+        [0.5, -1],
+        [-0.3, 1],
+      ] as const) {
+        const cp = -1.2 + (springing + 1.2) * Math.max(0, 1 - a / crown);
+        lift += cp * area * Math.sin(a);
+        push -= out * cp * area * Math.cos(a);
+      }
+    }
+    expect((leeward.vertical + windward.vertical - 2 * dead) / lift).toBeCloseTo(1, 3);
+    expect((leeward.horizontal - windward.horizontal) / push).toBeCloseTo(1, 3);
+  });
+
+  it('drifted snow on a skylight is carried by the middle of its curb', () => {
+    const bore = 0.9;
+    const site = { snowKpa: 1 };
+    const { windward, leeward } = pairUnder('drifted snow', site, { radius: 1000 * bore, curb: 150, upstand: 50 });
+    // Triangles of 2 and 1 kPa: the halves differ by one of 1, whose peak is at half of what holds snow.
+    const reach = R * Math.sin(Math.PI / 3);
+    const all = reach ** 3 * (1 / 32 + 11 / 96);
+    const slope = 2 / reach;
+    const bed = ((bore + 0.15) * R) / 3;
+    const moved = (slope * bore ** 3 * (bore + bed)) / 6 - (slope * bore ** 4) / 4;
+    const turn = (leeward.r * leeward.vertical - windward.r * windward.vertical) / 1000;
+    expect(turn / (all + moved)).toBeCloseTo(1, 6);
+    expect(moved / all).toBeGreaterThan(0.01);
   });
 
   it('an earthquake pushes with its part of the weight, and lifts nothing', () => {
