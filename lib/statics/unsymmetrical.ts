@@ -199,7 +199,10 @@ export function earthquake(standing: Standing, coefficient: number, site: Site):
   return {
     ...bare,
     capacity: tiltCapacity(still, [heights, heights]),
-    combined: combine(({ snow }) => sided(snow), combinationsWith(site.combinations, 'earthquake', hasSnow(lune))),
+    combined: combine(
+      ({ snow }) => sided(snow),
+      combinationsWith(site.combinations, 'earthquake', hasSnow(lune), site.seismicVertical ?? 0),
+    ),
   };
 }
 

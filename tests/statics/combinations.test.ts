@@ -69,6 +69,22 @@ describe('combinations of loads from one side', () => {
     }
   });
 
+  it('an earthquake’s upright part presses and lifts the dead load, but not what pushes', () => {
+    // ASCE 7-16, 2.3.6 and 12.4.2.2: (1.2 + 0.2 SDS) D, (0.9 − 0.2 SDS) D; EN 1998-1, 4.3.3.5.2 (4): both signs.
+    const deads = (standard: House['site']['combinations']) =>
+      combinationsWith(standard, 'earthquake', true, 0.15).map(({ dead, snow }) => `${dead.toFixed(2)} ${snow}`);
+    expect(deads('ASCE 7').sort()).toEqual(['0.75 0', '1.35 0', '1.35 0.2']);
+    expect(deads('EN 1990').sort()).toEqual(['0.85 0', '0.85 0.2', '1.15 0', '1.15 0.2']);
+    expect(combinationsWith('EN 1990', 'wind', true, 0.15)).toEqual(combinationsWith('EN 1990', 'wind', true));
+    // Lifted by 0.15 the rest bears 0.85 of the push, where nothing crushes.
+    const house = made({ seismicVertical: 0.15 });
+    const standing = standingOf(house);
+    const [still] = earthquake(standing, 0.04, { ...house.site, seismicVertical: null }).combined;
+    const lifted = earthquake(standing, 0.04, house.site).combined.find(({ dead }) => dead < 1);
+    expect((lifted?.borne ?? 0) / (still?.borne ?? 0)).toBeCloseTo(0.85, 6);
+    expect(lifted?.formula).toBe('G + E − Ev');
+  });
+
   it('of an earthquake shake the snow that lies there as if it were so much more wall', () => {
     const house = made({ snowKpa: 8, combinations: 'EN 1990' });
     const standing = standingOf(house);

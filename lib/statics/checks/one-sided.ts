@@ -86,7 +86,7 @@ function combinedCheck(
   const tied = isTied(found);
   const source = texts.oneLineSource(SAFE_THEOREM);
   const left = [
-    ...(load === 'earthquake' ? [texts.uprightPartLeftOut] : []),
+    ...(load === 'earthquake' && site.seismicVertical === null ? [texts.uprightPartLeftOut] : []),
     ...(strength ? [] : [texts.strengthNotKnown]),
   ].join('');
   return [
@@ -104,7 +104,7 @@ function combinedCheck(
         ...(tied ? { 'pull of the tie, at most (kN)': found.tie?.strength ?? 0 } : {}),
         ...(worst.pull === null ? {} : { 'least pull of a tie (kN)': pullAsked(worst.pull) }),
       }),
-      ratio: ratioOf(1, borne),
+      ...(worst.borne === null ? {} : { ratio: ratioOf(1, borne) }),
       source: `${sources}; ${SOURCES[site.combinations][load]}`,
       advice: texts.onOneLine(
         load === 'wind' && site.combinations === 'ASCE 7',
