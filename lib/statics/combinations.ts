@@ -83,7 +83,7 @@ export function combinationsWith(
     const signs = standard === 'EN 1990' ? [1, -1] : [one.dead < 1 ? -1 : 1];
     return signs.map((sign) => ({
       ...one,
-      formula: `${one.formula} ${sign > 0 ? '+' : '−'} Ev`,
+      formula: texts.withUpright(one.formula, sign > 0),
       source: `${one.source}; ${source}`,
       dead: one.dead + sign * upright,
     }));

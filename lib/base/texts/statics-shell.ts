@@ -82,7 +82,7 @@ export const strengthNotKnown =
 export const onOneLine = (hasLoad: boolean, more: string): string =>
   `An estimate on an opposite pair of lunes and, where they are closed, two of the rings, openings left out: an engineer must confirm it. Where the line comes near a face a hinge forms there.${hasLoad ? ' Case B of the figure is left out: an engineer must look at it too.' : ''}${more}`;
 export const toBearMore = (none: boolean, shape: string, tie: boolean): string =>
-  `${none ? ' No line keeps within all that even without the load.' : ''} To bear more: ${shape}${tie ? ', or more steel in the tie' : ''}; where the strength holds it, stronger blocks as well.`;
+  `${none ? ' No line keeps within all that under any part of it.' : ''} To bear more: ${shape}${tie ? ', or more steel in the tie' : ''}; where the strength holds it, stronger blocks as well.`;
 export const uprightPartLeftOut = ' An upright part of the earthquake is left out: `site.seismic-vertical` gives it.';
 export const soilBearsOneSided = (id: string): string =>
   `The soil bears the footing of dome ${id} under loads from one side.`;
