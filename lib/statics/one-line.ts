@@ -7,9 +7,9 @@ import {
   between,
   type Pair,
   type PairSection,
+  pairWeight,
+  pairWidth,
   type Unknowns,
-  weightOf,
-  widthOf,
 } from './pair-programme.js';
 import type { PressedRing } from './pressed-rings.js';
 
@@ -42,9 +42,8 @@ export interface BorneLoad {
   readonly factor: number;
   /** None where only `most` does. */
   readonly heldBy: readonly Holding[];
-  /** The line, and the push of each ring, kN. */
+  /** The line. */
   readonly at: Unknowns;
-  readonly pushes: readonly number[];
 }
 
 /** Parts of a load beyond this are told as this. */
@@ -52,10 +51,12 @@ export const MOST_PART = 100;
 
 /** H, K, S, T and the part of the load; then each ring's push. */
 const UNKNOWNS = 5;
-const PART = 4;
+const [TIE, PART] = [3, 4];
 /** The search begins with the faces of so many joints of either half. */
 const FIRST = 8;
 const MOST_ROUNDS = 400;
+/** Over the pair's weight. */
+const MOST_PULL = 1000;
 
 /**
  * Numbers of a joint in a row: its middle, the direction to its outer face, half its depth, its width in the middle, what
@@ -120,8 +121,8 @@ export class OneLine {
 
   constructor({ pair, grows }: Growing, limits: LineLimits) {
     this.#limits = limits;
-    this.#length = widthOf(pair);
-    this.#force = weightOf(pair);
+    this.#length = pairWidth(pair);
+    this.#force = pairWeight(pair);
     this.#tieZ = (pair.tie?.z ?? 0) / this.#length;
     this.#rings = limits.rings.map(({ z }) => z / this.#length);
     this.#strength = ((limits.strengthMpa ?? 0) / 1000) * (square(this.#length) / this.#force);
@@ -138,11 +139,12 @@ export class OneLine {
     second.forEach((joint, i) => {
       this.#put(first.length + i, joint, -1);
     });
-    // The first is the most that is asked.
+    // The first is the most that is asked, the second the least, the third what the tie takes.
     this.#bound(PART, 1, 0, null);
     this.#bound(PART, -1, 0, null);
-    this.#bound(3, -1, 0, null);
-    this.#bound(3, 1, (pair.tie?.most ?? 0) / this.#force, pair.tie && 'tie');
+    const pull = (pair.tie?.most ?? 0) / this.#force;
+    this.#bound(TIE, 1, pull, pull > 0 ? 'tie' : null);
+    this.#bound(TIE, -1, 0, null);
     limits.rings.forEach(({ area }, j) => {
       this.#bound(UNKNOWNS + j, -1, 0, null);
       if (limits.strengthMpa !== null)
@@ -304,7 +306,35 @@ export class OneLine {
    */
   solve(most: number): BorneLoad | null {
     this.#most[0] = most;
-    const objective = Array.from({ length: this.#size }, (_, k) => (k === PART ? 1 : 0));
+    const best = this.#best(PART, 1);
+    if (!best) return null;
+    const [h, k, s, t, factor] = best.at as unknown as readonly [number, number, number, number, number];
+    const [length, force] = [this.#length, this.#force];
+    return {
+      factor,
+      heldBy: [...new Set(best.binding.map((row) => this.#kinds[row] ?? null))].filter((kind) => kind !== null),
+      at: [h * force, k * force * length, s * force, t * force],
+    };
+  }
+
+  /**
+   * The least pull of a tie, however strong, with which one line keeps within all other limits under the whole load, kN;
+   * `null` where none does.
+   *
+   * @throws RangeError where the search doesn't end.
+   */
+  leastPull(): number | null {
+    const before = this.#most.slice(0, 3);
+    // Part and pull: at most 1, at least 1, at most more than any load is.
+    this.#most.splice(0, 3, 1, -1, MOST_PULL);
+    const best = this.#best(TIE, -1);
+    this.#most.splice(0, 3, ...before);
+    return best && Math.max(0, (best.at[TIE] as number) * this.#force);
+  }
+
+  /** Where an unknown is greatest (sign 1) or least, and the limits that hold it there. */
+  #best(unknown: number, sign: 1 | -1): { readonly at: readonly number[]; readonly binding: readonly number[] } | null {
+    const objective = Array.from({ length: this.#size }, (_, k) => (k === unknown ? sign : 0));
     for (let round = 0; round < MOST_ROUNDS; round++) {
       const limits = {
         count: this.#most.length,
@@ -314,15 +344,7 @@ export class OneLine {
       const best = maximise(objective, limits, this.#held);
       if (best.kind === 'none') return null;
       this.#held = best.held;
-      if (this.#takeMissed(best.at)) continue;
-      const [h, k, s, t, factor] = best.at as unknown as readonly [number, number, number, number, number];
-      const [length, force] = [this.#length, this.#force];
-      return {
-        factor,
-        heldBy: [...new Set(best.binding.map((row) => this.#kinds[row] ?? null))].filter((kind) => kind !== null),
-        at: [h * force, k * force * length, s * force, t * force],
-        pushes: best.at.slice(UNKNOWNS).map((push) => push * force),
-      };
+      if (!this.#takeMissed(best.at)) return best;
     }
     throw new RangeError('a line of thrust under all limits is not found');
   }

@@ -37,10 +37,10 @@ export type Unknowns = readonly [h: number, k: number, s: number, t: number];
 
 /**
  * What is sought. `leeway`: by how much the thrust keeps away from all faces, moment over the pair's weight and width.
- * `pull`: the least pull of the tie, however strong that is; where it `holds` the halves, that of a ring at their last
- * sections that leaves neither of them any thrust outward.
+ * `pull`: the least of a ring, however strong, at the halves' last sections that leaves neither of them any thrust
+ * outward.
  */
-export type Sought = { readonly of: 'leeway' } | { readonly of: 'pull'; readonly holds: boolean };
+export type Sought = 'leeway' | 'pull';
 
 /** H, K, S, T and the leeway. */
 const UNKNOWNS = 5;
@@ -88,18 +88,18 @@ export class PairProgramme {
   #most = new Float64Array(128);
   #held: readonly number[] = [];
 
-  constructor(pair: Pair, sought: Sought = { of: 'leeway' }, { whole = false }: PairOptions = {}) {
+  constructor(pair: Pair, sought: Sought = 'leeway', { whole = false }: PairOptions = {}) {
     const [first, second] = pair.halves;
     this.#pair = pair;
-    this.#objective = sought.of === 'pull' ? LEAST_PULL : GREATEST_LEEWAY;
+    this.#objective = sought === 'pull' ? LEAST_PULL : GREATEST_LEEWAY;
     this.#tieZ = pair.tie?.z ?? 0;
     this.#ends = [first.length, first.length + second.length];
-    this.#length = widthOf(pair);
+    this.#length = pairWidth(pair);
     let clearTo = Number.POSITIVE_INFINITY;
     for (const half of pair.halves)
       for (const { middle, half: out } of half) if (out[0] > 0) clearTo = Math.min(clearTo, middle[0] / out[0]);
     this.#clearTo = clearTo;
-    this.#force = weightOf(pair);
+    this.#force = pairWeight(pair);
     const count = first.length + second.length + 2;
     this.#sections = new Float64Array(NUMBERS * count);
     this.#counts = new Uint8Array(count);
@@ -111,9 +111,8 @@ export class PairProgramme {
       for (let i = 0; i < half.length; i += step) this.#takeBoth(from + i);
       if (whole) this.#takeBoth(this.#ends[1] + which);
     }
-    const bounds = sought.of === 'pull' ? [VALUE_LEAST] : [PULL_MOST];
-    const holds = sought.of === 'pull' && sought.holds ? [HOLD_FIRST, HOLD_SECOND] : [];
-    for (const bound of [...bounds, ...holds, PULL_LEAST, VALUE_MOST]) this.#take(bound);
+    const bounds = sought === 'pull' ? [VALUE_LEAST, HOLD_FIRST, HOLD_SECOND] : [PULL_MOST];
+    for (const bound of [...bounds, PULL_LEAST, VALUE_MOST]) this.#take(bound);
   }
 
   #put(place: number, s: PairSection, which: 0 | 1): void {
@@ -287,9 +286,9 @@ export const between = (above: PairSection, below: PairSection, part: number): P
 });
 
 /** By which lengths and forces are told, so that a programme's limits are near 1. */
-export const widthOf = ({ halves }: Pair): number =>
+export const pairWidth = ({ halves }: Pair): number =>
   Math.max(SAME_POINT, ...halves.flatMap((half) => half.map((s) => s.middle[0] + Math.abs(s.half[0]))));
-export const weightOf = ({ halves: [first] }: Pair): number =>
+export const pairWeight = ({ halves: [first] }: Pair): number =>
   Math.max(SAME_POINT, first[first.length - 1]?.weight ?? 0);
 
 function twice(list: Float64Array<ArrayBuffer>): Float64Array<ArrayBuffer> {

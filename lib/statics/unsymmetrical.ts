@@ -7,7 +7,7 @@ import { linePressure } from './joints.js';
 import { pressureOf } from './loads.js';
 import { type Lune, type LuneSection, onCurb, surfacePoint } from './lune.js';
 import { type BorneLoad, type Holding, type LineLimits, MOST_PART, OneLine } from './one-line.js';
-import { type OneSidedPull, oneSidedPull } from './one-sided-pull.js';
+import { holdingPull, type OneSidedPull } from './one-sided-pull.js';
 import { pairFactor, pairLines } from './pair.js';
 import type { Burden, Pair, PairSection } from './pair-programme.js';
 import { pressedRings } from './pressed-rings.js';
@@ -45,7 +45,7 @@ export interface Combined extends Combination {
   readonly borne: number | null;
   /** What keeps the load from growing further. */
   readonly heldBy: readonly Holding[];
-  /** What it asks of a ring tie; `null` where no thrust fits, however strong that is. */
+  /** What it asks of a ring tie; `null` where no line keeps within the other limits, however strong that is. */
   readonly pull: OneSidedPull | null;
 }
 
@@ -149,19 +149,22 @@ function combine(sidedUnder: (one: Combination) => Sided, combinations: readonly
   let least = MOST_PART;
   return combinations.map((one) => {
     const sided = sidedUnder(one);
-    const found = borneUnder(sided, one, least);
+    const line = lineUnder(sided, one);
+    const found = borneBy(line, least);
     least = Math.min(least, found?.factor ?? 0);
+    const fits = line.leastPull();
+    const holds = holdingPull(pairOf(sided, one), ringLevel(sided));
     return {
       ...one,
       borne: found?.factor ?? null,
       heldBy: found?.heldBy ?? [],
-      pull: oneSidedPull(pairOf(sided, one), ringLevel(sided)),
+      pull: fits === null || holds === null ? null : { fits, holds },
     };
   });
 }
 
-/** The part of a combination's load that is borne, up to `most`. Where more than all is asked, all of it is tried first. */
-function borneUnder(sided: Sided, one: Combination, most: number): BorneLoad | null {
+/** The line of thrust under a combination whose load from one side may grow; a ring where a tie lies, or would. */
+function lineUnder(sided: Sided, one: Combination): OneLine {
   const { lune, cutZ, strengthMpa, friction } = sided;
   const limits: LineLimits = {
     strengthMpa,
@@ -169,8 +172,13 @@ function borneUnder(sided: Sided, one: Combination, most: number): BorneLoad | n
     rings: pressedRings(lune.dome, cutZ),
     thickness: lune.dome.thickness,
   };
-  const grows = [grown(sided, 0, one.load), grown(sided, 1, one.load)] as const;
-  const line = new OneLine({ pair: pairOf(sided, { ...one, load: 0 }), grows }, limits);
+  const still = pairOf(sided, { ...one, load: 0 });
+  const pair: Pair = { ...still, tie: still.tie ?? { z: ringLevel(sided), most: 0 } };
+  return new OneLine({ pair, grows: [grown(sided, 0, one.load), grown(sided, 1, one.load)] }, limits);
+}
+
+/** The part of the load that is borne, up to `most`. Where more than all is asked, all of it is tried first. */
+function borneBy(line: OneLine, most: number): BorneLoad | null {
   const all = line.solve(Math.min(1, most));
   return all && most > 1 && all.factor > 1 - THRUST_MISS ? line.solve(most) : all;
 }

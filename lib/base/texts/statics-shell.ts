@@ -94,6 +94,8 @@ export const estimateOnWholeLunes =
   'An estimate on whole lunes, beside piers that the openings leave: an engineer must confirm it.';
 export const noThrustUnder = (formula: string): string =>
   ` No thrust fits under ${formula}, so nothing tells it there: see the checks of the loads from one side.`;
+export const noLineUnder = (formula: string): string =>
+  ` No line of thrust keeps within the other limits under ${formula}, however strong the tie: see the checks of the loads from one side.`;
 export const widerFooting = 'A wider footing.';
 export const shellTheoryHolds = (id: string, cutZ: string): string =>
   `Shell theory holds for dome ${id} only above ${cutZ}, where all rings are closed.`;
@@ -130,7 +132,7 @@ export const tieStrengthFormula = 'bars π d² / 4 · yield strength / 1.15';
 export const steelSource = 'EN 1992-1-1:2004, 2.4.2.4 (from memory)';
 export const pullOneSided = 'pull under loads from one side';
 const pullOfPair =
-  'the greater of the least thrust of the half that pushes more, at the tie, and the least pull with which a thrust fits, times the radius; the greatest of all combinations with load factors';
+  'the greater of the least thrust of the half that pushes more, at the tie, and the least pull with which one line of thrust keeps within wall, strength and friction, times the radius; the greatest of all combinations with load factors';
 export const pullOneSidedFormula = pullOfPair;
 export const pullOneSidedArea = `pull / (yield strength / 1.15); pull ${pullOfPair}`;
 export const pullIsEstimate =

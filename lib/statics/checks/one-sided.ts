@@ -88,6 +88,7 @@ function combinedCheck(
   const left = [
     ...(load === 'earthquake' && site.seismicVertical === null ? [texts.uprightPartLeftOut] : []),
     ...(strength ? [] : [texts.strengthNotKnown]),
+    ...(strength?.from === 'table' ? [` ${texts.strengthIsTableValue}`] : []),
   ].join('');
   return [
     {
