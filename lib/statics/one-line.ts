@@ -1,38 +1,8 @@
-import { SAME_POINT, THRUST_MISS } from '../base/tolerances.js';
+import { THRUST_MISS } from '../base/tolerances.js';
 import { square } from '../math/elementary.js';
 import { maximise } from '../math/linear-programme.js';
-import { partWay, reachesAxis, standsClear } from './clear.js';
-import {
-  type Burden,
-  between,
-  type Pair,
-  type PairSection,
-  pairWeight,
-  pairWidth,
-  type Unknowns,
-} from './pair-programme.js';
-import type { PressedRing } from './pressed-rings.js';
-
-/** A pair under loads that stay, and what is added to them at each section by the load that grows, once. */
-export interface Growing {
-  readonly pair: Pair;
-  readonly grows: readonly [readonly Burden[], readonly Burden[]];
-}
-
-/** What a line of thrust must keep within besides the wall's faces and the tie. */
-export interface LineLimits {
-  /** Of the masonry, MPa; `null` for no limit. */
-  readonly strengthMpa: number | null;
-  /** Of the joints; `null` for no limit. */
-  readonly friction: number | null;
-  /** Closed rings that may press themselves, from the top down. */
-  readonly rings: readonly PressedRing[];
-  /** Sections nearer to the axis count as this wide: at the crown the lune shrinks to nothing, the masonry doesn't. */
-  readonly thickness: number;
-}
-
-/** The wall's faces alone: masonry that neither crushes nor slides. */
-export const FACES_ALONE: LineLimits = { strengthMpa: null, friction: null, rings: [], thickness: 0 };
+import { type Growing, jointed, type LineLimits, type LoadedJoint } from './line-joints.js';
+import { pairWeight, pairWidth, type Unknowns } from './pair-programme.js';
 
 /** What keeps a load from growing further. */
 export type Holding = 'wall' | 'friction' | 'tie';
@@ -89,18 +59,19 @@ const [
  *
  * - friction: |V| <= μ N.
  * - strength: stresses between 0 and f on a joint of width w(x) give all N and M with, about every point x0 of it,
- *   M − x0 N <= f ∫ w (x − x0) dx from x0 to the outer face, and the like to the inner face; for more than the stress
- *   beyond x0 at f, and none before it, nothing turns outward about x0. Where w is constant, the envelope of these lines
- *   is |M| <= N d / 2 − N² / (2 f w), the rectangular block of EN 1996-1-1:2005, 6.1.2 (from memory). With x0 on the
- *   face it is the limit that the thrust stays inside.
+ *   M − x0 N <= f ∫ w (x − x0) dx from x0 to the outer face, and the like to the inner face: nothing turns more about
+ *   x0 than a stress of f all the way beyond it and none before it. Where w is constant, the envelope of these lines is
+ *   |M| <= N d / 2 − N² / (2 f w), the rectangular block of EN 1996-1-1:2005, 6.1.2 (from memory). With x0 on the face
+ *   it is the limit that the thrust stays inside. The stress is that square to the joint, as the standard has it; shear
+ *   is held by friction (6.2) and not put together with it.
  * - the tie pulls between 0 and its strength; a ring presses between 0 and f on its area, and being pressed all round
  *   alike it is in balance by itself and pushes both halves outward alike.
  *
  * So the programme is linear but for the choice of x0, and is solved by cuts: each round takes in, of each half, the
  * joints that miss a limit most, strength at the x0 at which it is missed most, until none misses. By the lower bound
- * theorem the pair bears what is found, if its joints are ductile and where friction plays no part in the collapse: a
- * joint that slides doesn't open, as the theorem has it. That of the whole dome, whose other lunes push across their
- * own planes, it does not prove.
+ * theorem the pair bears what is found, if its joints are ductile and where no joint slides as it would collapse: one
+ * that slides doesn't open as it does, which the theorem takes for granted. Of the whole dome, whose other lunes push
+ * across their own planes, it proves nothing.
  */
 export class OneLine {
   readonly #limits: LineLimits;
@@ -158,7 +129,7 @@ export class OneLine {
     }
   }
 
-  #put(place: number, { section: s, more, rings }: Loaded, sign: 1 | -1): void {
+  #put(place: number, { section: s, more, rings }: LoadedJoint, sign: 1 | -1): void {
     const [length, force] = [this.#length, this.#force];
     const moment = force * length;
     const size = Math.sqrt(square(s.half[0]) + square(s.half[1]));
@@ -348,41 +319,4 @@ export class OneLine {
     }
     throw new RangeError('a line of thrust under all limits is not found');
   }
-}
-
-/** A joint with what is added above it, and how many rings press above it. */
-interface Loaded {
-  readonly section: PairSection;
-  readonly more: Burden;
-  readonly rings: number;
-}
-
-/**
- * Joints of a half, and the one that just doesn't reach beyond the axis. A joint at a ring's height bears what comes from
- * above before the ring has pressed, and after.
- */
-function jointed(half: readonly PairSection[], grows: readonly Burden[], rings: LineLimits['rings']): Loaded[] {
-  return half.flatMap((section, i) => {
-    if (!standsClear(section, 1)) return [];
-    const above = half[i - 1];
-    const part = above ? reachesAxis(above, section, 1) : null;
-    const joints: Loaded[] = [];
-    const add = (joint: PairSection, more: Burden) => {
-      const beside = [SAME_POINT, -SAME_POINT].map((off) => joint.middle[1] + off);
-      const counts = beside.map((at) => rings.filter(({ z }) => at <= z).length);
-      for (const count of new Set(counts)) joints.push({ section: joint, more, rings: count });
-    };
-    if (above && part !== null) {
-      const [from, to] = [grows[i - 1] as Burden, grows[i] as Burden];
-      const way = (of: keyof Burden) => partWay(from[of], to[of], part);
-      add(between(above, section, part), {
-        weight: way('weight'),
-        moment: way('moment'),
-        push: way('push'),
-        pushMoment: way('pushMoment'),
-      });
-    }
-    add(section, grows[i] as Burden);
-    return joints;
-  });
 }

@@ -1,4 +1,5 @@
-import { FACES_ALONE, type Growing, MOST_PART, OneLine } from './one-line.js';
+import { FACES_ALONE, type Growing } from './line-joints.js';
+import { MOST_PART, OneLine } from './one-line.js';
 import type { Burden, Pair } from './pair-programme.js';
 
 /**

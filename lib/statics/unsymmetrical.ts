@@ -4,9 +4,10 @@ import { type Combination, combinationsWith, type OneSidedLoad } from './combina
 import { hasSnow } from './dome-thrust.js';
 import { type DriftHeights, driftAbove, snowDrift } from './drift.js';
 import { linePressure } from './joints.js';
+import type { LineLimits } from './line-joints.js';
 import { pressureOf } from './loads.js';
 import { type Lune, type LuneSection, onCurb, surfacePoint } from './lune.js';
-import { type BorneLoad, type Holding, type LineLimits, MOST_PART, OneLine } from './one-line.js';
+import { type BorneLoad, type Holding, MOST_PART, OneLine } from './one-line.js';
 import { holdingPull, type OneSidedPull } from './one-sided-pull.js';
 import { pairFactor, pairLines } from './pair.js';
 import type { Burden, Pair, PairSection } from './pair-programme.js';

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { setOutHouse } from '../../lib/setout/house.js';
-import { type BorneLoad, FACES_ALONE, type Growing, type LineLimits, OneLine } from '../../lib/statics/one-line.js';
+import { FACES_ALONE, type Growing, type LineLimits } from '../../lib/statics/line-joints.js';
+import { type BorneLoad, OneLine } from '../../lib/statics/one-line.js';
 import { pairFactor } from '../../lib/statics/pair.js';
 import type { Burden, PairSection } from '../../lib/statics/pair-programme.js';
 import { pressedRings } from '../../lib/statics/pressed-rings.js';
