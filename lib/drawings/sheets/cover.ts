@@ -1,5 +1,5 @@
-import { CAUTIONS } from '../../base/texts/cautions.js';
 import { writtenUnit } from '../../base/reader-units.js';
+import { CAUTIONS } from '../../base/texts/cautions.js';
 import * as texts from '../../base/texts/drawing-sheets.js';
 import { formatLength, formatQuantity } from '../../base/units.js';
 import type { Column, Table } from '../../documents/table.js';
