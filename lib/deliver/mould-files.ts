@@ -3,7 +3,7 @@ import { sheetName } from '../documents/sheet.js';
 import { mouldSheets } from '../drawings/moulds/mould-sheet.js';
 import type { LaidHouse } from '../masonry/block.js';
 import { castForms } from '../masonry/forms.js';
-import { formShape } from '../masonry/moulds/shape.js';
+import { castShape } from '../masonry/moulds/shape.js';
 import type { MasonryPlan } from '../masonry/plan.js';
 import { mouldBlock, mouldLining } from '../solids/mould-solids.js';
 import { writeDxfSheet } from '../writers/dxf.js';
@@ -30,7 +30,7 @@ export async function mouldFiles(
     date: project.date,
   };
   const solids = castForms(plan, laid).flatMap(({ id, block }) => {
-    const shape = formShape(block, blocks);
+    const shape = castShape(block, blocks);
     return [mouldBlock(`${id}-block`, shape), mouldLining(`${id}-lining`, shape)];
   });
   return {

@@ -5,7 +5,7 @@ import { type Block, placeBlock } from './block.js';
 import { DocumentError } from './document-error.js';
 import type { PaperPrimitive, View } from './drawing.js';
 import { auditView } from './drawing-audit.js';
-import { type Bounds2, boundsOf, viewBounds } from './drawing-bounds.js';
+import { type Bounds2, viewBounds } from './drawing-bounds.js';
 import { sheetFrame } from './sheet-frame.js';
 import { drawingSpace, type SheetSize } from './sheet-size.js';
 import { TITLE_BLOCK, type TitleBlock, titleBlockForm } from './title-block.js';
@@ -93,7 +93,3 @@ const within = (a: Bounds2, b: Bounds2): boolean =>
 
 const overlap = (a: Bounds2, b: Bounds2): boolean =>
   [0, 1].every((i) => (a.min[i] as number) < (b.max[i] as number) && (b.min[i] as number) < (a.max[i] as number));
-
-/** Box round paper primitives, mm. */
-export const paperBounds = (primitives: readonly PaperPrimitive[]): Bounds2 =>
-  primitives.length === 0 ? boundsOf([]) : viewBounds({ id: '', title: '', scale: 1, units: 'metric', primitives });

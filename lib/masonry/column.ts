@@ -162,11 +162,23 @@ export function comesNear(cutter: Cutter, foot: BoxFoot, bearing: readonly [numb
   return Math.abs(turnSigned(middle - cutter.bearingRad)) < reach;
 }
 
-/** A full turn of bearings that begins where nothing is cut, so that no cut straddles its ends. */
-export function fullTurn(cutters: readonly Cutter[], narrowest: number): readonly [number, number] {
-  const arcs = cutters.map((c) => ({ at: c.bearingRad, half: c.widestSpread(narrowest) }));
-  let start = 0;
-  let widest = Number.NEGATIVE_INFINITY;
+/**
+ * A full turn of bearings in stretches whose ends no cut straddles: a column takes each cut once, at the nearer end.
+ * It is one stretch where nothing is cut at some bearing; else thirds, for no cut takes more than half a turn.
+ */
+export function fullTurn(cutters: readonly Cutter[], narrowest: number): (readonly [number, number])[] {
+  const start = freeBearing(cutters.map((c) => ({ at: c.bearingRad, half: c.widestSpread(narrowest) })));
+  if (start !== null) return [[start, start + 2 * Math.PI]];
+  const third = (2 * Math.PI) / 3;
+  return [0, 1, 2].map((k) => [k * third, (k + 1) * third]);
+}
+
+/** The middle of the widest stretch of bearings that no arc covers, rad; 0 where there is no arc, `null` for no stretch. */
+export function freeBearing(all: readonly { readonly at: number; readonly half: number }[]): number | null {
+  const arcs = all.filter(({ half }) => half > 0);
+  if (arcs.length === 0) return 0;
+  let start: number | null = null;
+  let widest = 0;
   for (const { at, half } of arcs) {
     const edge = at + half;
     // Free stretch from this edge clockwise to the nearest beginning of another arc.
@@ -176,7 +188,7 @@ export function fullTurn(cutters: readonly Cutter[], narrowest: number): readonl
     widest = free;
     start = edge + free / 2;
   }
-  return [start, start + 2 * Math.PI];
+  return start;
 }
 
 /** Length of the column that the cutters leave, in units of its run. */

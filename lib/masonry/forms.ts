@@ -21,11 +21,11 @@ export interface CastForm {
 /** Every form of a house: the moulds, then those of longer blocks in laying order. */
 export function castForms(plan: Pick<MasonryPlan, 'setout' | 'moulds'>, laid: LaidHouse): CastForm[] {
   return [
-    ...plan.moulds.moulds.map(({ id, mould: { parent, slope, lean }, courses }) => ({
+    ...plan.moulds.moulds.map(({ id, mould, courses }) => ({
       id,
-      block: blockAtHome(parent.span, parent.course, parent.thickness, { slope, lean }),
+      block: blockAtHome(mould),
       courses: courses.map((c) => `${c.domeId}-${c.course}`),
-      shapedFor: `${parent.domeId}-${parent.course.index}`,
+      shapedFor: `${mould.parent.domeId}-${mould.parent.course.index}`,
       places: 1,
       stops: [],
     })),

@@ -124,13 +124,18 @@ export function placedBlock(house: HouseSetout, dome: DomeSetout, block: Block):
     : wedge(dome, block, (block.endRad - block.startRad) / 2);
 }
 
+/** What a mould's block is told by. */
+interface HomeMould extends Pick<CourseCast, 'slope' | 'lean'> {
+  readonly parent: {
+    readonly span: MeridianSpan;
+    readonly course: Pick<Course, 'bed' | 'to'>;
+    readonly thickness: number;
+  };
+}
+
 /** A mould's block in the parent's own place. */
-export function blockAtHome(
-  span: MeridianSpan,
-  { bed, to }: Pick<Course, 'bed' | 'to'>,
-  thickness: number,
-  heads: Pick<CourseCast, 'slope' | 'lean'>,
-): PlacedBlock {
+export function blockAtHome({ parent: { span, course, thickness }, ...heads }: HomeMould): PlacedBlock {
+  const { bed, to } = course;
   const head = headOf(heads, span.at((bed + to) / 2), STILL);
   return { span, bed, top: to, thickness, motion: STILL, atHome: true, head, parentHead: head };
 }

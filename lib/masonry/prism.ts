@@ -12,7 +12,7 @@ export type HalfWidth = (z: number) => number;
 export type Depth = (u: number, z: number) => number;
 
 /** Half chord of the lines at height z along which a depth changes its law; NaN where it has none. */
-export type Kink = (z: number) => number;
+export type KinkLine = (z: number) => number;
 
 /** Order of the rules across, and along heights or an outline. */
 const ACROSS = 16;
@@ -40,7 +40,7 @@ export function prismVolume(
   [inside, outside]: readonly [HalfWidth, HalfWidth],
   depth: Depth,
   breaks: readonly number[],
-  kinks: readonly Kink[] = [],
+  kinks: readonly KinkLine[] = [],
 ): number {
   const levels = inOrder([from, to, ...breaks].filter((z) => z >= from && z <= to));
   const across = (z: number): number => {
@@ -74,7 +74,7 @@ export function outlineArea(
   outline: readonly Edge[],
   depth: Depth,
   breaks: readonly number[],
-  kinks: readonly Kink[],
+  kinks: readonly KinkLine[],
 ): number {
   let sum = 0;
   for (const edge of outline) {
@@ -134,14 +134,14 @@ export const onSurface = (dome: DomeSetout, offset: number): Depth => {
 
 /** Where a dome's surface at an offset crosses an upright plane square to the bearing, `v` from the axis. */
 export const planeKink =
-  (dome: DomeSetout, offset: number, v: number): Kink =>
+  (dome: DomeSetout, offset: number, v: number): KinkLine =>
   (z) =>
     Math.sqrt(square(dome.radiusAt(z, offset)) - square(v));
 
 /** Where a passage's two domes cut into each other: its depth changes its law across each such line. */
-export function passageKinks({ domes: [first, second], distance }: PassageSetout): Kink[] {
+export function passageKinks({ domes: [first, second], distance }: PassageSetout): KinkLine[] {
   const crossing =
-    (one: number, other: number): Kink =>
+    (one: number, other: number): KinkLine =>
     (z) => {
       const [a, b] = [square(first.radiusAt(z, one)), square(second.radiusAt(z, other))];
       return Math.sqrt(a - square((square(distance) + a - b) / (2 * distance)));

@@ -14,20 +14,29 @@ import { formIn, perpendHalf } from './placed.js';
 /** Bed joint under one course: its ring less what the arches take. */
 export function bedJointVolume(dome: DomeSetout, index: number, cutters: readonly Cutter[]): number {
   const course = courseOf(dome, index);
-  const span = dome[course.part];
-  const s = [course.from, course.bed] as const;
-  const near = reaching(cutters, span, s, dome.thickness);
-  return cutVolume(revolvedBox(span, s, [0, dome.thickness], fullTurn(near, span.at(course.to).r)), near);
+  return ringVolume(dome, course, [course.from, course.bed], cutters);
 }
 
 /** A course over its bed joint, blocks and perpends as one curved ring less what the arches take. */
 export function blockRingVolume(dome: DomeSetout, index: number, cutters: readonly Cutter[]): number {
   const course = courseOf(dome, index);
-  const span = dome[course.part];
-  const s = [course.bed, course.to] as const;
-  const near = reaching(cutters, span, s, dome.thickness);
-  return cutVolume(revolvedBox(span, s, [0, dome.thickness], fullTurn(near, span.at(course.to).r)), near);
+  return ringVolume(dome, course, [course.bed, course.to], cutters);
 }
+
+/** A course's wall between two arc lengths, less what the arches take. */
+function ringVolume(dome: DomeSetout, course: Course, s: readonly [number, number], cutters: readonly Cutter[]) {
+  const near = reaching(cutters, dome[course.part], s, dome.thickness);
+  return sumOver(ringBodies(dome, course, s, near), (body) => cutVolume(body, near));
+}
+
+/** A course's ring between two arc lengths as bodies to measure. */
+function ringBodies(dome: DomeSetout, { part, to }: Course, s: readonly [number, number], near: readonly Cutter[]) {
+  const span = dome[part];
+  return fullTurn(near, span.at(to).r).map((bearings) => revolvedBox(span, s, [0, dome.thickness], bearings));
+}
+
+const sumOver = (bodies: readonly ColumnBody[], volume: (body: ColumnBody) => number): number =>
+  bodies.reduce((sum, body) => sum + volume(body), 0);
 
 /** Perpends of one course between its beds and faces, each between the heads that face each other. */
 export function perpendVolume(house: HouseSetout, dome: DomeSetout, index: number, cutters: readonly Cutter[]): number {
@@ -95,15 +104,14 @@ export function cutJointVolume(dome: DomeSetout, bare: readonly Cutter[], grown:
     measureColumns(body, [...one, ...other], (column) => columnLeft(column, one) - columnLeft(column, other));
   let sum = 0;
   for (const course of dome.courses) {
-    const span = dome[course.part];
     const s = [course.from, course.to] as const;
-    const other = reaching(grown, span, s, dome.thickness);
+    const other = reaching(grown, dome[course.part], s, dome.thickness);
     if (other.length === 0) continue;
-    const ring = revolvedBox(span, s, [0, dome.thickness], fullTurn(other, span.at(course.to).r));
-    sum += joint(ring, reaching(bare, span, s, dome.thickness), other);
+    const one = reaching(bare, dome[course.part], s, dome.thickness);
+    sum += sumOver(ringBodies(dome, course, s, other), (ring) => joint(ring, one, other));
   }
-  const skewback = skewbackBodies(dome, fullTurn(grown, dome.springingRadius));
-  return skewback.reduce((all, body) => all + joint(body, bare, grown), sum);
+  const skewback = fullTurn(grown, dome.springingRadius).flatMap((bearings) => skewbackBodies(dome, bearings));
+  return sum + sumOver(skewback, (body) => joint(body, bare, grown));
 }
 
 /** Ring over radii [from, to] between a level bottom and the height `top(r)`; i goes up, j outward. */

@@ -8,7 +8,7 @@ import { cutArea } from '../masonry/measure.js';
 import {
   type Depth,
   domeBreaks,
-  type Kink,
+  type KinkLine,
   onSurface,
   outlineArea,
   passageKinks,
@@ -95,7 +95,7 @@ function revolvedArea(
     const near = cutters.filter(
       (c) => c.highZ > low.z + depth * sin(low.normalRad) - 1 && c.lowZ < top.z + depth * sin(top.normalRad) + 1,
     );
-    sum += cutArea(revolved(span, s, depth, fullTurn(near, narrowest)), near);
+    for (const bearings of fullTurn(near, narrowest)) sum += cutArea(revolved(span, s, depth, bearings), near);
   }
   return sum;
 }
@@ -194,7 +194,7 @@ function mantle(
   [grow, from]: readonly [number, number],
   depth: Depth,
   domes: readonly DomeSetout[],
-  kinks: readonly Kink[] = [],
+  kinks: readonly KinkLine[] = [],
 ): number {
   return outlineArea(sectionOutline(section, grow, from).slice(0, -1), depth, domes.flatMap(domeBreaks), kinks);
 }

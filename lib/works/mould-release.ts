@@ -3,7 +3,7 @@ import * as texts from '../base/texts/mould-work.js';
 import type { House } from '../description/house.js';
 import type { LaidHouse } from '../masonry/block.js';
 import { castForms } from '../masonry/forms.js';
-import { type CastShape, formShape } from '../masonry/moulds/shape.js';
+import { type CastShape, castShape } from '../masonry/moulds/shape.js';
 import type { MasonryPlan } from '../masonry/plan.js';
 import { asin, hypot } from '../math/elementary.js';
 import { DEG, type Vec3 } from '../math/vec.js';
@@ -138,7 +138,7 @@ const crossOf = (a: Vec3, b: Vec3): Vec3 => [
 /** The releases of all moulds of a house, those of longer blocks among them. */
 export function mouldReleases(plan: Pick<MasonryPlan, 'setout' | 'moulds'>, laid: LaidHouse): MouldRelease[] {
   const { blocks, casting } = plan.setout.house;
-  return castForms(plan, laid).map(({ id, block }) => mouldRelease(id, formShape(block, blocks), casting.bedBoards));
+  return castForms(plan, laid).map(({ id, block }) => mouldRelease(id, castShape(block, blocks), casting.bedBoards));
 }
 
 /** Whether every block comes out of its mould. */

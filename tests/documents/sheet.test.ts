@@ -2,10 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { boxCorners, textBox } from '../../lib/documents/expansion.js';
 import { placed } from '../../lib/documents/placing.js';
 import { scaleWords, standardScales } from '../../lib/documents/scales.js';
-import { auditSheet, paperBounds, sheetForm } from '../../lib/documents/sheet.js';
+import { auditSheet, sheetForm } from '../../lib/documents/sheet.js';
 import { drawingSpace, ISO_SHEETS, US_SHEETS } from '../../lib/documents/sheet-size.js';
 import { splitTable, tableBlock } from '../../lib/documents/table-block.js';
 import { TITLE_BLOCK, titleBlockForm } from '../../lib/documents/title-block.js';
+import { paperBounds } from '../tools/paper.js';
 import { DEMO_TITLES, demoSheet } from './demo-sheet.js';
 
 describe('sheets', () => {

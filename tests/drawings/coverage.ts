@@ -4,13 +4,14 @@ import type { Study } from '../../lib/deliver/study.js';
 import { SHEET_KINDS } from '../../lib/description/schema/drawings.js';
 import type { Primitive, View } from '../../lib/documents/drawing.js';
 import { scaleWords } from '../../lib/documents/scales.js';
-import { auditSheet, paperBounds, type Sheet, sheetForm } from '../../lib/documents/sheet.js';
+import { auditSheet, type Sheet, sheetForm } from '../../lib/documents/sheet.js';
 import { drawingSpace } from '../../lib/documents/sheet-size.js';
 import type { SheetSet } from '../../lib/drawings/sheets/house-sheets.js';
 import { writtenUnits } from '../../lib/drawings/words.js';
 import type { LaidBlock } from '../../lib/masonry/block.js';
 import { earlierThan } from '../../lib/setout/house.js';
 import { drawingRegister } from '../../lib/tables/drawing-register.js';
+import { paperBounds } from '../tools/paper.js';
 
 export const kindOf = (sheet: Sheet): string =>
   SHEET_KINDS.find((kind) => sheet.id.replace(/^sheet-\d+-/, '').startsWith(kind.replace(/s$/, ''))) ?? sheet.id;

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { paperBounds } from '../../lib/documents/sheet.js';
 import { drawingSpace, ISO_SHEETS, type SheetSize } from '../../lib/documents/sheet-size.js';
 import type { Table } from '../../lib/documents/table.js';
 import { TITLE_BLOCK } from '../../lib/documents/title-block.js';
 import { flowPages } from '../../lib/drawings/sheets/flow.js';
 import { FreeRoom, GAP } from '../../lib/drawings/sheets/free-room.js';
 import type { Page } from '../../lib/drawings/sheets/page.js';
+import { paperBounds } from '../tools/paper.js';
 
 const A3 = ISO_SHEETS.find((s) => s.name === 'A3') as SheetSize;
 const LONG_WORDS = ['b', 'c', 'd', 'e', 'f'];

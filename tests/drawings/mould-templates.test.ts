@@ -21,8 +21,8 @@ import { layBlocks } from '../../lib/masonry/lay.js';
 import { nameCuts } from '../../lib/masonry/leftovers.js';
 import { formNames, longerForms } from '../../lib/masonry/longer.js';
 import { formDimensions, mouldDimensions } from '../../lib/masonry/moulds/dimensions.js';
-import { castShape, formShape, LINING } from '../../lib/masonry/moulds/shape.js';
-import { shortened } from '../../lib/masonry/placed.js';
+import { castShape, LINING } from '../../lib/masonry/moulds/shape.js';
+import { blockAtHome, shortened } from '../../lib/masonry/placed.js';
 import { planMasonry } from '../../lib/masonry/plan.js';
 import type { Vec2 } from '../../lib/math/vec.js';
 import { setOutHouse } from '../../lib/setout/house.js';
@@ -35,7 +35,11 @@ import { domeOf, houseOf } from '../tools/house.js';
 const family = readDescription(readFileSync('samples/family-house.yaml', 'utf8'), 'family-house.yaml');
 const plan = planMasonry(setOutHouse(family));
 const laid = layBlocks(plan.setout);
-const shapes = plan.moulds.moulds.map(({ id, mould }) => ({ id, mould, shape: castShape(mould, family.blocks) }));
+const shapes = plan.moulds.moulds.map(({ id, mould }) => ({
+  id,
+  mould,
+  shape: castShape(blockAtHome(mould), family.blocks),
+}));
 const flat = planMasonry(setOutHouse(houseOf({ domes: [domeOf()], blocks: { ...houseOf().blocks, faces: 'flat' } })));
 
 describe('unrolled beds', () => {
@@ -72,7 +76,7 @@ describe('unrolled beds', () => {
     for (const { mould } of flat.moulds.moulds) {
       const d = mouldDimensions(mould, blocks);
       for (const edge of ['lower', 'upper'] as const) {
-        const [a, b, c, e] = developedBed(castShape(mould, blocks), edge).corners;
+        const [a, b, c, e] = developedBed(castShape(blockAtHome(mould), blocks), edge).corners;
         expect(b[0] - a[0]).toBeCloseTo(d.intrados.edges[edge].chord, 6);
         expect(c[0] - e[0]).toBeCloseTo(d.extrados.edges[edge].chord, 6);
       }
@@ -113,7 +117,7 @@ describe('heads and ribs', () => {
 
   it('flat faces need none', () => {
     for (const { mould } of flat.moulds.moulds)
-      expect(faceRibs(castShape(mould, flat.setout.house.blocks))).toEqual([]);
+      expect(faceRibs(castShape(blockAtHome(mould), flat.setout.house.blocks))).toEqual([]);
   });
 });
 
@@ -257,7 +261,7 @@ describe('mould sheets', () => {
     ];
     for (const scale of [5, 10, 20])
       for (const { primitives } of mouldViews(
-        formShape(form.form, family.blocks),
+        castShape(form.form, family.blocks),
         scale,
         'half-millimetres',
         stops,

@@ -96,6 +96,23 @@ describe('balance of the masonry, hard places', () => {
     expect(Math.abs(balanceOf(light, layBlocks(light)).error)).toBeLessThan(1e-6);
   });
 
+  it.each([0, 30])(
+    'holds where doors stand so close round a small dome that no bearing is free of them: %d',
+    (turn) => {
+      const doors = [0, 90, 180, 270].map((bearing, k) =>
+        openingOf({ id: `door-${k}`, bearingDeg: bearing + turn, height: 1800, width: 900, arch: flush(150) }),
+      );
+      expect(Math.abs(balance(domeOf({ radius: 1500 }), doors).error)).toBeLessThan(5e-6);
+    },
+  );
+
+  it('keeps the whole skewback over an opening that stays below it', () => {
+    const dome = domeOf({ shape: 'segmental', rise: 2400, stemWall: 1400 });
+    const low = balance(dome, [openingOf({ height: 700, width: 600 })]);
+    expect(Math.abs(low.error)).toBeLessThan(1e-6);
+    expect(low.skewbacks).toBeCloseTo(balance(dome, []).skewbacks, 0);
+  });
+
   it('counts what flat faces leave to render', () => {
     const curved = balance(domeOf(), []);
     const flat = balance(domeOf(), [], 'flat');

@@ -2,9 +2,21 @@ import { unzipSync } from 'fflate';
 import type { PackageFile } from '../../lib/deliver/file.js';
 import { auditStl } from '../../lib/writers/stl.js';
 import { lintDxf } from '../readers/dxf-lint.js';
+import { readByGltfValidator } from '../readers/gltf.js';
 
-/** What is wrong with a file that can be told from its bytes alone. */
-export function faultsOf({ path, bytes }: PackageFile): string[] {
+/** What is wrong with the files of a package that can be told from the bytes of each alone. */
+export async function faultsIn(files: readonly PackageFile[]): Promise<string[]> {
+  const models = files.filter(({ path }) => path.endsWith('.glb'));
+  const scenes = await Promise.all(
+    models.map(async ({ path, bytes }) => {
+      const { issues } = await readByGltfValidator(bytes);
+      return issues.numErrors + issues.numWarnings > 0 ? [`${path}: ${JSON.stringify(issues.messages)}`] : [];
+    }),
+  );
+  return [...files.flatMap(faultsOf), ...scenes.flat()];
+}
+
+function faultsOf({ path, bytes }: PackageFile): string[] {
   if (!/^[a-z0-9][A-Za-z0-9./-]*$/.test(path) || path.includes('..')) return [`${path} is no plain path`];
   if (bytes.length === 0) return [`${path} is empty`];
   if (path.endsWith('.stl')) {

@@ -6,12 +6,12 @@ import { meshBounds, meshEuler, meshVolume } from '../../lib/documents/mesh-meas
 import type { Vec2, Vec3 } from '../../lib/math/vec.js';
 import { type HouseSetout, setOutHouse } from '../../lib/setout/house.js';
 import { inMaterial } from '../../lib/setout/material.js';
-import { houseTopology } from '../../lib/setout/topology.js';
 import { houseSolids } from '../../lib/solids/house-solids.js';
 import { type Kernel, SolidScope } from '../../lib/solids/kernel.js';
 import { writeStl } from '../../lib/writers/stl.js';
 import { domeOf, houseOf, openingOf } from '../tools/house.js';
 import { nodeKernel } from '../tools/kernel.js';
+import { houseTopology } from '../tools/topology.js';
 import { connectedRooms, joinedRooms } from './cluster-rooms.js';
 import { groundVolume, masonryVolume } from './cluster-volumes.js';
 import { insideOf, LAYOUTS, passageOf, rowOf } from './clusters.js';

@@ -5,6 +5,7 @@ import { auditMesh } from '../../lib/documents/mesh-audit.js';
 import { meshEuler, meshVolume } from '../../lib/documents/mesh-measure.js';
 import { mouldDimensions } from '../../lib/masonry/moulds/dimensions.js';
 import { castShape, LINING } from '../../lib/masonry/moulds/shape.js';
+import { blockAtHome } from '../../lib/masonry/placed.js';
 import { planMasonry } from '../../lib/masonry/plan.js';
 import { setOutHouse } from '../../lib/setout/house.js';
 import { mouldBlock, mouldLining } from '../../lib/solids/mould-solids.js';
@@ -23,7 +24,7 @@ describe.each(cases)('solids of moulds with %s faces', (_, house) => {
   const { moulds } = planMasonry(setOutHouse(house)).moulds;
   const shapes = moulds
     .filter((_, i) => i % 4 === 0)
-    .map(({ id, mould }) => ({ id, mould, shape: castShape(mould, house.blocks) }));
+    .map(({ id, mould }) => ({ id, mould, shape: castShape(blockAtHome(mould), house.blocks) }));
   const shrunk = (1 - house.blocks.shrinkage) ** 3;
 
   it('are closed, and the block is the mould’s volume less the shrinkage', () => {
@@ -60,7 +61,7 @@ describe.each(cases)('solids of moulds with %s faces', (_, house) => {
 it('admesh reads block and lining as one closed part each, of the volumes that we tell', () => {
   const { moulds } = planMasonry(setOutHouse(family)).moulds;
   for (const { id, mould } of moulds.filter((_, i) => i % 16 === 0)) {
-    const shape = castShape(mould, family.blocks);
+    const shape = castShape(blockAtHome(mould), family.blocks);
     const { volume } = mouldDimensions(mould, family.blocks);
     const dry = volume * (1 - family.blocks.shrinkage) ** 3;
     for (const [mesh, wanted] of [

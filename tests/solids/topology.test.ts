@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { House } from '../../lib/description/house.js';
 import { setOutHouse } from '../../lib/setout/house.js';
-import { houseTopology } from '../../lib/setout/topology.js';
 import { domeOf, houseOf, openingOf } from '../tools/house.js';
+import { houseTopology } from '../tools/topology.js';
 import { LAYOUTS, passageOf } from './clusters.js';
 
 /** Counted by hand from the layouts; the solids themselves are held to the same numbers beside the meshes. */

@@ -63,6 +63,13 @@ describe('surfaces against closed forms', () => {
     expect(whole.extrados - cut.extrados).toBeCloseTo(0.79176117 / 2, 5);
     expect(whole.intrados - cut.intrados).toBeCloseTo(Math.PI * 2.5 * (2.5 - Math.sqrt(6)), 5);
   });
+
+  it('takes six times what one door takes where six leave no bearing free', () => {
+    const small = { radius: 1500, stemWall: 600 };
+    const doors = [0, 60, 120, 180, 240, 300].map((at) => ({ id: `d${at}`, bearingDeg: at, height: 1850, width: 900 }));
+    const [whole, one, all] = [[], doors.slice(1, 2), doors].map((some) => areaOf(small, some).intrados);
+    expect(Number(whole) - Number(all)).toBeCloseTo(6 * (Number(whole) - Number(one)), 6);
+  });
 });
 
 describe('each opening and passage by itself, against very many points along its outline', () => {

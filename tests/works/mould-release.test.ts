@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { houseFrom } from '../../lib/description/read.js';
 import { layBlocks } from '../../lib/masonry/lay.js';
 import { castShape } from '../../lib/masonry/moulds/shape.js';
+import { blockAtHome } from '../../lib/masonry/placed.js';
 import { planMasonry } from '../../lib/masonry/plan.js';
 import { setOutHouse } from '../../lib/setout/house.js';
 import { mouldRelease, mouldReleases, releaseCheck } from '../../lib/works/mould-release.js';
@@ -56,7 +57,7 @@ describe('the undercut check', () => {
     // sin(draft) = sin N cos M cos ψ − cos N sin M, by the scalar product of the two.
     const plan = planOf(1, 0.12, 'fixed');
     for (const { mould, id } of plan.moulds.moulds) {
-      const shape = castShape(mould, plan.setout.house.blocks);
+      const shape = castShape(blockAtHome(mould), plan.setout.house.blocks);
       const step = mouldRelease(id, shape, 'fixed').steps.at(-1);
       if (step?.tightest !== 'upper bed') continue;
       const { upper, middle } = mould.parent.at;
@@ -89,7 +90,7 @@ describe('how a mould comes apart', () => {
     const plan = planOf(0.4, 0.25, 'loose', 0.6);
     const [first] = plan.moulds.moulds;
     if (!first) throw new Error('a house has a mould');
-    const shape = castShape(first.mould, plan.setout.house.blocks);
+    const shape = castShape(blockAtHome(first.mould), plan.setout.house.blocks);
     const { packing } = mouldRelease('M1', shape, 'loose');
     // On a stem wall the heads' planes pass the axis: each leans by half their angle.
     const half = Math.atan(first.mould.slope);

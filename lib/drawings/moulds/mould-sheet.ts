@@ -21,7 +21,7 @@ import type { CutEdge } from '../../masonry/cuts.js';
 import { type CastForm, castForms } from '../../masonry/forms.js';
 import { massKg, wetDensity } from '../../masonry/mass.js';
 import { type FaceDimensions, formDimensions } from '../../masonry/moulds/dimensions.js';
-import { type CastShape, formShape, LINING } from '../../masonry/moulds/shape.js';
+import { type CastShape, castShape, LINING } from '../../masonry/moulds/shape.js';
 import type { MasonryPlan } from '../../masonry/plan.js';
 import { type Stop, stopAlong } from '../../masonry/stops.js';
 import { DEG } from '../../math/vec.js';
@@ -45,7 +45,7 @@ export function mouldSheets(plan: Pick<MasonryPlan, 'setout' | 'moulds'>, laid: 
   const units = workshopUnits(plan);
   const forms = castForms(plan, laid);
   return forms.map((form, i) => {
-    const shape = formShape(form.block, house.blocks);
+    const shape = castShape(form.block, house.blocks);
     const { size, views } = fitted(shape, units, form.stops);
     const release = mouldRelease(form.id, shape, house.casting.bedBoards);
     const scale = scaleWords(views[0]?.view.scale ?? 1, units);

@@ -6,7 +6,7 @@ import type { Template, TemplatePiece, TemplatePrimitive } from '../../documents
 import { textWidth } from '../../documents/text-size.js';
 import type { LaidHouse } from '../../masonry/block.js';
 import { castForms } from '../../masonry/forms.js';
-import { type CastShape, formShape } from '../../masonry/moulds/shape.js';
+import { type CastShape, castShape } from '../../masonry/moulds/shape.js';
 import type { MasonryPlan } from '../../masonry/plan.js';
 import type { Vec2 } from '../../math/vec.js';
 import { curveSegments } from '../templates/curves.js';
@@ -38,7 +38,7 @@ export interface MouldShapes {
 
 /** Of every mould and every form of longer blocks of a house: unrolled beds, a head, ribs of both faces. */
 export const mouldShapes = (plan: Pick<MasonryPlan, 'setout' | 'moulds'>, laid: LaidHouse): MouldShapes[] =>
-  castForms(plan, laid).map(({ id, block }) => ({ id, shapes: shapesOf(formShape(block, plan.setout.house.blocks)) }));
+  castForms(plan, laid).map(({ id, block }) => ({ id, shapes: shapesOf(castShape(block, plan.setout.house.blocks)) }));
 
 /** Every mould's pieces at full size. */
 export const mouldTemplates = (all: readonly MouldShapes[]): Template[] =>

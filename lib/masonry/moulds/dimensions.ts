@@ -36,11 +36,8 @@ export interface FaceDimensions {
 }
 
 /** Sizes of the dry block over one less the shrinkage. */
-export const mouldDimensions = (
-  { parent, slope, lean }: Mould,
-  limits: Pick<FitLimits, 'faces' | 'shrinkage'>,
-): MouldDimensions =>
-  formDimensions(blockAtHome(parent.span, parent.course, parent.thickness, { slope, lean }), limits);
+export const mouldDimensions = (mould: Mould, limits: Pick<FitLimits, 'faces' | 'shrinkage'>): MouldDimensions =>
+  formDimensions(blockAtHome(mould), limits);
 
 /** The same of what any block is cast in, a longer one too. */
 export function formDimensions(

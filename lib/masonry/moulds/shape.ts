@@ -2,9 +2,8 @@ import { cos, sin } from '../../math/elementary.js';
 import { monotoneRoot } from '../../math/roots.js';
 import type { Vec2, Vec3 } from '../../math/vec.js';
 import { spanPoint } from '../../setout/span.js';
-import { blockAtHome, halfAngleAt, type PlacedBlock } from '../placed.js';
+import { halfAngleAt, type PlacedBlock } from '../placed.js';
 import type { FitLimits } from './limits.js';
-import type { Mould } from './window.js';
 
 /**
  * The block as a mould casts it, before it shrinks, in the mould's own frame: origin on the intrados in the block's
@@ -25,11 +24,7 @@ export interface CastShape {
   at(s: number, depth: number, side: number): Vec3;
 }
 
-export const castShape = ({ parent, slope, lean }: Mould, limits: Pick<FitLimits, 'faces' | 'shrinkage'>): CastShape =>
-  formShape(blockAtHome(parent.span, parent.course, parent.thickness, { slope, lean }), limits);
-
-/** The same of what any block is cast in, a longer one too. */
-export function formShape(block: PlacedBlock, limits: Pick<FitLimits, 'faces' | 'shrinkage'>): CastShape {
+export function castShape(block: PlacedBlock, limits: Pick<FitLimits, 'faces' | 'shrinkage'>): CastShape {
   const middle = middleOf(block);
   const [c, n] = middle.normal;
   const grow = 1 / (1 - limits.shrinkage);

@@ -1,11 +1,11 @@
-import { BESIDE_EDGE, SAME_POINT } from '../base/tolerances.js';
-import { circleEdge, type Edge, lineEdge, loopsArea } from '../math/curves.js';
-import { hypot } from '../math/elementary.js';
-import { bordersOf, regionOf } from '../math/planar.js';
-import { add2, cross2, dot2, scale2, sub2, type Vec2 } from '../math/vec.js';
-import type { DomeSetout } from './dome.js';
-import { archesOf, earlierThan, type HouseSetout } from './house.js';
-import { baseHalf } from './material.js';
+import { BESIDE_EDGE, SAME_POINT } from '../../lib/base/tolerances.js';
+import { circleEdge, type Edge, lineEdge, loopsArea } from '../../lib/math/curves.js';
+import { hypot } from '../../lib/math/elementary.js';
+import { bordersOf, regionOf } from '../../lib/math/planar.js';
+import { add2, cross2, dot2, scale2, sub2, type Vec2 } from '../../lib/math/vec.js';
+import type { DomeSetout } from '../../lib/setout/dome.js';
+import { archesOf, earlierThan, type HouseSetout } from '../../lib/setout/house.js';
+import { baseHalf } from '../../lib/setout/material.js';
 
 /** What the solid of a house must be like, told from its rooms and ways alone. */
 export interface HouseTopology {
