@@ -56,6 +56,8 @@ export interface Site {
   readonly snowKpa: number | null;
   readonly windKpa: number | null;
   readonly seismicCoefficient: number | null;
+  /** Upright, up or down, as a part of the dead load. */
+  readonly seismicVertical: number | null;
   readonly bearingCapacityKpa: number | null;
   /** Footing on soil. */
   readonly soilFriction: number | null;

@@ -44,6 +44,7 @@ export function siteFrom(site: Output<'site'>): Site {
     snowKpa: site.snow ?? null,
     windKpa: site.wind ?? null,
     seismicCoefficient: site['seismic-coefficient'] ?? null,
+    seismicVertical: site['seismic-vertical'] ?? null,
     bearingCapacityKpa: site['bearing-capacity'] ?? null,
     soilFriction: site['soil-friction'] ?? null,
     combinations: site.combinations,

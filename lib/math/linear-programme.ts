@@ -19,6 +19,8 @@ export type Optimum =
       readonly at: readonly number[];
       /** Limits that hold it, to start a programme from whose limits are much alike. */
       readonly held: readonly number[];
+      /** Those of them that would let the value be greater if they were wider. */
+      readonly binding: readonly number[];
     }
   /** Nothing meets all limits, or they leave the objective without a bound. */
   | { readonly kind: 'none' };
@@ -38,7 +40,7 @@ export function maximise(objective: readonly number[], limits: Limits, start: re
   if (!dual.solve(true) || !dual.solve(false)) return { kind: 'none' };
   const at = dual.prices(false);
   const value = objective.reduce((sum, c, k) => sum + c * (at[k] as number), 0);
-  return { kind: 'found', value, at: [...at], held: dual.held() };
+  return { kind: 'found', value, at: [...at], held: dual.held(), binding: dual.binding() };
 }
 
 /** The dual in revised form: columns are the limits, then one artificial column for each unknown. */
@@ -68,6 +70,10 @@ class Dual {
 
   held(): number[] {
     return [...this.#basis].filter((column) => column < this.#limits.count);
+  }
+
+  binding(): number[] {
+    return this.held().filter((column) => (this.#values[this.#basis.indexOf(column)] as number) > PROGRAMME);
   }
 
   /** Takes limits into the basis; whether that is one to go on from. */
@@ -116,10 +122,11 @@ class Dual {
   solve(first: boolean): boolean {
     if (first && this.#leftOver() === 0) return true;
     for (let step = 0; step < MOST_STEPS; step++) {
-      const entering = this.#entering(first, step > MOST_STEPS / 2);
+      const bland = step > MOST_STEPS / 2;
+      const entering = this.#entering(first, bland);
       if (entering < 0) return !first || this.#leftOver() <= PROGRAMME * 1e3;
       this.#load(entering);
-      const row = this.#leaving(first);
+      const row = this.#leaving(first, bland);
       if (row < 0) return false;
       this.#pivot(row, entering);
       for (let i = 0; i < this.#size; i++) this.#values[i] = Math.max(0, this.#values[i] as number);
@@ -165,7 +172,8 @@ class Dual {
     }
   }
 
-  #leaving(first: boolean): number {
+  /** Of the rows that go out alike the one with the greatest pivot, for a small one spoils the inverse; by Bland's rule the first. */
+  #leaving(first: boolean, bland: boolean): number {
     let best = -1;
     let least = Number.POSITIVE_INFINITY;
     for (let i = 0; i < this.#size; i++) {
@@ -175,10 +183,9 @@ class Dual {
       if (!first && artificial && Math.abs(rate) > PROGRAMME) return i;
       if (rate <= PROGRAMME) continue;
       const ratio = (this.#values[i] as number) / rate;
-      if (
-        ratio < least - PROGRAMME ||
-        (ratio < least + PROGRAMME && (this.#basis[i] as number) < (this.#basis[best] ?? 0))
-      ) {
+      const alike = ratio < least + PROGRAMME;
+      const before = bland ? (this.#basis[i] as number) < (this.#basis[best] ?? 0) : rate > this.#rate(best);
+      if (ratio < least - PROGRAMME || (alike && before)) {
         best = i;
         least = ratio;
       }

@@ -74,6 +74,7 @@ function loadsText(site: HouseSetout['house']['site'], units: LengthUnit): strin
     load(texts.snow, site.snowKpa, 'kPa'),
     load(texts.wind, site.windKpa, 'kPa'),
     load(texts.seismicCoefficient, site.seismicCoefficient, '1'),
+    ...(site.seismicVertical === null ? [] : [load(texts.seismicVertical, site.seismicVertical, '1')]),
     texts.combinedBy(site.combinations),
   ].join(', ');
 }

@@ -62,6 +62,30 @@ const ALL: Readonly<Record<Standard, Readonly<Record<OneSidedLoad, readonly Comb
   },
 };
 
-/** Combinations with load factors that hold a load from one side; those with snow only where there is snow. */
-export const combinationsWith = (standard: Standard, load: OneSidedLoad, snow: boolean): readonly Combination[] =>
-  ALL[standard][load].filter((one) => snow || one.snow === 0);
+const UPRIGHT_SOURCES = { 'EN 1990': texts.enUprightSource, 'ASCE 7': texts.asceUprightSource } as const;
+
+/**
+ * Combinations with load factors that hold a load from one side; those with snow only where there is snow.
+ *
+ * @param upright part of the dead load by which an earthquake lifts or presses: by ASCE 7-16, 2.3.6, it presses where
+ *   dead load harms and lifts where it helps; by EN 1998-1, 4.3.3.5.2, both.
+ */
+export function combinationsWith(
+  standard: Standard,
+  load: OneSidedLoad,
+  snow: boolean,
+  upright = 0,
+): readonly Combination[] {
+  const all = ALL[standard][load].filter((one) => snow || one.snow === 0);
+  if (load !== 'earthquake' || upright === 0) return all;
+  const source = UPRIGHT_SOURCES[standard];
+  return all.flatMap((one) => {
+    const signs = standard === 'EN 1990' ? [1, -1] : [one.dead < 1 ? -1 : 1];
+    return signs.map((sign) => ({
+      ...one,
+      formula: texts.withUpright(one.formula, sign > 0),
+      source: `${one.source}; ${source}`,
+      dead: one.dead + sign * upright,
+    }));
+  });
+}

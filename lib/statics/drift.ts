@@ -1,7 +1,8 @@
 import { SAME_ANGLE_RAD } from '../base/tolerances.js';
 import type { Site } from '../description/house.js';
 import { DEG, type Vec2 } from '../math/vec.js';
-import { evenSnow } from './loads.js';
+import type { DomeSetout } from '../setout/dome.js';
+import { evenSnow, pressureOf } from './loads.js';
 import { type Lune, surfacePoint } from './lune.js';
 
 /** Snow on the plan at three radii, kPa; in proportion between them, none outside the last. */
@@ -73,4 +74,22 @@ export function driftMoment(radii: SnowDrift['radii'], kpa: DriftHeights, edge: 
     sum += upTo(to) - upTo(a);
   }
   return sum;
+}
+
+/**
+ * Drifted snow within `edge`, per radian, and its moment about the axis, kN and mm: what lies on a skylight is carried
+ * by the middle of its curb, as even snow is.
+ */
+export function driftAbove(
+  curb: DomeSetout['curb'],
+  radii: SnowDrift['radii'],
+  kpa: DriftHeights,
+  edge: number,
+): { readonly weight: number; readonly moment: number } {
+  const within = (to: number, power: 1 | 2) => pressureOf(driftMoment(radii, kpa, to, power));
+  const [weight, moment] = [within(edge, 1), within(edge, 2)];
+  if (!curb) return { weight, moment };
+  const { clearRadius: bore, bedOuter } = curb;
+  const lever = (bore + bedOuter[0]) / 2;
+  return { weight, moment: moment - within(bore, 2) + within(bore, 1) * lever };
 }

@@ -3,21 +3,25 @@ import { maximise } from '../math/linear-programme.js';
 import type { Vec2 } from '../math/vec.js';
 import { partWay, reachesAxis, sectionPartWay, standsClear } from './clear.js';
 
-/**
- * An arch of two halves that aren't loaded alike: an opposite pair of lunes as a tapered arch, or an arch that is
- * tilted. Unknowns: crown thrust H, its moment K, the shear S that one half hands the other at the crown, the pull T
- * of a tie. Staying inside a section is linear in them (safe theorem, as for one lune). Lengths mm, forces kN.
- */
-export interface PairSection {
-  readonly middle: Vec2;
-  /** From the middle to the outer face. */
-  readonly half: Vec2;
+/** What one half bears above a section. */
+export interface Burden {
   /** Load above, and its moment about the axis. */
   readonly weight: number;
   readonly moment: number;
   /** Horizontal load above, outward, and its moment about level 0. */
   readonly push: number;
   readonly pushMoment: number;
+}
+
+/**
+ * An arch of two halves that aren't loaded alike: an opposite pair of lunes as a tapered arch, or an arch that is
+ * tilted. Unknowns: crown thrust H, its moment K, the shear S that one half hands the other at the crown, the pull T
+ * of a tie. Staying inside a section is linear in them (safe theorem, as for one lune). Lengths mm, forces kN.
+ */
+export interface PairSection extends Burden {
+  readonly middle: Vec2;
+  /** From the middle to the outer face. */
+  readonly half: Vec2;
   /** Whether the tie pulls above it. */
   readonly tied: boolean;
 }
@@ -26,38 +30,27 @@ export interface Pair {
   /** Each from the crown down. */
   readonly halves: readonly [readonly PairSection[], readonly PairSection[]];
   readonly tie: { readonly z: number; readonly most: number } | null;
-  /** Heights, from the top down, at which closed rings may push both halves outward with hoop compression, alike. */
-  readonly rings?: readonly number[];
 }
 
-/** Crown thrust H, its moment K, shear S, pull T of the tie, and the push of each ring. */
-export type Unknowns = readonly [h: number, k: number, s: number, t: number, ...rings: number[]];
-
-/** A figure for each section of both halves. */
-export type Figures = readonly [readonly number[], readonly number[]];
+/** Crown thrust H, its moment K, shear S, pull T of the tie. */
+export type Unknowns = readonly [h: number, k: number, s: number, t: number];
 
 /**
  * What is sought. `leeway`: by how much the thrust keeps away from all faces, moment over the pair's weight and width.
- * `tilt`: the part of its weight that pushes the pair from the first half's side to the second's; `heights` are the
- * moments of each section's weight above about level 0. `pull`: the least pull of the tie, however strong that is; where it `holds` the halves, that of a ring at
- * their last sections that leaves neither of them any thrust outward.
+ * `pull`: the least of a ring, however strong, at the halves' last sections that leaves neither of them any thrust
+ * outward.
  */
-export type Sought =
-  | { readonly of: 'leeway' }
-  | { readonly of: 'tilt'; readonly heights: Figures }
-  | { readonly of: 'pull'; readonly holds: boolean };
+export type Sought = 'leeway' | 'pull';
 
-/** Without rings: H, K, S, T and the fifth. */
+/** H, K, S, T and the leeway. */
 const UNKNOWNS = 5;
-/** The fifth unknown is made greatest, or T least. */
-const GREATEST_FIFTH = [0, 0, 0, 0, 1];
+const GREATEST_LEEWAY = [0, 0, 0, 0, 1];
 const LEAST_PULL = [0, 0, 0, -1, 0];
 /**
  * Limits of no section: T at least all that pushes either half outward; T at most the tie's strength and at least 0;
- * the fifth unknown at least nothing, and at most what is asked. Those below are of rings, each pushing at least 0.
+ * the leeway at least nothing, and at most one.
  */
 const [HOLD_SECOND, HOLD_FIRST, PULL_MOST, PULL_LEAST, VALUE_LEAST, VALUE_MOST] = [-6, -5, -4, -3, -2, -1];
-const FIRST_RING = -7;
 /** The search begins with the limits of so many sections of either half. */
 const FIRST = 8;
 
@@ -67,33 +60,21 @@ export interface PairOptions {
 }
 
 /** Numbers of a section in a row, so that all are passed in one short loop. */
-const [X, Z, HALF_X, HALF_Z, WEIGHT, MOMENT, PUSH, TIED, RINGS, FIGURE, SIGN, NUMBERS] = [
-  0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11,
-];
+const [X, Z, HALF_X, HALF_Z, WEIGHT, MOMENT, PUSH, TIED, SIGN, NUMBERS] = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9];
 
 /**
- * A pair's linear programme: limits on H, K, S, T, the pushes of rings and a fifth unknown, at most `most`, that is
- * what is sought; where the least pull is, leeway, of which there need be none.
+ * A pair's linear programme: limits on H, K, S, T and the leeway, which is what is sought; where the least pull is,
+ * there need be none.
  *
  * Of a thousand limits five hold the optimum. It is sought under a few, and those that it misses most are taken in
  * until it misses none; they stay for the next share, at which mostly the same hold it.
  */
 export class PairProgramme {
   readonly #pair: Pair;
-  readonly #rings: readonly number[];
-  /** How many unknowns there are, and what is made greatest. */
-  readonly #unknowns: number;
   readonly #objective: readonly number[];
-  /** Whether the fifth unknown is a tilt; the tie's height. */
-  readonly #tilts: boolean;
   readonly #tieZ: number;
-  #figures: Figures | null;
-  /** What the first so many rings push together, and its moment, as a thrust is looked at. */
-  readonly #pushed: Float64Array<ArrayBuffer>;
-  readonly #pushedMoment: Float64Array<ArrayBuffer>;
   readonly #length: number;
   readonly #force: number;
-  readonly #greatest: number;
   /** Sections of the first half, of the second, and the one in each that just doesn't reach beyond the axis. */
   readonly #sections: Float64Array;
   readonly #ends: readonly [number, number];
@@ -103,61 +84,38 @@ export class PairProgramme {
   readonly #clearTo: number;
   /** Limits taken in: twice a section's place, and one more at its outer face. */
   readonly #taken: number[] = [];
-  #of: Float64Array<ArrayBuffer>;
+  #of = new Float64Array(UNKNOWNS * 128);
   #most = new Float64Array(128);
   #held: readonly number[] = [];
 
-  constructor(pair: Pair, most: number, sought: Sought = { of: 'leeway' }, { whole = false }: PairOptions = {}) {
+  constructor(pair: Pair, sought: Sought = 'leeway', { whole = false }: PairOptions = {}) {
     const [first, second] = pair.halves;
     this.#pair = pair;
-    this.#rings = pair.rings ?? [];
-    this.#unknowns = UNKNOWNS + this.#rings.length;
-    this.#of = new Float64Array(this.#unknowns * this.#most.length);
-    this.#objective = [...(sought.of === 'pull' ? LEAST_PULL : GREATEST_FIFTH), ...this.#rings.map(() => 0)];
-    this.#pushed = new Float64Array(this.#rings.length + 1);
-    this.#pushedMoment = new Float64Array(this.#rings.length + 1);
-    this.#tilts = sought.of === 'tilt';
+    this.#objective = sought === 'pull' ? LEAST_PULL : GREATEST_LEEWAY;
     this.#tieZ = pair.tie?.z ?? 0;
-    this.#figures = sought.of === 'tilt' ? sought.heights : null;
-    this.#greatest = most;
     this.#ends = [first.length, first.length + second.length];
-    let length = SAME_POINT;
-    for (const half of pair.halves) for (const s of half) length = Math.max(length, s.middle[0] + Math.abs(s.half[0]));
-    this.#length = length;
+    this.#length = pairWidth(pair);
     let clearTo = Number.POSITIVE_INFINITY;
     for (const half of pair.halves)
       for (const { middle, half: out } of half) if (out[0] > 0) clearTo = Math.min(clearTo, middle[0] / out[0]);
     this.#clearTo = clearTo;
-    this.#force = Math.max(SAME_POINT, first[first.length - 1]?.weight ?? 0);
+    this.#force = pairWeight(pair);
     const count = first.length + second.length + 2;
     this.#sections = new Float64Array(NUMBERS * count);
     this.#counts = new Uint8Array(count);
     for (const which of [0, 1] as const) {
       const half = pair.halves[which];
       const from = which === 0 ? 0 : first.length;
-      for (let i = 0; i < half.length; i++)
-        this.#put(from + i, half[i] as PairSection, this.#figures?.[which][i] ?? 1, which);
+      for (let i = 0; i < half.length; i++) this.#put(from + i, half[i] as PairSection, which);
       const step = whole ? 1 : Math.ceil(half.length / FIRST);
       for (let i = 0; i < half.length; i += step) this.#takeBoth(from + i);
       if (whole) this.#takeBoth(this.#ends[1] + which);
     }
-    const bounds = sought.of === 'pull' ? [VALUE_LEAST] : [PULL_MOST];
-    const holds = sought.of === 'pull' && sought.holds ? [HOLD_FIRST, HOLD_SECOND] : [];
-    const pushes = this.#rings.map((_, j) => FIRST_RING - j);
-    for (const bound of [...pushes, ...bounds, ...holds, PULL_LEAST, VALUE_MOST]) this.#take(bound);
+    const bounds = sought === 'pull' ? [VALUE_LEAST, HOLD_FIRST, HOLD_SECOND] : [PULL_MOST];
+    for (const bound of [...bounds, PULL_LEAST, VALUE_MOST]) this.#take(bound);
   }
 
-  /** From now on each section's leeway is told over its figure; the limits that were taken in stay. */
-  recount(figures: Figures): void {
-    this.#figures = figures;
-    for (const which of [0, 1] as const) {
-      const from = which === 0 ? 0 : this.#ends[0];
-      const half = figures[which];
-      for (let i = 0; i < half.length; i++) this.#sections[NUMBERS * (from + i) + FIGURE] = half[i] as number;
-    }
-  }
-
-  #put(place: number, s: PairSection, figure: number, which: 0 | 1): void {
+  #put(place: number, s: PairSection, which: 0 | 1): void {
     const all = this.#sections;
     const at = NUMBERS * place;
     all[at + X] = s.middle[0];
@@ -168,10 +126,6 @@ export class PairProgramme {
     all[at + MOMENT] = s.moment + s.pushMoment;
     all[at + PUSH] = s.push;
     all[at + TIED] = s.tied ? 1 : 0;
-    let rings = 0;
-    while (s.middle[1] <= (this.#rings[rings] ?? Number.NEGATIVE_INFINITY)) rings++;
-    all[at + RINGS] = rings;
-    all[at + FIGURE] = figure;
     all[at + SIGN] = which === 0 ? 1 : -1;
   }
 
@@ -183,7 +137,6 @@ export class PairProgramme {
     }
     for (const which of [0, 1] as const) {
       const half = this.#pair.halves[which];
-      const figures = this.#figures?.[which];
       const from = which === 0 ? 0 : this.#ends[0];
       const extra = this.#ends[1] + which;
       this.#counts[extra] = 0;
@@ -195,7 +148,7 @@ export class PairProgramme {
         const above = half[i - 1];
         if (clear && !clearAbove && above && this.#counts[extra] === 0) {
           const part = reachesAxis(above, s, share) ?? 0;
-          this.#put(extra, between(above, s, part), partWay(figures?.[i - 1] ?? 1, figures?.[i] ?? 1, part), which);
+          this.#put(extra, between(above, s, part), which);
           this.#counts[extra] = 1;
         }
         clearAbove = clear;
@@ -216,9 +169,9 @@ export class PairProgramme {
     const place = limit >> 1;
     const side = (limit & 1) === 1 ? 1 : -1;
     const [of, most, all] = [this.#of, this.#most, this.#sections];
-    const at = this.#unknowns * index;
+    const at = UNKNOWNS * index;
     if (this.#counts[place] === 0) {
-      of.fill(0, at, at + this.#unknowns);
+      of.fill(0, at, at + UNKNOWNS);
       most[index] = 1;
       return;
     }
@@ -231,24 +184,15 @@ export class PairProgramme {
     of[at + 1] = side;
     of[at + 2] = (-side * sign * x) / length;
     of[at + 3] = number(TIED) === 1 ? (side * (z - this.#tieZ)) / length : 0;
-    const figure = number(FIGURE);
-    of[at + 4] = this.#tilts ? (-side * sign * (figure - z * weight)) / (force * length) : figure;
-    const rings = number(RINGS);
-    for (let j = 0; j < this.#rings.length; j++) {
-      of[at + UNKNOWNS + j] = j < rings ? (-side * (z - (this.#rings[j] as number))) / length : 0;
-    }
+    of[at + 4] = 1;
     most[index] = (side * (x * weight + z * number(PUSH) - number(MOMENT))) / (force * length);
   }
 
   #fillBound(index: number, bound: number): void {
     const [of, most] = [this.#of, this.#most];
-    const at = this.#unknowns * index;
-    of.fill(0, at, at + this.#unknowns);
+    const at = UNKNOWNS * index;
+    of.fill(0, at, at + UNKNOWNS);
     most[index] = 0;
-    if (bound <= FIRST_RING) {
-      of[at + UNKNOWNS + FIRST_RING - bound] = -1;
-      return;
-    }
     if (bound === HOLD_FIRST || bound === HOLD_SECOND) {
       [of[at], of[at + 3]] = [1, -1];
       const held = this.#pair.halves[bound === HOLD_FIRST ? 0 : 1];
@@ -257,7 +201,7 @@ export class PairProgramme {
     }
     of[at + (bound === VALUE_MOST || bound === VALUE_LEAST ? 4 : 3)] =
       bound === PULL_LEAST || bound === VALUE_LEAST ? -1 : 1;
-    if (bound === VALUE_MOST) most[index] = this.#greatest;
+    if (bound === VALUE_MOST) most[index] = 1;
     if (bound === VALUE_LEAST) most[index] = THRUST_MISS;
     if (bound === PULL_MOST) most[index] = (this.#pair.tie?.most ?? 0) / this.#force;
   }
@@ -282,13 +226,6 @@ export class PairProgramme {
     const [length, force] = [this.#length, this.#force];
     const moments = 1 / (force * length);
     const tieZ = this.#tieZ;
-    const [away, tilt] = this.#tilts ? [0, v * moments] : [v, 0];
-    const [pushed, pushedMoment] = [this.#pushed, this.#pushedMoment];
-    for (let j = 0; j < this.#rings.length; j++) {
-      const push = solution[UNKNOWNS + j] as number;
-      pushed[j + 1] = (pushed[j] as number) + push;
-      pushedMoment[j + 1] = (pushedMoment[j] as number) + push * (this.#rings[j] as number);
-    }
     let found = false;
     for (const which of [0, 1] as const) {
       const [from, to] = which === 0 ? [0, this.#ends[0]] : this.#ends;
@@ -303,22 +240,17 @@ export class PairProgramme {
         const at = NUMBERS * place;
         const weight = all[at + WEIGHT] as number;
         const sign = all[at + SIGN] as number;
-        const figure = all[at + FIGURE] as number;
         const pull = all[at + TIED] === 1 ? t : 0;
         // The moment about a point of the section is linear in where it lies.
         const alongX = (-sign * s) / length - weight * moments;
-        const rings = all[at + RINGS] as number;
-        const alongZ =
-          (pull - h - (pushed[rings] as number)) / length - (all[at + PUSH] as number) * moments + sign * weight * tilt;
+        const alongZ = (pull - h) / length - (all[at + PUSH] as number) * moments;
         const middle =
-          k +
-          ((pushedMoment[rings] as number) - pull * tieZ) / length +
-          (all[at + MOMENT] as number) * moments -
-          sign * figure * tilt +
+          k -
+          (pull * tieZ) / length +
+          (all[at + MOMENT] as number) * moments +
           alongX * (all[at + X] as number) +
           alongZ * (all[at + Z] as number);
-        const half =
-          share * (alongX * (all[at + HALF_X] as number) + alongZ * (all[at + HALF_Z] as number)) + away * figure;
+        const half = share * (alongX * (all[at + HALF_X] as number) + alongZ * (all[at + HALF_Z] as number)) + v;
         if (half - middle > innerMost) {
           inner = 2 * place;
           innerMost = half - middle;
@@ -350,18 +282,24 @@ export class PairProgramme {
       if (this.#takeMissed(best.at, share)) continue;
       const [force, length] = [this.#force, this.#length];
       const [h, k, s, t] = best.at as unknown as readonly [number, number, number, number];
-      const pushes = best.at.slice(UNKNOWNS).map((push) => push * force);
-      return { value: best.value, at: [h * force, k * force * length, s * force, t * force, ...pushes] };
+      return { value: best.value, at: [h * force, k * force * length, s * force, t * force] };
     }
   }
 }
 
-const between = (above: PairSection, below: PairSection, part: number): PairSection => ({
+/** The section a part of the way from one to the next. */
+export const between = (above: PairSection, below: PairSection, part: number): PairSection => ({
   ...sectionPartWay(above, below, part),
   push: partWay(above.push, below.push, part),
   pushMoment: partWay(above.pushMoment, below.pushMoment, part),
   tied: below.tied,
 });
+
+/** By which lengths and forces are told, so that a programme's limits are near 1. */
+export const pairWidth = ({ halves }: Pair): number =>
+  Math.max(SAME_POINT, ...halves.flatMap((half) => half.map((s) => s.middle[0] + Math.abs(s.half[0]))));
+export const pairWeight = ({ halves: [first] }: Pair): number =>
+  Math.max(SAME_POINT, first[first.length - 1]?.weight ?? 0);
 
 function twice(list: Float64Array<ArrayBuffer>): Float64Array<ArrayBuffer> {
   const made = new Float64Array(2 * list.length);

@@ -9,7 +9,7 @@ import { type Lune, luneOf } from './lune.js';
 import { type Pier, piersOf } from './piers.js';
 import type { DomeStatics, DomeWeights, FootingForces, Statics } from './results.js';
 import { shellForces } from './shell.js';
-import { strengthOf } from './strength.js';
+import { type Strength, strengthOf } from './strength.js';
 import { geometricFactor } from './thrust.js';
 import type { ThrustPoint } from './thrust-line.js';
 import { type PlacedTie, placeTie } from './tie.js';
@@ -31,6 +31,7 @@ import { cutLevel, voidsOf } from './voids.js';
  */
 export function staticsOf(setout: HouseSetout): Statics {
   const loaded = new Map<string, TiedDome>();
+  const strength = strengthOf(setout.house.material);
   for (const dome of setout.domes) {
     const loads = unitLoads(setout, dome);
     const { renderInside, renderOutside } = setout.house.wall;
@@ -41,8 +42,8 @@ export function staticsOf(setout: HouseSetout): Statics {
     loaded.set(dome.id, { dome, loads, lune, cutZ, tie });
   }
   return {
-    strength: strengthOf(setout.house.material),
-    domes: [...loaded.values()].map((one) => domeStatics(setout, one)),
+    strength,
+    domes: [...loaded.values()].map((one) => domeStatics(setout, one, strength)),
     heads: headsOf(setout, loaded),
   };
 }
@@ -53,8 +54,13 @@ interface TiedDome extends LoadedDome {
   readonly tie: PlacedTie | null;
 }
 
-function domeStatics(setout: HouseSetout, { dome, lune, loads, cutZ, tie }: TiedDome): DomeStatics {
-  const { wall } = setout.house;
+function domeStatics(
+  setout: HouseSetout,
+  { dome, lune, loads, cutZ, tie }: TiedDome,
+  strength: Strength | null,
+): DomeStatics {
+  const { wall, material } = setout.house;
+  const standing = { lune, tie, cutZ, strengthMpa: strength?.designMpa ?? null, friction: material.friction };
   const thrust = domeThrust(lune, cutZ, tie);
   const piers = piersOf(lune, voidsOf(setout, dome));
   const ringZ = ringLevel({ lune, tie, cutZ });
@@ -72,7 +78,7 @@ function domeStatics(setout: HouseSetout, { dome, lune, loads, cutZ, tie }: Tied
     },
     thrust,
     untiedFactor: tie && tie.strength > 0 ? geometricFactor(bodyOf(lune, thrust.loads, cutZ, null)) : thrust.factor,
-    oneSided: oneSidedOf(setout, { lune, tie, cutZ }),
+    oneSided: oneSidedOf(setout, standing),
     piers,
     footing: footingForces(setout, lune, thrust, piers),
   };

@@ -1,17 +1,20 @@
+import { THRUST_MISS } from '../base/tolerances.js';
 import type { Site } from '../description/house.js';
 import { type Combination, combinationsWith, type OneSidedLoad } from './combinations.js';
 import { hasSnow } from './dome-thrust.js';
-import { type DriftHeights, driftMoment, snowDrift } from './drift.js';
-import { pressedRings } from './firm-line.js';
+import { type DriftHeights, driftAbove, snowDrift } from './drift.js';
 import { linePressure } from './joints.js';
+import type { LineLimits } from './line-joints.js';
 import { pressureOf } from './loads.js';
 import { type Lune, type LuneSection, onCurb, surfacePoint } from './lune.js';
-import { type OneSidedPull, oneSidedPull } from './one-sided-pull.js';
-import { pairFactor, pairLines, pairThrust, tiltCapacity } from './pair.js';
-import type { Pair, PairSection } from './pair-programme.js';
+import { type BorneLoad, type Holding, MOST_PART, OneLine } from './one-line.js';
+import { holdingPull, type OneSidedPull } from './one-sided-pull.js';
+import { pairFactor, pairLines } from './pair.js';
+import type { Burden, Pair, PairSection } from './pair-programme.js';
+import { pressedRings } from './pressed-rings.js';
 import type { ThrustPoint } from './thrust-line.js';
 import type { PlacedTie } from './tie.js';
-import { type WallDemand, wallDemands } from './wall-demand.js';
+import { tiltCapacity } from './tilt.js';
 
 /**
  * A load that pushes a dome from one side, on an opposite pair of lunes as a tapered arch in the load's direction: an
@@ -33,34 +36,35 @@ export interface OneSided {
   readonly combined: readonly Combined[];
 }
 
-/** A combination and the geometric factor under it: from 1 on, the factored loads have a thrust that fits. */
+/** A combination, and how much of its load from one side the dome bears. */
 export interface Combined extends Combination {
-  readonly factor: number;
-  /** What its thrust asks of the wall; `null` where none fits. */
-  readonly wall: WallDemand | null;
-  /** What it asks of a ring tie; `null` where no thrust fits, however strong that is. */
+  /**
+   * Part of the load from one side with its load factor that one line of thrust bears, within the wall, its strength,
+   * its joints' friction and the tie's strength at once: from 1 on, all of it. It is sought no further than the least of
+   * the combinations before it. `null` where no line keeps within all that under any part of it.
+   */
+  readonly borne: number | null;
+  /** What keeps the load from growing further. */
+  readonly heldBy: readonly Holding[];
+  /** What it asks of a ring tie; `null` where no line keeps within the other limits, however strong that is. */
   readonly pull: OneSidedPull | null;
-}
-
-/** What one half bears above a section. */
-interface Burden {
-  readonly weight: number;
-  readonly moment: number;
-  readonly push: number;
-  readonly pushMoment: number;
 }
 
 const NOTHING: Burden = { weight: 0, moment: 0, push: 0, pushMoment: 0 };
 
-/** A dome, its tie, and the height above which its rings are closed. */
+/** A dome, its tie, the height above which its rings are closed, and what its masonry and joints bear. */
 export interface Standing {
   readonly lune: Lune;
   readonly tie: PlacedTie | null;
   readonly cutZ: number;
+  /** Design strength of the masonry, MPa; `null` where it isn't known. */
+  readonly strengthMpa: number | null;
+  readonly friction: number;
 }
 
 /** Where a dome's ring tie lies, or would: over all that cuts its rings, or at the springing. */
-export const ringLevel = ({ lune, tie, cutZ }: Standing): number => tie?.z ?? Math.max(cutZ, lune.dome.springingZ);
+export const ringLevel = ({ lune, tie, cutZ }: Pick<Standing, 'lune' | 'tie' | 'cutZ'>): number =>
+  tie?.z ?? Math.max(cutZ, lune.dome.springingZ);
 
 /** What comes on a dome from one side: at each section of the lune, of both halves. */
 interface Sided extends Standing {
@@ -74,32 +78,44 @@ interface Factors {
 }
 
 const AS_THEY_ARE: Factors = { dead: 1, snow: 0, load: 1 };
-const isBare = ({ dead, snow, load }: Factors): boolean => dead === 1 && snow === 0 && load === 1;
 
-/** The dome as two halves under its loads times their factors. */
-function pairOf({ lune, tie, cutZ, burdens }: Sided, { dead, snow, load }: Factors): Pair {
-  const tieZ = ringLevel({ lune, tie, cutZ });
-  const half = (which: 0 | 1): PairSection[] => [
-    ...curbFace(lune),
-    ...lune.sections.map((s, i) => {
-      const more = burdens[which][i] ?? NOTHING;
-      return {
-        middle: s.middle,
-        half: s.half,
-        weight: dead * s.dead.weight + snow * s.snow.weight + load * more.weight,
-        moment: dead * s.dead.moment + snow * s.snow.moment + load * more.moment,
-        push: load * more.push,
-        pushMoment: load * more.pushMoment,
-        tied: s.middle[1] <= tieZ,
-      };
-    }),
-  ];
+/** The dome as two halves under its loads times their factors; a closed tie as strong as its steel. */
+function pairOf(sided: Sided, { dead, snow, load }: Factors): Pair {
+  const { lune, tie } = sided;
+  const tieZ = ringLevel(sided);
+  const half = (which: 0 | 1): PairSection[] => {
+    const burdens = grown(sided, which, load);
+    const curb = curbFace(lune);
+    return [
+      ...curb,
+      ...lune.sections.map((s, i) => {
+        const more = burdens[curb.length + i] as Burden;
+        return {
+          middle: s.middle,
+          half: s.half,
+          weight: dead * s.dead.weight + snow * s.snow.weight + more.weight,
+          moment: dead * s.dead.moment + snow * s.snow.moment + more.moment,
+          push: more.push,
+          pushMoment: more.pushMoment,
+          tied: s.middle[1] <= tieZ,
+        };
+      }),
+    ];
+  };
   return {
     halves: [half(0), half(1)],
     tie: tie && tie.strength > 0 ? { z: tie.z, most: tie.strength } : null,
-    rings: [],
   };
 }
+
+/** What comes on a half from one side, times its factor, at each of its sections. */
+const grown = ({ lune, burdens }: Sided, which: 0 | 1, load: number): Burden[] => [
+  ...curbFace(lune).map(() => NOTHING),
+  ...lune.sections.map((_, i) => {
+    const { weight, moment, push, pushMoment } = burdens[which][i] ?? NOTHING;
+    return { weight: load * weight, moment: load * moment, push: load * push, pushMoment: load * pushMoment };
+  }),
+];
 
 /** Where the halves hand each other their thrust across an oculus: inside the curb, at its upright inner face. */
 function curbFace({ dome, crown }: Lune): PairSection[] {
@@ -129,27 +145,43 @@ function judge(load: OneSidedLoad, sided: Sided, combinations: readonly Combinat
   };
 }
 
-/** @param known of the loads as they are, where these were judged already */
-function combine(
-  sidedUnder: (one: Combination) => Sided,
-  combinations: readonly Combination[],
-  known?: Pick<OneSided, 'factor' | 'lines'>,
-): Combined[] {
-  const trials = combinations.map((one) => {
+/** Under each combination, the one that asks most sought to the end: of others it is enough that they bear as much. */
+function combine(sidedUnder: (one: Combination) => Sided, combinations: readonly Combination[]): Combined[] {
+  let least = MOST_PART;
+  return combinations.map((one) => {
     const sided = sidedUnder(one);
-    const pair = pairOf(sided, one);
-    return { one, sided, pair, ...(known && isBare(one) ? known : pairThrust(pair)) };
+    const line = lineUnder(sided, one);
+    const found = borneBy(line, least);
+    least = Math.min(least, found?.factor ?? 0);
+    const fits = line.leastPull();
+    const holds = holdingPull(pairOf(sided, one), ringLevel(sided));
+    return {
+      ...one,
+      borne: found?.factor ?? null,
+      heldBy: found?.heldBy ?? [],
+      pull: fits === null || holds === null ? null : { fits, holds },
+    };
   });
-  const [first] = trials;
-  if (!first) return [];
-  const { dome } = first.sided.lune;
-  const walls = wallDemands(trials, { rings: pressedRings(dome, first.sided.cutZ), thickness: dome.thickness });
-  return trials.map(({ one, sided, pair, factor }, i) => ({
-    ...one,
-    factor,
-    wall: walls[i] ?? null,
-    pull: oneSidedPull(pair, ringLevel(sided)),
-  }));
+}
+
+/** The line of thrust under a combination whose load from one side may grow; a ring where a tie lies, or would. */
+function lineUnder(sided: Sided, one: Combination): OneLine {
+  const { lune, cutZ, strengthMpa, friction } = sided;
+  const limits: LineLimits = {
+    strengthMpa,
+    friction,
+    rings: pressedRings(lune.dome, cutZ),
+    thickness: lune.dome.thickness,
+  };
+  const still = pairOf(sided, { ...one, load: 0 });
+  const pair: Pair = { ...still, tie: still.tie ?? { z: ringLevel(sided), most: 0 } };
+  return new OneLine({ pair, grows: [grown(sided, 0, one.load), grown(sided, 1, one.load)] }, limits);
+}
+
+/** The part of the load that is borne, up to `most`. Where more than all is asked, all of it is tried first. */
+function borneBy(line: OneLine, most: number): BorneLoad | null {
+  const all = line.solve(Math.min(1, most));
+  return all && most > 1 && all.factor > 1 - THRUST_MISS ? line.solve(most) : all;
 }
 
 function footPressure({ sections }: Lune, lines: OneSided['lines']): number | null {
@@ -178,8 +210,7 @@ export function earthquake(standing: Standing, coefficient: number, site: Site):
     capacity: tiltCapacity(still, [heights, heights]),
     combined: combine(
       ({ snow }) => sided(snow),
-      combinationsWith(site.combinations, 'earthquake', hasSnow(lune)),
-      bare,
+      combinationsWith(site.combinations, 'earthquake', hasSnow(lune), site.seismicVertical ?? 0),
     ),
   };
 }
@@ -192,8 +223,7 @@ export function drift(standing: Standing, site: Site): OneSided {
   const snowed = (kpa: DriftHeights): Burden[] =>
     lune.sections.map((s) => {
       const edge = s.part === 'shell' ? Math.min(surfacePoint(lune, s)[0], reach) : reach;
-      const load = (power: 1 | 2) => pressureOf(driftMoment(law.radii, kpa, edge, power));
-      return { ...NOTHING, weight: load(1), moment: load(2) };
+      return { ...NOTHING, ...driftAbove(lune.dome.curb, law.radii, kpa, edge) };
     });
   const sided: Sided = { ...standing, burdens: [snowed(law.windward), snowed(law.leeward)] };
   const combinations = combinationsWith(site.combinations, 'drifted snow', true);
@@ -201,9 +231,9 @@ export function drift(standing: Standing, site: Site): OneSided {
 }
 
 /**
- * Dead load and wind: pressure coefficients linear in the angle along the meridian from the windward springing over
- * the crown line to the leeward springing, the springings' own on the stem wall. EN 1991-1-4:2005, 7.2.8 (from
- * memory). No pressure inside.
+ * Dead load and wind: pressure coefficients linear along the meridian's arc from the windward springing over the crown
+ * to the leeward springing, the springings' own on the stem wall. EN 1991-1-4:2005, 7.2.8: linear along arcs parallel to
+ * the wind (from memory). On a pointed dome the crown line passes its apex as well. No pressure inside.
  */
 export function wind(standing: Standing, site: Site, coefficients: WindCoefficients): OneSided {
   const { lune } = standing;
@@ -228,9 +258,9 @@ export const windCoefficient = ([windward, crown, leeward]: WindCoefficients, tu
 /** Sums of wind pressure on the rendered surface above each section; `at` gives the coefficient from 0 (crown) to 1. */
 function windBurdens(lune: Lune, kpa: number, at: (turn: number) => number): Burden[] {
   const { sections } = lune;
-  const springing = sections.filter((s) => s.part === 'shell').at(-1)?.normalRad ?? 0;
-  const turnOf = (s: LuneSection) =>
-    s.part === 'shell' ? Math.min(1, (Math.PI / 2 - s.normalRad) / (Math.PI / 2 - springing)) : 1;
+  const { length } = lune.dome.shell;
+  // A pointed extrados goes on past the intrados' crown.
+  const turnOf = (s: LuneSection) => (s.part === 'shell' ? Math.max(0, 1 - s.s / length) : 1);
   const { curb } = lune.dome;
   const [first] = sections;
   // Curb and skylight are nearly level: the crown line's coefficient.

@@ -66,7 +66,10 @@ function notCovered(setout: HouseSetout): string[] {
     ...(site.windKpa && windless.length > 0 ? [texts.windWithoutCoefficients(windless)] : []),
     ...(site.windKpa ? [texts.secondWind(site.combinations)] : []),
     ...(site.windKpa && site.snowKpa ? [texts.driftWithWind] : []),
-    ...(site.seismicCoefficient ? [texts.uprightEarthquake(site.combinations)] : []),
+    ...(site.seismicCoefficient && site.seismicVertical === null ? [texts.uprightEarthquake(site.combinations)] : []),
+    ...(site.seismicCoefficient && site.seismicVertical && site.combinations === 'EN 1990'
+      ? [texts.uprightEarthquakeAlone]
+      : []),
   ];
   return left.length > 0 ? [texts.notCovered(left.join('; '))] : [];
 }

@@ -28,6 +28,7 @@ const EXPECTED: House = {
     snowKpa: 0.8,
     windKpa: 0.6,
     seismicCoefficient: 0.1,
+    seismicVertical: null,
     bearingCapacityKpa: 100,
     soilFriction: 0.35,
     combinations: 'ASCE 7',

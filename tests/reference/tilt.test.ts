@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { pairFactor, pairLines, tiltCapacity } from '../../lib/statics/pair.js';
+import { pairFactor, pairLines } from '../../lib/statics/pair.js';
 import type { PairSection } from '../../lib/statics/pair-programme.js';
 import { geometricFactor } from '../../lib/statics/thrust.js';
+import { tiltCapacity } from '../../lib/statics/tilt.js';
 import { luneBody } from '../tools/lunes.js';
 
 const DEG = Math.PI / 180;

@@ -106,8 +106,16 @@ describe('the width that is told where the soil bears too little', () => {
     expect(under(soil, told(found?.advice))('bearing')?.state).toBe('ok');
   });
 
+  it('is none that nobody would build: over 5 m that is said instead', () => {
+    const advices = [40, 20, 12, 10].map((kpa) => under(kpa, 500)('bearing')?.advice ?? '');
+    const widths = advices.map(told);
+    expect(widths.filter((width) => width > 5000)).toEqual([]);
+    expect(Number.isNaN(widths[0])).toBe(false);
+    expect(advices[3]).toContain('No sensible width of the footing does, since it would be over 5.00 m');
+  });
+
   it('is none where the footing alone is more than the soil bears: 2400 kg/m3 by 0.4 m are 9.41 kPa', () => {
-    expect(told(under(12, 500)('bearing')?.advice)).toBeGreaterThan(1000);
+    expect(told(under(15, 500)('bearing')?.advice)).toBeGreaterThan(1000);
     expect(under(9.4, 500)('bearing')?.advice).toContain('No wider footing helps');
   });
 });

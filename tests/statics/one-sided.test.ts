@@ -2,16 +2,21 @@ import { describe, expect, it } from 'vitest';
 import type { House, Oculus } from '../../lib/description/house.js';
 import { setOutHouse } from '../../lib/setout/house.js';
 import { staticsChecks } from '../../lib/statics/checks.js';
-import { linePressure, lineStress } from '../../lib/statics/joints.js';
+import { linePressure } from '../../lib/statics/joints.js';
 import { staticsOf } from '../../lib/statics/statics.js';
 import type { ThrustPoint } from '../../lib/statics/thrust-line.js';
 import { domeOf, houseOf } from '../tools/house.js';
 
 // A hemisphere on the ground, 3 m inside, 3.6 m outside, no footing, no render: sums of loads by closed forms.
 const R = 3.6;
-const pairUnder = (load: string, site: Partial<House['site']>, oculus: Oculus | null = null) => {
+const pairUnder = (
+  load: string,
+  site: Partial<House['site']>,
+  oculus: Oculus | null = null,
+  shape: Parameters<typeof domeOf>[0] = {},
+) => {
   const house = houseOf({
-    domes: [domeOf({ stemWall: 0, oculus })],
+    domes: [domeOf({ stemWall: 0, oculus, ...shape })],
     wall: { thickness: 600, renderInside: 0, renderOutside: 0 },
     footing: null,
     site: { ...houseOf().site, ...site },
@@ -47,6 +52,49 @@ describe('loads from one side, summed at the base of both halves', () => {
     expect(leeward.horizontal).toBeCloseTo(windward.horizontal, 9);
   });
 
+  it('wind on a pointed dome takes the crown line’s coefficient at its apex, linear along the arc', () => {
+    const q = 0.3;
+    const { windward, leeward, dead } = pairUnder('wind', { windKpa: q, windCoefficients: [0.5, -1.2, -0.3] }, null, {
+      shape: 'pointed',
+      rise: 3900,
+    });
+    // The arc's centre lies e past the axis: rise² = (3 + e)² − e².
+    const e = (3.9 ** 2 - 3 ** 2) / 6;
+    const outer = 3 + e + 0.6;
+    const [crown, apex] = [Math.acos(e / (3 + e)), Math.acos(e / outer)];
+    const steps = 4000;
+    let [lift, push] = [0, 0];
+    for (let i = 0; i < steps; i++) {
+      const a = (apex * (i + 0.5)) / steps;
+      const area = (q * (outer * Math.cos(a) - e) * outer * apex) / steps;
+      for (const [springing, out] of [
+        [0.5, -1],
+        [-0.3, 1],
+      ] as const) {
+        const cp = -1.2 + (springing + 1.2) * Math.max(0, 1 - a / crown);
+        lift += cp * area * Math.sin(a);
+        push -= out * cp * area * Math.cos(a);
+      }
+    }
+    expect((leeward.vertical + windward.vertical - 2 * dead) / lift).toBeCloseTo(1, 3);
+    expect((leeward.horizontal - windward.horizontal) / push).toBeCloseTo(1, 3);
+  });
+
+  it('drifted snow on a skylight is carried by the middle of its curb', () => {
+    const bore = 0.9;
+    const site = { snowKpa: 1 };
+    const { windward, leeward } = pairUnder('drifted snow', site, { radius: 1000 * bore, curb: 150, upstand: 50 });
+    // Triangles of 2 and 1 kPa: the halves differ by one of 1, whose peak is at half of what holds snow.
+    const reach = R * Math.sin(Math.PI / 3);
+    const all = reach ** 3 * (1 / 32 + 11 / 96);
+    const slope = 2 / reach;
+    const bed = ((bore + 0.15) * R) / 3;
+    const moved = (slope * bore ** 3 * (bore + bed)) / 6 - (slope * bore ** 4) / 4;
+    const turn = (leeward.r * leeward.vertical - windward.r * windward.vertical) / 1000;
+    expect(turn / (all + moved)).toBeCloseTo(1, 6);
+    expect(moved / all).toBeGreaterThan(0.01);
+  });
+
   it('an earthquake pushes with its part of the weight, and lifts nothing', () => {
     const { windward, leeward, dead } = pairUnder('earthquake', { seismicCoefficient: 0.05 });
     expect(leeward.horizontal - windward.horizontal).toBeCloseTo(2 * 0.05 * dead, 9);
@@ -59,7 +107,7 @@ describe('loads from one side, summed at the base of both halves', () => {
   });
 });
 
-describe('the wall and the soil under loads from one side', () => {
+describe('the soil under loads from one side', () => {
   const house = houseOf({
     domes: [domeOf({ stemWall: 0 })],
     wall: { thickness: 450, renderInside: 0, renderOutside: 0 },
@@ -80,45 +128,25 @@ describe('the wall and the soil under loads from one side', () => {
     expect(linePressure([[], []], 500, 2650)).toBeNull();
   });
 
-  it('joints and stress follow from the line; all are estimates', () => {
+  it('the soil is pressed by the line; an estimate', () => {
     const { found, check } = checksOf({});
     const [one] = found?.oneSided ?? [];
-    const foot = (one?.lines ?? []).map((line) => line.at(-1));
-    const pressed = foot.map((p) => {
+    const pressed = (one?.lines ?? []).map((line) => {
+      const p = line.at(-1);
       const bears = 500 * (1 - 2 * Math.abs((p?.place ?? 0) - 0.5));
       return ((p?.vertical ?? 0) * 1e6) / ((3000 + 225) * bears);
     });
-    expect(check('one-sided-bearing')?.demand?.value).toBeCloseTo(Math.max(...pressed), 6);
-    // G + E without snow is the load of the lines, and the floor a level bed under the hemisphere.
-    const floor = (one?.lines ?? []).map((line) => line.findLast(({ z }) => z > -1));
-    const rough = Math.max(...floor.map((p) => Math.abs(p?.horizontal ?? 0) / (p?.vertical ?? 1)));
-    expect(check('one-sided-sliding')?.demand?.value).toBeGreaterThanOrEqual(rough * (1 - 1e-9));
-    const stress = Math.max(...(one?.lines ?? []).map((line) => lineStress(line, 450)));
-    // Another line is less hard than that which keeps farthest from the faces.
-    expect(check('one-sided-stress')?.demand?.value).toBeLessThan(stress);
-    for (const id of ['one-sided-stress', 'one-sided-sliding', 'one-sided-bearing']) {
-      expect(check(id)?.state, id).toBe('attention');
-      expect(check(id)?.advice).toContain('estimate');
-    }
-  });
-
-  it('blocks fail that no line of thrust which was found spares, and are never ok', () => {
-    const at = (compressiveStrengthMpa: number) =>
-      checksOf({}, { material: { ...house.material, compressiveStrengthMpa } }).check('one-sided-stress');
-    const strong = at(5);
-    expect(strong?.state).toBe('attention');
-    expect(strong?.ratio).toBeLessThan(1);
-    const weak = at(0.01);
-    expect(weak?.state).toBe('fails');
-    expect(weak?.demand?.value).toBe(strong?.demand?.value);
-    expect(weak?.advice).toContain('thicker wall');
+    const soil = check('one-sided-bearing');
+    expect(soil?.demand?.value).toBeCloseTo(Math.max(...pressed), 6);
+    expect(soil?.state).toBe('attention');
+    expect(soil?.advice).toContain('estimate');
   });
 
   it('soil that is too soft fails; where no thrust fits that is said', () => {
     expect(checksOf({ bearingCapacityKpa: 10 }).check('one-sided-bearing')?.state).toBe('fails');
-    const shaken = checksOf({ seismicCoefficient: 0.8 }).check('one-sided-stress');
+    const shaken = checksOf({ seismicCoefficient: 0.8 }).check('one-sided-bearing');
     expect(shaken?.demand).toBeUndefined();
-    expect(shaken?.advice).toContain('No thrust fits under G + E');
+    expect(shaken?.advice).toContain('No thrust fits under dead load and earthquake');
   });
 });
 

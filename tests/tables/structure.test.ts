@@ -55,6 +55,8 @@ describe('the structural summary', () => {
       );
     expect(noted({})).toBeUndefined();
     expect(noted({ seismicCoefficient: 0.02 })).toContain('EN 1998-1, 4.3.3.5.2');
+    expect(noted({ seismicCoefficient: 0.02, seismicVertical: 0.05 })).toContain('whole upright part');
+    expect(noted({ seismicCoefficient: 0.02, seismicVertical: 0.05, combinations: 'ASCE 7' })).toBeUndefined();
     const asce = noted({ seismicCoefficient: 0.02, windKpa: 0.2, snowKpa: 0.5, combinations: 'ASCE 7' });
     for (const part of ['Ev of ASCE 7-16', 'case B', 'drifted snow together with wind']) expect(asce).toContain(part);
     expect(noted({ windKpa: 0.2, windCoefficients: [0.8, -1.2, 0] }, { domes: [domeOf()] })).not.toContain(

@@ -73,6 +73,7 @@ export function houseOf(part: Part<House> = {}): House {
       snowKpa: null,
       windKpa: null,
       seismicCoefficient: null,
+      seismicVertical: null,
       bearingCapacityKpa: null,
       soilFriction: null,
       combinations: 'EN 1990',

@@ -36,6 +36,7 @@ export const snowOnGround = 'snow on the ground';
 export const windPressure = 'wind pressure';
 export const windCoefficients = 'wind coefficients';
 export const horizontalEarthquakePart = 'horizontal earthquake, part of the weight';
+export const uprightEarthquakePart = 'upright earthquake, part of the dead load';
 export const combinedBy = 'combined by';
 export const soilMayCarry = 'soil may carry';
 export const frictionOfFooting = 'friction of footing on soil';

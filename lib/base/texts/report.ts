@@ -7,6 +7,7 @@ export const checksTitle = (title: string): string => `${title}: checks`;
 export const forcesAndThrust = (id: string): string => `Forces and thrust of dome ${id}`;
 export const notGiven = 'not given';
 export const seismicCoefficient = 'seismic coefficient';
+export const seismicVertical = 'its upright part';
 export const combinedBy = (combinations: string): string => `combined by ${combinations}`;
 export const alongMeridian = (unit: string): string => `along the meridian, ${unit}`;
 export const roundHoops = (unit: string): string => `round the hoops, ${unit}`;

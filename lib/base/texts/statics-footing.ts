@@ -14,6 +14,8 @@ export const jambSource = (bearing: string): string => `common practice, no sour
 export const bearingCapacity = 'bearing capacity';
 export const makeFootingWidth = (needed: string): string =>
   `Make \`footing.width\` at least ${needed}, or have the soil investigated.`;
+export const noSensibleFootingWidth = (most: string): string =>
+  `No sensible width of the footing does, since it would be over ${most}: have the soil investigated; an engineer may found the house on a slab or on better ground further down.`;
 export const noFootingWidth =
   'No wider footing helps, since its own weight takes up what the soil bears: have the soil investigated, or make `footing.depth` less where frost allows.';
 export const footingDoesNotSlide = (id: string): string => `The footing of dome ${id} doesn't slide outward.`;

@@ -61,42 +61,41 @@ export const toRaiseSentence = (goodShape: string): string => ` To raise it: ${g
 export const estimateThatLeavesOut = (hasLoad: boolean, factor: string): string =>
   `An estimate that leaves out what the rings carry: an engineer must confirm it.${hasLoad ? ' Case B of the figure is left out: an engineer must look at it too.' : ''}${factor}`;
 export const deadLoadAnd = (load: string): string => `dead load and ${load}`;
-export const domeStandsUnderFactored = (id: string, load: string): string =>
-  `Dome ${id} stands under ${load} from one side in each combination with load factors, as an opposite pair of lunes.`;
-export const factorAskedFactored = 'geometric factor asked for under factored loads';
-export const factoredFormula = 'a constant: the thrust of the factored loads stays in the wall';
-export const leastFactorFactored = 'least geometric factor under factored loads';
-export const leastFactorFormula =
-  'thickness over the thickness that a thrust in equilibrium with the factored loads needs to fit, the least of all combinations';
-export const factorUnder = (formula: string): string => `factor under ${formula} (1)`;
-export const uprightPartLeftOut = ' An upright part of the earthquake is left out.';
-export const wallBearsOneSided = (id: string): string =>
-  `Compression in the wall of dome ${id} stays within its strength under loads from one side.`;
-export const jointsHoldOneSided = (id: string): string =>
-  `No bed joint of dome ${id} slides under loads from one side.`;
+/** Within what one line of thrust keeps, as far as it is known. */
+const limitsOfLine = (strength: boolean, tied: boolean): string => {
+  const limits = ['the wall', ...(strength ? ['its strength'] : []), 'the friction of its joints'];
+  if (tied) limits.push('the strength of its tie');
+  return `${limits.slice(0, -1).join(', ')} and ${limits[limits.length - 1]}`;
+};
+export const oneLineKeepsWithin = (id: string, load: string, strength: boolean, tied: boolean): string =>
+  `One line of thrust of dome ${id} keeps within ${limitsOfLine(strength, tied)} under ${load} from one side in each combination with load factors.`;
+export const oneLineSource = (safeTheorem: string): string =>
+  `${safeTheorem}; lower bound theorem of plasticity; EN 1996-1-1:2005, 6.1.2 and 6.2 (from memory)`;
+export const partAsked = 'part of the load from one side that must be borne';
+export const partAskedFormula = 'a constant: all of it, with its load factor';
+export const partBorne = 'part of the load from one side that is borne';
+export const partBorneFormula =
+  'greatest part of it, with its load factor, under which one line of thrust keeps within all these limits at once: no pull across joints, stress up to the design strength, shear up to friction times compression, pull of the tie up to its design strength; two closed rings press where that helps; the least of all combinations';
+export const heldBy = { wall: 'the wall and its strength', friction: 'friction', tie: 'the tie' } as const;
+export const strengthNotKnown =
+  ' The strength of the blocks is not known and left out: give `material.compressive-strength`.';
+export const onOneLine = (hasLoad: boolean, more: string): string =>
+  `An estimate on an opposite pair of lunes and, where they are closed, two of the rings, openings left out: an engineer must confirm it. Where the line comes near a face a hinge forms there.${hasLoad ? ' Case B of the figure is left out: an engineer must look at it too.' : ''}${more}`;
+export const toBearMore = (none: boolean, shape: string, tie: boolean): string =>
+  `${none ? ' No line keeps within all that under any part of it.' : ''} To bear more: ${shape}${tie ? ', or more steel in the tie' : ''}; where the strength holds it, stronger blocks as well.`;
+export const uprightPartLeftOut = ' An upright part of the earthquake is left out: `site.seismic-vertical` gives it.';
 export const soilBearsOneSided = (id: string): string =>
   `The soil bears the footing of dome ${id} under loads from one side.`;
-export const stressOfLine =
-  'thrust over twice its distance from the nearer face, on the line found to be least hard of all that fit, closed rings pressing where that helps; the greatest of all combinations with load factors';
-export const stressOfLineSource = (safeTheorem: string): string =>
-  `${safeTheorem}; lower bound theorem of plasticity; rectangular stress block of EN 1996-1-1:2005, 6.1.2 (from memory)`;
-export const frictionOfLine =
-  'greatest shear over compression, on the line of thrust that keeps farthest from the faces; the greatest of all combinations with load factors';
 export const pressureOfLine =
   'load at the foot / (width − 2 eccentricity), on the line of thrust that keeps farthest from the faces; without load factors; the greatest of all loads';
 export const bearingCapacity = 'bearing capacity';
 export const pressureOneSided = 'greatest pressure on the soil';
-export const anotherLineMayNeedLess =
-  'An estimate on whole lunes: another line of thrust may need less. An engineer must confirm it.';
 export const estimateOnWholeLunes =
   'An estimate on whole lunes, beside piers that the openings leave: an engineer must confirm it.';
-export const hingesMayCrush =
-  'An estimate on whole lunes and, where they are closed, two of the rings. Where the line comes near a face a hinge forms there, and the blocks may crush: an engineer must confirm it.';
-export const noLineIsBorne = (shape: string): string =>
-  `No line of thrust that was found is borne by the blocks: ${shape} keeps it off the faces; stronger blocks help less.`;
 export const noThrustUnder = (formula: string): string =>
   ` No thrust fits under ${formula}, so nothing tells it there: see the checks of the loads from one side.`;
-export const steadierJoints = (shape: string): string => `${shape.charAt(0).toUpperCase()}${shape.slice(1)}.`;
+export const noLineUnder = (formula: string): string =>
+  ` No line of thrust keeps within the other limits under ${formula}, however strong the tie: see the checks of the loads from one side.`;
 export const widerFooting = 'A wider footing.';
 export const shellTheoryHolds = (id: string, cutZ: string): string =>
   `Shell theory holds for dome ${id} only above ${cutZ}, where all rings are closed.`;
@@ -133,7 +132,7 @@ export const tieStrengthFormula = 'bars π d² / 4 · yield strength / 1.15';
 export const steelSource = 'EN 1992-1-1:2004, 2.4.2.4 (from memory)';
 export const pullOneSided = 'pull under loads from one side';
 const pullOfPair =
-  'the greater of the least thrust of the half that pushes more, at the tie, and the least pull with which a thrust fits, times the radius; the greatest of all combinations with load factors';
+  'the greater of the least thrust of the half that pushes more, at the tie, and the least pull with which one line of thrust keeps within wall, strength and friction, times the radius; the greatest of all combinations with load factors';
 export const pullOneSidedFormula = pullOfPair;
 export const pullOneSidedArea = `pull / (yield strength / 1.15); pull ${pullOfPair}`;
 export const pullIsEstimate =

@@ -81,8 +81,10 @@ export const windWithoutCoefficients = (ids: readonly string[]): string =>
 export const driftWithWind = 'drifted snow together with wind';
 export const uprightEarthquake = (combinations: string): string =>
   combinations === 'ASCE 7'
-    ? 'the upright part of an earthquake (Ev of ASCE 7-16, 12.4.2.2), for want of the spectral acceleration'
-    : 'the upright part of an earthquake (EN 1998-1, 4.3.3.5.2)';
+    ? 'the upright part of an earthquake (Ev of ASCE 7-16, 12.4.2.2) for want of `site.seismic-vertical`'
+    : 'the upright part of an earthquake (EN 1998-1, 4.3.3.5.2) for want of `site.seismic-vertical`';
+export const uprightEarthquakeAlone =
+  'the whole upright part of an earthquake with a part of the horizontal one (EN 1998-1, 4.3.3.5.2)';
 export const inFooting = 'in the footing';
 export const aboveFloor = (height: string): string => `${height} above the floor`;
 export const barsOfTie = (bars: number, diameter: string, where: string, strength: number): string =>

@@ -42,6 +42,12 @@ export const siteSchema = (q: Leaves) =>
       'seismic-coefficient': q
         .number('Horizontal force of the design earthquake as a part of the weight.', { least: 0, most: 2 })
         .optional(),
+      'seismic-vertical': q
+        .number(
+          'Upright force of the design earthquake that goes with the whole horizontal one, up or down, as a part of the dead load: 0.2 SDS by ASCE 7; by EN 1998-1, 0.3 of the vertical response where that counts.',
+          { least: 0, most: 0.8 },
+        )
+        .optional(),
       'bearing-capacity': q
         .quantity('pressure', 'Bearing pressure that the soil may carry.', { least: 1, most: 10_000 })
         .optional(),

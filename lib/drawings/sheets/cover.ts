@@ -68,6 +68,7 @@ export function loadTable({ house }: HouseSetout): Table {
     [texts.windPressure, pressure(site.windKpa)],
     [texts.windCoefficients, site.windCoefficients === null ? NOT_GIVEN : site.windCoefficients.join(', ')],
     [texts.horizontalEarthquakePart, plain(site.seismicCoefficient)],
+    ...(site.seismicVertical === null ? [] : [[texts.uprightEarthquakePart, plain(site.seismicVertical)] as const]),
     [texts.combinedBy, site.combinations],
     [texts.soilMayCarry, pressure(site.bearingCapacityKpa)],
     [texts.frictionOfFooting, plain(site.soilFriction)],

@@ -1,6 +1,6 @@
 import { type Check, type Figure, givenFigure } from '../../base/figures.js';
 import * as texts from '../../base/texts/statics-footing.js';
-import { formatLength } from '../../base/units.js';
+import { formatLength, type LengthUnit } from '../../base/units.js';
 import type { DomeSetout } from '../../setout/dome.js';
 import type { HouseSetout } from '../../setout/house.js';
 import { combinationSource, designEffect, weightOf } from '../loads.js';
@@ -12,6 +12,8 @@ const BEARING = texts.resultantInMiddle;
 /** From the concrete's face to the middle of a bar in the ground, mm; common practice, no source. */
 const COVER = 75;
 const USUAL_YIELD = 500;
+/** No strip footing of a house is wider, mm; common practice, no source. */
+const MOST_WIDTH = 5000;
 
 /** Checks of the footing under one dome. */
 export function footingChecks(setout: HouseSetout, dome: DomeSetout, { footing }: DomeStatics): Check[] {
@@ -90,15 +92,19 @@ function borne(
   const { site, units } = setout.house;
   const capacity = site.bearingCapacityKpa;
   if (capacity === null) return missing(id, statement, 'site.bearing-capacity', source, { demand });
-  const needed = widthNeeded(setout, lineLoad, times, capacity, eccentricity);
   return {
     ...base,
     state: demand.value <= capacity ? 'ok' : 'fails',
     capacity: givenFigure(`${id}.capacity`, texts.bearingCapacity, capacity, 'kPa'),
     ratio: ratioOf(demand.value, capacity),
-    advice:
-      needed === null ? texts.noFootingWidth : texts.makeFootingWidth(formatLength(Math.ceil(needed / 10) * 10, units)),
+    advice: widthAdvice(widthNeeded(setout, lineLoad, times, capacity, eccentricity), units),
   };
+}
+
+function widthAdvice(needed: number | null, units: LengthUnit): string {
+  if (needed === null) return texts.noFootingWidth;
+  if (needed > MOST_WIDTH) return texts.noSensibleFootingWidth(formatLength(MOST_WIDTH, units));
+  return texts.makeFootingWidth(formatLength(Math.ceil(needed / 10) * 10, units));
 }
 
 /** Width of the footing that the soil bears, mm, its own weight with it; `null` where that alone is too much. */

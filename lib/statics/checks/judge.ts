@@ -46,7 +46,8 @@ export const missing = (
 /** Advice where a figure hangs on a line of thrust, and there is none. */
 export const NO_THRUST = texts.noThrustFitsSoNothing;
 
-const isTied = ({ tie }: DomeStatics): boolean => tie !== null && tie.strength > 0;
+/** Whether a closed hoop of steel holds it. */
+export const isTied = ({ tie }: DomeStatics): boolean => tie !== null && tie.strength > 0;
 
 const hasStem = ({ springingZ }: DomeStatics): boolean => springingZ > 0;
 
@@ -57,10 +58,6 @@ export const goodShape = (found: DomeStatics): string =>
 /** What raises it under loads from one side: not the rise, since snow drifts and wind blows harder on a high dome. */
 export const steadierShape = (found: DomeStatics): string =>
   texts.anyOf({ stemWall: hasStem(found), rise: false, tie: !isTied(found) });
-
-/** What keeps a line of thrust off the faces and steep on the joints. */
-export const stockierShape = (found: DomeStatics): string =>
-  texts.anyOf({ stemWall: hasStem(found), rise: false, tie: false });
 
 export const SAFE_THEOREM = texts.safeTheoremSource;
 const FACTOR_FORMULA = texts.factorFormula;

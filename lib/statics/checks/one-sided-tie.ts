@@ -13,7 +13,7 @@ export interface HardestPull {
   readonly under: Combined;
 }
 
-/** `null` without loads from one side, or where no thrust fits under any. */
+/** `null` without loads from one side, or where no line of thrust keeps within the other limits under any. */
 export function hardestPull({ oneSided }: DomeStatics): HardestPull | null {
   return oneSided
     .flatMap(({ combined }) => combined)
@@ -49,7 +49,7 @@ export function oneSidedTieCheck(found: DomeStatics, placed: PlacedTie, units: L
     },
   );
   const without = combined.find(({ pull }) => pull === null);
-  const missed = without ? texts.noThrustUnder(without.formula) : '';
+  const missed = without ? texts.noLineUnder(without.formula) : '';
   const base = { id, statement: texts.tieHoldsOneSided(found.id), capacity, source: SAFE_THEOREM };
   if (!most) return [{ ...base, state: 'attention', advice: `${texts.pullIsEstimate}${missed}` }];
   const { kn, under } = most;

@@ -1,13 +1,17 @@
 import { type Check, givenFigure } from '../../base/figures.js';
 import * as texts from '../../base/texts/statics-shell.js';
+import { THRUST_MISS } from '../../base/tolerances.js';
 import type { House } from '../../description/house.js';
+import { pullAsked } from '../one-sided-pull.js';
 import type { DomeStatics } from '../results.js';
-import type { OneSided } from '../unsymmetrical.js';
+import type { Strength } from '../strength.js';
+import type { Combined, OneSided } from '../unsymmetrical.js';
 import {
   atBest,
   computed,
   factorCheck,
   factorState,
+  isTied,
   ratioOf,
   SAFE_THEOREM,
   SOUND_FACTOR,
@@ -29,24 +33,26 @@ const SOURCES = {
 } as const;
 const IDS = { 'drifted snow': 'drift', wind: 'wind', earthquake: 'earthquake' } as const;
 
-/** A dome under each load from one side: by its geometric factor without load factors, and with them. */
-export function oneSidedChecks(house: House, found: DomeStatics): Check[] {
-  return found.oneSided.flatMap((one) => [geometryCheck(house, found, one), ...combinedCheck(house, found, one)]);
-}
+/** Part of a load that is all of it, but for rounding. */
+const ALL_OF_IT = 1 - THRUST_MISS;
 
-/** Advice on a load from one side; `raise` says whether a higher factor is wanted, `more` what else is left out. */
-const adviceOn = ({ site }: House, found: DomeStatics, { load }: OneSided, raise: boolean, more = ''): string =>
-  texts.estimateThatLeavesOut(
-    load === 'wind' && site.combinations === 'ASCE 7',
-    `${more}${raise ? texts.toRaiseSentence(steadierShape(found)) : ''}`,
-  );
+/** A dome under each load from one side: by its geometric factor without load factors, and within all limits with them. */
+export function oneSidedChecks(house: House, found: DomeStatics, strength: Strength | null): Check[] {
+  return found.oneSided.flatMap((one) => [
+    geometryCheck(house, found, one),
+    ...combinedCheck(house, found, one, strength),
+  ]);
+}
 
 function geometryCheck(house: House, found: DomeStatics, one: OneSided): Check {
   const check = factorCheck(
     {
       id: `${IDS[one.load]}.${found.id}`,
       statement: texts.domeStandsUnder(found.id, one.load),
-      advice: adviceOn(house, found, one, one.factor < SOUND_FACTOR),
+      advice: texts.estimateThatLeavesOut(
+        one.load === 'wind' && house.site.combinations === 'ASCE 7',
+        one.factor < SOUND_FACTOR ? texts.toRaiseSentence(steadierShape(found)) : '',
+      ),
     },
     one.factor,
     {
@@ -60,42 +66,51 @@ function geometryCheck(house: House, found: DomeStatics, one: OneSided): Check {
   return { ...check, source: `${check.source}; ${SOURCES[house.site.combinations][one.load]}` };
 }
 
-/** With load factors the thrust need only fit: a factor of 1 is asked for. */
-function combinedCheck(house: House, found: DomeStatics, one: OneSided): Check[] {
+/** Under each combination with load factors one line of thrust must keep within all limits at once. */
+function combinedCheck(
+  { site, material }: House,
+  found: DomeStatics,
+  one: OneSided,
+  strength: Strength | null,
+): Check[] {
   const { combined, load } = one;
-  const worst = combined.reduce<(typeof combined)[number] | null>(
-    (least, next) => (least === null || next.factor < least.factor ? next : least),
+  const worst = combined.reduce<Combined | null>(
+    (least, next) => (least === null || (next.borne ?? -1) < (least.borne ?? -1) ? next : least),
     null,
   );
   if (!worst) return [];
   const id = `${IDS[load]}-combined.${found.id}`;
   const sources = [...new Set(combined.map(({ source }) => source))].join('; ');
-  const upright = load === 'earthquake' ? texts.uprightPartLeftOut : '';
+  const borne = worst.borne ?? 0;
+  const bears = borne >= ALL_OF_IT;
+  const tied = isTied(found);
+  const source = texts.oneLineSource(SAFE_THEOREM);
+  const left = [
+    ...(load === 'earthquake' && site.seismicVertical === null ? [texts.uprightPartLeftOut] : []),
+    ...(strength ? [] : [texts.strengthNotKnown]),
+    ...(strength?.from === 'table' ? [` ${texts.strengthIsTableValue}`] : []),
+  ].join('');
   return [
     {
       id,
-      statement: texts.domeStandsUnderFactored(found.id, load),
-      state: worst.factor >= 1 ? 'attention' : 'fails',
-      demand: givenFigure(`${id}.wanted`, texts.factorAskedFactored, 1, '1', {
-        formula: texts.factoredFormula,
-        source: SAFE_THEOREM,
+      statement: texts.oneLineKeepsWithin(found.id, load, strength !== null, tied),
+      state: bears ? 'attention' : 'fails',
+      demand: givenFigure(`${id}.wanted`, texts.partAsked, 1, '1', { formula: texts.partAskedFormula, source }),
+      capacity: computed(`${id}.borne`, texts.partBorne, borne, '1', texts.partBorneFormula, `${source}; ${sources}`, {
+        kind: 'estimate',
+        'worst combination': worst.formula,
+        ...(worst.heldBy.length > 0 ? { 'held by': worst.heldBy.map((by) => texts.heldBy[by]).join(', ') } : {}),
+        ...(strength ? { 'design strength (MPa)': strength.designMpa } : {}),
+        'friction of the joints (1)': material.friction,
+        ...(tied ? { 'pull of the tie, at most (kN)': found.tie?.strength ?? 0 } : {}),
+        ...(worst.pull === null ? {} : { 'least pull of a tie (kN)': pullAsked(worst.pull) }),
       }),
-      capacity: computed(
-        `${id}.least`,
-        texts.leastFactorFactored,
-        worst.factor,
-        '1',
-        texts.leastFactorFormula,
-        `${SAFE_THEOREM}; ${sources}`,
-        {
-          kind: 'estimate',
-          'worst combination': worst.formula,
-          ...Object.fromEntries(combined.map(({ formula, factor }) => [texts.factorUnder(formula), factor])),
-        },
+      ...(worst.borne === null ? {} : { ratio: ratioOf(1, borne) }),
+      source: `${sources}; ${SOURCES[site.combinations][load]}`,
+      advice: texts.onOneLine(
+        load === 'wind' && site.combinations === 'ASCE 7',
+        `${left}${bears ? '' : texts.toBearMore(worst.borne === null, steadierShape(found), worst.heldBy.includes('tie'))}`,
       ),
-      ratio: ratioOf(1, worst.factor),
-      source: `${sources}; ${SOURCES[house.site.combinations][load]}`,
-      advice: adviceOn(house, found, one, worst.factor < 1, upright),
     },
   ];
 }

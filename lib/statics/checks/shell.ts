@@ -8,7 +8,7 @@ import { combinationSource, designEffect, designFormula } from '../loads.js';
 import type { DomeStatics, Statics } from '../results.js';
 import { atBest, computed, factorCheck, factorState, goodShape, missing, NO_THRUST, ratioOf } from './judge.js';
 import { oneSidedChecks } from './one-sided.js';
-import { oneSidedWallChecks } from './one-sided-wall.js';
+import { oneSidedSoilCheck } from './one-sided-soil.js';
 
 const MEMBRANE = texts.shellTheorySource;
 
@@ -19,8 +19,8 @@ export function shellChecks(setout: HouseSetout, dome: DomeSetout, found: DomeSt
     ...hoopCheck(found, setout.house.units),
     thrustCheck(setout, dome, found),
     ...slidingCheck(setout, found),
-    ...oneSidedChecks(setout.house, found),
-    ...oneSidedWallChecks(setout, found, statics),
+    ...oneSidedChecks(setout.house, found, statics.strength),
+    ...oneSidedSoilCheck(setout, found),
     ...openingsCheck(setout, dome, found),
   ];
 }
