@@ -88,7 +88,7 @@ export async function makePackage(
   return { made, delivery: { files, only: groups, description: input.sha256, version, checks } };
 }
 
-/** Builds with the drawings on a thread of their own where something else is asked for as well. */
+/** Builds with all that is drawn on paper on a thread of its own where something else is asked for as well. */
 async function buildBeside(
   input: Input,
   set: readonly string[],

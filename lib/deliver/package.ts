@@ -81,7 +81,7 @@ export const houseTable = async (house: House, id: string): Promise<Table | unde
 export async function buildPackage(house: House, tools: Tools, options: PackageOptions = {}): Promise<HousePackage> {
   const wanted = OUTPUT_GROUPS.filter((group) => options.only?.includes(group) ?? true);
   const tell = options.progress ?? (() => undefined);
-  const drawn = DRAWN_APART.filter((group) => wanted.includes(group));
+  const drawn = DRAWN_GROUPS.filter((group) => wanted.includes(group));
   let handOver: (handed: HandedOver) => void = () => undefined;
   const handed = new Promise<HandedOver>((resolve) => {
     handOver = resolve;
@@ -154,9 +154,6 @@ function registerOf(sets: ReadonlyMap<DrawnGroup, DrawnSet>): Table {
   if (!register) throw new Error('the drawings came without their register');
   return register;
 }
-
-/** These need little of other results, and take as long as all else. */
-const DRAWN_APART = ['drawings', 'moulds'] as const satisfies readonly DrawnGroup[];
 
 const isDrawn = (group: OutputGroup): group is DrawnGroup => DRAWN_GROUPS.some((drawn) => drawn === group);
 

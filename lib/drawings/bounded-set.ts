@@ -15,12 +15,10 @@ export class BoundedSet {
     for (const figure of figures) {
       const number = this.all.push(figure) - 1;
       this.asked.push(0);
-      const [x0, y0, x1, y1] = [
-        this.at(figure.low[0]),
-        this.at(figure.low[1]),
-        this.at(figure.high[0]),
-        this.at(figure.high[1]),
-      ];
+      const x0 = this.at(figure.low[0]);
+      const y0 = this.at(figure.low[1]);
+      const x1 = this.at(figure.high[0]);
+      const y1 = this.at(figure.high[1]);
       for (let x = x0; x <= x1; x++) {
         for (let y = y0; y <= y1; y++) {
           const inCell = this.cells.get(cellKey(x, y));
@@ -36,7 +34,10 @@ export class BoundedSet {
     if (this.all.length === 0) return 0;
     this.question++;
     let n = 0;
-    const [x0, y0, x1, y1] = [this.at(one.low[0]), this.at(one.low[1]), this.at(one.high[0]), this.at(one.high[1])];
+    const x0 = this.at(one.low[0]);
+    const y0 = this.at(one.low[1]);
+    const x1 = this.at(one.high[0]);
+    const y1 = this.at(one.high[1]);
     for (let x = x0; x <= x1; x++) {
       for (let y = y0; y <= y1; y++) {
         const inCell = this.cells.get(cellKey(x, y));

@@ -8,8 +8,13 @@ export interface Bounded {
 }
 
 export function bounded(corners: readonly Vec2[]): Bounded {
-  let [x0, y0, x1, y1] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const [x, y] of corners) {
+  let x0 = Infinity;
+  let y0 = Infinity;
+  let x1 = -Infinity;
+  let y1 = -Infinity;
+  for (const corner of corners) {
+    const x = corner[0];
+    const y = corner[1];
     if (x < x0) x0 = x;
     if (x > x1) x1 = x;
     if (y < y0) y0 = y;
@@ -35,7 +40,10 @@ function parted(a: readonly Vec2[], b: readonly Vec2[]): boolean {
 
 /** Whether two figures lie apart in a direction. */
 function partedAlong(a: readonly Vec2[], b: readonly Vec2[], dx: number, dy: number): boolean {
-  let [lowA, highA, lowB, highB] = [Infinity, -Infinity, Infinity, -Infinity];
+  let lowA = Infinity;
+  let highA = -Infinity;
+  let lowB = Infinity;
+  let highB = -Infinity;
   for (let i = 0; i < a.length; i++) {
     const p = a[i] as Vec2;
     const t = p[0] * dx + p[1] * dy;

@@ -58,12 +58,11 @@ export function quickLook(way: QuickWay, z: number, at: Vec2, direction: Vec2, r
       const to = side > 0 ? middle + half : middle - room;
       if (to > THIN_MASONRY && from < reach) {
         free = false;
-        const [a, b] = [Math.max(from, THIN_MASONRY), Math.min(to, reach)];
-        if (whole(way, earlier, z, at, direction, a, b)) return 'hidden';
+        const stands = whole(way, earlier, z, at, direction, Math.max(from, THIN_MASONRY), Math.min(to, reach));
+        if (stands) return 'hidden';
       } else if (to > -THIN_MASONRY && from < THIN_MASONRY) {
         touched = true;
-        const [a, b] = [Math.max(from, -THIN_MASONRY), Math.min(to, THIN_MASONRY)];
-        near ||= whole(way, earlier, z, at, direction, a, b);
+        near ||= whole(way, earlier, z, at, direction, Math.max(from, -THIN_MASONRY), Math.min(to, THIN_MASONRY));
       }
     }
   }
@@ -126,16 +125,17 @@ function whole(
     if (middle - half < to && middle + half > from) return false;
   }
   for (const { prism, end } of way.clears) {
-    const [low, high] = boxAlong(prism, prism.clearHalfAt(z), end, at, direction);
-    if (high > low && low < to && high > from) return false;
+    const taken = boxAlong(prism, prism.clearHalfAt(z), end, at, direction);
+    if (taken[1] > taken[0] && taken[0] < to && taken[1] > from) return false;
   }
   return true;
 }
 
 /** Where a ray passes a dome's axis, and how far beside it. */
-function along(dome: DomeSetout, at: Vec2, [dx, dy]: Vec2): { middle: number; aside: number } {
-  const [tx, ty] = [dome.at[0] - at[0], dome.at[1] - at[1]];
-  return { middle: tx * dx + ty * dy, aside: dx * ty - dy * tx };
+function along(dome: DomeSetout, at: Vec2, way: Vec2): { middle: number; aside: number } {
+  const x = dome.at[0] - at[0];
+  const y = dome.at[1] - at[1];
+  return { middle: x * way[0] + y * way[1], aside: way[0] * y - way[1] * x };
 }
 
 /** Half of what a circle cuts off a line at a distance from its centre; 0 where they don't meet. */
@@ -150,21 +150,25 @@ const NOWHERE: Vec2 = [0, 0];
 function boxAlong(prism: Prism, half: number, end: number, at: Vec2, direction: Vec2): Vec2 {
   if (!(half > 0)) return NOWHERE;
   const origin = originOf(prism);
-  const [x, y] = [at[0] - origin[0], at[1] - origin[1]];
+  const x = at[0] - origin[0];
+  const y = at[1] - origin[1];
   const { across, along: out } = prism;
-  let [low, high] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+  let low = Number.NEGATIVE_INFINITY;
+  let high = Number.POSITIVE_INFINITY;
   const u = x * across[0] + y * across[1];
   const du = dot2(direction, across);
   if (du === 0) {
     if (Math.abs(u) >= half) return NOWHERE;
   } else {
-    const [a, b] = [(-half - u) / du, (half - u) / du];
+    const a = (-half - u) / du;
+    const b = (half - u) / du;
     low = Math.min(a, b);
     high = Math.max(a, b);
   }
   const v = x * out[0] + y * out[1];
   const dv = dot2(direction, out);
   if (dv === 0) return v > 0 && v < end ? [low, high] : NOWHERE;
-  const [a, b] = [-v / dv, (end - v) / dv];
+  const a = -v / dv;
+  const b = (end - v) / dv;
   return [Math.max(low, Math.min(a, b)), Math.min(high, Math.max(a, b))];
 }

@@ -77,7 +77,9 @@ export function levelSight(house: HouseSetout, look: Vec2, options: LevelOptions
     seesEdge(p, across) {
       if (!shows(p)) return false;
       const [x, z] = across();
-      const [east, north, up] = [SIGHT_ASIDE * x * right[0], SIGHT_ASIDE * x * right[1], SIGHT_ASIDE * z];
+      const east = SIGHT_ASIDE * x * right[0];
+      const north = SIGHT_ASIDE * x * right[1];
+      const up = SIGHT_ASIDE * z;
       return looks([
         [p[0] + east, p[1] + north, p[2] + up],
         [p[0] - east, p[1] - north, p[2] - up],

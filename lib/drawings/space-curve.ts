@@ -51,12 +51,13 @@ export function halfToward(circle: SpaceCircle, toward: Vec2): SpaceCircle {
 export function curveAt(c: SpaceCurve, t: number): Vec3 {
   if (c.kind === 'free') return c.at(t);
   if (c.kind === 'line') {
-    const mix = (i: 0 | 1 | 2) => c.start[i] + (c.end[i] - c.start[i]) * t;
-    return [mix(0), mix(1), mix(2)];
+    const { start, end } = c;
+    return [start[0] + (end[0] - start[0]) * t, start[1] + (end[1] - start[1]) * t, start[2] + (end[2] - start[2]) * t];
   }
-  const [x, y] = [cos(t), sin(t)];
-  const mix = (i: 0 | 1 | 2) => c.centre[i] + x * c.a[i] + y * c.b[i];
-  return [mix(0), mix(1), mix(2)];
+  const { centre, a, b } = c;
+  const x = cos(t);
+  const y = sin(t);
+  return [centre[0] + x * a[0] + y * b[0], centre[1] + x * a[1] + y * b[1], centre[2] + x * a[2] + y * b[2]];
 }
 
 /** An edge that lies in an upright plane, (u, z), put in its place: u along `across` from `origin`. */

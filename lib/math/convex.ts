@@ -89,7 +89,8 @@ export class ConvexRegion {
     let least = a * (xs[from] as number) + b * (ys[from] as number);
     for (const ring of [this.#next, this.#before]) {
       for (let i = ring[from] as number; i !== from; i = ring[i] as number) {
-        const [along, up] = [a * (xs[i] as number), b * (ys[i] as number)];
+        const along = a * (xs[i] as number);
+        const up = b * (ys[i] as number);
         const height = along + up;
         if (height < least) {
           best = i;
@@ -140,12 +141,14 @@ export class ConvexRegion {
     let depth = 0;
     let height = a * (this.#x[from] as number) + b * (this.#y[from] as number) + c;
     while (height < 0) {
-      [outside, depth] = [inside, height];
+      outside = inside;
+      depth = height;
       inside = ring[inside] as number;
       this.#before[outside] = GONE;
       height = a * (this.#x[inside] as number) + b * (this.#y[inside] as number) + c;
     }
-    const [x, y] = [this.#x[inside] as number, this.#y[inside] as number];
+    const x = this.#x[inside] as number;
+    const y = this.#y[inside] as number;
     const t = height / (height - depth);
     const made = this.#add(x + ((this.#x[outside] as number) - x) * t, y + ((this.#y[outside] as number) - y) * t);
     if (forward) this.#join(made, inside);

@@ -33,17 +33,17 @@ function halve(
 ): void {
   const middle = (from + to) / 2;
   const centre = at(middle);
-  const probes = PROBES.map((share) => at(from + share * (to - from)));
-  const stands = [...probes, centre, end].every((p) => length2(sub2(p, start)) <= tolerance / 100);
-  if (stands) return;
-  const line = lineEdge(start, end);
+  const probes = new Probes(at, from, to);
   const chord = length2(sub2(end, start));
-  if (chord > 0 && fits(line, [...probes, centre], tolerance)) {
+  if ([end, centre].every((p) => stands(p, start, tolerance)) && probes.every((p) => stands(p, start, tolerance)))
+    return;
+  const line = lineEdge(start, end);
+  if (chord > 0 && fits(line, probes, centre, tolerance)) {
     edges.push(line);
     return;
   }
   const arc = arcThrough(start, centre, end);
-  if (arc && fits(arc, probes, tolerance)) {
+  if (arc && fits(arc, probes, null, tolerance)) {
     edges.push(arc);
     return;
   }
@@ -55,20 +55,42 @@ function halve(
   halve(at, middle, to, centre, end, tolerance, depth - 1, edges);
 }
 
+/** Points of a stretch, each made when it is first asked for: most stretches don't fit at the first of them. */
+class Probes {
+  private readonly made: Vec2[] = [];
+
+  constructor(
+    private readonly at: (t: number) => Vec2,
+    private readonly from: number,
+    private readonly to: number,
+  ) {}
+
+  every(holds: (p: Vec2) => boolean): boolean {
+    for (let i = 0; i < PROBES.length; i++) {
+      this.made[i] ??= this.at(this.from + (PROBES[i] as number) * (this.to - this.from));
+      if (!holds(this.made[i] as Vec2)) return false;
+    }
+    return true;
+  }
+}
+
+const stands = (p: Vec2, start: Vec2, tolerance: number): boolean => length2(sub2(p, start)) <= tolerance / 100;
+
 /**
  * Whether all points lie near the edge and within it, and it is no longer than they are: a curve that turns back on
  * nearly one line lies near a whole circle as large as one likes, too.
  */
-function fits(edge: Edge, points: readonly Vec2[], tolerance: number): boolean {
+function fits(edge: Edge, probes: Probes, more: Vec2 | null, tolerance: number): boolean {
   let chain = 0;
-  points.forEach((p, i) => {
-    chain += length2(sub2(p, points[i - 1] ?? p));
-  });
-  if (edgeLength(edge) > LONGER * chain) return false;
-  return points.every((p) => {
+  let before: Vec2 | null = null;
+  const lies = (p: Vec2): boolean => {
+    chain += length2(sub2(p, before ?? p));
+    before = p;
+    if (!(edgeDistance(edge, p) <= tolerance)) return false;
     const share = edgeShare(edge, p);
-    return share > -SAME_SHARE && share < 1 + SAME_SHARE && edgeDistance(edge, p) <= tolerance;
-  });
+    return share > -SAME_SHARE && share < 1 + SAME_SHARE;
+  };
+  return probes.every(lies) && (more === null || lies(more)) && !(edgeLength(edge) > LONGER * chain);
 }
 
 /** The arc from `a` through `b` to `c`; `null` when they lie on one line. */

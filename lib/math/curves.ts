@@ -104,9 +104,17 @@ export function edgeBox(e: Edge): Box {
 }
 
 export function boxOf(points: readonly Vec2[]): Box {
-  const xs = points.map((p) => p[0]);
-  const ys = points.map((p) => p[1]);
-  return { min: [Math.min(...xs), Math.min(...ys)], max: [Math.max(...xs), Math.max(...ys)] };
+  let left = Number.POSITIVE_INFINITY;
+  let bottom = Number.POSITIVE_INFINITY;
+  let right = Number.NEGATIVE_INFINITY;
+  let top = Number.NEGATIVE_INFINITY;
+  for (const p of points) {
+    left = Math.min(left, p[0]);
+    bottom = Math.min(bottom, p[1]);
+    right = Math.max(right, p[0]);
+    top = Math.max(top, p[1]);
+  }
+  return { min: [left, bottom], max: [right, top] };
 }
 
 export const uniteBoxes = (boxes: readonly Box[]): Box => boxOf(boxes.flatMap((b) => [b.min, b.max]));

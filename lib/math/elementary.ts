@@ -81,8 +81,8 @@ function atanNear(t: number): number {
   const z = d * d;
   let sum = z * (z * (z * (-1 / 15) + 1 / 13) - 1 / 11) + 1 / 9;
   sum = z * (z * (z * sum - 1 / 7) + 1 / 5) - 1 / 3;
-  const [high, low] = EIGHTHS[eighth] as (typeof EIGHTHS)[number];
-  return high + (low + d * z * sum + d);
+  const known = EIGHTHS[eighth] as (typeof EIGHTHS)[number];
+  return known[0] + (known[1] + d * z * sum + d);
 }
 
 export function atan(x: number): number {

@@ -40,14 +40,16 @@ function joined(parts: Intervals): Intervals {
 export function subtractIntervals(parts: Intervals, holes: Intervals): Intervals {
   let rest = uniteIntervals(parts);
   if (rest.length === 0) return rest;
-  for (const [from, to] of holes) {
+  for (const hole of holes) {
+    const from = hole[0];
+    const to = hole[1];
     if (!(to > from) || !reachInto(rest, from, to)) continue;
-    const next: [number, number][] = [];
-    for (const [a, b] of rest) {
-      if (b <= from || a >= to) next.push([a, b]);
+    const next: (readonly [number, number])[] = [];
+    for (const part of rest) {
+      if (part[1] <= from || part[0] >= to) next.push(part);
       else {
-        if (a < from) next.push([a, from]);
-        if (b > to) next.push([to, b]);
+        if (part[0] < from) next.push([part[0], from]);
+        if (part[1] > to) next.push([to, part[1]]);
       }
     }
     rest = next;

@@ -18,8 +18,10 @@ export class PointIndex {
   /** Number of a point seen before within the tolerance of `p`, or a new one; of several the westernmost, roughly. */
   of(p: Vec2): number {
     const { tolerance, width } = this;
-    const [x0, x1] = [Math.floor((p[0] - tolerance) / width), Math.floor((p[0] + tolerance) / width)];
-    const [y0, y1] = [Math.floor((p[1] - tolerance) / width), Math.floor((p[1] + tolerance) / width)];
+    const x0 = Math.floor((p[0] - tolerance) / width);
+    const x1 = Math.floor((p[0] + tolerance) / width);
+    const y0 = Math.floor((p[1] - tolerance) / width);
+    const y1 = Math.floor((p[1] + tolerance) / width);
     let found: number | undefined;
     for (let x = x0; x <= x1; x++) {
       for (let y = y0; y <= y1; y++) {

@@ -48,8 +48,9 @@ export function splitEdges(edges: readonly Edge[], tolerance: number): Edge[] {
     const shares = [0, 1];
     for (const j of near[i] as number[]) shares.push(...meetings(edge, whole[j] as Edge, tolerance));
     for (const piece of cutAt(edge, shares, tolerance)) {
-      const ends = [points.of(edgeStart(piece)), points.of(edgeEnd(piece))].sort((a, b) => a - b);
-      const key = `${ends[0]} ${ends[1]} ${points.of(edgeAt(piece, 0.5))}`;
+      const start = points.of(edgeStart(piece));
+      const end = points.of(edgeEnd(piece));
+      const key = `${Math.min(start, end)} ${Math.max(start, end)} ${points.of(edgeAt(piece, 0.5))}`;
       if (seen.has(key)) continue;
       seen.add(key);
       pieces.push(piece);

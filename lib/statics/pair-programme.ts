@@ -118,8 +118,10 @@ export class PairProgramme {
   #put(place: number, s: PairSection, which: 0 | 1): void {
     const all = this.#sections;
     const at = NUMBERS * place;
-    [all[at + X], all[at + Z]] = s.middle;
-    [all[at + HALF_X], all[at + HALF_Z]] = s.half;
+    all[at + X] = s.middle[0];
+    all[at + Z] = s.middle[1];
+    all[at + HALF_X] = s.half[0];
+    all[at + HALF_Z] = s.half[1];
     all[at + WEIGHT] = s.weight;
     all[at + MOMENT] = s.moment + s.pushMoment;
     all[at + PUSH] = s.push;
@@ -227,8 +229,10 @@ export class PairProgramme {
     let found = false;
     for (const which of [0, 1] as const) {
       const [from, to] = which === 0 ? [0, this.#ends[0]] : this.#ends;
-      let [inner, outer] = [-1, -1];
-      let [innerMost, outerMost] = [PROGRAMME, PROGRAMME];
+      let inner = -1;
+      let outer = -1;
+      let innerMost: number = PROGRAMME;
+      let outerMost: number = PROGRAMME;
       for (let i = from; i <= to; i++) {
         // Last comes the section on the axis.
         const place = i < to ? i : this.#ends[1] + which;
@@ -247,8 +251,14 @@ export class PairProgramme {
           alongX * (all[at + X] as number) +
           alongZ * (all[at + Z] as number);
         const half = share * (alongX * (all[at + HALF_X] as number) + alongZ * (all[at + HALF_Z] as number)) + v;
-        if (half - middle > innerMost) [inner, innerMost] = [2 * place, half - middle];
-        if (half + middle > outerMost) [outer, outerMost] = [2 * place + 1, half + middle];
+        if (half - middle > innerMost) {
+          inner = 2 * place;
+          innerMost = half - middle;
+        }
+        if (half + middle > outerMost) {
+          outer = 2 * place + 1;
+          outerMost = half + middle;
+        }
       }
       for (const limit of [inner, outer]) {
         if (limit < 0 || this.#taken.includes(limit)) continue;

@@ -129,9 +129,10 @@ function addNotes(layout: Layout, { min, max }: Box, notes: readonly DetailNote[
     return all.map(({ at }, i) => {
       // Room is kept below for those that are still to come.
       const y = Math.min(next, Math.max(at[1], lowest + sum(steps.slice(i, -1))));
-      const lower = LOWER.map((down) => y - layout.mm(down));
-      const along = lower.map((to) => Math.max(0, ...lines.map((line) => wayAlong(at, [right, to], line, layout))));
-      const row = lower[along.findIndex((way) => way <= Math.max(LONGEST_WAY, Math.min(...along)))] as number;
+      const row = shortestWay(
+        LOWER.map((down) => y - layout.mm(down)),
+        (to) => Math.max(0, ...lines.map((line) => wayAlong(at, [right, to], line, layout))),
+      );
       next = row - (steps[i] as number);
       return row;
     });
@@ -160,6 +161,18 @@ const straightLines = (layout: Layout): LineEdge[] =>
       ? p.segments.flatMap((s) => (s.kind === 'line' && edgeLength(s) > layout.mm(LONGEST_WAY) ? [s] : []))
       : [],
   );
+
+/** The first place to which a leader runs along no line for long, else the first of those where that is shortest. */
+function shortestWay(places: readonly number[], wayTo: (place: number) => number): number {
+  let best = Number.NaN;
+  let least = Number.POSITIVE_INFINITY;
+  for (const place of places) {
+    const way = wayTo(place);
+    if (way < least) [best, least] = [place, way];
+    if (least <= LONGEST_WAY) break;
+  }
+  return best;
+}
 
 /** How far a leader runs along a line, paper mm. */
 function wayAlong(from: Vec2, to: Vec2, line: LineEdge, layout: Layout): number {

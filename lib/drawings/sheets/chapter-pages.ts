@@ -35,10 +35,10 @@ export function chapterPages(maker: PageMaker, chapter: Chapter, chosen: Chosen,
     beside: besideOf(chapter.beside, size),
     own: toldOf(chapter.tables(maker.handed), size),
   };
-  const usual = groupsOf(maker, chapter, chosen, units);
+  const drafts = [...chapter.drafts, ...chapter.late(maker.handed)];
+  const usual = groupsOf(maker, chapter, drafts, chosen, units);
   let best = settled(maker, chapter, size, usual, told);
   if (chapter.scales === 'near-house') {
-    const drafts = draftsOf(maker, chapter);
     for (const larger of standardScales(units).filter((s) => s < scale)) {
       const groups = drafts.length > 0 ? grouped(maker, size, drafts, larger) : null;
       // More sheets of views take more sheets in all.
@@ -136,14 +136,14 @@ interface Group {
   readonly notes?: TextPart;
 }
 
-const draftsOf = (maker: PageMaker, chapter: Chapter): readonly Draft[] => [
-  ...chapter.drafts,
-  ...chapter.late(maker.handed),
-];
-
-function groupsOf(maker: PageMaker, chapter: Chapter, chosen: Chosen, units: WrittenUnits): Group[] {
+function groupsOf(
+  maker: PageMaker,
+  chapter: Chapter,
+  drafts: readonly Draft[],
+  chosen: Chosen,
+  units: WrittenUnits,
+): Group[] {
   const { size, scale } = chosen;
-  const drafts = draftsOf(maker, chapter);
   if (drafts.length === 0) return [];
   if (chapter.scales === 'house')
     return grouped(maker, size, drafts, scale) ?? splitGroups(maker, drafts, chosen, units);

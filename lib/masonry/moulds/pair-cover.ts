@@ -70,15 +70,20 @@ class PairSearch {
   /** Takes the set that adds most, until all is held, and then leaves out what isn't needed; `null` where that ends. */
   greedy(): number[] | null {
     let state = this.begin();
+    const none = noBits(this.sets.alone.length);
     while (!isEmpty(without(this.sets.wanted, state.held))) {
+      const need = this.#need(state);
       let best: State | null = null;
       let most = 0;
-      for (const x of this.sets.alone.keys()) {
-        if (state.chosen.includes(x) || this.#supply(state, x) <= most) continue;
+      let first = -1;
+      for (const { x, supply } of this.#open(state, none)) {
+        if (supply < most) break;
         const next = this.#with(state, x);
-        const gain = this.#need(state) - this.#need(next);
-        if (gain <= most) continue;
+        const gain = need - this.#need(next);
+        // Of those that add as much the first.
+        if (gain < most || (gain === most && x > first)) continue;
         most = gain;
+        first = x;
         best = next;
       }
       if (!best) return null;
@@ -103,11 +108,7 @@ class PairSearch {
     if (isEmpty(rest)) return state.chosen;
     if (k === 0) return null;
     if (++this.nodes > this.mostNodes) return 'capped';
-    const open = [...this.sets.alone.keys()]
-      .filter((x) => !hasBit(left, x) && !state.chosen.includes(x))
-      .map((x) => ({ x, supply: this.#supply(state, x) }))
-      .filter(({ supply }) => supply > 0)
-      .sort((a, b) => b.supply - a.supply || a.x - b.x);
+    const open = this.#open(state, left);
     const supplies = open.slice(0, k).reduce((sum, { supply }) => sum + supply, 0);
     if (supplies < this.#need(state)) return null;
     const hardest = this.#hardest(rest, open);
@@ -145,12 +146,18 @@ class PairSearch {
     return countShared(rest, rest) + countShared(rest, without(rest, touched));
   }
 
-  /** No set makes the need less by more than this. */
-  #supply({ held, touched }: State, x: number): number {
-    const rest = without(this.sets.wanted, held);
-    return (
-      countShared(this.sets.touch[x] as Bits, rest) + countShared(this.sets.alone[x] as Bits, without(rest, touched))
-    );
+  /** Sets that may still be taken, with what each supplies: none makes the need less by more. Those with most come first. */
+  #open({ chosen, held, touched }: State, left: Bits): { readonly x: number; readonly supply: number }[] {
+    const { wanted, alone, touch } = this.sets;
+    const rest = without(wanted, held);
+    const bare = without(rest, touched);
+    const open: { x: number; supply: number }[] = [];
+    for (let x = 0; x < alone.length; x++) {
+      if (hasBit(left, x) || chosen.includes(x)) continue;
+      const supply = countShared(touch[x] as Bits, rest) + countShared(alone[x] as Bits, bare);
+      if (supply > 0) open.push({ x, supply });
+    }
+    return open.sort((a, b) => b.supply - a.supply || a.x - b.x);
   }
 
   #with({ chosen, held, touched }: State, x: number): State {

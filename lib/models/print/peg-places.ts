@@ -187,14 +187,21 @@ function spread(free: readonly number[]): readonly number[] {
   let score = -1;
   const gap = (a: number, b: number) => Math.min((b - a + PLACES) % PLACES, (a - b + PLACES) % PLACES);
   for (const [i, a] of free.entries())
-    for (let j = i + 1; j < free.length; j++)
+    for (let j = i + 1; j < free.length; j++) {
+      const b = free[j] as number;
+      const ab = gap(a, b);
       for (let k = j + 1; k < free.length; k++) {
-        const [b, c] = [free[j] as number, free[k] as number];
-        const gaps = [gap(a, b), gap(b, c), gap(c, a)].sort((x, y) => x - y) as [number, number, number];
-        const unequal = gaps[1] - gaps[0] >= UNEQUAL && gaps[2] - gaps[1] >= UNEQUAL;
-        const value = gaps[0] + (unequal ? PLACES : 0);
+        const c = free[k] as number;
+        const bc = gap(b, c);
+        const ca = gap(c, a);
+        const least = Math.min(ab, bc, ca);
+        const most = Math.max(ab, bc, ca);
+        const middle = ab + bc + ca - least - most;
+        const unequal = middle - least >= UNEQUAL && most - middle >= UNEQUAL;
+        const value = least + (unequal ? PLACES : 0);
         if (value > score) [score, best] = [value, [a, b, c]];
       }
+    }
   if (best.length > 0) return best;
   const [first] = free;
   if (first === undefined) return [];
