@@ -9,7 +9,8 @@ import { drawingSpace } from '../../lib/documents/sheet-size.js';
 import type { SheetSet } from '../../lib/drawings/sheets/house-sheets.js';
 import { writtenUnits } from '../../lib/drawings/words.js';
 import type { LaidBlock } from '../../lib/masonry/block.js';
-import { earlierThan } from '../../lib/setout/house.js';
+import { earlierThan, type HouseSetout } from '../../lib/setout/house.js';
+import { partitionsOf } from '../../lib/setout/partition.js';
 import { drawingRegister } from '../../lib/tables/drawing-register.js';
 import { paperBounds } from '../tools/paper.js';
 
@@ -90,15 +91,39 @@ export function expectCovered(known: Study, { sheets, summary }: SheetSet): void
     expect(plan).toContain(units === 'metric' ? `${floor.toFixed(1)} m²` : `${(floor / 0.09290304).toFixed(0)} ft²`);
   }
   if (setout.domes.some((d) => earlierThan(setout, d).length > 0)) has('roof', 'valley');
-  has('details', 'Wall foot');
-  if (setout.domes.some((d) => d.curb)) has('details', 'Curb of');
-  if (setout.domes.some((d) => d.plug)) has('details', 'Crown plug');
-  if (house.tie !== null && house.tie !== 'none') has('details', 'Ring tie');
-  if (house.openings.length > 0) has('details', 'Springing of');
+  // Partitions: their marks on the plan, their sizes and places among its notes.
+  for (const { mark, partition, dome } of partitionsOf(setout)) {
+    expect(on('plan').split('\n'), `mark of ${mark}`).toContain(mark);
+    expect(plan, mark).toContain(`${mark} in ${dome.id}, ${formatLength(partition.thickness, units)} thick`);
+  }
+  expectDetails(setout, on('details').replaceAll('\n', ' '));
   for (const dome of setout.domes) expectMarks(dome.id, known.laid.blocks, sheets);
 
   const register = drawingRegister(sheets);
   expect(register.rows.map((r) => r.file)).toEqual(sheets.map((s) => `drawings/${s.id}.dxf`));
+}
+
+/** Each detail that a house asks for, and in it what is built there besides the masonry. */
+function expectDetails(setout: HouseSetout, told: string): void {
+  const { house, domes, footings, slabs, passages } = setout;
+  const abuts = domes.some((d) => earlierThan(setout, d).length > 0);
+  const tie = house.tie !== null && house.tie !== 'none';
+  const asked: readonly (readonly [asked: boolean, what: string])[] = [
+    ...['Wall foot', 'damp-proof course', 'ground falls', 'land drain', 'gravel'].map((w) => [true, w] as const),
+    [footings.length > 0, 'concrete footing'],
+    [slabs.length > 0, 'concrete slab'],
+    [slabs.length > 0, 'sheet against damp'],
+    [house.wall.renderOutside > 0, 'outside render'],
+    [house.wall.renderInside > 0, 'inside render'],
+    ...['Head of', 'Springing of', 'courses of blocks cut'].map((w) => [house.openings.length > 0, w] as const),
+    [domes.some((d) => d.curb), 'Curb of'],
+    [domes.some((d) => d.curb), 'up the curb'],
+    [domes.some((d) => d.plug), 'Crown plug'],
+    [tie, 'Ring tie'],
+    ...['Abutment of', 'up both shells', 'movement joint'].map((w) => [abuts, w] as const),
+    [passages.length > 0, 'movement joint'],
+  ];
+  for (const [, what] of asked.filter(([is]) => is)) expect(told, `details: ${what}`).toContain(what);
 }
 
 /** Every block of a dome has its number on its unrolled courses: in the block, or beside its course. */

@@ -125,6 +125,73 @@ describe('the detail of a wall’s foot', () => {
   });
 });
 
+describe('the trench of the drain', () => {
+  // A trench deeper than a sole takes its soil's support away unless it keeps off it by the slope of 45 degrees at which
+  // load spreads in the ground: common practice, no source.
+  it.each([
+    ['a usual footing', houseOf()],
+    ['a shallow footing', houseOf({ footing: { width: 500, depth: 250 } })],
+    ['a deep footing', houseOf({ footing: { width: 500, depth: 900 } })],
+    ['a footing that hardly reaches the ground', houseOf({ site: { ...houseOf().site, ground: -390 } })],
+    ['a raft', houseOf({ footing: null, slab: { thickness: 200 } })],
+  ])('keeps as far off as it goes below what the house stands on: %s', (_, description) => {
+    const house = setOutHouse(description);
+    const drawn = wallFoot(house)?.draw(10).layout.primitives ?? [];
+    const trench = drawn
+      .flatMap((p) => (p.kind === 'path' && p.layer === 'hidden' ? p.segments : []))
+      .flatMap((s) => (s.kind === 'line' ? [s.from, s.to] : []));
+    const bottom = Math.min(...trench.map((p) => p[1]));
+    const near = Math.min(...trench.map((p) => p[0]));
+    const [footing, slab] = [house.footings[0], house.slabs[0]];
+    const edge = footing?.outerRadius ?? slab?.radius ?? 0;
+    const sole = footing?.bottomZ ?? slab?.bottomZ ?? 0;
+    expect(near - edge).toBeGreaterThanOrEqual(Math.max(20, sole - bottom) - 1e-6);
+    // The whole of it is shown.
+    const pipe = drawn.find((p) => p.kind === 'circle');
+    expect(pipe?.kind === 'circle' && Math.max(...trench.map((p) => p[0])) > pipe.centre[0] + pipe.radius).toBe(true);
+  });
+});
+
+describe('details of a house on a raft', () => {
+  it('tell of no footing, and of no joint between slab and wall', () => {
+    const openings = [openingOf()];
+    const told = (footing: ReturnType<typeof houseOf>['footing']) => {
+      const slab = { thickness: 200 };
+      const { sheets } = houseSheets(setOutHouse(houseOf({ footing, slab, openings })), undefined, {
+        sheet: null,
+        scale: null,
+        sheets: ['details'],
+      });
+      return written(sheets, 'details').replaceAll('\n', ' ');
+    };
+    expect(told(houseOf().footing)).toMatch(
+      /down to the footing.*compressible filler|compressible filler.*down to the footing/,
+    );
+    expect(told(null)).toContain('down to the slab');
+    expect(told(null)).not.toMatch(/compressible filler|to the footing/);
+  });
+});
+
+describe('the detail of an abutment', () => {
+  it.each(samples().filter(([name]) => /family-house|courtyard-ring/.test(name)))(
+    'draws its flashing as far up both shells as the note says: %s',
+    (_, { house }) => {
+      const [draft] = details(setOutHouse(house)).large.filter((d) => d.id.startsWith('detail-valley-'));
+      const { primitives } = (draft as NonNullable<typeof draft>).draw(10).layout;
+      const lengths = primitives
+        .flatMap((p) => (p.kind === 'path' && p.layer === 'ground' && p.segments.length > 8 ? [p.segments] : []))
+        .flatMap((segments) => {
+          const lines = segments.flatMap((s) => (s.kind === 'line' ? [s] : []));
+          const gutter = lines.findIndex((s) => Math.abs(s.from[1] - s.to[1]) < 1e-6);
+          const sum = (part: typeof lines) => part.reduce((l, s) => l + length2(sub2(s.to, s.from)), 0);
+          return [sum(lines.slice(0, gutter)), sum(lines.slice(gutter + 1))];
+        });
+      expect(lengths).toHaveLength(2);
+      for (const length of lengths) expect(length).toBeCloseTo(200, 3);
+    },
+  );
+});
+
 describe('the detail of a ring tie', () => {
   it.each(samples().filter(([name]) => /pointed-hall|garden-studio/.test(name)))(
     'has its beds cut out round the bars, and no joint drawn through: %s',

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { CAUTION } from '../../lib/base/texts/cautions.js';
+import type { View } from '../../lib/documents/drawing.js';
 import { boxCorners, type TextBox, textBox } from '../../lib/documents/expansion.js';
 import { buildingScale, scaleWords } from '../../lib/documents/scales.js';
 import { auditSheet, placedBounds, type Sheet, sheetForm } from '../../lib/documents/sheet.js';
@@ -137,6 +138,35 @@ describe('the sheets of a house', () => {
     );
     expect(key.primitives.some((p) => p.kind === 'dimension')).toBe(true);
     expect(clashesOf(key)).toEqual([]);
+  });
+
+  it('sections of a split house tell every level on the key, and draw no line of a level that they don’t tell', () => {
+    const domes = [
+      domeOf({ radius: 3000 }),
+      domeOf({ id: 'east', at: [9000, 0], radius: 2600, stemWall: 900, shape: 'segmental', rise: 2000 }),
+    ];
+    const house = setOutHouse(houseOf({ domes }));
+    const options = { sheet: 'A3', scale: 20, sheets: ['sections'] } as const;
+    const views = houseSheets(house, undefined, options).sheets.flatMap((s) => s.views.map((v) => v.view));
+    const levelsOf = (view: View) => view.primitives.flatMap((p) => (p.kind === 'level' ? [p] : []));
+    const keys = views.filter((v) => v.id.endsWith('-key'));
+    expect(keys.length).toBeGreaterThan(0);
+    for (const key of keys) {
+      const plane = houseSections(house).find((p) => key.id === `section-${p.mark.toLowerCase()}-key`);
+      const told = levelsOf(key).map((p) => p.level);
+      for (const dome of plane?.domes ?? [])
+        for (const z of [house.house.site.ground, 0, dome.springingZ, dome.crownZ, dome.topZ])
+          expect(told.some((t) => Math.abs(t - z) < 1)).toBe(true);
+    }
+    for (const view of views) {
+      const marks = levelsOf(view).map((p) => p.at);
+      const lines = view.primitives.flatMap((p) =>
+        p.kind === 'path' && p.layer === 'dimension' && !p.closed && p.segments.length === 1 ? p.segments : [],
+      );
+      for (const line of lines)
+        if (line.kind === 'line' && Math.abs(line.from[1] - line.to[1]) < 1e-9)
+          expect(marks.some((at) => Math.hypot(at[0] - line.to[0], at[1] - line.to[1]) < 1e-6)).toBe(true);
+    }
   });
 
   it('keep to the size and scale that are asked for', () => {

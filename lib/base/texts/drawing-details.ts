@@ -19,6 +19,8 @@ export const uprightSize = 'upright ';
 export const centeringStaysUnderRing = 'Centering stays under the ring until it has its strength.';
 export const springingOf = (id: string): string => `Springing of ${id}`;
 export const jambCastOrLaid = (ring: string): string => `jamb ${ring}, cast or laid down to the footing`;
+export const jambDownToSlab = (ring: string): string => `jamb ${ring}, cast or laid down to the slab`;
+export const jambDownToFoot = (ring: string): string => `jamb ${ring}, cast or laid down to the foot of the wall`;
 export const bearingOfLintelEngineers = 'bearing of the lintel: the engineer’s';
 export const springingRingAndJamb = 'springing: ring and jamb in one, or a rough, clean joint';
 export const coursesOfBlocksCut = 'courses of blocks cut to the jamb';
@@ -94,11 +96,14 @@ export const dampProofCourseOver = (lap: string): string =>
 export const groundFalls120 = (falling: string): string => `ground falls 1:20 away from the wall for ${falling}`;
 export const concreteSlabStrip = (thickness: string): string =>
   `concrete slab ${thickness}; strip of compressible filler at its edge`;
+export const concreteSlabCarries = (thickness: string): string =>
+  `concrete slab ${thickness}, which carries the wall; its bars are the engineer’s`;
 export const sheetAgainstDampLapped = 'sheet against damp, lapped into the damp-proof course';
 export const freeDrainingFillCompacted = (fill: string): string => `free-draining fill ${fill}, compacted`;
 export const concreteFootingBars = 'concrete footing; bars and laps are the engineer’s';
 export const landDrainFall1 = (pipe: string): string => `land drain ${pipe}, fall 1:100 to an outlet`;
 export const gravelInFilterSheet = 'gravel in a filter sheet';
+export const trenchKeepsOff = 'The trench of the drain keeps as far off what the wall stands on as it goes below that.';
 export const finishedFloor = 'finished floor';
 export const ground = 'ground';
 export const undersideOfSlab = 'underside of slab';

@@ -161,7 +161,7 @@ function springingDetail(house: HouseSetout, arch: ArchSetout): Draft {
     notes: (_, __, units): DetailNote[] => [
       {
         at: [half + ring / 2, section.springingZ - 200],
-        text: texts.jambCastOrLaid(formatLength(ring, units)),
+        text: jambWords(house)(formatLength(ring, units)),
       },
       {
         at: [half + ring / 2, section.springingZ + 60],
@@ -180,6 +180,12 @@ function springingDetail(house: HouseSetout, arch: ArchSetout): Draft {
     },
     words: [texts.cutSquareToOpenings],
   });
+}
+
+/** How far down a jamb goes: to what the walls of the house stand on. */
+function jambWords({ footings, slabs }: HouseSetout): (ring: string) => string {
+  if (footings.length > 0) return texts.jambCastOrLaid;
+  return slabs.length > 0 ? texts.jambDownToSlab : texts.jambDownToFoot;
 }
 
 /** A place in the wall beside a jamb, in a plane square to the opening's axis `v` from the dome's: it thins upward there. */

@@ -2,7 +2,7 @@ import { formatLength, formatNominal } from '../../base/measures.js';
 import * as texts from '../../base/texts/drawing-details.js';
 import type { PlainPrimitive } from '../../documents/drawing.js';
 import { type Box, edgeAt } from '../../math/curves.js';
-import { dot2, length2, scale2, sub2, type Vec2 } from '../../math/vec.js';
+import { dot2, length2, lerp2, scale2, sub2, type Vec2 } from '../../math/vec.js';
 import type { DomeSetout } from '../../setout/dome.js';
 import { earlierThan, type HouseSetout } from '../../setout/house.js';
 import type { PassageSetout } from '../../setout/passage.js';
@@ -17,6 +17,8 @@ import { planeAlong, polyline, wallAbove } from './places.js';
 /** How far flashing runs up both sides of a valley, and how wide a movement joint is, mm: common practice, no source. */
 const FLASH = 200;
 const JOINT = 10;
+/** Steps in which a curved surface is followed, mm of height. */
+const STEP = 5;
 
 /** The first abutment's valley, and the first passage that lies open between its domes. */
 export function valleyDetails(house: HouseSetout): Draft[] {
@@ -50,13 +52,18 @@ function jointAt(cut: UprightCut, { min, max }: Box): Vec2 | null {
 const inWall = (dome: DomeSetout, z: number): number =>
   dome.radiusAt(Math.min(z, dome.crownZ), dome.thickness / 2) || 0;
 
-/** The outer surface of a dome in its own upright plane, from a level upward. */
-function skinAbove(dome: DomeSetout, x0: number, side: 1 | -1, from: number, to: number): Vec2[] {
-  const n = 24;
-  return Array.from({ length: n + 1 }, (_, i): Vec2 => {
-    const z = from + ((to - from) * i) / n;
-    return [x0 + side * (dome.outerRadiusAt(Math.min(z, dome.topZ)) || 0), z];
-  });
+/** The outer surface of a dome in its own upright plane, from a level up along it for a length. */
+function skinAbove(dome: DomeSetout, x0: number, side: 1 | -1, from: number, along: number): Vec2[] {
+  const at = (z: number): Vec2 => [x0 + side * (dome.outerRadiusAt(Math.min(z, dome.topZ)) || 0), z];
+  const points = [at(from)];
+  let left = along;
+  for (let z = from + STEP; left > 0 && z < dome.topZ; z += STEP) {
+    const [last, next] = [points[points.length - 1] as Vec2, at(z)];
+    const length = length2(sub2(next, last));
+    points.push(length < left ? next : lerp2(last, next, left / length));
+    left -= length;
+  }
+  return points;
 }
 
 function abutment(house: HouseSetout, earlier: DomeSetout, later: DomeSetout): Draft {
@@ -73,7 +80,6 @@ function abutment(house: HouseSetout, earlier: DomeSetout, later: DomeSetout): D
   const x = onRing ? (earlier.outerRadiusAt(meet) + distance - later.outerRadiusAt(meet)) / 2 : valleyX;
   const low = passage ? passage.section.crownZ - 120 : top[2] - 550;
   const box = { min: [x - 560, low] as Vec2, max: [x + 560, meet + 300] as Vec2 };
-  const up = meet + 0.5 * FLASH;
   return detailDraft(house, {
     id: `detail-valley-${earlier.id}-${later.id}`,
     title: texts.abutmentOf(later.id, earlier.id),
@@ -81,13 +87,10 @@ function abutment(house: HouseSetout, earlier: DomeSetout, later: DomeSetout): D
     box,
     extra: (cut) => [
       ...jointLines(cut),
-      polyline('visible', [
-        ...skinAbove(earlier, 0, 1, meet + 60, meet + 60).slice(0, 1),
-        ...skinAbove(later, distance, -1, meet + 60, meet + 60).slice(0, 1),
-      ]),
+      polyline('visible', [...skinAbove(earlier, 0, 1, meet + 60, 0), ...skinAbove(later, distance, -1, meet + 60, 0)]),
       polyline('ground', [
-        ...skinAbove(earlier, 0, 1, meet + 64, up + 64).reverse(),
-        ...skinAbove(later, distance, -1, meet + 64, up + 64),
+        ...skinAbove(earlier, 0, 1, meet + 64, FLASH).reverse(),
+        ...skinAbove(later, distance, -1, meet + 64, FLASH),
       ]),
     ],
     notes: (cut, __, units): DetailNote[] => [

@@ -35,11 +35,15 @@ export function wallFoot(house: HouseSetout): Draft | null {
   );
   const edge = footing?.outerRadius ?? slab?.radius ?? outer;
   const sole = footing?.bottomZ ?? slab?.bottomZ ?? site.ground - 300;
-  const pipe: Vec2 = [edge + 60 + PIPE, Math.min(sole + PIPE / 2, site.ground - 250)];
-  const trench = pipe[1] - PIPE;
+  const pipeZ = Math.min(sole + PIPE / 2, site.ground - 250);
+  const trench = pipeZ - PIPE;
+  // Load spreads under a sole at 45 degrees: a deeper trench keeps off it by as much, or takes its soil's support away.
+  const near = edge + Math.max(20, sole - trench);
+  const pipe: Vec2 = [near + 40 + PIPE, pipeZ];
+  const far = pipe[0] + PIPE + 60;
   const box = {
     min: [inner - INSIDE, Math.min(bottom - 120, trench - 20)] as Vec2,
-    max: [Math.max(outer, edge) + OUTSIDE, top] as Vec2,
+    max: [Math.max(Math.max(outer, edge) + OUTSIDE, far + 100), top] as Vec2,
   };
   const skin = outer + wall.renderOutside;
   // What the ground meets: the footing's face where that stands out of it, else the wall.
@@ -72,10 +76,10 @@ export function wallFoot(house: HouseSetout): Draft | null {
     { kind: 'circle', layer: 'visible', centre: pipe, radius: PIPE / 2 },
     { kind: 'circle', layer: 'visible', centre: pipe, radius: PIPE / 2 - 5 },
     polyline('hidden', [
-      [edge + 20, site.ground],
-      [edge + 20, trench],
-      [pipe[0] + PIPE + 60, trench],
-      [pipe[0] + PIPE + 60, site.ground],
+      [near, site.ground],
+      [near, trench],
+      [far, trench],
+      [far, site.ground],
     ]),
     polyline('visible', [
       [face, site.ground],
@@ -117,7 +121,7 @@ export function wallFoot(house: HouseSetout): Draft | null {
           ? [
               {
                 at: [floorEnd - 200, slab.bottomZ / 2] as Vec2,
-                text: texts.concreteSlabStrip(size(-slab.bottomZ)),
+                text: (footing ? texts.concreteSlabStrip : texts.concreteSlabCarries)(size(-slab.bottomZ)),
               },
               {
                 at: [floorEnd - 260, slab.bottomZ - 2] as Vec2,
@@ -162,6 +166,6 @@ export function wallFoot(house: HouseSetout): Draft | null {
         () => box.min[0],
       );
     },
-    words: [texts.dampProofCourseCarries],
+    words: [texts.dampProofCourseCarries, ...(sole > trench ? [texts.trenchKeepsOff] : [])],
   });
 }

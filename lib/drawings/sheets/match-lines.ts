@@ -1,11 +1,12 @@
 import { axesSize } from '../../base/texts/drawing-plans.js';
 import * as texts from '../../base/texts/drawing-sheets.js';
+import { ONE_SIZE } from '../../base/tolerances.js';
 import type { PlainPrimitive, Primitive } from '../../documents/drawing.js';
 import { words } from '../../documents/shapes.js';
 import { drawingSpace, type SheetSize } from '../../documents/sheet-size.js';
 import { TITLE_BLOCK } from '../../documents/title-block.js';
 import { type Box, type LineEdge, lineEdge } from '../../math/curves.js';
-import type { Vec2 } from '../../math/vec.js';
+import { length2, sub2, type Vec2 } from '../../math/vec.js';
 import { brokenLine } from '../broken-line.js';
 import { clipTo, inBox } from '../clip.js';
 import type { Draft, DraftedView } from '../draft.js';
@@ -29,7 +30,7 @@ interface Part {
 
 /**
  * A view that is larger than a sheet in parts, each as large as a sheet holds: lines and hatches are cut exactly at match
- * lines; dimensions and texts that would cross one stand on the key alone, which is the whole view at the scale that fits.
+ * lines; dimensions, levels and texts that would cross one stand on the key alone, which is the whole view at the scale that fits.
  */
 export function splitDraft(draft: Draft, size: SheetSize, scale: number): Draft[] {
   const space = drawingSpace(size);
@@ -84,9 +85,13 @@ function partDraft(
         min: [part.box.min[0] - OVER * scale, part.box.min[1] - OVER * scale],
         max: [part.box.max[0] + OVER * scale, part.box.max[1] + OVER * scale],
       };
+      const held = (p: Primitive) => holds(p, near, scale, draft.units);
+      const lost = whole.layout.primitives.flatMap((p) => (p.kind === 'level' && !held(p) ? [p.at] : []));
       for (const p of whole.layout.primitives) {
+        // A line of a level says nothing without its mark.
+        if (lost.some((at) => leadsTo(p, at))) continue;
         if (isPlain(p) && p.kind !== 'text') layout.add(...clipTo([p], part.box));
-        else if (holds(p, near, scale, draft.units)) layout.add(p);
+        else if (held(p)) layout.add(p);
       }
       layout.add(...matchLines(part, parts, scale));
       const others = parts.length - 1;
@@ -108,6 +113,12 @@ function partDraft(
 function holds(p: Primitive, box: Box, scale: number, units: Draft['units']): boolean {
   const { texts, lines } = shapesOf(p, scale, units);
   return [...texts, ...lines].every((shape) => shape.corners.every((corner) => inBox(corner, box)));
+}
+
+/** Whether a primitive is the narrow line that ends at a level's mark. */
+function leadsTo(p: Primitive, at: Vec2): boolean {
+  const last = p.kind === 'path' && p.layer === 'dimension' ? p.segments[p.segments.length - 1] : undefined;
+  return last?.kind === 'line' && length2(sub2(last.to, at)) < ONE_SIZE;
 }
 
 /** Wide lines along the sides on which the view goes on, with the part that lies there. */
@@ -184,11 +195,11 @@ const placesIn = ({ min, max }: Box, scale: number): Vec2[] => {
   return along(0).flatMap((x) => along(1).map((y): Vec2 => [x, y]));
 };
 
-/** At a key's small scale only outlines and distances are read. */
+/** At a key's small scale only outlines, distances and levels are read. */
 const onKey = (p: Primitive): boolean =>
   p.kind === 'dimension'
     ? p.type === 'linear' || (p.type === 'aligned' && p.prefix === axesSize)
-    : isPlain(p) && p.kind !== 'text' && p.layer !== 'axis';
+    : p.kind === 'level' || (isPlain(p) && p.kind !== 'text' && p.layer !== 'axis');
 
 function once<A, T>(make: (arg?: A) => T): (arg?: A) => T {
   let made: { readonly of: A | undefined; readonly value: T } | null = null;
