@@ -152,6 +152,7 @@ describe('the sheets of a house', () => {
     const keys = views.filter((v) => v.id.endsWith('-key'));
     expect(keys.length).toBeGreaterThan(0);
     for (const key of keys) {
+      expect(clashesOf(key)).toEqual([]);
       const plane = houseSections(house).find((p) => key.id === `section-${p.mark.toLowerCase()}-key`);
       const told = levelsOf(key).map((p) => p.level);
       for (const dome of plane?.domes ?? [])

@@ -154,7 +154,7 @@ export function keyDraft(draft: Draft, size: SheetSize, scale: number): Draft {
       layout.add(...whole.primitives.filter(onKey));
       const written = layout.primitives.flatMap((p) => shapesOf(p, at, draft.units).texts.map((t) => t.corners));
       for (const side of sidesOf(parts().map((part) => part.figure)))
-        layout.add(...strokesOf('overhead', brokenLine(side, written)));
+        layout.add(...strokesOf('overhead', brokenLine(side, written, KEY_GAP * at)));
       for (const { figure, id } of parts()) {
         const name = id.replace(/^.*-part-/, '').toUpperCase();
         layout.place(
@@ -169,9 +169,11 @@ export function keyDraft(draft: Draft, size: SheetSize, scale: number): Draft {
   };
 }
 
+/** Left free on a side of a part's box before and after a text that stands on it, paper mm. */
+const KEY_GAP = 0.5;
 /** Heights of a part's name on the key, and steps between the places in its box where it is tried, paper mm. */
 const PART_NAMES = [7, 5, 3.5] as const;
-const NAME_STEP = 6;
+const NAME_STEP = 2;
 
 /** Sides of boxes, what two share once. */
 function sidesOf(boxes: readonly Box[]): LineEdge[] {
@@ -189,8 +191,8 @@ function sidesOf(boxes: readonly Box[]): LineEdge[] {
 const placesIn = ({ min, max }: Box, scale: number): Vec2[] => {
   const along = (axis: 0 | 1) =>
     Array.from(
-      { length: Math.max(1, Math.floor((max[axis] - min[axis]) / (NAME_STEP * scale)) - 1) },
-      (_, i) => min[axis] + (3 + i * NAME_STEP) * scale,
+      { length: Math.max(1, Math.floor((max[axis] - min[axis]) / (NAME_STEP * scale)) - 2) },
+      (_, i) => min[axis] + (1 + i * NAME_STEP) * scale,
     );
   return along(0).flatMap((x) => along(1).map((y): Vec2 => [x, y]));
 };
