@@ -132,7 +132,7 @@ export const tieStrengthFormula = 'bars π d² / 4 · yield strength / 1.15';
 export const steelSource = 'EN 1992-1-1:2004, 2.4.2.4 (from memory)';
 export const pullOneSided = 'pull under loads from one side';
 const pullOfPair =
-  'the greater of the least thrust of the half that pushes more, at the tie, and the least pull with which one line of thrust keeps within wall, strength and friction, times the radius; the greatest of all combinations with load factors';
+  'the greater of two, times the radius, of one line of thrust that keeps within wall, strength and friction: above the tie alone, the least thrust there of the half that pushes more; down to the foot, the least pull with which it fits; the greatest of all combinations with load factors';
 export const pullOneSidedFormula = pullOfPair;
 export const pullOneSidedArea = `pull / (yield strength / 1.15); pull ${pullOfPair}`;
 export const pullIsEstimate =
