@@ -30,6 +30,10 @@ export interface OneSided {
   readonly pressureKpa: number | null;
   /** Of drifted snow, the greatest load on the plan, kPa; `null` otherwise. */
   readonly peakKpa: number | null;
+  /** Of wind, by what the pressure was multiplied; `null` otherwise. */
+  readonly coefficients: WindCoefficients | null;
+  /** Heights of the middles of the closed rings that may press in the one line of thrust, from the top down, mm. */
+  readonly ringZ: readonly number[];
   /** Of an earthquake, the greatest part of the weight that may push; `null` otherwise. */
   readonly capacity: number | null;
   /** Put together with dead load and, but for drifted snow, even snow, with load factors. */
@@ -140,6 +144,8 @@ function judge(load: OneSidedLoad, sided: Sided, combinations: readonly Combinat
     lines,
     capacity: null,
     peakKpa: null,
+    coefficients: null,
+    ringZ: limitsOf(sided).rings.map(({ z }) => z),
     pressureKpa: footPressure(sided.lune, lines),
     combined: combine(() => sided, combinations),
   };
@@ -244,7 +250,7 @@ export function wind(standing: Standing, site: Site, coefficients: WindCoefficie
   const blown = (side: -1 | 1): Burden[] =>
     windBurdens(lune, site.windKpa ?? 0, (turn) => windCoefficient(coefficients, side * turn));
   const sided: Sided = { ...standing, burdens: [blown(-1), blown(1)] };
-  return judge('wind', sided, combinationsWith(site.combinations, 'wind', hasSnow(lune)));
+  return { ...judge('wind', sided, combinationsWith(site.combinations, 'wind', hasSnow(lune))), coefficients };
 }
 
 export type WindCoefficients = readonly [number, number, number];

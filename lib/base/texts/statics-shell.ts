@@ -137,7 +137,8 @@ export const pullOneSidedFormula = pullOfPair;
 export const pullOneSidedArea = `pull / (yield strength / 1.15); pull ${pullOfPair}`;
 export const pullIsEstimate =
   'An estimate on whole lunes; with the tie over openings, what is left of the wall below must bear the load’s own push: an engineer must confirm it.';
-export const takeAtLeastBars = (bars: number, diameter: string): string => `Take at least ${bars} bars of ${diameter}.`;
+const barsOf = (bars: number, diameter: string): string => `${bars} ${bars === 1 ? 'bar' : 'bars'} of ${diameter}`;
+export const takeAtLeastBars = (bars: number, diameter: string): string => `Take at least ${barsOf(bars, diameter)}.`;
 export const barsOfTieLap = (id: string): string => `The bars of the tie of dome ${id} lap far enough.`;
 export const lapSource = 'EN 1992-1-1:2004, 8.4 and 8.7 (from memory)';
 export const missingInput = (lacks: string): string => `Missing input: ${lacks}.`;

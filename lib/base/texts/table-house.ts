@@ -88,7 +88,7 @@ export const uprightEarthquakeAlone =
 export const inFooting = 'in the footing';
 export const aboveFloor = (height: string): string => `${height} above the floor`;
 export const barsOfTie = (bars: number, diameter: string, where: string, strength: number): string =>
-  `${bars} bars of ${diameter}, ${where}${strength > 0 ? '' : ': NO CLOSED HOOP'}`;
+  `${bars} ${bars === 1 ? 'bar' : 'bars'} of ${diameter}, ${where}${strength > 0 ? '' : ': NO CLOSED HOOP'}`;
 export const structuralChecks = 'Structural checks';
 export const whatMustHold = 'what must hold';
 export const demand = 'demand';
