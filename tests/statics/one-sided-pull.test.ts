@@ -193,6 +193,13 @@ describe('the least pull with which a thrust fits', () => {
     expect(check?.ratio).toBeCloseTo(most / (check?.capacity?.value ?? 1), 12);
     expect(check).toMatchObject({ state: 'attention' });
     expect(check?.advice).toContain('estimate');
+    // Joints that slide under G + E + Ev slide under G + E − Ev as well: no tie helps, and nothing is told to be asked.
+    const site = { ...house.site, seismicCoefficient: 0.05, seismicVertical: 0.1 };
+    const sliding = setOutHouse({ ...house, site, material: { ...house.material, friction: 0.02 } });
+    const none = staticsChecks(sliding, staticsOf(sliding)).find(({ id }) => id === 'tie-one-sided.hall');
+    expect(none).toMatchObject({ state: 'attention' });
+    expect(none?.demand).toBeUndefined();
+    expect(none?.advice).toContain('under G + E + Ev and 1 other combination,');
     const thin = { ...(house.tie as object), bars: 1, diameter: 4, yieldMpa: 100 } as typeof house.tie;
     const failing = shaken({ tie: thin }).check;
     expect(failing?.state).toBe('fails');

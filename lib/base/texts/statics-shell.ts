@@ -94,8 +94,10 @@ export const estimateOnWholeLunes =
   'An estimate on whole lunes, beside piers that the openings leave: an engineer must confirm it.';
 export const noThrustUnder = (formula: string): string =>
   ` No thrust fits under ${formula}, so nothing tells it there: see the checks of the loads from one side.`;
-export const noLineUnder = (formula: string): string =>
-  ` No line of thrust keeps within the other limits under ${formula}, however strong the tie: see the checks of the loads from one side.`;
+export const noLineUnder = (formula: string, others: number): string => {
+  const more = others === 0 ? '' : ` and ${others} other ${others === 1 ? 'combination' : 'combinations'}`;
+  return ` No line of thrust keeps within the other limits under ${formula}${more}, however strong the tie: see the checks of the loads from one side.`;
+};
 export const widerFooting = 'A wider footing.';
 export const shellTheoryHolds = (id: string, cutZ: string): string =>
   `Shell theory holds for dome ${id} only above ${cutZ}, where all rings are closed.`;
