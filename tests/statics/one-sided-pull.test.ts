@@ -200,6 +200,11 @@ describe('the least pull with which a thrust fits', () => {
     expect(none).toMatchObject({ state: 'attention' });
     expect(none?.demand).toBeUndefined();
     expect(none?.advice).toContain('under G + E + Ev and 1 other combination,');
+    // Drifted snow is borne, an earthquake of three times the weight isn't: the pull of the one is no answer for both.
+    const torn = setOutHouse({ ...house, site: { ...house.site, snowKpa: 0.3, seismicCoefficient: 3 } });
+    const some = staticsChecks(torn, staticsOf(torn)).find(({ id }) => id === 'tie-one-sided.hall');
+    expect(some?.demand?.value).toBeGreaterThan(0);
+    expect(some?.ratio).toBeUndefined();
     const thin = { ...(house.tie as object), bars: 1, diameter: 4, yieldMpa: 100 } as typeof house.tie;
     const failing = shaken({ tie: thin }).check;
     expect(failing?.state).toBe('fails');

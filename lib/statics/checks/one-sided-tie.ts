@@ -75,7 +75,8 @@ export function oneSidedTieCheck(found: DomeStatics, placed: PlacedTie, units: L
           'steel area needed (mm2)': steelArea(kn, yieldMpa),
         },
       ),
-      ratio: ratioOf(kn, strength),
+      // What no line bears has no ratio: that of the others alone would look like the answer.
+      ...(over || !without ? { ratio: ratioOf(kn, strength) } : {}),
       advice: `${texts.pullIsEstimate}${over ? ` ${texts.takeAtLeastBars(needed, formatLength(diameter, units))}` : ''}${missed}`,
     },
   ];
