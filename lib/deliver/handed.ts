@@ -73,6 +73,7 @@ export function handedOver(known: Study): HandedOver {
     laying: [layingTable(setout, laying)],
     moulds: [only(mouldTable(plan, laid), MOULD_COLUMNS), only(courseTable(plan, laid), COURSE_COLUMNS)],
     floors: Object.fromEntries(dwelling.rooms.map((r) => [r.room.id, r.floor])),
+    roomFloor: dwelling.roomFloor,
     clears: Object.fromEntries(dwelling.openings.map(({ id, clear: { width, height } }) => [id, { width, height }])),
     ties: Object.fromEntries(statics.domes.flatMap((d) => (d.tie ? [[d.id, d.tie.z] as const] : []))),
     mouldOf: Object.fromEntries(

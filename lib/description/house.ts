@@ -173,6 +173,8 @@ export interface Room {
   readonly in: string;
   readonly use: RoomUse;
   readonly name: string;
+  /** East, north of a place in it: it is the part of its dome that partitions close off round that; `null`: all of it. */
+  readonly at: readonly [number, number] | null;
 }
 
 /** A straight wall within a dome's room, which carries nothing. */

@@ -151,7 +151,7 @@ function headRise(shape: HeadShape, width: number): number {
 }
 
 export function roomFrom(room: Entry<'rooms'>): Room {
-  return { id: room.id, in: room.in, use: room.use, name: room.name ?? room.id };
+  return { id: room.id, in: room.in, use: room.use, name: room.name ?? room.id, at: room.at ?? null };
 }
 
 export function partitionFrom({ height, door, ...rest }: Entry<'partitions'>): Partition {

@@ -10,6 +10,7 @@ import { checkMix } from './rules/mix.js';
 import { checkOpenings } from './rules/openings.js';
 import { checkPartitions } from './rules/partitions.js';
 import { checkPegs } from './rules/pegs.js';
+import { checkRooms } from './rules/rooms.js';
 
 /** Rules between keys and sections, on whatever of the description could be read. */
 export function checkRules(draft: Draft, problems: ProblemList): void {
@@ -22,5 +23,6 @@ export function checkRules(draft: Draft, problems: ProblemList): void {
   const { openings, passages } = checkOpenings(draft, problems);
   checkFit(draft, domes, openings, passages, problems);
   checkPartitions(draft, problems);
+  checkRooms(draft, problems);
   checkClusters(draft, domes, openings, passages, problems);
 }

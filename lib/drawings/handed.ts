@@ -18,6 +18,8 @@ export interface HandedOver {
   readonly moulds: readonly Table[];
   /** Net floor of each room by its id, m2. */
   readonly floors: Readonly<Record<string, number>>;
+  /** Net floor of all rooms together, each place counted once, m2; 0 where none is described. */
+  readonly roomFloor: number;
   /** Clear rectangle inside frame and leaf of each opening that goes through, by its id, mm. */
   readonly clears: Readonly<Record<string, ClearOpening>>;
   /** Level of the ring tie in each dome that has one, by the dome's id, mm above the floor. */
@@ -34,6 +36,7 @@ export const NOTHING_HANDED: HandedOver = {
   laying: [],
   moulds: [],
   floors: {},
+  roomFloor: 0,
   clears: {},
   ties: {},
   mouldOf: {},

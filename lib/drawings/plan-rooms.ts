@@ -20,6 +20,7 @@ import {
 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { archesOf, type HouseSetout, passagesOf } from '../setout/house.js';
+import { inPlanOf, partitionsOf } from '../setout/partition.js';
 import type { PassageSetout } from '../setout/passage.js';
 import { fromArchFrame, inArchFrame } from './arch-places.js';
 import { TEXT } from './foot-blocks.js';
@@ -65,12 +66,16 @@ const throughOpening = (house: HouseSetout, from: Vec2, to: Vec2): boolean =>
       const [u, v] = inArchFrame(arch, p);
       return Math.abs(u) < section.width / 2 && v > dome.springingRadius - dome.thickness && v < face;
     };
-    const steps = Math.ceil(length2(sub2(to, from)) / STEP);
-    return Array.from({ length: steps + 1 }, (_, i) => lerp2(from, to, i / steps)).some(inOpening);
+    return stepsBetween(from, to).some(inOpening);
   });
 
-/** How closely a leader is followed, mm. */
-const STEP = 50;
+/** How closely a line is followed, mm. */
+const STEP = 20;
+
+function stepsBetween(from: Vec2, to: Vec2): Vec2[] {
+  const steps = Math.max(1, Math.ceil(length2(sub2(to, from)) / STEP));
+  return Array.from({ length: steps + 1 }, (_, i) => lerp2(from, to, i / steps));
+}
 
 /** Inside radius of a dome at the floor, where its text lies free; words tell it in a house of several domes. */
 export function addRadius(house: HouseSetout, dome: DomeSetout, layout: Layout): void {
@@ -105,11 +110,16 @@ const CLOSE_TRIES = Array.from({ length: 31 }, (_, i) => i + 2).flatMap((dy) =>
   [0, 4, -4, 8, -8, 12, -12, 16, -16, 20, -20, 24, -24].flatMap((dx) => [[dx, dy] as const, [dx, -dy] as const]),
 );
 
-/** Names of rooms, near their dome's axis but off the centre lines; in small rooms at the end of a leader. */
+/** Names of rooms, near their place or their dome's axis, off the centre lines; in small rooms at the end of a leader. */
 export function addRoomNames(house: HouseSetout, layout: Layout, floors: HandedOver['floors'] = {}): void {
   const many = house.domes.length > 1;
   for (const dome of house.domes) {
+    const rooms = roomsIn(house, dome);
+    let atAxis = 0;
     roomNames(house, dome, floors).forEach((name, i) => {
+      const place = rooms[i]?.at ?? null;
+      const middle = place ?? dome.at;
+      const lower = place ? 0 : 6 * atAxis++;
       const groups = (
         [
           [3.5, [...TRIES, ...besideAxis(name, 3.5)]],
@@ -120,7 +130,7 @@ export function addRoomNames(house: HouseSetout, layout: Layout, floors: HandedO
           ([dx, dy]): TextPrimitive => ({
             kind: 'text',
             layer: 'text',
-            at: [dome.at[0] + layout.mm(dx), dome.at[1] + layout.mm(dy - i * 6)],
+            at: [middle[0] + layout.mm(dx), middle[1] + layout.mm(dy - lower)],
             text: name,
             heightMm,
             anchor: 'centre',
@@ -128,9 +138,9 @@ export function addRoomNames(house: HouseSetout, layout: Layout, floors: HandedO
           }),
         ),
       );
-      const inside = groups.filter((t) => withinRoom(house, dome, t, layout)).map((t) => [t]);
+      const inside = groups.filter((t) => withinRoom(house, dome, t, layout, place)).map((t) => [t]);
       if (layout.placeFree(inside)) return;
-      if (many && noteOutside(house, dome.at, name, layout)) return;
+      if ((many || place) && noteOutside(house, middle, name, layout)) return;
       // Words tell it in a house of several domes.
       if (!many) layout.place(inside.length > 0 ? inside : groups.map((t) => [t]));
     });
@@ -139,7 +149,7 @@ export function addRoomNames(house: HouseSetout, layout: Layout, floors: HandedO
 
 /** Names of the rooms in a dome, with their net floors where these are known; its own where none is described. */
 export function roomNames(house: HouseSetout, dome: DomeSetout, floors: HandedOver['floors'] = {}): string[] {
-  const rooms = house.house.rooms.filter((r) => r.in === dome.id);
+  const rooms = roomsIn(house, dome);
   if (rooms.length === 0) return [dome.id];
   return rooms.map(({ id, name }) => {
     const floor = floors[id];
@@ -147,15 +157,27 @@ export function roomNames(house: HouseSetout, dome: DomeSetout, floors: HandedOv
   });
 }
 
+const roomsIn = (house: HouseSetout, dome: DomeSetout) => house.house.rooms.filter((r) => r.in === dome.id);
+
 /** Places for a name wholly to one side of the upright centre line, paper mm. */
 const besideAxis = (name: string, heightMm: number): (readonly [number, number])[] =>
   [7, -10, 3, -6].flatMap((dy) => [1, -1].map((side) => [side * (textWidth(name, heightMm) / 2 + 1.5), dy] as const));
 
-/** Whether a text lies in a dome's room at the floor. */
-function withinRoom(house: HouseSetout, dome: DomeSetout, text: TextPrimitive, layout: Layout): boolean {
+/** Whether a text lies in a dome's room at the floor; of a room with a place on the same side of all partitions as that. */
+function withinRoom(
+  house: HouseSetout,
+  dome: DomeSetout,
+  text: TextPrimitive,
+  layout: Layout,
+  place: Vec2 | null,
+): boolean {
+  const walls = place ? partitionsOf(house).filter((wall) => wall.dome === dome) : [];
   const corners = boxCorners(textBox(text.text, text.at, text.anchor, layout.mm(text.heightMm)));
   return corners.every(
-    ([x, y]) => hypot(x - dome.at[0], y - dome.at[1]) < dome.springingRadius && !inEarlier(house, dome, [x, y, 0]),
+    ([x, y]) =>
+      hypot(x - dome.at[0], y - dome.at[1]) < dome.springingRadius &&
+      !inEarlier(house, dome, [x, y, 0]) &&
+      !(place && stepsBetween(place, [x, y]).some((p) => walls.some((wall) => inPlanOf(wall, p)))),
   );
 }
 

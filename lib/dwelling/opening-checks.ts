@@ -2,8 +2,9 @@ import type { Check, CheckState } from '../base/figures.js';
 import * as texts from '../base/texts/opening-checks.js';
 import type { HouseSetout } from '../setout/house.js';
 import { areaOf, LEAF } from './clear.js';
-import type { Dwelling, OpeningSizes } from './dwelling.js';
+import type { Dwelling } from './dwelling.js';
 import { held } from './held.js';
+import type { OpeningSizes } from './opening-sizes.js';
 import { clause, EGRESS_DOOR, ESCAPE, LANDING } from './rules.js';
 
 const CLEAR = texts.rectangleInsideArchLess(LEAF);

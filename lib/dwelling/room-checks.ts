@@ -1,7 +1,8 @@
 import type { Check } from '../base/figures.js';
 import * as texts from '../base/texts/rooms.js';
-import type { Dwelling, RoomSizes } from './dwelling.js';
+import type { Dwelling } from './dwelling.js';
 import { held } from './held.js';
+import type { RoomSizes } from './rooms.js';
 import { AIR_SHARE, BATH_GLAZING, BATH_HEADROOM, clause, EDITION, LEAST_ROOM, LIGHT_SHARE } from './rules.js';
 
 /** Rooms: area, width, headroom, light, air, way of escape. */
@@ -31,13 +32,15 @@ function checksOf(sizes: RoomSizes): Check[] {
   }
 }
 
-/** A dome that several rooms share is measured as one, which proves nothing of each. */
+/** A floor that several rooms share is measured as one, which proves nothing of each. */
 function shared({ sharedWith }: RoomSizes) {
   return sharedWith.length > 0 ? ({ best: 'attention' } as const) : {};
 }
 
 const sharing = ({ sharedWith }: RoomSizes, advice: string): string =>
   sharedWith.length > 0 ? texts.measuredAsOne(advice, sharedWith.join(', ')) : advice;
+
+const measured = ({ part }: RoomSizes, formula: string): string => (part ? texts.ofPart(formula) : formula);
 
 function areaChecks(sizes: RoomSizes): Check[] {
   const { room, low, floor, width, partitions } = sizes;
@@ -50,7 +53,7 @@ function areaChecks(sizes: RoomSizes): Check[] {
       unit: 'm2',
       wanted: [texts.leastFloorArea, LEAST_ROOM.area],
       found: [texts.floorUnderLeastHeight, low],
-      formula: texts.circleOfFinishedIntrados,
+      formula: measured(sizes, texts.circleOfFinishedIntrados),
       inputs: { 'whole floor (m2)': floor },
       otherwise: 'fails',
       ...shared(sizes),
@@ -88,7 +91,7 @@ function headroomChecks(sizes: RoomSizes): Check[] {
     unit: 'm2',
     wanted: [room.use === 'habitable' ? texts.halfOfAreaAsked : texts.halfOfFloorUnder, required / 2],
     found: [texts.floorUnderAtLeast, full],
-    formula: texts.circleLessEarlierDomes,
+    formula: measured(sizes, texts.circleLessEarlierDomes),
     inputs: { 'floor under at least 1524 mm (m2)': low, 'highest point (mm)': highest },
     otherwise: 'fails',
     best: strict && sizes.sharedWith.length === 0 && low > 0 ? 'ok' : 'attention',
@@ -107,7 +110,7 @@ function lightChecks(sizes: RoomSizes): Check[] {
       unit: 'm2',
       wanted: [texts.leastGlazing, LIGHT_SHARE * floor],
       found: ['glazing', glazing],
-      formula: texts.shapeInsideFrames,
+      formula: measured(sizes, texts.shapeInsideFrames),
       inputs: { 'floor (m2)': floor },
       otherwise: 'attention',
       ...shared(sizes),
@@ -120,7 +123,7 @@ function lightChecks(sizes: RoomSizes): Check[] {
       unit: 'm2',
       wanted: [texts.leastOpenings, AIR_SHARE * floor],
       found: [texts.openingsToOutside, air],
-      formula: texts.clearRectanglesOfWindows,
+      formula: measured(sizes, texts.clearRectanglesOfWindows),
       inputs: { 'floor (m2)': floor },
       otherwise: 'attention',
       ...shared(sizes),
@@ -139,7 +142,7 @@ function bathChecks(sizes: RoomSizes): Check[] {
       unit: 'mm',
       wanted: [texts.leastHeightAtFixtures, BATH_HEADROOM],
       found: [texts.highestPoint, highest],
-      formula: texts.crownOfIntradosLess,
+      formula: measured(sizes, texts.crownOfIntradosLess),
       inputs: { 'floor under at least 2032 mm (m2)': bath },
       otherwise: 'fails',
       advice: texts.higherStemWallOrRise,
@@ -151,7 +154,7 @@ function bathChecks(sizes: RoomSizes): Check[] {
       unit: 'm2',
       wanted: [texts.leastGlazingHalf, BATH_GLAZING],
       found: ['glazing', glazing],
-      formula: texts.shapeInsideFramesOfWindows,
+      formula: measured(sizes, texts.shapeInsideFramesOfWindows),
       otherwise: 'attention',
       advice: texts.largerWindowOrFan,
     }),

@@ -2,8 +2,9 @@ import { PROGRAMME, PROGRAMME_START } from '../base/tolerances.js';
 
 /**
  * Linear programmes of few free unknowns and many limits: greatest c·x with A x <= b. Solved on the dual (least b·y
- * with y A = c, y >= 0), whose basis is only as large as there are unknowns, by the revised simplex method; Bland's
- * rule ends ties, so it never cycles. Scale the limits so that their coefficients are near 1.
+ * with y A = c, y >= 0), whose basis is only as large as there are unknowns, by the revised simplex method; what doesn't
+ * end in many steps is ended by Bland's rule, which never cycles. Scale the limits so that their coefficients are near 1:
+ * where they aren't, rounding may keep it from ending all the same.
  */
 export interface Limits {
   readonly count: number;

@@ -2,7 +2,7 @@ import { CAUTIONS } from '../base/texts/cautions.js';
 import * as texts from '../base/texts/model-scene.js';
 import type { ModelPage, PagePiece, PlaceName } from '../documents/model-page.js';
 import type { Scene } from '../documents/scene.js';
-import { DEG, type Vec3 } from '../math/vec.js';
+import { DEG, length2, sub2 } from '../math/vec.js';
 import type { HouseSetout } from '../setout/house.js';
 import { colouringsOf } from './page-colourings.js';
 import { liftsOf } from './page-lifts.js';
@@ -74,19 +74,20 @@ function stepLabel({ domes, house }: HouseSetout, step: BuildStep): string {
   return ground.length > 0 ? ground.join(texts.andBetween) : texts.theGround;
 }
 
-/** Rooms by their names; several of one dome on lines of their own. */
+/** Rooms by their names: those with a place there, the others of a dome together at its axis. */
 function roomNames({ domes }: HouseSetout, rooms: HouseSetout['house']['rooms']): PlaceName[] {
   return domes.flatMap((dome) => {
-    const names = rooms.filter((r) => r.in === dome.id).map((r) => r.name);
-    const at = (z: number): Vec3 => [dome.at[0], dome.at[1], z];
-    if (names.length === 0) return [];
+    const own = rooms.filter((r) => r.in === dome.id);
+    const named = (text: string, [x, y]: readonly [number, number]): PlaceName => ({
+      text,
+      inside: [x, y, NAME_HEIGHT],
+      over: [x, y, dome.topZ + NAME_OVER],
+      reach: dome.springingRadius - length2(sub2([x, y], dome.at)),
+    });
+    const whole = own.filter((r) => r.at === null).map((r) => r.name);
     return [
-      {
-        text: names.join(', '),
-        inside: at(NAME_HEIGHT),
-        over: at(dome.topZ + NAME_OVER),
-        reach: dome.springingRadius,
-      },
+      ...(whole.length > 0 ? [named(whole.join(', '), dome.at)] : []),
+      ...own.flatMap((r) => (r.at ? [named(r.name, r.at)] : [])),
     ];
   });
 }

@@ -55,9 +55,9 @@ const ALL: Readonly<Record<Standard, Readonly<Record<OneSidedLoad, readonly Comb
       { formula: '0.9 D + 1.0 W', source: texts.asceCombinationSource, dead: 0.9, snow: 0, load: 1 },
     ],
     earthquake: [
-      { formula: '1.2 D + 1.0 E', source: texts.asceSeismicSource, dead: 1.2, snow: 0, load: 1 },
-      { formula: '1.2 D + 1.0 E + 0.2 S', source: texts.asceSeismicSource, dead: 1.2, snow: 0.2, load: 1 },
-      { formula: '0.9 D + 1.0 E', source: texts.asceSeismicSource, dead: 0.9, snow: 0, load: 1 },
+      { formula: '1.2 D + Eh', source: texts.asceSeismicSource, dead: 1.2, snow: 0, load: 1 },
+      { formula: '1.2 D + Eh + 0.2 S', source: texts.asceSeismicSource, dead: 1.2, snow: 0.2, load: 1 },
+      { formula: '0.9 D + Eh', source: texts.asceSeismicSource, dead: 0.9, snow: 0, load: 1 },
     ],
   },
 };

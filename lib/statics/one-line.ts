@@ -182,6 +182,17 @@ export class OneLine {
     this.#kinds.push(kind);
   }
 
+  /** From here on the tie takes all that pushes either half outward at its lowest joint. */
+  holdFeet(): void {
+    for (const end of this.#ends) {
+      const number = (which: number) => this.#joints[NUMBERS * (end - 1) + which] as number;
+      const pressing = this.#rings.map((_, j) => (j < number(RINGS) ? 1 : 0));
+      this.#rows.push(1, 0, 0, -1, number(PUSH_GROWS), ...pressing);
+      this.#most.push(-number(PUSH));
+      this.#kinds.push('tie');
+    }
+  }
+
   /** Takes in a joint's strength about the point `depth` from its outer (side 1) or inner face. */
   #takeStrength(place: number, side: 1 | -1, depth: number): void {
     const number = (which: number) => this.#joints[NUMBERS * place + which] as number;

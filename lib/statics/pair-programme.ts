@@ -1,4 +1,4 @@
-import { PROGRAMME, SAME_POINT, THRUST_MISS } from '../base/tolerances.js';
+import { PROGRAMME, SAME_POINT } from '../base/tolerances.js';
 import { maximise } from '../math/linear-programme.js';
 import type { Vec2 } from '../math/vec.js';
 import { partWay, reachesAxis, sectionPartWay, standsClear } from './clear.js';
@@ -35,22 +35,11 @@ export interface Pair {
 /** Crown thrust H, its moment K, shear S, pull T of the tie. */
 export type Unknowns = readonly [h: number, k: number, s: number, t: number];
 
-/**
- * What is sought. `leeway`: by how much the thrust keeps away from all faces, moment over the pair's weight and width.
- * `pull`: the least of a ring, however strong, at the halves' last sections that leaves neither of them any thrust
- * outward.
- */
-export type Sought = 'leeway' | 'pull';
-
 /** H, K, S, T and the leeway. */
 const UNKNOWNS = 5;
 const GREATEST_LEEWAY = [0, 0, 0, 0, 1];
-const LEAST_PULL = [0, 0, 0, -1, 0];
-/**
- * Limits of no section: T at least all that pushes either half outward; T at most the tie's strength and at least 0;
- * the leeway at least nothing, and at most one.
- */
-const [HOLD_SECOND, HOLD_FIRST, PULL_MOST, PULL_LEAST, VALUE_LEAST, VALUE_MOST] = [-6, -5, -4, -3, -2, -1];
+/** Limits of no section: T at most the tie's strength and at least 0; the leeway at most one. */
+const [PULL_MOST, PULL_LEAST, VALUE_MOST] = [-3, -2, -1];
 /** The search begins with the limits of so many sections of either half. */
 const FIRST = 8;
 
@@ -63,15 +52,14 @@ export interface PairOptions {
 const [X, Z, HALF_X, HALF_Z, WEIGHT, MOMENT, PUSH, TIED, SIGN, NUMBERS] = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9];
 
 /**
- * A pair's linear programme: limits on H, K, S, T and the leeway, which is what is sought; where the least pull is,
- * there need be none.
+ * A pair's linear programme: limits on H, K, S, T and the leeway, which is sought: by how much the thrust keeps away
+ * from all faces, moment over the pair's weight and width.
  *
  * Of a thousand limits five hold the optimum. It is sought under a few, and those that it misses most are taken in
  * until it misses none; they stay for the next share, at which mostly the same hold it.
  */
 export class PairProgramme {
   readonly #pair: Pair;
-  readonly #objective: readonly number[];
   readonly #tieZ: number;
   readonly #length: number;
   readonly #force: number;
@@ -88,10 +76,9 @@ export class PairProgramme {
   #most = new Float64Array(128);
   #held: readonly number[] = [];
 
-  constructor(pair: Pair, sought: Sought = 'leeway', { whole = false }: PairOptions = {}) {
+  constructor(pair: Pair, { whole = false }: PairOptions = {}) {
     const [first, second] = pair.halves;
     this.#pair = pair;
-    this.#objective = sought === 'pull' ? LEAST_PULL : GREATEST_LEEWAY;
     this.#tieZ = pair.tie?.z ?? 0;
     this.#ends = [first.length, first.length + second.length];
     this.#length = pairWidth(pair);
@@ -111,8 +98,7 @@ export class PairProgramme {
       for (let i = 0; i < half.length; i += step) this.#takeBoth(from + i);
       if (whole) this.#takeBoth(this.#ends[1] + which);
     }
-    const bounds = sought === 'pull' ? [VALUE_LEAST, HOLD_FIRST, HOLD_SECOND] : [PULL_MOST];
-    for (const bound of [...bounds, PULL_LEAST, VALUE_MOST]) this.#take(bound);
+    for (const bound of [PULL_MOST, PULL_LEAST, VALUE_MOST]) this.#take(bound);
   }
 
   #put(place: number, s: PairSection, which: 0 | 1): void {
@@ -193,16 +179,8 @@ export class PairProgramme {
     const at = UNKNOWNS * index;
     of.fill(0, at, at + UNKNOWNS);
     most[index] = 0;
-    if (bound === HOLD_FIRST || bound === HOLD_SECOND) {
-      [of[at], of[at + 3]] = [1, -1];
-      const held = this.#pair.halves[bound === HOLD_FIRST ? 0 : 1];
-      most[index] = -(held[held.length - 1]?.push ?? 0) / this.#force;
-      return;
-    }
-    of[at + (bound === VALUE_MOST || bound === VALUE_LEAST ? 4 : 3)] =
-      bound === PULL_LEAST || bound === VALUE_LEAST ? -1 : 1;
+    of[at + (bound === VALUE_MOST ? 4 : 3)] = bound === PULL_LEAST ? -1 : 1;
     if (bound === VALUE_MOST) most[index] = 1;
-    if (bound === VALUE_LEAST) most[index] = THRUST_MISS;
     if (bound === PULL_MOST) most[index] = (this.#pair.tie?.most ?? 0) / this.#force;
   }
 
@@ -276,7 +254,7 @@ export class PairProgramme {
     for (;;) {
       for (; filled < this.#taken.length; filled++) this.#fill(filled, share);
       const limits = { count: filled, of: this.#of, most: this.#most };
-      const best = maximise(this.#objective, limits, this.#held);
+      const best = maximise(GREATEST_LEEWAY, limits, this.#held);
       if (best.kind === 'none') return null;
       this.#held = best.held;
       if (this.#takeMissed(best.at, share)) continue;
@@ -298,8 +276,9 @@ export const between = (above: PairSection, below: PairSection, part: number): P
 /** By which lengths and forces are told, so that a programme's limits are near 1. */
 export const pairWidth = ({ halves }: Pair): number =>
   Math.max(SAME_POINT, ...halves.flatMap((half) => half.map((s) => s.middle[0] + Math.abs(s.half[0]))));
-export const pairWeight = ({ halves: [first] }: Pair): number =>
-  Math.max(SAME_POINT, first[first.length - 1]?.weight ?? 0);
+/** The greatest of all: where wind lifts nearly all that weighs, what is left at the foot is no measure. */
+export const pairWeight = ({ halves }: Pair): number =>
+  Math.max(SAME_POINT, ...halves.flatMap((half) => half.flatMap((s) => [Math.abs(s.weight), Math.abs(s.push)])));
 
 function twice(list: Float64Array<ArrayBuffer>): Float64Array<ArrayBuffer> {
   const made = new Float64Array(2 * list.length);

@@ -18,7 +18,7 @@ export type PairLines = readonly [readonly ThrustPoint[], readonly ThrustPoint[]
  * so that among many as good the one found hangs on no guess. Empty when none fits.
  */
 export function pairLines(pair: Pair): PairLines {
-  const found = new PairProgramme(pair, 'leeway', { whole: true }).solve(1);
+  const found = new PairProgramme(pair, { whole: true }).solve(1);
   if (!found || found.value < -THRUST_MISS) return [[], []];
   return linesOf(pair, found.at);
 }

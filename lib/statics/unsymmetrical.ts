@@ -4,7 +4,7 @@ import { type Combination, combinationsWith, type OneSidedLoad } from './combina
 import { hasSnow } from './dome-thrust.js';
 import { type DriftHeights, driftAbove, snowDrift } from './drift.js';
 import { linePressure } from './joints.js';
-import type { LineLimits } from './line-joints.js';
+import type { Growing, LineLimits } from './line-joints.js';
 import { pressureOf } from './loads.js';
 import { type Lune, type LuneSection, onCurb, surfacePoint } from './lune.js';
 import { type BorneLoad, type Holding, MOST_PART, OneLine } from './one-line.js';
@@ -30,6 +30,10 @@ export interface OneSided {
   readonly pressureKpa: number | null;
   /** Of drifted snow, the greatest load on the plan, kPa; `null` otherwise. */
   readonly peakKpa: number | null;
+  /** Of wind, by what the pressure was multiplied; `null` otherwise. */
+  readonly coefficients: WindCoefficients | null;
+  /** Heights of the middles of the closed rings that may press in the one line of thrust, from the top down, mm. */
+  readonly ringZ: readonly number[];
   /** Of an earthquake, the greatest part of the weight that may push; `null` otherwise. */
   readonly capacity: number | null;
   /** Put together with dead load and, but for drifted snow, even snow, with load factors. */
@@ -140,6 +144,8 @@ function judge(load: OneSidedLoad, sided: Sided, combinations: readonly Combinat
     lines,
     capacity: null,
     peakKpa: null,
+    coefficients: null,
+    ringZ: limitsOf(sided).rings.map(({ z }) => z),
     pressureKpa: footPressure(sided.lune, lines),
     combined: combine(() => sided, combinations),
   };
@@ -150,11 +156,12 @@ function combine(sidedUnder: (one: Combination) => Sided, combinations: readonly
   let least = MOST_PART;
   return combinations.map((one) => {
     const sided = sidedUnder(one);
-    const line = lineUnder(sided, one);
+    const [growing, limits] = [growingUnder(sided, one), limitsOf(sided)];
+    const line = new OneLine(growing, limits);
     const found = borneBy(line, least);
     least = Math.min(least, found?.factor ?? 0);
     const fits = line.leastPull();
-    const holds = holdingPull(pairOf(sided, one), ringLevel(sided));
+    const holds = fits === null ? null : holdingPull(growing, limits, ringLevel(sided));
     return {
       ...one,
       borne: found?.factor ?? null,
@@ -164,18 +171,21 @@ function combine(sidedUnder: (one: Combination) => Sided, combinations: readonly
   });
 }
 
-/** The line of thrust under a combination whose load from one side may grow; a ring where a tie lies, or would. */
-function lineUnder(sided: Sided, one: Combination): OneLine {
-  const { lune, cutZ, strengthMpa, friction } = sided;
-  const limits: LineLimits = {
-    strengthMpa,
-    friction,
-    rings: pressedRings(lune.dome, cutZ),
-    thickness: lune.dome.thickness,
-  };
+/** What a line of thrust must keep within. */
+const limitsOf = ({ lune, cutZ, strengthMpa, friction }: Standing): LineLimits => ({
+  strengthMpa,
+  friction,
+  rings: pressedRings(lune.dome, cutZ),
+  thickness: lune.dome.thickness,
+});
+
+/** The dome under a combination whose load from one side may grow; a ring where a tie lies, or would. */
+function growingUnder(sided: Sided, one: Combination): Growing {
   const still = pairOf(sided, { ...one, load: 0 });
-  const pair: Pair = { ...still, tie: still.tie ?? { z: ringLevel(sided), most: 0 } };
-  return new OneLine({ pair, grows: [grown(sided, 0, one.load), grown(sided, 1, one.load)] }, limits);
+  return {
+    pair: { ...still, tie: still.tie ?? { z: ringLevel(sided), most: 0 } },
+    grows: [grown(sided, 0, one.load), grown(sided, 1, one.load)],
+  };
 }
 
 /** The part of the load that is borne, up to `most`. Where more than all is asked, all of it is tried first. */
@@ -240,7 +250,7 @@ export function wind(standing: Standing, site: Site, coefficients: WindCoefficie
   const blown = (side: -1 | 1): Burden[] =>
     windBurdens(lune, site.windKpa ?? 0, (turn) => windCoefficient(coefficients, side * turn));
   const sided: Sided = { ...standing, burdens: [blown(-1), blown(1)] };
-  return judge('wind', sided, combinationsWith(site.combinations, 'wind', hasSnow(lune)));
+  return { ...judge('wind', sided, combinationsWith(site.combinations, 'wind', hasSnow(lune))), coefficients };
 }
 
 export type WindCoefficients = readonly [number, number, number];

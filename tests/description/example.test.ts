@@ -114,7 +114,7 @@ const EXPECTED: House = {
       ring: 200,
     },
   ],
-  rooms: [{ id: 'living', in: 'hall', use: 'habitable', name: 'living' }],
+  rooms: [{ id: 'living', in: 'hall', use: 'habitable', name: 'living', at: null }],
   partitions: [],
   drawings: { sheet: null, scale: null, sheets: null },
   footing: { width: 500, depth: 400 },

@@ -106,6 +106,13 @@ const CASES: readonly (readonly [code: ProblemCode, text: string])[] = [
       'partitions: [{ in: hall, from: [-1, 0], to: [1, 0], door: ‸{ at: 1 } }, { in: hall, from: [0, -1], to: [0, 1] }]',
     ),
   ],
+  ['room-place', withHall('rooms: [{ id: wash, in: hall, at: ‸[0, 2.99] }]')],
+  [
+    'room-place',
+    withHall(
+      'partitions: [{ in: hall, from: [-1, 1], to: [1, 1] }]\nrooms: [{ id: wash, in: hall, at: ‸[0.2, 1.02] }]',
+    ),
+  ],
   ['partition-door', withHall('partitions: [{ in: hall, from: [0, 0], to: [1, 0], door: ‸{ at: 0.2 } }]')],
   ['id-unsafe', 'format: 1\ndomes: [{ id: ‸../../hall, radius: 3 }]'],
   ['id-unsafe', 'format: 1\ndomes: [{ id: ‸con, radius: 3 }]'],

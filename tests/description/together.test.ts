@@ -41,7 +41,7 @@ rooms: [{ id: r, in: hall, use: kitchn, colour: red }]
     expect(mends.get('openings[0].in')).toContain('"hall"');
     expect(mends.get('openings[1].head')).toContain('"pointed"');
     expect(mends.get('rooms[0].use')).toContain('"kitchen"');
-    expect(mends.get('rooms[0].colour')).toContain('Known here: id, in, use, name.');
+    expect(mends.get('rooms[0].colour')).toContain('Known here: id, in, use, name, at.');
   });
 
   test('in the units of the file', () => {

@@ -10,7 +10,7 @@ import { setOutHouse } from '../../lib/setout/house.js';
 import { domeOf, houseOf, openingOf } from '../tools/house.js';
 
 const IN = 25.4;
-const living: Room = { id: 'living', in: 'hall', use: 'habitable', name: 'Living' };
+const living: Room = { id: 'living', in: 'hall', use: 'habitable', name: 'Living', at: null };
 const bare = { thickness: 250, renderInside: 0, renderOutside: 0 };
 
 const study = (part: Partial<House>) => dwellingOf(setOutHouse(houseOf(part)));
@@ -33,6 +33,74 @@ describe('rules by IRC 2021 in metric', () => {
     // R304.1: 70 ft2 is 6.503 m2; R305.1: 7 ft.
     expect(LEAST_ROOM.area).toBeCloseTo(6.503, 3);
     expect(FULL_HEADROOM).toBeCloseTo(2133.6, 9);
+  });
+});
+
+describe('rooms that partitions close off', () => {
+  const R = 2500;
+  const north: Room = { id: 'north', in: 'hall', use: 'bath', name: 'North', at: [0, 1500] };
+  const south: Room = { id: 'south', in: 'hall', use: 'habitable', name: 'South', at: [300, -200] };
+  const wall = (west: number, east: number): Partition => ({
+    in: 'hall',
+    from: [west, 500],
+    to: [east, 500],
+    thickness: 100,
+    height: 2000,
+    door: { at: 1000, width: 700, height: 1900 },
+  });
+  const across = Math.sqrt(R * R - 500 * 500);
+  const openings = [
+    openingOf({ id: 'out', bearingDeg: 180, width: 800, height: 1500 }),
+    openingOf({ id: 'light', bearingDeg: 20, use: 'window', sill: 900, width: 500, height: 600 }),
+  ];
+  const parted = (rooms: readonly Room[], partition = wall(-across, across), stemWall = 0) =>
+    study({ wall: bare, domes: [domeOf({ radius: R, stemWall })], rooms, partitions: [partition], openings });
+  /** Area beyond a chord at distance h from the middle of a circle, m2. */
+  const segment = (r: number, h: number) =>
+    r > h ? (r * r * Math.acos(h / r) - h * Math.sqrt(r * r - h * h)) / 1e6 : 0;
+  const disc = (r: number) => (Math.PI * r * r) / 1e6;
+  // The partition's flat ends meet the wall in their middle: south of that a wedge is left beside each.
+  const wedges = segment(R, 450) - segment(R, 500) - (2 * across * 50) / 1e6;
+
+  it('have the floor of their side of a chord, at the floor and under headroom', () => {
+    const { rooms, roomFloor } = parted([north, south]);
+    const at = (z: number) => Math.sqrt(R * R - z * z);
+    for (const [key, z] of [
+      ['floor', 0],
+      ['low', 5 * 12 * IN],
+      ['bath', 80 * IN],
+      ['full', 84 * IN],
+    ] as const) {
+      expect(rooms[0]?.[key], key).toBeCloseTo(segment(at(z), 550), 9);
+      expect(rooms[1]?.[key], key).toBeCloseTo(disc(at(z)) - segment(at(z), 450) + (z === 0 ? wedges : 0), 9);
+    }
+    expect(roomFloor).toBeCloseTo(disc(R) - segment(R, 450) + wedges + segment(R, 550), 9);
+    expect(rooms.map((r) => r.sharedWith)).toEqual([[], []]);
+  });
+
+  it('have the same floor under headroom as at the floor where an upright wall is higher', () => {
+    const [first] = parted([north], wall(-across, across), 2200).rooms;
+    expect(first?.full).toBeCloseTo(first?.floor ?? 0, 9);
+    expect(first?.floor).toBeCloseTo(segment(R, 550), 9);
+  });
+
+  it('are as high as the dome over their place nearest to its axis, and have the openings in their own wall', () => {
+    const [first, second] = parted([north, south]).rooms;
+    expect(first?.highest).toBeCloseTo(Math.sqrt(R * R - 550 * 550), 6);
+    expect(second?.highest).toBeCloseTo(R, 9);
+    expect([first?.glazing, second?.glazing].map((m2) => (m2 ?? 0) > 0)).toEqual([true, false]);
+    expect([first?.escapes, second?.escapes]).toEqual([[], ['out']]);
+  });
+
+  it('are measured as one where the partition leaves a gap, or where one has no place', () => {
+    const gap = parted([north, south], wall(-across, across - 300));
+    expect(gap.rooms.map((r) => r.sharedWith)).toEqual([['south'], ['north']]);
+    expect(gap.rooms[0]?.floor).toBeCloseTo(gap.rooms[1]?.floor ?? 0, 9);
+    expect(gap.roomFloor).toBeCloseTo(gap.rooms[0]?.floor ?? 0, 9);
+    const whole = parted([north, { ...south, at: null }]);
+    expect(whole.rooms.map((r) => r.sharedWith)).toEqual([['south'], ['north']]);
+    expect(whole.rooms[0]?.floor).toBeCloseTo(segment(R, 550), 9);
+    expect(whole.roomFloor).toBeCloseTo(whole.rooms[1]?.floor ?? 0, 9);
   });
 });
 

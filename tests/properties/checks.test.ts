@@ -15,7 +15,7 @@ const USES = ['habitable', 'kitchen', 'bath', 'storage', 'other'] as const;
 /** With rooms, loads and a plot, so that every kind of check is made. */
 const lived = (house: House, n: number): House => ({
   ...house,
-  rooms: [{ id: 'room', in: 'dome', use: USES[n % USES.length] ?? 'other', name: 'Room' }],
+  rooms: [{ id: 'room', in: 'dome', use: USES[n % USES.length] ?? 'other', name: 'Room', at: null }],
   site: {
     ...house.site,
     snowKpa: n % 3 === 0 ? null : n / 4,

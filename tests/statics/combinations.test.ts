@@ -142,6 +142,14 @@ describe('combinations of loads from one side', () => {
       expect(told?.source).toContain('EN 1990');
     }
     expect(calm.check('earthquake-combined.hall')?.advice).toContain('upright part');
+    // Each load can be worked out again from what is told beside it.
+    const inputs = (id: string, of = calm) => of.check(id)?.capacity?.inputs;
+    expect(inputs('wind.hall')).toMatchObject({ 'wind pressure (kPa)': 0.1 });
+    expect(Object.values(inputs('wind-combined.hall') ?? {})).toContain('0.8, -1.2, 0');
+    expect(inputs('earthquake.hall')).toMatchObject({ 'seismic coefficient (1)': 0.02 });
+    const upright = inputs('earthquake-combined.hall', checks({ seismicVertical: 0.1 }));
+    expect(upright).toMatchObject({ 'its upright part, Ev over the dead load (1)': 0.1 });
+    expect(upright?.['rings that may press, height (m)']).toMatch(/^[\d.]+, [\d.]+$/);
     const stormy = checks({ windKpa: 3, combinations: 'ASCE 7' });
     expect(stormy.check('wind-combined.hall')).toMatchObject({ state: 'fails' });
     expect(stormy.check('wind-combined.hall')?.source).toContain('ASCE 7-16, 2.3.1');

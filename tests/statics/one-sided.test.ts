@@ -3,9 +3,12 @@ import type { House, Oculus } from '../../lib/description/house.js';
 import { setOutHouse } from '../../lib/setout/house.js';
 import { staticsChecks } from '../../lib/statics/checks.js';
 import { linePressure } from '../../lib/statics/joints.js';
+import { pairFactor } from '../../lib/statics/pair.js';
+import type { PairSection } from '../../lib/statics/pair-programme.js';
 import { staticsOf } from '../../lib/statics/statics.js';
 import type { ThrustPoint } from '../../lib/statics/thrust-line.js';
 import { domeOf, houseOf } from '../tools/house.js';
+import { hemisphere, luneWeight } from '../tools/pairs.js';
 
 // A hemisphere on the ground, 3 m inside, 3.6 m outside, no footing, no render: sums of loads by closed forms.
 const R = 3.6;
@@ -104,6 +107,26 @@ describe('loads from one side, summed at the base of both halves', () => {
     const turn = (2 * 0.05 * unit * (R ** 4 - 3 ** 4)) / 8;
     const found = (leeward.r * leeward.vertical - windward.r * windward.vertical) / 1000;
     expect(Math.abs(found / turn - 1)).toBeLessThan(1e-6);
+  });
+});
+
+describe('wind that lifts all that a dome weighs', () => {
+  it.each([0.999, 1, 1.5, 20])('%f times its weight: no thrust fits, and the search ends', (times) => {
+    const t = 0.15;
+    const suction = 2 * times * luneWeight(t);
+    // Suction acts through the centre: no moment.
+    const lifted = (s: PairSection): PairSection => {
+      const [r, z] = s.middle;
+      return {
+        ...s,
+        weight: s.weight - (suction * r ** 2) / 2,
+        moment: s.moment - (suction * r ** 3) / 3,
+        push: s.push + (suction * (Math.asin(Math.min(1, r)) - r * z)) / 2,
+        pushMoment: s.pushMoment + (suction * r ** 3) / 3,
+      };
+    };
+    const [first, second] = hemisphere(t, 0).halves;
+    expect(pairFactor({ halves: [first.map(lifted), second.map(lifted)], tie: null })).toBeLessThan(0.1);
   });
 });
 

@@ -43,7 +43,9 @@ describe('the structural summary', () => {
     const tie = { level: 1000, bars: 2, diameter: 10, yieldMpa: 500, bondMpa: null, lap: null } as const;
     const { table } = made({ openings: [openingOf()], tie });
     expect(table.rows[0]?.tie).toBe('2 bars of 10 mm, 1.00 m above the floor: NO CLOSED HOOP');
-    expect(made({ tie: { ...tie, level: 'footing' } }).table.rows[0]?.tie).toBe('2 bars of 10 mm, in the footing');
+    expect(made({ tie: { ...tie, bars: 1, level: 'footing' } }).table.rows[0]?.tie).toBe(
+      '1 bar of 10 mm, in the footing',
+    );
     expect(() => auditTable(table)).not.toThrow();
     expect(table.notes?.join(' ')).toContain('licensed engineer');
   });

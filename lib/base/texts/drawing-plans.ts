@@ -190,5 +190,5 @@ export const leastThrustAtFoot = (least: string): string => `least thrust at the
 export const thrustCaption = (loads: string, factor: string, foot: string): string =>
   `Line of thrust that keeps farthest from the faces, ${loads}, without load factors: geometric factor ${factor} (2 asked for), ${foot}.`;
 export const ringTieCircleBars = (bars: number, diameter: string, strength: number): string =>
-  `Ring tie (circle): ${bars} bars of ${diameter}${strength > 0 ? '' : '; NO CLOSED HOOP, it holds nothing'}.`;
+  `Ring tie (circle): ${bars} ${bars === 1 ? 'bar' : 'bars'} of ${diameter}${strength > 0 ? '' : '; NO CLOSED HOOP, it holds nothing'}.`;
 export const noRingTie = 'No ring tie.';

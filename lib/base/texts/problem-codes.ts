@@ -147,6 +147,10 @@ export const CODES = {
   'partition-before-opening': doc('A partition stands in front of an opening or passage.', 'Move it aside.'),
   'partition-door': doc('A door that is wider or higher than its partition, or beyond its end.', 'Move or shrink it.'),
   'partition-in-doorway': doc('A partition stands in the doorway of another.', 'Move the door or the partition.'),
+  'room-place': doc(
+    'The place of a room lies in a wall or partition, or outside its dome.',
+    'Move it onto the floor that it means.',
+  ),
   'sill-of-door': doc('A door with a sill.', 'Remove the sill or make it a window.'),
   'sill-too-low': doc(
     'A window, vent or niche whose sill is nearly on the floor.',

@@ -56,6 +56,12 @@ export const moveItTowardsAxis = (over: string, id: string): string =>
 export const partitionEndInsideDome = (key: string, inside: string, id: string, domeId: string): string =>
   `The end "${key}" of the partition lies ${inside} inside the dome "${id}", which stands in the room of "${domeId}".`;
 export const moveItAwayFrom = (inside: string, id: string): string => `Move it ${inside} or more away from "${id}".`;
+export const roomPlaceOutside = (id: string, over: string, domeId: string): string =>
+  `The place of the room "${id}" lies ${over} outside the finished wall of "${domeId}".`;
+export const roomPlaceInDome = (id: string, earlierId: string, domeId: string): string =>
+  `The place of the room "${id}" lies in the dome "${earlierId}", which stands in the room of "${domeId}".`;
+export const roomPlaceInPartition = (id: string, mark: string): string =>
+  `The place of the room "${id}" lies in the partition ${mark}.`;
 export const partitionStandsInFront = (what: string, id: string): string =>
   `The partition stands in front of ${what} "${id}".`;
 export const moveItAwayOrEndIt = (thickness: string): string =>

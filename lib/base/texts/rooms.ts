@@ -3,7 +3,9 @@
 export const roomsAreLargeHigh = 'Rooms are large, high and light enough to live in.';
 export const missingInputRooms = 'Missing input: `rooms`, what each dome is used for.';
 export const measuredAsOne = (advice: string, sharedWith: string): string =>
-  `${advice} Measured as one with ${sharedWith} in the same dome.`;
+  `${advice} Measured as one with ${sharedWith}: no partition that runs up to the wall closes one off, or a room has no \`at\` that says on which side it lies.`;
+export const ofPart = (formula: string): string =>
+  `${formula}; of the part of the dome alone that partitions close off round the room's \`at\``;
 export const roomHasFloor = (id: string): string => `Room ${id} has the floor of a habitable room.`;
 export const readFromMemory = 'from memory';
 export const leastFloorArea = 'least area (70 ft²)';

@@ -94,8 +94,10 @@ export const estimateOnWholeLunes =
   'An estimate on whole lunes, beside piers that the openings leave: an engineer must confirm it.';
 export const noThrustUnder = (formula: string): string =>
   ` No thrust fits under ${formula}, so nothing tells it there: see the checks of the loads from one side.`;
-export const noLineUnder = (formula: string): string =>
-  ` No line of thrust keeps within the other limits under ${formula}, however strong the tie: see the checks of the loads from one side.`;
+export const noLineUnder = (formula: string, others: number): string => {
+  const more = others === 0 ? '' : ` and ${others} other ${others === 1 ? 'combination' : 'combinations'}`;
+  return ` No line of thrust keeps within the other limits under ${formula}${more}, however strong the tie: see the checks of the loads from one side.`;
+};
 export const widerFooting = 'A wider footing.';
 export const shellTheoryHolds = (id: string, cutZ: string): string =>
   `Shell theory holds for dome ${id} only above ${cutZ}, where all rings are closed.`;
@@ -132,12 +134,13 @@ export const tieStrengthFormula = 'bars π d² / 4 · yield strength / 1.15';
 export const steelSource = 'EN 1992-1-1:2004, 2.4.2.4 (from memory)';
 export const pullOneSided = 'pull under loads from one side';
 const pullOfPair =
-  'the greater of the least thrust of the half that pushes more, at the tie, and the least pull with which one line of thrust keeps within wall, strength and friction, times the radius; the greatest of all combinations with load factors';
+  'the greater of two, times the radius, of one line of thrust that keeps within wall, strength and friction: above the tie alone, the least thrust there of the half that pushes more; down to the foot, the least pull with which it fits; the greatest of all combinations with load factors';
 export const pullOneSidedFormula = pullOfPair;
 export const pullOneSidedArea = `pull / (yield strength / 1.15); pull ${pullOfPair}`;
 export const pullIsEstimate =
   'An estimate on whole lunes; with the tie over openings, what is left of the wall below must bear the load’s own push: an engineer must confirm it.';
-export const takeAtLeastBars = (bars: number, diameter: string): string => `Take at least ${bars} bars of ${diameter}.`;
+const barsOf = (bars: number, diameter: string): string => `${bars} ${bars === 1 ? 'bar' : 'bars'} of ${diameter}`;
+export const takeAtLeastBars = (bars: number, diameter: string): string => `Take at least ${barsOf(bars, diameter)}.`;
 export const barsOfTieLap = (id: string): string => `The bars of the tie of dome ${id} lap far enough.`;
 export const lapSource = 'EN 1992-1-1:2004, 8.4 and 8.7 (from memory)';
 export const missingInput = (lacks: string): string => `Missing input: ${lacks}.`;

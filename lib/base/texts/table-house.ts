@@ -20,7 +20,7 @@ export const openingsForAir = 'openings for air';
 export const waysToEscape = 'ways to escape';
 export const noRoomsAreDescribed = 'No rooms are described.';
 export const roomIsItsWhole =
-  'A room is its whole dome to the finished faces, without the floor that partitions stand on; its least width leaves them out; rooms in one dome are measured as one.';
+  'A room is its whole dome to the finished faces or, where it has a place, the part that partitions close off round that, without the floor they stand on; its least width leaves them out; rooms that nothing parts are measured as one.';
 export const barrelsAndPassagesAdd = 'Barrels and passages add no floor here; the oculus adds no glazing.';
 export const clearWidth = 'clear width';
 export const clearHeight = 'clear height';
@@ -88,7 +88,7 @@ export const uprightEarthquakeAlone =
 export const inFooting = 'in the footing';
 export const aboveFloor = (height: string): string => `${height} above the floor`;
 export const barsOfTie = (bars: number, diameter: string, where: string, strength: number): string =>
-  `${bars} bars of ${diameter}, ${where}${strength > 0 ? '' : ': NO CLOSED HOOP'}`;
+  `${bars} ${bars === 1 ? 'bar' : 'bars'} of ${diameter}, ${where}${strength > 0 ? '' : ': NO CLOSED HOOP'}`;
 export const structuralChecks = 'Structural checks';
 export const whatMustHold = 'what must hold';
 export const demand = 'demand';

@@ -112,7 +112,8 @@ function checkDoor(draft: Draft, path: Path, { from, to, door, height }: Partiti
   }
 }
 
-const stripOf = ({ from, to, thickness }: Partition): Strip => {
+/** A partition's plan, its door left out of account; of one that has a length. */
+export const partitionStrip = ({ from, to, thickness }: Partition): Strip => {
   const between = sub2(to, from);
   const length = length2(between);
   return { at: from, along: scale2(between, 1 / length), from: 0, to: length, half: thickness / 2 };
@@ -126,10 +127,10 @@ function checkDoorways(draft: Draft, problems: ProblemList): void {
   for (const { path, value, mark } of all) {
     const { door } = value;
     if (!door) continue;
-    const own = stripOf(value);
+    const own = partitionStrip(value);
     const way: Strip = { ...own, from: door.at - door.width / 2, to: door.at + door.width / 2 };
     for (const other of all) {
-      const strip = stripOf(other.value);
+      const strip = partitionStrip(other.value);
       if (other.value === value || other.value.in !== value.in || stripsInto(way, strip) <= SAME_POINT) continue;
       const [low, high] = stretchWithin(own, strip);
       const [down, up] = [low - door.width / 2, high + door.width / 2];

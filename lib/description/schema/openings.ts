@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { Leaves } from './leaves.js';
+import { placeSchema } from './site.js';
 
 export const HEAD_SHAPES = ['semicircular', 'segmental', 'pointed', 'flat'] as const;
 const OPENING_USES = ['door', 'window', 'egress window', 'vent', 'niche'] as const;
@@ -95,5 +96,9 @@ export const roomSchema = (q: Leaves) =>
       in: q.id('Id of its dome.'),
       use: z.enum(ROOM_USES).prefault('habitable').meta({ description: 'What the room is used for.' }),
       name: q.text('The room’s name on drawings.', 'its id').optional(),
+      at: placeSchema(q).optional().meta({
+        description:
+          'East and north of a place in it. The room is the part of its dome that partitions close off round that place; without it, the whole dome.',
+      }),
     })
     .meta({ description: 'The room in a dome.' });

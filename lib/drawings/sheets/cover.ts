@@ -34,26 +34,14 @@ export function projectTable(setout: HouseSetout, handed: HandedOver): Table {
     [texts.date, project.date ?? texts.undated],
     [texts.revision, project.revision],
   ];
-  // Rooms of one dome are measured as one.
-  const floors = [...new Map(house.rooms.map((room) => [room.in, handed.floors[room.id]])).values()].flatMap(
-    (m2) => m2 ?? [],
-  );
   return pairs('project', texts.projectTitle, [
     ...said.filter(([, value]) => value !== ''),
     [texts.domes, domes.map((d) => `${d.id} (${roomNames(setout, d).join(', ')})`).join('; ')],
     [texts.openingsCount, arches.length === 0 ? texts.none : String(arches.length)],
     ...(passages.length > 0 ? [[texts.passages, passages.map((p) => p.id).join(', ')] as const] : []),
     [texts.heightAboveGround, size(Math.max(...domes.map((d) => d.topZ)) - house.site.ground)],
-    ...(floors.length > 0
-      ? [
-          [
-            texts.netFloorAllRooms,
-            areaWords(
-              floors.reduce((s, f) => s + f, 0),
-              writtenUnits(house),
-            ),
-          ] as const,
-        ]
+    ...(handed.roomFloor > 0
+      ? [[texts.netFloorAllRooms, areaWords(handed.roomFloor, writtenUnits(house))] as const]
       : []),
     [texts.finishedFloorAboveGround, size(-house.site.ground)],
   ]);

@@ -48,8 +48,8 @@ export function oneSidedTieCheck(found: DomeStatics, placed: PlacedTie, units: L
       'yield strength (MPa)': yieldMpa,
     },
   );
-  const without = combined.find(({ pull }) => pull === null);
-  const missed = without ? texts.noLineUnder(without.formula) : '';
+  const [without, ...others] = combined.filter(({ pull }) => pull === null);
+  const missed = without ? texts.noLineUnder(without.formula, others.length) : '';
   const base = { id, statement: texts.tieHoldsOneSided(found.id), capacity, source: SAFE_THEOREM };
   if (!most) return [{ ...base, state: 'attention', advice: `${texts.pullIsEstimate}${missed}` }];
   const { kn, under } = most;
@@ -75,7 +75,8 @@ export function oneSidedTieCheck(found: DomeStatics, placed: PlacedTie, units: L
           'steel area needed (mm2)': steelArea(kn, yieldMpa),
         },
       ),
-      ratio: ratioOf(kn, strength),
+      // What no line bears has no ratio: that of the others alone would look like the answer.
+      ...(over || !without ? { ratio: ratioOf(kn, strength) } : {}),
       advice: `${texts.pullIsEstimate}${over ? ` ${texts.takeAtLeastBars(needed, formatLength(diameter, units))}` : ''}${missed}`,
     },
   ];

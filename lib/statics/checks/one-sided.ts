@@ -1,7 +1,9 @@
-import { type Check, givenFigure } from '../../base/figures.js';
+import { type Check, type Figure, givenFigure } from '../../base/figures.js';
 import * as texts from '../../base/texts/statics-shell.js';
 import { THRUST_MISS } from '../../base/tolerances.js';
+import { formatNumber } from '../../base/units.js';
 import type { House } from '../../description/house.js';
+import { evenSnow } from '../loads.js';
 import { pullAsked } from '../one-sided-pull.js';
 import type { DomeStatics } from '../results.js';
 import type { Strength } from '../strength.js';
@@ -58,12 +60,26 @@ function geometryCheck(house: House, found: DomeStatics, one: OneSided): Check {
     {
       kind: 'estimate',
       load: texts.deadLoadAnd(one.load),
-      ...(one.peakKpa === null ? {} : { 'greatest snow on the plan (kPa)': one.peakKpa }),
+      ...loadInputs(house.site, one),
       ...(one.capacity === null ? {} : { 'part of its weight that may push it (1)': one.capacity }),
     },
     atBest(factorState(one.factor)),
   );
   return { ...check, source: `${check.source}; ${SOURCES[house.site.combinations][one.load]}` };
+}
+
+/** By what a load from one side can be worked out again. */
+function loadInputs(site: House['site'], { load, peakKpa, coefficients }: OneSided): Figure['inputs'] {
+  return {
+    ...(peakKpa === null ? {} : { 'greatest snow on the plan (kPa)': peakKpa }),
+    ...(coefficients === null
+      ? {}
+      : {
+          'wind pressure (kPa)': site.windKpa ?? 0,
+          'its coefficients, windward springing, crown line, leeward springing (1)': coefficients.join(', '),
+        }),
+    ...(load === 'earthquake' ? { 'seismic coefficient (1)': site.seismicCoefficient ?? 0 } : {}),
+  };
 }
 
 /** Under each combination with load factors one line of thrust must keep within all limits at once. */
@@ -99,9 +115,17 @@ function combinedCheck(
       capacity: computed(`${id}.borne`, texts.partBorne, borne, '1', texts.partBorneFormula, `${source}; ${sources}`, {
         kind: 'estimate',
         'worst combination': worst.formula,
+        ...loadInputs(site, one),
+        ...(load === 'earthquake' && site.seismicVertical
+          ? { 'its upright part, Ev over the dead load (1)': site.seismicVertical }
+          : {}),
+        ...(worst.snow > 0 ? { 'even snow on the plan (kPa)': evenSnow(site).kpa } : {}),
         ...(worst.heldBy.length > 0 ? { 'held by': worst.heldBy.map((by) => texts.heldBy[by]).join(', ') } : {}),
         ...(strength ? { 'design strength (MPa)': strength.designMpa } : {}),
         'friction of the joints (1)': material.friction,
+        ...(one.ringZ.length > 0
+          ? { 'rings that may press, height (m)': one.ringZ.map((z) => formatNumber(z / 1000)).join(', ') }
+          : {}),
         ...(tied ? { 'pull of the tie, at most (kN)': found.tie?.strength ?? 0 } : {}),
         ...(worst.pull === null ? {} : { 'least pull of a tie (kN)': pullAsked(worst.pull) }),
       }),

@@ -1,0 +1,63 @@
+import { type Edge, edgeAt, edgeEnd, edgePart, edgeStart, loopsArea } from './curves.js';
+import { atan2 } from './elementary.js';
+import { cross2, dot2, length2, lerp2, sub2, type Vec2 } from './vec.js';
+
+/** Closed loops that bound an area together, as `regionOf` gives them: outer ones counter-clockwise, holes clockwise. */
+export type Loops = readonly (readonly Edge[])[];
+
+/** Whether a point lies within loops: they turn round it as a whole. On a loop itself either may be said. */
+export function withinLoops(loops: Loops, p: Vec2): boolean {
+  let turned = 0;
+  for (const loop of loops) for (const edge of loop) turned += turnAbout(edge, p);
+  return turned > Math.PI;
+}
+
+/** By how much the direction from a point turns while it follows an edge, rad. */
+function turnAbout(edge: Edge, p: Vec2): number {
+  if (edge.kind === 'line') return chordTurn(edge.from, edge.to, p);
+  const { centre, radius, start, end, ccw } = edge;
+  const pieces = Math.max(1, Math.ceil(Math.abs(end - start) / (Math.PI / 2)));
+  let turned = 0;
+  for (let k = 0; k < pieces; k++) {
+    const piece = edgePart(edge, k / pieces, (k + 1) / pieces);
+    const [a, b] = [edgeStart(piece), edgeEnd(piece)];
+    turned += chordTurn(a, b, p);
+    // Between the chord and its arc the point is passed on the other side.
+    const beyond = cross2(sub2(b, a), sub2(p, a)) < 0 === ccw;
+    if (beyond && length2(sub2(p, centre)) < radius) turned += ccw ? 2 * Math.PI : -2 * Math.PI;
+  }
+  return turned;
+}
+
+function chordTurn(a: Vec2, b: Vec2, p: Vec2): number {
+  const [from, to] = [sub2(a, p), sub2(b, p)];
+  return atan2(cross2(from, to), dot2(from, to));
+}
+
+/** Pieces of an area that don't hang together, each with the holes in it. */
+export function piecesOf(loops: Loops): Loops[] {
+  const outer = loops.filter((loop) => loopsArea([loop]) > 0);
+  const holes = loops.filter((loop) => loopsArea([loop]) < 0);
+  return outer.map((loop) => [loop, ...holes.filter((hole) => withinLoops([loop], edgeAt(hole[0] as Edge, 0.5)))]);
+}
+
+/** Least distance from a point to loops, mm. */
+export function loopsApart(loops: Loops, p: Vec2): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (const loop of loops) for (const edge of loop) least = Math.min(least, edgeApart(edge, p));
+  return least;
+}
+
+function edgeApart(edge: Edge, p: Vec2): number {
+  const ends = Math.min(length2(sub2(p, edgeStart(edge))), length2(sub2(p, edgeEnd(edge))));
+  if (edge.kind === 'line') {
+    const between = sub2(edge.to, edge.from);
+    const share = dot2(sub2(p, edge.from), between) / dot2(between, between);
+    return share > 0 && share < 1 ? length2(sub2(p, lerp2(edge.from, edge.to, share))) : ends;
+  }
+  const out = sub2(p, edge.centre);
+  const angle = atan2(out[1], out[0]);
+  const [low, high] = edge.ccw ? [edge.start, edge.end] : [edge.end, edge.start];
+  const turns = Math.ceil((low - angle) / (2 * Math.PI));
+  return angle + turns * 2 * Math.PI <= high ? Math.abs(length2(out) - edge.radius) : ends;
+}
