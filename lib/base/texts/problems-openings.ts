@@ -76,13 +76,11 @@ export const narrowerDoorOrLonger = 'A narrower door, or a longer partition.';
 export const doorIsHigh = (height: string, height2: string): string =>
   `The door is ${height} high in a partition of ${height2}.`;
 export const lowerDoorOrHigher = 'A lower door, or a higher partition.';
-export const partitionStandsInDoorway = (mark: string, other: string): string =>
-  `The partition ${other} stands in the doorway of ${mark} (numbered as they are written, P1 the first).`;
-export const moveDoorAlong = (from: string, to: string, other: string): string =>
-  `Set \`at\` to ${from} or less, or ${to} or more, or end ${other} beside the door.`;
-export const moveDoorDown = (from: string, other: string): string =>
-  `Set \`at\` to ${from} or less, or end ${other} beside the door.`;
-export const moveDoorUp = (to: string, other: string): string =>
-  `Set \`at\` to ${to} or more, or end ${other} beside the door.`;
+export const partitionStandsInDoorway = (mark: string, others: string): string =>
+  `In the doorway of ${mark} stands another partition: ${others} (numbered as they are written, P1 the first).`;
+export const moveDoorTo = (most: string | null, least: string | null, others: string): string => {
+  const places = [...(most === null ? [] : [`${most} or less`]), ...(least === null ? [] : [`${least} or more`])];
+  return `Set \`at\` to ${places.join(', or ')}, or end ${others} beside the door.`;
+};
 export const narrowerDoorOrEnd = (other: string): string =>
   `No place is left for the door: make it narrower, or end ${other} beside it.`;

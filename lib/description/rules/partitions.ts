@@ -1,6 +1,7 @@
 import * as texts from '../../base/texts/problems-openings.js';
 import { SAME_POINT } from '../../base/tolerances.js';
 import { formatLength } from '../../base/units.js';
+import { subtractIntervals } from '../../math/intervals.js';
 import { alongBearing, bearingOf, cross2, DEG, dot2, length2, scale2, sub2, type Vec2 } from '../../math/vec.js';
 import type { Draft } from '../draft.js';
 import type { Dome, Partition } from '../house.js';
@@ -128,25 +129,31 @@ function checkDoorways(draft: Draft, problems: ProblemList): void {
     const { door } = value;
     if (!door) continue;
     const own = partitionStrip(value);
-    const way: Strip = { ...own, from: door.at - door.width / 2, to: door.at + door.width / 2 };
-    for (const other of all) {
-      const strip = partitionStrip(other.value);
-      if (other.value === value || other.value.in !== value.in || stripsInto(way, strip) <= SAME_POINT) continue;
+    const half = door.width / 2;
+    const way: Strip = { ...own, from: door.at - half, to: door.at + half };
+    const others = all
+      .filter((other) => other.value !== value && other.value.in === value.in)
+      .map((other) => ({ mark: other.mark, strip: partitionStrip(other.value) }))
+      .filter(({ strip }) => stripsInto(own, strip) > SAME_POINT);
+    const inWay = others.filter(({ strip }) => stripsInto(way, strip) > SAME_POINT).map((other) => other.mark);
+    if (inWay.length === 0) continue;
+    const taken = others.map(({ strip }) => {
       const [low, high] = stretchWithin(own, strip);
-      const [down, up] = [low - door.width / 2, high + door.width / 2];
-      const below = atMost(down, draft.units);
-      const above = atLeast(up, draft.units);
-      const fits = [down >= door.width / 2, up <= own.to - door.width / 2] as const;
-      const mend =
-        fits[0] && fits[1]
-          ? texts.moveDoorAlong(below, above, other.mark)
-          : fits[0]
-            ? texts.moveDoorDown(below, other.mark)
-            : fits[1]
-              ? texts.moveDoorUp(above, other.mark)
-              : texts.narrowerDoorOrEnd(other.mark);
-      problems.add('partition-in-doorway', [...path, 'door'], texts.partitionStandsInDoorway(mark, other.mark), mend);
-    }
+      return [low - half, high + half] as const;
+    });
+    const free = subtractIntervals([[half, own.to - half]], taken);
+    const below = free.findLast(([, to]) => to <= door.at)?.[1];
+    const above = free.find(([from]) => from >= door.at)?.[0];
+    const named = inWay.join(', ');
+    const mend =
+      below === undefined && above === undefined
+        ? texts.narrowerDoorOrEnd(named)
+        : texts.moveDoorTo(
+            below === undefined ? null : atMost(below, draft.units),
+            above === undefined ? null : atLeast(above, draft.units),
+            named,
+          );
+    problems.add('partition-in-doorway', [...path, 'door'], texts.partitionStandsInDoorway(mark, named), mend);
   }
 }
 

@@ -1,0 +1,44 @@
+import { describe, expect, it } from 'vitest';
+import { DescriptionError, type Problem } from '../../lib/base/problems.js';
+import { readDescription } from '../../lib/description/read.js';
+
+/** Two partitions run into one that has a door `at` some metres from its west end. */
+const text = (at: string, others: string) =>
+  `format: 1
+units: m
+domes: [{ id: hall, at: [0, 0], radius: 3 }]
+partitions:
+  - { in: hall, from: [-2, 0], to: [2, 0], thickness: 0.1, door: { at: ${at}, width: 0.8 } }
+${others}`;
+const TWO = `  - { in: hall, from: [-0.3, -1], to: [-0.3, 1], thickness: 0.1 }
+  - { in: hall, from: [0.3, -1], to: [0.3, 1], thickness: 0.1 }`;
+
+function doorways(source: string): Problem[] {
+  try {
+    readDescription(source, 'house.yaml');
+    return [];
+  } catch (error) {
+    if (!(error instanceof DescriptionError)) throw error;
+    return error.problems.filter(({ code }) => code === 'partition-in-doorway');
+  }
+}
+
+describe('partitions in the doorway of another', () => {
+  it('are all told at once, with places for the door that are free of all of them', () => {
+    const [problem, ...more] = doorways(text('2', TWO));
+    expect(more).toEqual([]);
+    expect(problem?.message).toContain('P2, P3');
+    // Faces at 1.65 and 2.35 from the west end, half a door's width off.
+    expect(problem?.mend).toContain('1.25 m or less, or 2.75 m or more');
+    for (const at of ['1.25', '2.75']) expect(doorways(text(at, TWO)), at).toEqual([]);
+  });
+
+  it('are told with no place where a third leaves none on that side', () => {
+    const three = `${TWO}\n  - { in: hall, from: [-1.2, -1], to: [-1.2, 1], thickness: 0.1 }`;
+    // Between 0.85 and 1.65 stays just a door's width.
+    expect(doorways(text('2', three))[0]?.mend).toContain('2.75 m or more');
+    const four = `${three}\n  - { in: hall, from: [1.2, -1], to: [1.2, 1], thickness: 0.1 }\n  - { in: hall, from: [0, -1], to: [0, 1], thickness: 0.2 }`;
+    const close = four.replaceAll('-1.2', '-1.16').replaceAll('[1.2', '[1.16');
+    expect(doorways(text('2', close))[0]?.mend).toContain('No place is left for the door');
+  });
+});
