@@ -320,6 +320,31 @@ describe('the detail of a curb', () => {
   });
 });
 
+describe('the detail of a crown plug', () => {
+  it('shows the axis that its radii run from, under no other line, and render on both sides of it', () => {
+    const setout = setOutHouse(
+      houseOf({ domes: [domeOf()], wall: { thickness: 250, renderInside: 15, renderOutside: 20 } }),
+    );
+    const draft = details(setout).small.find((d) => d.id.startsWith('detail-plug-'));
+    const { primitives } = (draft as NonNullable<typeof draft>).draw(5).layout;
+    const lines = (layer: string) =>
+      primitives
+        .flatMap((p) => (p.kind === 'path' && p.layer === layer ? p.segments : []))
+        .flatMap((s) => (s.kind === 'line' ? [[s.from, s.to] as const] : []));
+    const [from, to] = lines('axis')[0] ?? [];
+    const { crownZ, topZ } = setout.domes[0] as (typeof setout.domes)[number];
+    expect([from?.[0], to?.[0]]).toEqual([0, 0]);
+    expect(from?.[1]).toBeLessThan(crownZ - 20);
+    expect(to?.[1]).toBeGreaterThan(topZ + 20);
+    for (const d of primitives)
+      if (d.kind === 'dimension' && d.type === 'linear' && d.angleDeg === 0)
+        expect(d.from[1]).toBeGreaterThan(topZ + 20);
+    for (const z of [crownZ - 15, topZ + 20])
+      for (const side of [-1, 1])
+        expect(lines('visible').some(([a, b]) => side * (a[0] + b[0]) > 20 && Math.abs(a[1] - z) < 3)).toBe(true);
+  });
+});
+
 describe('bad input', () => {
   it('no plane of sixteen domes in rows is cut twice', () => {
     const domes = Array.from({ length: 16 }, (_, i) =>

@@ -115,7 +115,15 @@ function plugDetail(house: HouseSetout, dome: DomeSetout): Draft {
     title: texts.crownPlug(dome.id),
     plane: bareSide(house, dome),
     box,
-    extra: () => renderLines(house, dome, box.min[1], dome.topZ + 100),
+    extra: () => [
+      ...([1, -1] as const).flatMap((side) =>
+        clipTo(renderLines(house, dome, box.min[1], dome.topZ + 100, 0, side), box),
+      ),
+      polyline('axis', [
+        [0, inZ - 80],
+        [0, box.max[1]],
+      ]),
+    ],
     notes: (): DetailNote[] => [
       {
         at: [outR * 0.3, (dome.topZ + dome.crownZ) / 2],
@@ -133,10 +141,16 @@ function plugDetail(house: HouseSetout, dome: DomeSetout): Draft {
     ],
     sizes: (layout) => {
       const above = rowsFrom(layout, box.max[1], 1);
-      placeChain(layout, { angleDeg: 0, places: places([0, inR]), from: () => inZ, prefix: texts.intradosSize }, above);
+      // The centre line itself goes through the plug.
+      const under = (z: number) => (x: number) => (x === 0 ? box.max[1] : z);
       placeChain(
         layout,
-        { angleDeg: 0, places: places([0, outR]), from: () => outZ, prefix: texts.extradosSize },
+        { angleDeg: 0, places: places([0, inR]), from: under(inZ), prefix: texts.intradosSize },
+        above,
+      );
+      placeChain(
+        layout,
+        { angleDeg: 0, places: places([0, outR]), from: under(outZ), prefix: texts.extradosSize },
         above,
       );
       placeLevels(

@@ -38,7 +38,7 @@ export const planeAlong = (through: Vec2, right: Vec2): CutPlane & { readonly lo
 
 /** A line through places, mm in the section's plane. */
 export const polyline = (
-  layer: 'visible' | 'cut' | 'ground' | 'hidden' | 'overhead',
+  layer: 'visible' | 'cut' | 'ground' | 'hidden' | 'overhead' | 'axis',
   points: readonly Vec2[],
   closed = false,
 ): PlainPrimitive => ({
