@@ -2,7 +2,7 @@ import { CAUTIONS } from '../base/texts/cautions.js';
 import * as texts from '../base/texts/model-scene.js';
 import type { ModelPage, PagePiece, PlaceName } from '../documents/model-page.js';
 import type { Scene } from '../documents/scene.js';
-import { DEG, length2, sub2 } from '../math/vec.js';
+import { DEG, length2, sub2, type Vec2 } from '../math/vec.js';
 import type { HouseSetout } from '../setout/house.js';
 import { colouringsOf } from './page-colourings.js';
 import { liftsOf } from './page-lifts.js';
@@ -78,12 +78,16 @@ function stepLabel({ domes, house }: HouseSetout, step: BuildStep): string {
 function roomNames({ domes }: HouseSetout, rooms: HouseSetout['house']['rooms']): PlaceName[] {
   return domes.flatMap((dome) => {
     const own = rooms.filter((r) => r.in === dome.id);
-    const named = (text: string, [x, y]: readonly [number, number]): PlaceName => ({
-      text,
-      inside: [x, y, NAME_HEIGHT],
-      over: [x, y, dome.topZ + NAME_OVER],
-      reach: dome.springingRadius - length2(sub2([x, y], dome.at)),
-    });
+    const named = (text: string, [x, y]: Vec2): PlaceName => {
+      const away = length2(sub2([x, y], dome.at));
+      const roof = away > 0 ? dome.heightAt(away, dome.thickness) : dome.topZ;
+      return {
+        text,
+        inside: [x, y, NAME_HEIGHT],
+        over: [x, y, roof + NAME_OVER],
+        reach: dome.springingRadius - away,
+      };
+    };
     const whole = own.filter((r) => r.at === null).map((r) => r.name);
     return [
       ...(whole.length > 0 ? [named(whole.join(', '), dome.at)] : []),

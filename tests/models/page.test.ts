@@ -28,6 +28,27 @@ beforeAll(async () => {
 
 const step = (name: string) => page.pieces[instancesOf(page.scene).findIndex((p) => p.instance.name === name)]?.step;
 
+describe('names of rooms', () => {
+  it('stand over the axis of their dome, or over their own place, as high over the roof there', () => {
+    const { setout } = built;
+    const dome = setout.domes.find((d) => d.id === setout.house.rooms[0]?.in) as DomeSetout;
+    const [x, y] = dome.at;
+    const room = { id: 'a', in: dome.id, use: 'habitable', name: 'A', at: null } as const;
+    const rooms = [
+      room,
+      { ...room, id: 'b', name: 'B' },
+      { ...room, id: 'c', name: 'C', at: [x + 600, y - 800] as const },
+    ];
+    const changed = { ...built, setout: { ...setout, house: { ...setout.house, rooms } } };
+    const [whole, part] = housePage(changed, builtScene(built)).rooms;
+    expect(whole).toMatchObject({ text: 'A, B', inside: [x, y, 1200], over: [x, y, dome.topZ + 250] });
+    expect(part).toMatchObject({ text: 'C', inside: [x + 600, y - 800, 1200] });
+    // 600, 800 and 1000 make a right triangle.
+    expect(dome.outerRadiusAt((part?.over[2] ?? 0) - 250)).toBeCloseTo(1000, 6);
+    expect(part?.reach).toBeCloseTo(dome.springingRadius - 1000, 9);
+  });
+});
+
 describe('the scene of a house', () => {
   it('holds each block once, by its mark, where its own solid stands', () => {
     const all = instancesOf(page.scene);
