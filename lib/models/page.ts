@@ -78,16 +78,13 @@ function stepLabel({ domes, house }: HouseSetout, step: BuildStep): string {
 function roomNames({ domes }: HouseSetout, rooms: HouseSetout['house']['rooms']): PlaceName[] {
   return domes.flatMap((dome) => {
     const own = rooms.filter((r) => r.in === dome.id);
-    const named = (text: string, [x, y]: Vec2): PlaceName => {
-      const away = length2(sub2([x, y], dome.at));
-      const roof = away > 0 ? dome.heightAt(away, dome.thickness) : dome.topZ;
-      return {
-        text,
-        inside: [x, y, NAME_HEIGHT],
-        over: [x, y, roof + NAME_OVER],
-        reach: dome.springingRadius - away,
-      };
-    };
+    // Over the whole dome: lower, a place on its far side would be shown through it.
+    const named = (text: string, [x, y]: Vec2): PlaceName => ({
+      text,
+      inside: [x, y, NAME_HEIGHT],
+      over: [x, y, dome.topZ + NAME_OVER],
+      reach: dome.springingRadius - length2(sub2([x, y], dome.at)),
+    });
     const whole = own.filter((r) => r.at === null).map((r) => r.name);
     return [
       ...(whole.length > 0 ? [named(whole.join(', '), dome.at)] : []),
