@@ -57,13 +57,6 @@ export function closedOff(floor: Floor, place: Vec2): Loops | null {
   return piecesOf(free).find((piece) => withinLoops(piece, place)) ?? null;
 }
 
-/** What of a part of a floor lies within a disc, mm². */
-export function areaWithin(part: Loops, disc: Disc): number {
-  if (!(disc.radius > 0)) return 0;
-  const edges = [...part.flat(), circleEdge(disc.centre, disc.radius)];
-  return loopsArea(regionWhere(edges, (p) => inDisc(disc, p) && withinLoops(part, p)));
-}
-
 const regionWhere = (edges: readonly Edge[], holds: (p: Vec2) => boolean): Loops =>
   regionOf(
     bordersOf(edges, (p) => (holds(p) ? 'floor' : null), { tolerance: CUT_POINT, beside: CUT_BESIDE }),

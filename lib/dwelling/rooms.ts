@@ -1,14 +1,14 @@
 import type { Room } from '../description/house.js';
 import { loopsArea } from '../math/curves.js';
 import type { Disc } from '../math/discs.js';
-import { type Loops, loopsApart, withinLoops } from '../math/loops.js';
+import { areaInDisc, type Loops, loopsApart, withinLoops } from '../math/loops.js';
 import { monotoneRoot } from '../math/roots.js';
 import { alongBearing, length2, sub2, type Vec2 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
 import type { HouseSetout } from '../setout/house.js';
 import { partitionsOf } from '../setout/partition.js';
 import { areaOf } from './clear.js';
-import { areaAt, areaWithin, closedOff, finishedRadius, floorAt } from './floor.js';
+import { areaAt, closedOff, finishedRadius, floorAt } from './floor.js';
 import type { OpeningSizes } from './opening-sizes.js';
 import { BATH_HEADROOM, FULL_HEADROOM, LEAST_HEADROOM } from './rules.js';
 
@@ -78,7 +78,7 @@ export function roomSizes(
   const { room, dome, part } = place;
   const radius = (z: number) => finishedRadius(setout, dome, z);
   const areaUnder = (z: number) =>
-    part ? areaWithin(part, { centre: dome.at, radius: radius(z) }) / 1e6 : areaAt(setout, dome, z);
+    part ? areaInDisc(part, { centre: dome.at, radius: radius(z) }) / 1e6 : areaAt(setout, dome, z);
   const own = openings.filter((o) => o.domeId === dome.id && (!part || withinLoops(part, justInside(setout, dome, o))));
   const sum = (of: (o: OpeningSizes) => number) => own.reduce((all, o) => all + of(o), 0);
   return {

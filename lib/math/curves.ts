@@ -120,7 +120,7 @@ export function boxOf(points: readonly Vec2[]): Box {
 export const uniteBoxes = (boxes: readonly Box[]): Box => boxOf(boxes.flatMap((b) => [b.min, b.max]));
 
 /** Area swept about `about` along the edge: its share in the area of a closed loop. */
-function sweptArea(e: Edge, about: Vec2): number {
+export function sweptArea(e: Edge, about: Vec2): number {
   if (e.kind === 'line') return cross2(sub2(e.from, about), sub2(e.to, about)) / 2;
   const { radius, start, end } = e;
   const [x, y] = sub2(e.centre, about);

@@ -1,6 +1,7 @@
-import { type Edge, edgeAt, edgeEnd, edgePart, edgeStart, loopsArea } from './curves.js';
-import { atan2 } from './elementary.js';
-import { cross2, dot2, length2, lerp2, sub2, type Vec2 } from './vec.js';
+import { type Edge, edgeAt, edgeEnd, edgePart, edgeShare, edgeStart, loopsArea, sweptArea } from './curves.js';
+import type { Disc } from './discs.js';
+import { atan2, square } from './elementary.js';
+import { add2, cross2, dot2, length2, lerp2, perp2, scale2, sub2, type Vec2 } from './vec.js';
 
 /** Closed loops that bound an area together, as `regionOf` gives them: outer ones counter-clockwise, holes clockwise. */
 export type Loops = readonly (readonly Edge[])[];
@@ -60,4 +61,51 @@ function edgeApart(edge: Edge, p: Vec2): number {
   const [low, high] = edge.ccw ? [edge.start, edge.end] : [edge.end, edge.start];
   const turns = Math.ceil((low - angle) / (2 * Math.PI));
   return angle + turns * 2 * Math.PI <= high ? Math.abs(length2(out) - edge.radius) : ends;
+}
+
+/**
+ * Area that loops and a disc have in common, exactly: along each edge what is swept about the disc's centre, outside the
+ * disc that of its own circle. Edges that nearly lie on the circle do no harm, for no point is taken for another.
+ */
+export function areaInDisc(loops: Loops, disc: Disc): number {
+  if (!(disc.radius > 0)) return 0;
+  let area = 0;
+  for (const loop of loops) for (const edge of loop) area += sweptInDisc(edge, disc);
+  return area;
+}
+
+function sweptInDisc(edge: Edge, disc: Disc): number {
+  const { centre, radius } = disc;
+  const shares = crossings(edge, disc).filter((t) => t > 0 && t < 1);
+  shares.sort((a, b) => a - b);
+  shares.push(1);
+  let area = 0;
+  let from = 0;
+  for (const to of shares) {
+    const piece = edgePart(edge, from, to);
+    const inside = length2(sub2(edgeAt(piece, 0.5), centre)) < radius;
+    area += inside ? sweptArea(piece, centre) : (square(radius) * turnAbout(piece, centre)) / 2;
+    from = to;
+  }
+  return area;
+}
+
+/** Shares of an edge at which its prolonged line or circle crosses a disc's. */
+function crossings(edge: Edge, { centre, radius }: Disc): number[] {
+  if (edge.kind === 'line') {
+    const along = sub2(edge.to, edge.from);
+    const size = dot2(along, along);
+    const middle = dot2(sub2(centre, edge.from), along) / size;
+    const rest = square(radius) / size - square(cross2(along, sub2(centre, edge.from)) / size);
+    return rest > 0 ? [middle - Math.sqrt(rest), middle + Math.sqrt(rest)] : [];
+  }
+  const between = sub2(centre, edge.centre);
+  const distance = length2(between);
+  if (distance === 0) return [];
+  const along = (square(distance) + square(edge.radius) - square(radius)) / (2 * distance);
+  const rest = square(edge.radius) - square(along);
+  if (!(rest > 0)) return [];
+  const unit = scale2(between, 1 / distance);
+  const foot = add2(edge.centre, scale2(unit, along));
+  return [1, -1].map((side) => edgeShare(edge, add2(foot, scale2(perp2(unit), side * Math.sqrt(rest)))));
 }

@@ -1,9 +1,11 @@
 import { CAUTIONS } from '../base/texts/cautions.js';
 import * as texts from '../base/texts/model-scene.js';
+import { pointApart } from '../description/rules/runs.js';
 import type { ModelPage, PagePiece, PlaceName } from '../documents/model-page.js';
 import type { Scene } from '../documents/scene.js';
 import { DEG, length2, sub2, type Vec2 } from '../math/vec.js';
 import type { HouseSetout } from '../setout/house.js';
+import { type PartitionSetout, partitionsOf } from '../setout/partition.js';
 import { colouringsOf } from './page-colourings.js';
 import { liftsOf } from './page-lifts.js';
 import { pageOpenings } from './page-openings.js';
@@ -75,20 +77,25 @@ function stepLabel({ domes, house }: HouseSetout, step: BuildStep): string {
 }
 
 /** Rooms by their names: those with a place there, the others of a dome together at its axis. */
-function roomNames({ domes }: HouseSetout, rooms: HouseSetout['house']['rooms']): PlaceName[] {
-  return domes.flatMap((dome) => {
+function roomNames(setout: HouseSetout, rooms: HouseSetout['house']['rooms']): PlaceName[] {
+  const partitions = partitionsOf(setout);
+  return setout.domes.flatMap((dome) => {
     const own = rooms.filter((r) => r.in === dome.id);
     // Over the whole dome: lower, a place on its far side would be shown through it.
-    const named = (text: string, [x, y]: Vec2): PlaceName => ({
+    const named = (text: string, [x, y]: Vec2, walls: readonly PartitionSetout[]): PlaceName => ({
       text,
       inside: [x, y, NAME_HEIGHT],
       over: [x, y, dome.topZ + NAME_OVER],
-      reach: dome.springingRadius - length2(sub2([x, y], dome.at)),
+      reach: Math.min(
+        dome.springingRadius - length2(sub2([x, y], dome.at)),
+        ...walls.map(({ partition: { from, to } }) => pointApart([x, y], from, to)),
+      ),
     });
     const whole = own.filter((r) => r.at === null).map((r) => r.name);
+    const walls = partitions.filter((wall) => wall.dome === dome);
     return [
-      ...(whole.length > 0 ? [named(whole.join(', '), dome.at)] : []),
-      ...own.flatMap((r) => (r.at ? [named(r.name, r.at)] : [])),
+      ...(whole.length > 0 ? [named(whole.join(', '), dome.at, [])] : []),
+      ...own.flatMap((r) => (r.at ? [named(r.name, r.at, walls)] : [])),
     ];
   });
 }

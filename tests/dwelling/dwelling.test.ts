@@ -84,6 +84,21 @@ describe('rooms that partitions close off', () => {
     expect(first?.floor).toBeCloseTo(segment(R, 550), 9);
   });
 
+  it.each([5 * 12 * IN, 80 * IN, 84 * IN])(
+    'never have more floor under headroom than at the floor: walls about %d',
+    (z) => {
+      for (let up = -5; up <= 5; up += 0.25) {
+        const { rooms } = parted([north, south], wall(-across, across), z + up);
+        for (const { floor, low, bath, full } of rooms) {
+          const areas = [floor, low, bath, full];
+          for (let k = 1; k < areas.length; k++)
+            expect(areas[k], `${z + up}`).toBeLessThanOrEqual((areas[k - 1] as number) + 1e-9);
+          if (up >= 0) expect(areas[z > 2100 ? 3 : z > 2000 ? 2 : 1]).toBeCloseTo(floor, 9);
+        }
+      }
+    },
+  );
+
   it('are as high as the dome over their place nearest to its axis, and have the openings in their own wall', () => {
     const [first, second] = parted([north, south]).rooms;
     expect(first?.highest).toBeCloseTo(Math.sqrt(R * R - 550 * 550), 6);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { circleEdge, type Edge, lineEdge, loopsArea, reversedEdge } from '../../lib/math/curves.js';
-import { loopsApart, piecesOf, withinLoops } from '../../lib/math/loops.js';
+import { areaInDisc, loopsApart, piecesOf, withinLoops } from '../../lib/math/loops.js';
 import { bordersOf, regionOf } from '../../lib/math/planar.js';
 import { length2, sub2, type Vec2 } from '../../lib/math/vec.js';
 
@@ -53,6 +53,35 @@ describe('loops', () => {
     const areas = pieces.map((piece) => loopsArea(piece)).sort((a, b) => a - b);
     expect(areas[0]).toBeCloseTo(segment - Math.PI * 2.25, 9);
     expect(areas[1]).toBeCloseTo(segment - Math.PI, 9);
+  });
+
+  it('have in common with a disc what very many strips find, and no more where circles nearly coincide', () => {
+    const hole = ([x, y]: Vec2) => Math.abs(x + 3) < 2 && Math.abs(y) < 2;
+    const holds = (p: Vec2) => inDisc([0, 0], 8)(p) && !inDisc([7, 3], 4)(p) && !hole(p) && p[0] > -6.5;
+    const loops = region(
+      [circleEdge([0, 0], 8), circleEdge([7, 3], 4), ...square(-3, 0, 2), lineEdge([-6.5, -9], [-6.5, 9])],
+      holds,
+    );
+    for (const disc of [
+      { centre: [0, 0] as Vec2, radius: 6 },
+      { centre: [0, 0] as Vec2, radius: 2.5 },
+      { centre: [1, -2] as Vec2, radius: 5 },
+    ]) {
+      let found = 0;
+      const step = 0.01;
+      for (let x = -9 + step / 2; x < 9; x += step)
+        for (let y = -9 + step / 2; y < 9; y += step)
+          if (inDisc(disc.centre, disc.radius)([x, y]) && holds([x, y])) found += step * step;
+      expect(Math.abs(areaInDisc(loops, disc) / found - 1), JSON.stringify(disc)).toBeLessThan(1e-3);
+    }
+    const whole = loopsArea(loops);
+    for (const off of [-1e-3, -1e-6, -1e-9, 0, 1e-9, 1e-6, 1e-3])
+      expect(Math.abs(areaInDisc(loops, { centre: [0, 0], radius: 8 + off }) - whole)).toBeLessThan(
+        60 * Math.abs(off) + 1e-9,
+      );
+    expect(areaInDisc(loops, { centre: [0, 0], radius: 20 })).toBeCloseTo(whole, 9);
+    expect(areaInDisc(loops, { centre: [30, 0], radius: 5 })).toBeCloseTo(0, 9);
+    expect(areaInDisc(loops, { centre: [0, 0], radius: 0 })).toBe(0);
   });
 
   it('lie as far from a point as their nearest edge or corner', () => {

@@ -49,6 +49,18 @@ describe('names of rooms', () => {
     });
     // 600, 800 and 1000 make a right triangle.
     expect(part?.reach).toBeCloseTo(dome.springingRadius - 1000, 9);
+    // Cut away, a name never moves past a partition into the room beside it.
+    const partition = {
+      in: dome.id,
+      from: [x, y - 2000],
+      to: [x, y + 2000],
+      thickness: 100,
+      height: null,
+      door: null,
+    } as const;
+    const parted = { ...changed.setout.house, partitions: [partition] };
+    const beside = housePage({ ...changed, setout: { ...changed.setout, house: parted } }, builtScene(built)).rooms;
+    expect(beside.map(({ reach }) => reach)).toEqual([dome.springingRadius, 600]);
   });
 });
 

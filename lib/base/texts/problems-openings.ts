@@ -56,12 +56,12 @@ export const moveItTowardsAxis = (over: string, id: string): string =>
 export const partitionEndInsideDome = (key: string, inside: string, id: string, domeId: string): string =>
   `The end "${key}" of the partition lies ${inside} inside the dome "${id}", which stands in the room of "${domeId}".`;
 export const moveItAwayFrom = (inside: string, id: string): string => `Move it ${inside} or more away from "${id}".`;
-export const roomPlaceOutside = (id: string, over: string, domeId: string): string =>
-  `The place of the room "${id}" lies ${over} outside the finished wall of "${domeId}".`;
+export const roomPlaceOutside = (id: string, domeId: string): string =>
+  `The place of the room "${id}" lies outside the finished wall of "${domeId}", or on it.`;
 export const roomPlaceInDome = (id: string, earlierId: string, domeId: string): string =>
-  `The place of the room "${id}" lies in the dome "${earlierId}", which stands in the room of "${domeId}".`;
+  `The place of the room "${id}" lies in or at the wall of the dome "${earlierId}", which stands in the room of "${domeId}".`;
 export const roomPlaceInPartition = (id: string, mark: string): string =>
-  `The place of the room "${id}" lies in the partition ${mark}.`;
+  `The place of the room "${id}" lies in the partition ${mark}, or at its face.`;
 export const partitionStandsInFront = (what: string, id: string): string =>
   `The partition stands in front of ${what} "${id}".`;
 export const moveItAwayOrEndIt = (thickness: string): string =>
@@ -77,7 +77,7 @@ export const doorIsHigh = (height: string, height2: string): string =>
   `The door is ${height} high in a partition of ${height2}.`;
 export const lowerDoorOrHigher = 'A lower door, or a higher partition.';
 export const partitionStandsInDoorway = (mark: string, others: string): string =>
-  `In the doorway of ${mark} stands another partition: ${others} (numbered as they are written, P1 the first).`;
+  `Partitions in the doorway of ${mark}: ${others} (numbered as they are written, P1 the first).`;
 export const moveDoorTo = (most: string | null, least: string | null, others: string): string => {
   const places = [...(most === null ? [] : [`${most} or less`]), ...(least === null ? [] : [`${least} or more`])];
   return `Set \`at\` to ${places.join(', or ')}, or end ${others} beside the door.`;

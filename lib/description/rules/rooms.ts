@@ -1,11 +1,13 @@
 import * as texts from '../../base/texts/problems-openings.js';
 import { SAME_POINT } from '../../base/tolerances.js';
-import { formatLength } from '../../base/units.js';
 import { cross2, dot2, length2, sub2 } from '../../math/vec.js';
 import type { Draft } from '../draft.js';
 import type { ProblemList } from '../problem-list.js';
 import { partitionStrip } from './partitions.js';
 import { atLeast } from './words.js';
+
+/** So far a place is moved past the line that it must not lie on, mm. */
+const PAST = 10;
 
 /** The place of a room lies on the floor of its dome: inside the finished wall, in no earlier dome and no partition. */
 export function checkRooms(draft: Draft, problems: ProblemList): void {
@@ -19,15 +21,15 @@ export function checkRooms(draft: Draft, problems: ProblemList): void {
     const over = length2(sub2(at, dome.at)) - (dome.radius - wall.renderInside);
     if (over > -SAME_POINT)
       tell(
-        texts.roomPlaceOutside(room.id, formatLength(Math.max(0, over), draft.units), dome.id),
-        texts.moveItTowardsAxis(atLeast(over, draft.units), dome.id),
+        texts.roomPlaceOutside(room.id, dome.id),
+        texts.moveItTowardsAxis(atLeast(over + PAST, draft.units), dome.id),
       );
     for (const { value: earlier } of draft.domes.slice(0, index)) {
       const inside = earlier.radius + wall.thickness + wall.renderOutside - length2(sub2(at, earlier.at));
       if (inside <= -SAME_POINT) continue;
       tell(
         texts.roomPlaceInDome(room.id, earlier.id, dome.id),
-        texts.moveItAwayFrom(atLeast(inside, draft.units), earlier.id),
+        texts.moveItAwayFrom(atLeast(inside + PAST, draft.units), earlier.id),
       );
     }
     draft.partitions.forEach(({ value: partition }, i) => {
@@ -39,7 +41,7 @@ export function checkRooms(draft: Draft, problems: ProblemList): void {
       if (t < 0 || t > strip.to || inside <= -SAME_POINT) return;
       tell(
         texts.roomPlaceInPartition(room.id, `P${i + 1}`),
-        texts.moveItAwayFrom(atLeast(inside, draft.units), `P${i + 1}`),
+        texts.moveItAwayFrom(atLeast(inside + PAST, draft.units), `P${i + 1}`),
       );
     });
   }

@@ -42,3 +42,29 @@ describe('partitions in the doorway of another', () => {
     expect(doorways(text('2', close))[0]?.mend).toContain('No place is left for the door');
   });
 });
+
+describe('the place of a room', () => {
+  const places = (at: string, rest = '') => {
+    try {
+      readDescription(
+        `format: 1\nunits: mm\ndomes: [{ id: hall, at: [0, 0], radius: 3000 }]\nrooms: [{ id: wash, in: hall, at: ${at} }]\n${rest}`,
+        'house.yaml',
+      );
+      return [];
+    } catch (error) {
+      if (!(error instanceof DescriptionError)) throw error;
+      return error.problems.filter(({ code }) => code === 'room-place');
+    }
+  };
+  const amount = (problem: Problem | undefined) => Number(/([\d.]+) mm or more/.exec(problem?.mend ?? '')?.[1]);
+
+  it('is told to be moved so far that it is let through then', () => {
+    const out = amount(places('[0, 3050]')[0]);
+    expect(out).toBeGreaterThan(50);
+    expect(places(`[0, ${3050 - out}]`)).toEqual([]);
+    const wall = 'partitions: [{ in: hall, from: [-1000, 1000], to: [1000, 1000], thickness: 100 }]';
+    const [face] = places('[0, 1050]', wall);
+    expect(amount(face)).toBeGreaterThan(0);
+    expect(places(`[0, ${1050 + amount(face)}]`, wall)).toEqual([]);
+  });
+});
