@@ -4,7 +4,7 @@
  */
 export type WrittenUnits = 'metric' | 'half-millimetres' | 'feet-inches';
 
-const MM_PER_INCH = 25.4;
+export const MM_PER_INCH = 25.4;
 
 /** Parts of an inch that lengths are written in: what a tape shows, and what a workshop cuts to. */
 export type InchParts = 16 | 32;

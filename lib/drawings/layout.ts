@@ -1,7 +1,7 @@
 import type { WrittenUnits } from '../base/measures.js';
 import { remembered } from '../base/remembered.js';
 import { dimensionLineEnds, expandDimension } from '../documents/dimensioning.js';
-import type { Primitive, View } from '../documents/drawing.js';
+import type { Primitive, TextPrimitive, View } from '../documents/drawing.js';
 import { type Bounds2, ellipseAt, ellipseTurn, viewBounds } from '../documents/drawing-bounds.js';
 import { boxCorners, type Expansion, type TextBox, textBox } from '../documents/expansion.js';
 import { expandLeader, expandLevel, expandTag } from '../documents/marks.js';
@@ -63,6 +63,11 @@ export class Layout {
   /** Paper millimetres in the model. */
   mm(paper: number): number {
     return paper * this.scale;
+  }
+
+  /** Corners of what a level text takes up in the model. */
+  cornersOf({ text, at, anchor, heightMm }: TextPrimitive): readonly Vec2[] {
+    return boxCorners(textBox(text, at, anchor, this.mm(heightMm)));
   }
 
   add(...primitives: readonly Primitive[]): void {

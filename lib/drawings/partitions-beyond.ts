@@ -2,7 +2,7 @@ import { SIGHT_CHANGE, THIN_MASONRY } from '../base/tolerances.js';
 import { type Edge, edgeEnd, edgeStart, lineEdge } from '../math/curves.js';
 import { rangesWhere } from '../math/curves-ranges.js';
 import { hypot } from '../math/elementary.js';
-import { add2, cross2, dot2, lerp2, perp2, scale2, sub2, type Vec2, type Vec3 } from '../math/vec.js';
+import { cross2, dot2, lerp2, scale2, sub2, type Vec2, type Vec3 } from '../math/vec.js';
 import type { HouseSetout } from '../setout/house.js';
 import { levelMaterial } from '../setout/material.js';
 import {
@@ -10,6 +10,7 @@ import {
   type PartitionSetout,
   partitionOutline,
   partitionsOf,
+  placeInPartition,
   runningInto,
   topOf,
 } from '../setout/partition.js';
@@ -84,10 +85,9 @@ type Line = readonly [Vec3, Vec3];
 
 /** Edges of both faces of a partition, in short straight pieces where it follows the dome. */
 function linesOf(house: HouseSetout, wall: PartitionSetout): Line[] {
-  const { partition, along, length } = wall;
+  const { partition, length } = wall;
   const { door, thickness } = partition;
-  const beside = (t: number, side: number): Vec2 =>
-    add2(add2(partition.from, scale2(along, t)), scale2(perp2(along), (side * thickness) / 2));
+  const beside = (t: number, side: number): Vec2 => placeInPartition(wall, t, (side * thickness) / 2);
   // The top of an end that stands free, which a look along the partition sees.
   const overEnds = [1e-3, length - 1e-3].flatMap((t): Line[] => {
     const [a, b] = [-1, 1].map((side): Vec3 => [...beside(t, side), topOf(house, wall, beside(t, side))]) as [

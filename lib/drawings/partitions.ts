@@ -6,7 +6,7 @@ import { arcEdge, circleEdge, type Edge, lineEdge } from '../math/curves.js';
 import { rangesWhere } from '../math/curves-ranges.js';
 import { atan2 } from '../math/elementary.js';
 import { bordersOf, regionOf } from '../math/planar.js';
-import { add2, perp2, scale2, sub2, type Vec2 } from '../math/vec.js';
+import { sub2, type Vec2 } from '../math/vec.js';
 import type { HouseSetout } from '../setout/house.js';
 import {
   goingThrough,
@@ -16,6 +16,7 @@ import {
   type PartitionSetout,
   partitionOutline,
   partitionsOf,
+  placeInPartition,
   roomHeight,
   runningInto,
   topOf,
@@ -26,12 +27,14 @@ import { loopOf } from './paths.js';
 import { type CutPlane, onPlane } from './slice-upright.js';
 import { placeWords } from './words.js';
 
-const place = ({ partition, along }: PartitionSetout, t: number, off: number): Vec2 =>
-  add2(add2(partition.from, scale2(along, t)), scale2(perp2(along), off));
-
 const rectangleOf = (wall: PartitionSetout, from: number, to: number): Edge[] => {
   const half = wall.partition.thickness / 2;
-  const corners = [place(wall, from, -half), place(wall, to, -half), place(wall, to, half), place(wall, from, half)];
+  const corners = [
+    placeInPartition(wall, from, -half),
+    placeInPartition(wall, to, -half),
+    placeInPartition(wall, to, half),
+    placeInPartition(wall, from, half),
+  ];
   return corners.map((p, i) => lineEdge(p, corners[(i + 1) % 4] as Vec2));
 };
 
@@ -85,9 +88,9 @@ export function partitionPlans(house: HouseSetout, cutZ: number): Primitive[] {
 function swingOf(wall: PartitionSetout, at: number, width: number): Primitive[] {
   const half = wall.partition.thickness / 2;
   const [hinge, shut, open] = [
-    place(wall, at - width / 2, half),
-    place(wall, at + width / 2, half),
-    place(wall, at - width / 2, half + width),
+    placeInPartition(wall, at - width / 2, half),
+    placeInPartition(wall, at + width / 2, half),
+    placeInPartition(wall, at - width / 2, half + width),
   ];
   const [x, y] = sub2(shut, hinge);
   const start = atan2(y, x);
@@ -105,7 +108,9 @@ export function addPartitionMarks(house: HouseSetout, layout: Layout): void {
   for (const wall of partitionsOf(house)) {
     const half = wall.partition.thickness / 2;
     const sides = [1, -1].flatMap((side) =>
-      [0.5, 0.3, 0.7, 0.2, 0.8].map((share) => place(wall, share * wall.length, side * (half + layout.mm(MARK_OFF)))),
+      [0.5, 0.3, 0.7, 0.2, 0.8].map((share) =>
+        placeInPartition(wall, share * wall.length, side * (half + layout.mm(MARK_OFF))),
+      ),
     );
     layout.placeFree(
       sides.map(([x, y]): Primitive[] => [
@@ -126,9 +131,9 @@ export function addPartitionMarks(house: HouseSetout, layout: Layout): void {
         {
           kind: 'dimension',
           type: 'aligned',
-          from: place(wall, 0, 0),
-          to: place(wall, wall.length, 0),
-          line: place(wall, 0, Math.sign(off) * half + layout.mm(off)),
+          from: placeInPartition(wall, 0, 0),
+          to: placeInPartition(wall, wall.length, 0),
+          line: placeInPartition(wall, 0, Math.sign(off) * half + layout.mm(off)),
           ...aside,
         },
       ]),

@@ -1,7 +1,6 @@
 import { formatLength } from '../base/measures.js';
 import * as texts from '../base/texts/drawing-plans.js';
 import type { AlignedDimension, Anchor, TagPrimitive, TextPrimitive } from '../documents/drawing.js';
-import { boxCorners, textBox } from '../documents/expansion.js';
 import { tagRadius } from '../documents/marks.js';
 import { type Box, boxOf, type Edge, lineEdge } from '../math/curves.js';
 import { atan2, hypot, square } from '../math/elementary.js';
@@ -117,7 +116,7 @@ export function addOpeningName(
       .filter((more) => outer + layout.mm(from + more) < limit)
       .flatMap((more) => namesBeside(fromArchFrame(arch, 0, outer + layout.mm(from + more)), arch.along, words, layout))
       .filter((group) => {
-        const corners = group.flatMap((text) => cornersOf(text, layout));
+        const corners = group.flatMap((text) => layout.cornersOf(text));
         return !corners.some(inside) && (house.domes.length === 1 || readsAsOwn(house, arch, boxOf(corners), layout));
       });
   // In a yard names would stand nearer to other openings than to their own.
@@ -155,9 +154,6 @@ function readsAsOwn(house: HouseSetout, arch: ArchSetout, { min, max }: Box, lay
   const own = away(arch);
   return house.arches.every((other) => other === arch || away(other) > own);
 }
-
-const cornersOf = (text: TextPrimitive, layout: Layout): Vec2[] =>
-  boxCorners(textBox(text.text, text.at, text.anchor, layout.mm(text.heightMm)));
 
 /** Lines of text at the end of an axis that runs in `direction`: beyond its end, else beside it. */
 function namesBeside(end: Vec2, direction: Vec2, lines: readonly string[], layout: Layout): TextPrimitive[][] {

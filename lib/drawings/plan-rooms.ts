@@ -2,9 +2,9 @@ import { formatLength } from '../base/measures.js';
 import * as texts from '../base/texts/drawing-plans.js';
 import { ONE_SIZE } from '../base/tolerances.js';
 import type { AlignedDimension, Primitive, TextPrimitive } from '../documents/drawing.js';
-import { boxCorners, textBox } from '../documents/expansion.js';
 import { textWidth } from '../documents/text-size.js';
 import { atan2, hypot } from '../math/elementary.js';
+import { segmentsApart } from '../math/segments.js';
 import {
   add2,
   alongBearing,
@@ -20,7 +20,7 @@ import {
 } from '../math/vec.js';
 import type { DomeSetout } from '../setout/dome.js';
 import { archesOf, type HouseSetout, passagesOf } from '../setout/house.js';
-import { inPlanOf, partitionsOf } from '../setout/partition.js';
+import { type PartitionSetout, partitionsOf } from '../setout/partition.js';
 import type { PassageSetout } from '../setout/passage.js';
 import { fromArchFrame, inArchFrame } from './arch-places.js';
 import { TEXT } from './foot-blocks.js';
@@ -66,16 +66,12 @@ const throughOpening = (house: HouseSetout, from: Vec2, to: Vec2): boolean =>
       const [u, v] = inArchFrame(arch, p);
       return Math.abs(u) < section.width / 2 && v > dome.springingRadius - dome.thickness && v < face;
     };
-    return stepsBetween(from, to).some(inOpening);
+    const steps = Math.ceil(length2(sub2(to, from)) / STEP);
+    return Array.from({ length: steps + 1 }, (_, i) => lerp2(from, to, i / steps)).some(inOpening);
   });
 
-/** How closely a line is followed, mm. */
-const STEP = 20;
-
-function stepsBetween(from: Vec2, to: Vec2): Vec2[] {
-  const steps = Math.max(1, Math.ceil(length2(sub2(to, from)) / STEP));
-  return Array.from({ length: steps + 1 }, (_, i) => lerp2(from, to, i / steps));
-}
+/** How closely a leader is followed, mm. */
+const STEP = 50;
 
 /** Inside radius of a dome at the floor, where its text lies free; words tell it in a house of several domes. */
 export function addRadius(house: HouseSetout, dome: DomeSetout, layout: Layout): void {
@@ -115,6 +111,7 @@ export function addRoomNames(house: HouseSetout, layout: Layout, floors: HandedO
   const many = house.domes.length > 1;
   for (const dome of house.domes) {
     const rooms = roomsIn(house, dome);
+    const walls = partitionsOf(house).filter((wall) => wall.dome === dome);
     let atAxis = 0;
     roomNames(house, dome, floors).forEach((name, i) => {
       const place = rooms[i]?.at ?? null;
@@ -138,7 +135,9 @@ export function addRoomNames(house: HouseSetout, layout: Layout, floors: HandedO
           }),
         ),
       );
-      const inside = groups.filter((t) => withinRoom(house, dome, t, layout, place)).map((t) => [t]);
+      const inside = groups
+        .filter((t) => withinRoom(house, dome, t, layout) && (!place || sees(place, t, walls, layout)))
+        .map((t) => [t]);
       if (layout.placeFree(inside)) return;
       if ((many || place) && noteOutside(house, middle, name, layout)) return;
       // Words tell it in a house of several domes.
@@ -163,23 +162,21 @@ const roomsIn = (house: HouseSetout, dome: DomeSetout) => house.house.rooms.filt
 const besideAxis = (name: string, heightMm: number): (readonly [number, number])[] =>
   [7, -10, 3, -6].flatMap((dy) => [1, -1].map((side) => [side * (textWidth(name, heightMm) / 2 + 1.5), dy] as const));
 
-/** Whether a text lies in a dome's room at the floor; of a room with a place on the same side of all partitions as that. */
-function withinRoom(
-  house: HouseSetout,
-  dome: DomeSetout,
-  text: TextPrimitive,
-  layout: Layout,
-  place: Vec2 | null,
-): boolean {
-  const walls = place ? partitionsOf(house).filter((wall) => wall.dome === dome) : [];
-  const corners = boxCorners(textBox(text.text, text.at, text.anchor, layout.mm(text.heightMm)));
-  return corners.every(
-    ([x, y]) =>
-      hypot(x - dome.at[0], y - dome.at[1]) < dome.springingRadius &&
-      !inEarlier(house, dome, [x, y, 0]) &&
-      !(place && stepsBetween(place, [x, y]).some((p) => walls.some((wall) => inPlanOf(wall, p)))),
-  );
-}
+/** Whether a text lies in a dome's room at the floor. */
+const withinRoom = (house: HouseSetout, dome: DomeSetout, text: TextPrimitive, layout: Layout): boolean =>
+  layout
+    .cornersOf(text)
+    .every(
+      ([x, y]) => hypot(x - dome.at[0], y - dome.at[1]) < dome.springingRadius && !inEarlier(house, dome, [x, y, 0]),
+    );
+
+/** Whether no partition stands between a place and a text. */
+const sees = (place: Vec2, text: TextPrimitive, walls: readonly PartitionSetout[], layout: Layout): boolean =>
+  layout
+    .cornersOf(text)
+    .every((corner) =>
+      walls.every(({ partition: { from, to, thickness } }) => segmentsApart(place, corner, from, to) > thickness / 2),
+    );
 
 /** Clear width of a passage within it, where there is room; else with its name at the end of a leader. */
 export function addPassageWidth(house: HouseSetout, passage: PassageSetout, layout: Layout): void {

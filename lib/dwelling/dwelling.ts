@@ -1,4 +1,4 @@
-import { pointApart, segmentsApart } from '../description/rules/runs.js';
+import { pointApart, segmentsApart } from '../math/segments.js';
 import type { Vec2 } from '../math/vec.js';
 import type { ArchSetout } from '../setout/arch.js';
 import { archesOf, type HouseSetout } from '../setout/house.js';

@@ -1,7 +1,8 @@
 import { type Edge, edgeAt, edgeEnd, edgePart, edgeShare, edgeStart, loopsArea, sweptArea } from './curves.js';
 import type { Disc } from './discs.js';
 import { atan2, square } from './elementary.js';
-import { add2, cross2, dot2, length2, lerp2, perp2, scale2, sub2, type Vec2 } from './vec.js';
+import { pointApart } from './segments.js';
+import { add2, cross2, dot2, length2, perp2, scale2, sub2, type Vec2 } from './vec.js';
 
 /** Closed loops that bound an area together, as `regionOf` gives them: outer ones counter-clockwise, holes clockwise. */
 export type Loops = readonly (readonly Edge[])[];
@@ -50,17 +51,13 @@ export function loopsApart(loops: Loops, p: Vec2): number {
 }
 
 function edgeApart(edge: Edge, p: Vec2): number {
-  const ends = Math.min(length2(sub2(p, edgeStart(edge))), length2(sub2(p, edgeEnd(edge))));
-  if (edge.kind === 'line') {
-    const between = sub2(edge.to, edge.from);
-    const share = dot2(sub2(p, edge.from), between) / dot2(between, between);
-    return share > 0 && share < 1 ? length2(sub2(p, lerp2(edge.from, edge.to, share))) : ends;
-  }
+  if (edge.kind === 'line') return pointApart(p, edge.from, edge.to);
   const out = sub2(p, edge.centre);
   const angle = atan2(out[1], out[0]);
   const [low, high] = edge.ccw ? [edge.start, edge.end] : [edge.end, edge.start];
   const turns = Math.ceil((low - angle) / (2 * Math.PI));
-  return angle + turns * 2 * Math.PI <= high ? Math.abs(length2(out) - edge.radius) : ends;
+  if (angle + turns * 2 * Math.PI <= high) return Math.abs(length2(out) - edge.radius);
+  return Math.min(length2(sub2(p, edgeStart(edge))), length2(sub2(p, edgeEnd(edge))));
 }
 
 /**

@@ -1,8 +1,8 @@
 import { CAUTIONS } from '../base/texts/cautions.js';
 import * as texts from '../base/texts/model-scene.js';
-import { pointApart } from '../description/rules/runs.js';
 import type { ModelPage, PagePiece, PlaceName } from '../documents/model-page.js';
 import type { Scene } from '../documents/scene.js';
+import { pointApart } from '../math/segments.js';
 import { DEG, length2, sub2, type Vec2 } from '../math/vec.js';
 import type { HouseSetout } from '../setout/house.js';
 import { type PartitionSetout, partitionsOf } from '../setout/partition.js';

@@ -1,9 +1,17 @@
 import { edgeEnd, edgeStart } from '../math/curves.js';
 import { square } from '../math/elementary.js';
 import { integrateSoftEnds } from '../math/quadrature.js';
-import { add2, cross2, dot2, perp2, scale2, sub2, type Vec2 } from '../math/vec.js';
+import { cross2, dot2, sub2, type Vec2 } from '../math/vec.js';
 import { earlierThan, type HouseSetout } from './house.js';
-import { goingThrough, inPartition, inPlanOf, type PartitionSetout, partitionOutline, topOf } from './partition.js';
+import {
+  goingThrough,
+  inPartition,
+  inPlanOf,
+  type PartitionSetout,
+  partitionOutline,
+  placeInPartition,
+  topOf,
+} from './partition.js';
 
 /**
  * Face of a partition without its door, mm²: along its centre line, less what partitions described earlier take out of
@@ -16,13 +24,10 @@ export function partitionArea(house: HouseSetout, wall: PartitionSetout): number
   );
 }
 
-const placeIn = ({ partition, along }: PartitionSetout, t: number, off: number): Vec2 =>
-  add2(add2(partition.from, scale2(along, t)), scale2(perp2(along), off));
-
 function wholeFace(house: HouseSetout, wall: PartitionSetout): number {
   const { door } = wall.partition;
   const standing = (t: number) => {
-    const top = topOf(house, wall, placeIn(wall, t, 0));
+    const top = topOf(house, wall, placeInPartition(wall, t, 0));
     return door && Math.abs(t - door.at) < door.width / 2 ? Math.max(0, top - door.height) : top;
   };
   const doorway = door ? [door.at - door.width / 2, door.at + door.width / 2] : [];
@@ -48,7 +53,9 @@ function takenVolume(house: HouseSetout, wall: PartitionSetout, through: readonl
     const met = sides.flatMap(([a, b]) =>
       a.off > off === b.off > off ? [] : [at(a, b, (off - a.off) / (b.off - a.off)).t],
     );
-    return alongWall(wall, [...met, ...roofBreaks(house, wall, off, levels)], (t) => under(placeIn(wall, t, off)));
+    return alongWall(wall, [...met, ...roofBreaks(house, wall, off, levels)], (t) =>
+      under(placeInPartition(wall, t, off)),
+    );
   };
   const breaks = [...sides.map(([a]) => a.off), ...meetings(sides)].filter((off) => Math.abs(off) < half);
   return overPanels([-half, ...breaks, half], across);
@@ -88,7 +95,7 @@ function overPanels(breaks: readonly number[], f: (x: number) => number): number
 function roofBreaks(house: HouseSetout, wall: PartitionSetout, off: number, levels: readonly number[]): number[] {
   const { partition, dome, along } = wall;
   const { height } = partition;
-  const from = placeIn(wall, 0, off);
+  const from = placeInPartition(wall, 0, off);
   const crossing = (centre: Vec2, radius: number): number[] => {
     const away = sub2(centre, from);
     const [t, aside] = [dot2(away, along), cross2(along, away)];

@@ -1,6 +1,7 @@
 import { SAME_POINT } from '../base/tolerances.js';
 import type { Partition } from '../description/house.js';
-import { type Strip, stripsInto } from '../description/rules/runs.js';
+import { partitionMark, partitionStrip } from '../description/rules/partitions.js';
+import { stripsInto } from '../description/rules/runs.js';
 import { type Edge, lineEdge } from '../math/curves.js';
 import { hypot } from '../math/elementary.js';
 import { add2, cross2, dot2, length2, perp2, scale2, sub2, type Vec2 } from '../math/vec.js';
@@ -24,7 +25,9 @@ export const partitionsOf = (house: HouseSetout): PartitionSetout[] =>
     const dome = house.domes.find((d) => d.id === partition.in);
     const between = sub2(partition.to, partition.from);
     const length = length2(between);
-    return dome ? [{ order: i, mark: `P${i + 1}`, partition, dome, along: scale2(between, 1 / length), length }] : [];
+    return dome
+      ? [{ order: i, mark: partitionMark(i), partition, dome, along: scale2(between, 1 / length), length }]
+      : [];
   });
 
 /** A plan point in a partition's frame. */
@@ -35,6 +38,10 @@ export function inPartition(
   const from = sub2(p, partition.from);
   return { t: dot2(from, along), off: cross2(along, from) };
 }
+
+/** The plan point of a place in a partition's frame. */
+export const placeInPartition = ({ partition, along }: PartitionSetout, t: number, off: number): Vec2 =>
+  add2(add2(partition.from, scale2(along, t)), scale2(perp2(along), off));
 
 /** Whether a plan point lies in the partition's plan, door included. */
 export function inPlanOf(wall: PartitionSetout, p: Vec2): boolean {
@@ -61,26 +68,20 @@ export function topOf(house: HouseSetout, wall: PartitionSetout, p: Vec2): numbe
 }
 
 /** The four sides of a partition in plan, its door left out of account. */
-export function partitionOutline({ partition, along, length }: PartitionSetout): Edge[] {
-  const half = partition.thickness / 2;
-  const at = (t: number, off: number): Vec2 => add2(add2(partition.from, scale2(along, t)), scale2(perp2(along), off));
-  const corners = [at(0, -half), at(length, -half), at(length, half), at(0, half)] as const;
+export function partitionOutline(wall: PartitionSetout): Edge[] {
+  const half = wall.partition.thickness / 2;
+  const at = (t: number, off: number) => placeInPartition(wall, t, off);
+  const corners = [at(0, -half), at(wall.length, -half), at(wall.length, half), at(0, half)] as const;
   return corners.map((corner, i) => lineEdge(corner, corners[(i + 1) % 4] as Vec2));
 }
-
-const stripOf = ({ partition, along, length }: PartitionSetout): Strip => ({
-  at: partition.from,
-  along,
-  from: 0,
-  to: length,
-  half: partition.thickness / 2,
-});
 
 /** Those that run into a partition, rather than end at its face, in the order of the description. */
 export const runningInto = (house: HouseSetout, wall: PartitionSetout): PartitionSetout[] =>
   partitionsOf(house).filter(
     (other) =>
-      other.mark !== wall.mark && other.dome === wall.dome && stripsInto(stripOf(wall), stripOf(other)) > SAME_POINT,
+      other.mark !== wall.mark &&
+      other.dome === wall.dome &&
+      stripsInto(partitionStrip(wall.partition), partitionStrip(other.partition)) > SAME_POINT,
   );
 
 /** Those of them that are described first: they go through, and the partition is built up to their faces and over them. */

@@ -2,11 +2,12 @@ import * as texts from '../../base/texts/problems-openings.js';
 import { SAME_POINT } from '../../base/tolerances.js';
 import { formatLength } from '../../base/units.js';
 import { subtractIntervals } from '../../math/intervals.js';
+import { segmentsApart } from '../../math/segments.js';
 import { alongBearing, bearingOf, cross2, DEG, dot2, length2, scale2, sub2, type Vec2 } from '../../math/vec.js';
 import type { Draft } from '../draft.js';
 import type { Dome, Partition } from '../house.js';
 import type { Path, ProblemList } from '../problem-list.js';
-import { cornersOf, type Strip, segmentsApart, stripsInto } from './runs.js';
+import { cornersOf, type Strip, stripsInto } from './runs.js';
 import { atLeast, atMost } from './words.js';
 
 /** Shortest partition that is one, mm. */
@@ -113,6 +114,9 @@ function checkDoor(draft: Draft, path: Path, { from, to, door, height }: Partiti
   }
 }
 
+/** What the partition at a place in the description is called. */
+export const partitionMark = (order: number): string => `P${order + 1}`;
+
 /** A partition's plan, its door left out of account; of one that has a length. */
 export const partitionStrip = ({ from, to, thickness }: Partition): Strip => {
   const between = sub2(to, from);
@@ -123,7 +127,7 @@ export const partitionStrip = ({ from, to, thickness }: Partition): Strip => {
 /** Partitions may run into each other, but none through a doorway. */
 function checkDoorways(draft: Draft, problems: ProblemList): void {
   const all = draft.partitions
-    .map(({ path, value }, i) => ({ path, value, mark: `P${i + 1}` }))
+    .map(({ path, value }, i) => ({ path, value, mark: partitionMark(i) }))
     .filter(({ value: { from, to } }) => length2(sub2(to, from)) >= SHORTEST);
   for (const { path, value, mark } of all) {
     const { door } = value;

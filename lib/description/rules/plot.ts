@@ -1,10 +1,11 @@
 import * as texts from '../../base/texts/problems-site.js';
 import { formatLength, type LengthUnit } from '../../base/units.js';
+import { pointApart, segmentsApart } from '../../math/segments.js';
 import type { Vec2 } from '../../math/vec.js';
 import type { Footing } from '../house.js';
 import type { ProblemList } from '../problem-list.js';
 import type { DomeBody } from './body.js';
-import { cornersOf, pointApart, type Strip, segmentsApart } from './runs.js';
+import { cornersOf, type Strip } from './runs.js';
 import { barrelStrip, type Opened, type Passed, passageStrip } from './ways.js';
 import { atLeast } from './words.js';
 

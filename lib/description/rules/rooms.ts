@@ -3,7 +3,7 @@ import { SAME_POINT } from '../../base/tolerances.js';
 import { cross2, dot2, length2, sub2 } from '../../math/vec.js';
 import type { Draft } from '../draft.js';
 import type { ProblemList } from '../problem-list.js';
-import { partitionStrip } from './partitions.js';
+import { partitionMark, partitionStrip } from './partitions.js';
 import { atLeast } from './words.js';
 
 /** So far a place is moved past the line that it must not lie on, mm. */
@@ -40,8 +40,8 @@ export function checkRooms(draft: Draft, problems: ProblemList): void {
       const inside = strip.half - Math.abs(cross2(strip.along, from));
       if (t < 0 || t > strip.to || inside <= -SAME_POINT) return;
       tell(
-        texts.roomPlaceInPartition(room.id, `P${i + 1}`),
-        texts.moveItAwayFrom(atLeast(inside + PAST, draft.units), `P${i + 1}`),
+        texts.roomPlaceInPartition(room.id, partitionMark(i)),
+        texts.moveItAwayFrom(atLeast(inside + PAST, draft.units), partitionMark(i)),
       );
     });
   }

@@ -1,5 +1,5 @@
 import type { WrittenUnits } from '../../base/measures.js';
-import { feetAndInches, formatAngle, formatLength } from '../../base/measures.js';
+import { feetAndInches, formatAngle, formatLength, MM_PER_INCH } from '../../base/measures.js';
 import { CAUTION } from '../../base/texts/cautions.js';
 import * as texts from '../../base/texts/drawing-moulds.js';
 import { CUBIC_FOOT_MM3 } from '../../base/units.js';
@@ -308,7 +308,6 @@ const PACKED = [
 ] as const;
 
 const POUND = 0.45359237;
-const MM_PER_INCH = 25.4;
 
 function notesOf(house: House, { block, courses, shapedFor, places }: CastForm, units: WrittenUnits): string[] {
   const { shrinkage } = house.blocks;
